@@ -1,0 +1,77 @@
+package leat.quantity;
+
+import java.util.List;
+
+/**
+ * The word a typing slip probably meant: fewest edits (a swap of neighbours counts as one), a
+ * difference in case alone first, and nothing when all words are too far.
+ */
+public final class Nearest {
+  private Nearest() {}
+
+  /**
+   * @param typed the word that is not known
+   * @param known the words that are
+   * @return the nearest of them, the first of equals; null when none is near
+   */
+  public static String of(String typed, List<String> known) {
+    String best = null;
+    int fewest = most(typed) + 1;
+    String lower = lower(typed);
+    for (int i = 0; i < known.size(); i++) {
+      String word = known.get(i);
+      if (Math.abs(word.length() - typed.length()) >= fewest) {
+        continue;
+      }
+      int edits = edits(lower, lower(word));
+      if (edits < fewest && edits < Math.max(word.length(), typed.length())) {
+        best = word;
+        fewest = edits;
+      }
+    }
+    return best;
+  }
+
+  /** How many edits still look like a slip: one in short words, about a third in longer ones. */
+  private static int most(String typed) {
+    int n = typed.length();
+    if (n <= 1) {
+      return 0;
+    }
+    return Math.min(4, Math.max(1, n / 3));
+  }
+
+  /** Lower case of ASCII letters and digits alike in every locale. */
+  private static String lower(String s) {
+    return s.toLowerCase(java.util.Locale.ROOT);
+  }
+
+  /** Optimal string alignment distance. */
+  static int edits(String a, String b) {
+    int[] before = new int[b.length() + 1];
+    int[] last = new int[b.length() + 1];
+    int[] now = new int[b.length() + 1];
+    for (int j = 0; j <= b.length(); j++) {
+      last[j] = j;
+    }
+    for (int i = 1; i <= a.length(); i++) {
+      now[0] = i;
+      for (int j = 1; j <= b.length(); j++) {
+        boolean same = a.charAt(i - 1) == b.charAt(j - 1);
+        int least = Math.min(Math.min(now[j - 1], last[j]) + 1, last[j - 1] + (same ? 0 : 1));
+        if (i > 1
+            && j > 1
+            && a.charAt(i - 1) == b.charAt(j - 2)
+            && a.charAt(i - 2) == b.charAt(j - 1)) {
+          least = Math.min(least, before[j - 2] + 1);
+        }
+        now[j] = least;
+      }
+      int[] spare = before;
+      before = last;
+      last = now;
+      now = spare;
+    }
+    return last[b.length()];
+  }
+}

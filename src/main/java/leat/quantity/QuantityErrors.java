@@ -1,0 +1,172 @@
+package leat.quantity;
+
+/**
+ * Every message a quantity can be refused with, one method each. They say what is needed with an
+ * example, what was found, and the mend where it is sure; the place is added by the caller.
+ * Parameters: {@code got} the whole quantity as typed, {@code from} and {@code to} the part to
+ * point at.
+ */
+public final class QuantityErrors {
+  /** Longest part of a typed text that a message repeats. */
+  private static final int LONGEST_QUOTE = 60;
+
+  private QuantityErrors() {}
+
+  static String quote(String text) {
+    StringBuilder out = new StringBuilder("\"");
+    int n = Math.min(text.length(), LONGEST_QUOTE);
+    for (int i = 0; i < n; i++) {
+      char c = text.charAt(i);
+      out.append(c < ' ' || c == '\u007f' ? ' ' : c);
+    }
+    return out.append(n < text.length() ? "...\"" : "\"").toString();
+  }
+
+  private static String needed(Dimension wanted) {
+    return wanted.word() + " is needed, such as " + quote(wanted.example());
+  }
+
+  /** Nothing but spaces. */
+  public static Unreadable nothing(Dimension wanted, int at) {
+    return new Unreadable(needed(wanted) + "; got nothing", at, at, null);
+  }
+
+  /** Longer than any quantity. */
+  public static Unreadable tooLong(Dimension wanted, int from, int to) {
+    String found = "; got " + (to - from) + " characters";
+    return new Unreadable(needed(wanted) + found, from, to, null);
+  }
+
+  /** No number at the start. */
+  public static Unreadable noNumber(Dimension wanted, String got, int from, int to) {
+    return new Unreadable(needed(wanted) + "; got " + quote(got), from, to, null);
+  }
+
+  /** NaN, Infinity and their kin. */
+  public static Unreadable notFinite(Dimension wanted, String got, int from, int to) {
+    String text = needed(wanted) + "; " + quote(got) + " is no number that can be measured";
+    return new Unreadable(text, from, to, null);
+  }
+
+  /** A number with two points or other odd marks. */
+  public static Unreadable badNumber(Dimension wanted, String got, int from, int to) {
+    String text = quote(got) + " is no number; " + needed(wanted);
+    return new Unreadable(text, from, to, null);
+  }
+
+  /** Over 1e15. */
+  public static Unreadable tooLarge(String got, int from, int to) {
+    return new Unreadable(
+        "the number is too large for anything here; got " + quote(got), from, to, null);
+  }
+
+  /** Under 1e-15 and not 0. */
+  public static Unreadable tooSmall(String got, int from, int to) {
+    return new Unreadable(
+        "the number is too small for anything here; got " + quote(got), from, to, null);
+  }
+
+  /** A fraction over 0. */
+  public static Unreadable overZero(String got, int from, int to) {
+    return new Unreadable("a fraction cannot be over 0; got " + quote(got), from, to, null);
+  }
+
+  /** "5,5 L". */
+  public static Unreadable decimalComma(String got, String mended, int from, int to) {
+    String text = "decimals take a point: type " + quote(mended) + "; got " + quote(got);
+    return new Unreadable(text, from, to, mended);
+  }
+
+  /** "1,000 L/h". */
+  public static Unreadable twoReadings(
+      String got, String thousand, String point, int from, int to) {
+    String text =
+        quote(got) + " can be read two ways: type " + quote(thousand) + " or " + quote(point);
+    return new Unreadable(text, from, to, null);
+  }
+
+  /** "13'000 L", "1_000 L", "1,000,000 L". */
+  public static Unreadable groupedDigits(String got, String mended, int from, int to) {
+    String text =
+        "digits take no marks between them: type " + quote(mended) + "; got " + quote(got);
+    return new Unreadable(text, from, to, mended);
+  }
+
+  /** A bare number. */
+  public static Unreadable noUnit(Dimension wanted, String got, int from, int to) {
+    String text = wanted.word() + " needs its unit, such as " + quote(wanted.example());
+    return new Unreadable(text + "; got " + quote(got), from, to, null);
+  }
+
+  /** A unit of another dimension. */
+  public static Unreadable wrongDimension(
+      Dimension wanted, Dimension found, String got, int from, int to) {
+    String text = needed(wanted) + "; got " + quote(got) + ", which is " + found.word();
+    return new Unreadable(text, from, to, null);
+  }
+
+  /** "15 m" for minutes. */
+  public static Unreadable metresForMinutes(
+      Dimension wanted, String got, String mended, int from, int to) {
+    String text =
+        needed(wanted) + "; m is metres: for minutes type " + quote(mended) + "; got " + quote(got);
+    return new Unreadable(text, from, to, mended);
+  }
+
+  /** "16 oz" for a volume. */
+  public static Unreadable ouncesForFluidOunces(String got, String mended, int from, int to) {
+    String text =
+        needed(Dimension.VOLUME)
+            + "; oz is a mass: for fluid ounces type "
+            + quote(mended)
+            + "; got "
+            + quote(got);
+    return new Unreadable(text, from, to, mended);
+  }
+
+  /** Right but for the case of its letters. */
+  public static Unreadable otherCase(String unit, String got, String mended, int from, int to) {
+    String text = "case counts in units: type " + quote(mended) + "; got " + quote(got);
+    return new Unreadable(text, from, to, mended);
+  }
+
+  /** A unit nobody knows; {@code mended} may be null. */
+  public static Unreadable unknownUnit(
+      Dimension wanted, String unit, String mended, int from, int to) {
+    String text = "unknown unit " + quote(unit) + "; ";
+    if (mended == null) {
+      return new Unreadable(text + needed(wanted), from, to, null);
+    }
+    return new Unreadable(text + "did you mean " + quote(mended) + "?", from, to, mended);
+  }
+
+  /** "5 ft 30 in", "2 in 3 ft". */
+  public static Unreadable badParts(Dimension wanted, String got, int from, int to) {
+    String text =
+        "after a larger unit comes a smaller one that does not fill it, as in \"5 ft 3 in\"";
+    return new Unreadable(text + "; got " + quote(got), from, to, null);
+  }
+
+  /** A price or amount without a currency. */
+  public static Unreadable noCurrency(Dimension wanted, String got, int from, int to) {
+    String text = wanted.word() + " needs its currency, such as " + quote(wanted.example());
+    return new Unreadable(text + "; got " + quote(got), from, to, null);
+  }
+
+  /** "$": of which country? */
+  public static Unreadable sharedSign(String sign, String got, int from, int to) {
+    String codes = sign.equals("$") ? "USD, CAD or AUD" : "JPY or CNY";
+    String text = "several currencies write " + quote(sign) + ": type the code, such as " + codes;
+    return new Unreadable(text + "; got " + quote(got), from, to, null);
+  }
+
+  /** A currency nobody knows; {@code mended} may be null. */
+  public static Unreadable unknownCurrency(
+      Dimension wanted, String currency, String mended, int from, int to) {
+    String text = "unknown currency " + quote(currency) + "; ";
+    if (mended == null) {
+      return new Unreadable(text + needed(wanted), from, to, null);
+    }
+    return new Unreadable(text + "did you mean " + quote(mended) + "?", from, to, mended);
+  }
+}

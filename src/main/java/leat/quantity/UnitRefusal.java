@@ -1,0 +1,88 @@
+package leat.quantity;
+
+import java.util.List;
+import java.util.Locale;
+
+/** Finds out why a unit was not taken: other case, another dimension, a slip, or unknown. */
+final class UnitRefusal {
+  private final String text;
+  private final int from;
+  private final int unitFrom;
+  private final int to;
+  private final Dimension wanted;
+  private final String unit;
+
+  UnitRefusal(String text, int from, int unitFrom, int to, Dimension wanted) {
+    this.text = text;
+    this.from = from;
+    this.unitFrom = unitFrom;
+    this.to = to;
+    this.wanted = wanted;
+    this.unit = Spelling.ascii(text.substring(unitFrom, to));
+  }
+
+  private String got() {
+    return text.substring(from, to);
+  }
+
+  private String mended(String otherUnit) {
+    String number = Spelling.trim(text.substring(from, unitFrom));
+    return number + " " + otherUnit;
+  }
+
+  Unreadable reason() {
+    Unreadable minutes = minutes();
+    if (minutes != null) {
+      return minutes;
+    }
+    String sameLetters = Spelling.inOtherCase(wanted, unit);
+    if (sameLetters != null) {
+      return QuantityErrors.otherCase(unit, got(), mended(sameLetters), unitFrom, to);
+    }
+    Dimension other = Spelling.elsewhere(unit);
+    if (other == null && MoneyReader.looksLikeMoney(unit)) {
+      other = MoneyReader.dimensionOf(unit);
+    }
+    if (wanted == Dimension.VOLUME && unit.equals("oz")) {
+      return QuantityErrors.ouncesForFluidOunces(got(), mended("floz"), unitFrom, to);
+    }
+    if (other != null) {
+      return QuantityErrors.wrongDimension(wanted, other, got(), unitFrom, to);
+    }
+    String near = near();
+    String mended = near == null ? null : mended(near);
+    String typed = text.substring(unitFrom, to);
+    return QuantityErrors.unknownUnit(wanted, typed, mended, unitFrom, to);
+  }
+
+  /** "15 m" for a time, "9 L/m" for a flow: null when it is neither. */
+  private Unreadable minutes() {
+    String lower = unit.toLowerCase(Locale.ROOT);
+    String meant = null;
+    if (wanted == Dimension.TIME && lower.equals("m")) {
+      meant = "min";
+    } else if (wanted == Dimension.TIME_PER_DAY && (lower.equals("m/d") || lower.equals("m/day"))) {
+      meant = "min/d";
+    } else if (lower.endsWith("/m") && Spelling.exactly(wanted, unit + "in") != null) {
+      meant = unit + "in";
+    }
+    if (meant == null) {
+      return null;
+    }
+    return QuantityErrors.metresForMinutes(wanted, got(), mended(meant), unitFrom, to);
+  }
+
+  /** The unit that was begun ("mS" of "mS/cm"), or the nearest spelling, or null. */
+  private String near() {
+    List<Unit> units = Units.of(wanted);
+    if (wanted == Dimension.EC || wanted == Dimension.ALKALINITY) {
+      for (int i = 0; i < units.size(); i++) {
+        if (units.get(i).symbol().startsWith(unit + "/")) {
+          return units.get(i).symbol();
+        }
+      }
+    }
+    String spelling = Nearest.of(unit, QuantityReader.spellings(wanted));
+    return spelling == null ? null : Units.find(wanted, spelling).symbol();
+  }
+}

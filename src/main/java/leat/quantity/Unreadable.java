@@ -1,0 +1,41 @@
+package leat.quantity;
+
+/**
+ * A text that is no quantity of the kind that is needed. The message is one clause without the
+ * place, which only the caller knows; the offsets say which part of the typed text a caret should
+ * point at.
+ */
+public final class Unreadable extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  private final int start;
+  private final int end;
+  private final String suggestion;
+
+  Unreadable(String message, int start, int end, String suggestion) {
+    super(message, null, false, false);
+    this.start = start;
+    this.end = end;
+    this.suggestion = suggestion;
+  }
+
+  /** What is wrong, in one clause without a final stop. */
+  public String message() {
+    return getMessage();
+  }
+
+  /** Offset of the first wrong character in the text that was typed. */
+  public int start() {
+    return start;
+  }
+
+  /** Offset after the last wrong character. */
+  public int end() {
+    return end;
+  }
+
+  /** The whole typed text as it was probably meant, or null when that would be a guess. */
+  public String suggestion() {
+    return suggestion;
+  }
+}
