@@ -62,7 +62,7 @@ public final class QuantityReader {
   }
 
   /** The unit that a bare number has in a dimension, or null where one must be typed. */
-  private static Unit bare(Dimension wanted) {
+  static Unit bare(Dimension wanted) {
     if (wanted == Dimension.NUMBER) {
       return Units.NUMBER_UNIT;
     }

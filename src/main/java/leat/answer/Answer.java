@@ -1,0 +1,167 @@
+package leat.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What a command answers: rows under one list of columns for CSV and JSON, and for text one
+ * sentence, figures, what was taken, what to mind and what to do next.
+ */
+public final class Answer {
+  /** A doubt, a range left or a danger. */
+  static final class Note {
+    final String code;
+    final Phrase text;
+
+    Note(String code, Phrase text) {
+      this.code = code;
+      this.text = text;
+    }
+  }
+
+  /** One line of figures: a label and cells; a null label is a line of words. */
+  static final class Line {
+    final String label;
+    final Phrase[] cells;
+
+    Line(String label, Phrase[] cells) {
+      this.label = label;
+      this.cells = cells;
+    }
+  }
+
+  final Column[] columns;
+  final List<Row> rows = new ArrayList<>();
+  final List<List<Line>> blocks = new ArrayList<>();
+  final List<Phrase> taken = new ArrayList<>();
+  final List<Note> minds = new ArrayList<>();
+  final List<String> nexts = new ArrayList<>();
+  final List<Working> workings = new ArrayList<>();
+  Phrase sentence = Phrase.of();
+  String verbatim;
+  boolean list;
+  Column[] tableColumns;
+  private int exitCode;
+
+  /** An answer with these columns. */
+  public Answer(Column... columns) {
+    this.columns = columns;
+  }
+
+  /** An answer that is one text, such as a plan to paste; the same in all formats. */
+  public static Answer verbatim(String text) {
+    Answer answer = new Answer();
+    answer.verbatim = text;
+    return answer;
+  }
+
+  /** JSON is an array even for one row. */
+  public Answer asList() {
+    list = true;
+    return this;
+  }
+
+  /** A new row. */
+  public Row row() {
+    Row row = new Row(columns);
+    rows.add(row);
+    return row;
+  }
+
+  /** The one sentence that is the answer. */
+  public Answer sentence(Phrase words) {
+    sentence = words;
+    return this;
+  }
+
+  /** A line of figures in the current block. */
+  public Answer figure(String label, Phrase... cells) {
+    if (blocks.isEmpty()) {
+      blocks.add(new ArrayList<>());
+    }
+    blocks.get(blocks.size() - 1).add(new Line(label, cells));
+    return this;
+  }
+
+  /** A line of one column: its own label, its value of the row, then remarks. */
+  public Answer figure(Row row, Column column, Phrase... remarks) {
+    Phrase[] cells = new Phrase[remarks.length + 1];
+    cells[0] = phrase(row, column);
+    System.arraycopy(remarks, 0, cells, 1, remarks.length);
+    return figure(column.label(), cells);
+  }
+
+  /** Value of a column in a row, as a phrase; "-" for unknown. */
+  public static Phrase phrase(Row row, Column column) {
+    Object value = row.get(column);
+    if (value == null) {
+      return Phrase.of("-");
+    }
+    if (value instanceof Double number) {
+      return column.show() == null
+          ? Phrase.of().number(number, column.digits())
+          : Phrase.of(number, column.show());
+    }
+    return Phrase.of(String.valueOf(value));
+  }
+
+  /** Figures from here on are aligned among themselves. */
+  public Answer block() {
+    blocks.add(new ArrayList<>());
+    return this;
+  }
+
+  /** Text shows the rows as a table of these columns, after the figures. */
+  public Answer table(Column... shown) {
+    tableColumns = shown;
+    return this;
+  }
+
+  /** A default that was used. */
+  public Answer taken(Phrase what) {
+    taken.add(what);
+    return this;
+  }
+
+  /** Defaults that were used. */
+  public Answer taken(List<String> words) {
+    for (int i = 0; i < words.size(); i++) {
+      taken.add(Phrase.of(words.get(i)));
+    }
+    return this;
+  }
+
+  /** A doubt, a range left or a danger, under a kebab-case code. */
+  public Answer mind(String code, Phrase text) {
+    minds.add(new Note(code, text));
+    return this;
+  }
+
+  /** A doubt, a range left or a danger, under a kebab-case code. */
+  public Answer mind(String code, String text) {
+    return mind(code, Phrase.of(text));
+  }
+
+  /** What to do next, with the command to type. */
+  public Answer next(String what) {
+    nexts.add(what);
+    return this;
+  }
+
+  /** A formula with its numbers, for {@code --explain}. */
+  public Answer working(Working working) {
+    workings.add(working);
+    return this;
+  }
+
+  /** The answer is no: exit code 1. */
+  public Answer no() {
+    exitCode = 1;
+    return this;
+  }
+
+  /** 0, or 1 when the answer is no. */
+  public int exitCode() {
+    return exitCode;
+  }
+}

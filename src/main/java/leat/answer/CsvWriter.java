@@ -1,0 +1,71 @@
+package leat.answer;
+
+import leat.quantity.NumberText;
+
+/**
+ * Writes rows as CSV after RFC 4180, with line feeds so that Unix tools read the last column;
+ * always metric.
+ */
+public final class CsvWriter {
+  private final char delimiter;
+  private final char decimal;
+
+  /** With a delimiter and a decimal sign, which must differ. */
+  public CsvWriter(char delimiter, char decimal) {
+    this.delimiter = delimiter;
+    this.decimal = decimal;
+  }
+
+  String write(Answer answer) {
+    StringBuilder out = new StringBuilder();
+    Column[] columns = answer.columns;
+    for (int c = 0; c < columns.length; c++) {
+      separate(out, c);
+      word(out, columns[c].key());
+    }
+    out.append('\n');
+    for (int r = 0; r < answer.rows.size(); r++) {
+      for (int c = 0; c < columns.length; c++) {
+        separate(out, c);
+        value(out, answer.rows.get(r).get(c), columns[c]);
+      }
+      out.append('\n');
+    }
+    return out.toString();
+  }
+
+  private void separate(StringBuilder out, int c) {
+    if (c > 0) {
+      out.append(delimiter);
+    }
+  }
+
+  /** One value of a column, in its metric unit. */
+  public void value(StringBuilder out, Object value, Column column) {
+    if (value instanceof Double number) {
+      String text = number(number, column);
+      out.append(decimal == '.' ? text : text.replace('.', decimal));
+    } else if (value != null) {
+      word(out, String.valueOf(value));
+    }
+  }
+
+  static String number(double base, Column column) {
+    double shown = column.show() == null ? base : column.show().metric().fromBase(base);
+    return NumberText.shortest(shown);
+  }
+
+  /** A word, in quotes where RFC 4180 asks for them. */
+  public void word(StringBuilder out, String text) {
+    boolean quote = text.isEmpty();
+    for (int i = 0; i < text.length() && !quote; i++) {
+      char c = text.charAt(i);
+      quote = c == delimiter || c == '"' || c == '\n' || c == '\r';
+    }
+    if (!quote) {
+      out.append(text);
+      return;
+    }
+    out.append('"').append(text.replace("\"", "\"\"")).append('"');
+  }
+}

@@ -1,0 +1,65 @@
+package leat.answer;
+
+/** How an answer is written: format, units, separators, and what is left out. */
+public final class Format {
+  /** text, csv or json. */
+  public final String name;
+
+  /** US customary units in text. */
+  public final boolean us;
+
+  /** No Taken, Mind, Next. */
+  public final boolean quiet;
+
+  /** Each formula with its numbers. */
+  public final boolean explain;
+
+  final char delimiter;
+  final char decimal;
+
+  /** All choices at once. */
+  public Format(
+      String name, boolean us, boolean quiet, boolean explain, char delimiter, char decimal) {
+    this.name = name;
+    this.us = us;
+    this.quiet = quiet;
+    this.explain = explain;
+    this.delimiter = delimiter;
+    this.decimal = decimal;
+  }
+
+  /** A CSV writer with this format's separators. */
+  public CsvWriter csv() {
+    return new CsvWriter(delimiter, decimal);
+  }
+
+  /** What goes to standard output or the file. */
+  public String write(Answer answer) {
+    if (answer.verbatim != null) {
+      return answer.verbatim;
+    }
+    switch (name) {
+      case "csv":
+        return csv().write(answer);
+      case "json":
+        return new JsonWriter(quiet, explain).write(answer);
+      default:
+        return new TextWriter(us, quiet, explain).write(answer);
+    }
+  }
+
+  /** What goes to standard error beside a CSV: its notes; empty otherwise. */
+  public String aside(Answer answer) {
+    if (quiet || !"csv".equals(name) || answer.verbatim != null) {
+      return "";
+    }
+    StringBuilder out = new StringBuilder();
+    if (!answer.taken.isEmpty()) {
+      out.append(TextWriter.takenLine(answer, us)).append('\n');
+    }
+    for (int i = 0; i < answer.minds.size(); i++) {
+      out.append("Mind: ").append(answer.minds.get(i).text.render(us)).append('\n');
+    }
+    return out.toString();
+  }
+}

@@ -1,0 +1,108 @@
+package leat.answer;
+
+import leat.quantity.JsonText;
+import leat.quantity.NumberText;
+
+/** Writes an answer as one JSON object, or an array of objects; always metric. */
+final class JsonWriter {
+  private final boolean quiet;
+  private final boolean explain;
+  private final StringBuilder out = new StringBuilder();
+
+  JsonWriter(boolean quiet, boolean explain) {
+    this.quiet = quiet;
+    this.explain = explain;
+  }
+
+  String write(Answer answer) {
+    boolean array = answer.list || answer.rows.size() != 1;
+    if (array) {
+      out.append("[");
+    }
+    for (int r = 0; r < answer.rows.size(); r++) {
+      out.append(r == 0 ? (array ? "\n" : "") : ",\n");
+      object(answer, answer.rows.get(r));
+    }
+    out.append(array ? "\n]\n" : "\n");
+    return out.toString();
+  }
+
+  private void object(Answer answer, Row row) {
+    out.append('{');
+    for (int c = 0; c < answer.columns.length; c++) {
+      Column column = answer.columns[c];
+      out.append(c == 0 ? "\n" : ",\n").append("  ");
+      name(column.key());
+      value(row.get(c), column);
+    }
+    if (!quiet) {
+      taken(answer);
+      notes(answer);
+    }
+    if (explain) {
+      workings(answer);
+    }
+    out.append("\n}");
+  }
+
+  private void taken(Answer answer) {
+    out.append(",\n  \"taken\": [");
+    for (int i = 0; i < answer.taken.size(); i++) {
+      out.append(i == 0 ? "" : ", ").append(JsonText.string(answer.taken.get(i).render(false)));
+    }
+    out.append(']');
+  }
+
+  private void notes(Answer answer) {
+    out.append(",\n  \"notes\": [");
+    for (int i = 0; i < answer.minds.size(); i++) {
+      out.append(i == 0 ? "\n    {" : ",\n    {");
+      field("code", answer.minds.get(i).code, true);
+      field("text", answer.minds.get(i).text.render(false), false);
+      out.append('}');
+    }
+    out.append(answer.minds.isEmpty() ? "]" : "\n  ]");
+  }
+
+  private void workings(Answer answer) {
+    out.append(",\n  \"workings\": [");
+    for (int i = 0; i < answer.workings.size(); i++) {
+      Working w = answer.workings.get(i);
+      out.append(i == 0 ? "\n    {" : ",\n    {");
+      field("what", w.what, true);
+      field("formula", w.formula, false);
+      field("with", w.with.render(false), false);
+      out.append(", ");
+      name("result");
+      double shown = w.show == null ? w.result : w.show.metric().fromBase(w.result);
+      out.append(NumberText.shortest(shown));
+      field("unit", w.show == null ? "" : w.show.metric().symbol(), false);
+      field("range", w.range, false);
+      field("source", w.source, false);
+      out.append('}');
+    }
+    out.append(answer.workings.isEmpty() ? "]" : "\n  ]");
+  }
+
+  private void field(String key, String value, boolean first) {
+    out.append(first ? "" : ", ");
+    name(key);
+    out.append(JsonText.string(value));
+  }
+
+  private void name(String key) {
+    out.append(JsonText.string(key)).append(": ");
+  }
+
+  private void value(Object value, Column column) {
+    if (value == null) {
+      out.append("null");
+    } else if (value instanceof Double number) {
+      out.append(CsvWriter.number(number, column));
+    } else if (value instanceof Boolean || value instanceof Integer) {
+      out.append(value);
+    } else {
+      out.append(JsonText.string(String.valueOf(value)));
+    }
+  }
+}

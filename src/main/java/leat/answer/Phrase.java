@@ -1,0 +1,124 @@
+package leat.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import leat.quantity.NumberText;
+import leat.quantity.Unit;
+
+/**
+ * A piece of text with quantities in it, which are turned into words only when it is known in which
+ * units.
+ */
+public final class Phrase {
+  private final List<Object> parts = new ArrayList<>();
+
+  private static final class Amount {
+    final double value;
+    final Show show;
+    final boolean bare;
+
+    Amount(double value, Show show, boolean bare) {
+      this.value = value;
+      this.show = show;
+      this.bare = bare;
+    }
+  }
+
+  /** An empty phrase. */
+  public static Phrase of() {
+    return new Phrase();
+  }
+
+  /** A phrase that begins with these words. */
+  public static Phrase of(String words) {
+    return new Phrase().add(words);
+  }
+
+  /** A phrase of one quantity. */
+  public static Phrase of(double value, Show show) {
+    return new Phrase().add(value, show);
+  }
+
+  /** Words. */
+  public Phrase add(String words) {
+    parts.add(words);
+    return this;
+  }
+
+  /** Another phrase. */
+  public Phrase add(Phrase other) {
+    parts.addAll(other.parts);
+    return this;
+  }
+
+  /** A quantity in its base unit, with its unit. */
+  public Phrase add(double value, Show show) {
+    parts.add(new Amount(value, show, false));
+    return this;
+  }
+
+  /** A quantity without its unit, as the first of "6.5 / 5.4 L/min". */
+  public Phrase addBare(double value, Show show) {
+    parts.add(new Amount(value, show, true));
+    return this;
+  }
+
+  /** A quantity, or "-" for unknown. */
+  public Phrase addOrDash(Double value, Show show) {
+    return value == null ? add("-") : add(value.doubleValue(), show);
+  }
+
+  /** A bare number with significant digits. */
+  public Phrase number(double value, int digits) {
+    parts.add(NumberText.significant(value, digits));
+    return this;
+  }
+
+  /** A whole number. */
+  public Phrase count(long value) {
+    parts.add(String.valueOf(value));
+    return this;
+  }
+
+  /** A time in s, shown in the unit that reads best. */
+  public Phrase duration(double seconds) {
+    double s = Math.abs(seconds);
+    if (s < 120) {
+      return add(seconds, Show.S);
+    }
+    if (s < 7200) {
+      return add(seconds, Show.MIN.digits(2));
+    }
+    if (s < 48 * 3600) {
+      return add(seconds, Show.H.digits(2));
+    }
+    return add(seconds, Show.of(leat.quantity.Units.D, 2));
+  }
+
+  /** Whether nothing was added. */
+  public boolean isEmpty() {
+    return parts.isEmpty();
+  }
+
+  /** The words, with quantities in metric or US customary units. */
+  public String render(boolean us) {
+    StringBuilder out = new StringBuilder();
+    for (int i = 0; i < parts.size(); i++) {
+      Object part = parts.get(i);
+      if (part instanceof Amount amount) {
+        out.append(text(amount.value, amount.show, us));
+        if (!amount.bare) {
+          out.append(' ').append((us ? amount.show.us() : amount.show.metric()).symbol());
+        }
+      } else {
+        out.append(part);
+      }
+    }
+    return out.toString();
+  }
+
+  static String text(double value, Show show, boolean us) {
+    Unit unit = us ? show.us() : show.metric();
+    return NumberText.significant(unit.fromBase(value), show.digits());
+  }
+}

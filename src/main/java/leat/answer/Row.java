@@ -1,0 +1,63 @@
+package leat.answer;
+
+/** One row of an answer: a value for each column, null where unknown. */
+public final class Row {
+  private final Column[] columns;
+  private final Object[] values;
+
+  Row(Column[] columns) {
+    this.columns = columns;
+    this.values = new Object[columns.length];
+  }
+
+  private int index(Column column) {
+    for (int i = 0; i < columns.length; i++) {
+      if (columns[i] == column) {
+        return i;
+      }
+    }
+    throw new IllegalArgumentException("column " + column.key() + " is not in this answer");
+  }
+
+  private Row put(Column column, Object value) {
+    values[index(column)] = value;
+    return this;
+  }
+
+  /** A quantity in its base unit, or a bare number. */
+  public Row set(Column column, double value) {
+    if (Double.isNaN(value) || Double.isInfinite(value)) {
+      throw new IllegalStateException(column.key() + " is " + value);
+    }
+    return put(column, value);
+  }
+
+  /** A quantity, or null for unknown. */
+  public Row set(Column column, Double value) {
+    return value == null ? put(column, null) : set(column, value.doubleValue());
+  }
+
+  /** A word. */
+  public Row set(Column column, String value) {
+    return put(column, value);
+  }
+
+  /** Yes or no. */
+  public Row set(Column column, boolean value) {
+    return put(column, value);
+  }
+
+  /** A count. */
+  public Row set(Column column, int value) {
+    return put(column, value);
+  }
+
+  /** The raw value: Double in the base unit, String, Boolean, Integer or null. */
+  public Object get(Column column) {
+    return values[index(column)];
+  }
+
+  Object get(int i) {
+    return values[i];
+  }
+}

@@ -1,0 +1,108 @@
+package leat.command;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import leat.plan.Refused;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+
+/**
+ * Builds picocli's model of one command from its declared flags, and reads a command line with it.
+ */
+final class CommandLines {
+  private CommandLines() {}
+
+  static CommandSpec spec(Command command) {
+    CommandSpec spec = CommandSpec.create().name("leat " + command.name());
+    Flag[] flags = CommonFlags.all(command);
+    for (int i = 0; i < flags.length; i++) {
+      spec.addOption(option(flags[i]));
+    }
+    spec.addPositional(
+        PositionalParamSpec.builder()
+            .paramLabel(command.operands().isEmpty() ? "OPERAND" : command.operands())
+            .hidden(command.operands().isEmpty())
+            .arity("0..*")
+            .type(List.class)
+            .auxiliaryTypes(String.class)
+            .build());
+    return spec;
+  }
+
+  private static OptionSpec option(Flag flag) {
+    List<String> names = new ArrayList<>();
+    names.add(flag.name);
+    if (flag.shortName != null) {
+      names.add(flag.shortName);
+    }
+    if (flag.alias != null) {
+      names.add(flag.alias);
+    }
+    OptionSpec.Builder builder =
+        OptionSpec.builder(names.toArray(new String[0])).description(flag.meaning);
+    if (!flag.hasValue()) {
+      return builder.type(boolean.class).usageHelp(flag == CommonFlags.HELP).build();
+    }
+    builder.paramLabel(flag.label).arity("1");
+    if (flag.repeatable) {
+      return builder.type(List.class).auxiliaryTypes(String.class).build();
+    }
+    return builder.type(String.class).build();
+  }
+
+  static CommandLine of(Command command) {
+    CommandLine line = new CommandLine(spec(command));
+    line.setExpandAtFiles(false);
+    line.setInterpolateVariables(false);
+    line.setUnmatchedOptionsArePositionalParams(true);
+    return line;
+  }
+
+  /** What was typed: values by flag name, in order, and operands. */
+  static final class Typed {
+    final Map<String, List<String>> values = new HashMap<>();
+    final List<String> operands = new ArrayList<>();
+    final List<String> order = new ArrayList<>();
+
+    boolean has(Flag flag) {
+      return values.containsKey(flag.name);
+    }
+  }
+
+  static Typed parse(Command command, String[] args) {
+    CommandLine.ParseResult result;
+    try {
+      result = of(command).parseArgs(args);
+    } catch (CommandLine.OverwrittenOptionException e) {
+      throw new Refused(
+          CommandErrors.flagTwice(command, ((OptionSpec) e.getOverwritten()).longestName()));
+    } catch (CommandLine.MissingParameterException e) {
+      throw new Refused(CommandErrors.missingValue(command, missingFlag(e)));
+    } catch (CommandLine.ParameterException e) {
+      throw new Refused(CommandErrors.badCommandLine(command, e.getMessage()));
+    }
+    Typed typed = new Typed();
+    List<OptionSpec> matched = result.matchedOptions();
+    for (int i = 0; i < matched.size(); i++) {
+      OptionSpec option = matched.get(i);
+      typed.values.put(option.names()[0], new ArrayList<>(option.stringValues()));
+      typed.order.add(option.names()[0]);
+    }
+    List<PositionalParamSpec> positionals = result.matchedPositionals();
+    for (int i = 0; i < positionals.size(); i++) {
+      typed.operands.addAll(positionals.get(i).stringValues());
+    }
+    return typed;
+  }
+
+  private static String missingFlag(CommandLine.MissingParameterException e) {
+    if (!e.getMissing().isEmpty() && e.getMissing().get(0) instanceof OptionSpec option) {
+      return option.names()[0];
+    }
+    return "";
+  }
+}

@@ -1,0 +1,167 @@
+package leat.plan;
+
+/**
+ * The one declaration of a plan key: reading, schema, {@code plan new}, {@code plan keys}, flags
+ * and the manual follow it.
+ */
+public final class Key {
+  /** How many values a key holds. */
+  public enum Shape {
+    /** One value. */
+    ONE,
+    /** A list of values. */
+    LIST,
+    /** A map of keys, declared one by one. */
+    SECTION,
+    /** A list of sections. */
+    SECTIONS,
+    /** A map from free or listed names to values of one kind. */
+    NAMED
+  }
+
+  final String name;
+  final Shape shape;
+  final Kind kind;
+  final String meaning;
+  String example = "";
+  String byDefault;
+  String takenAs;
+  String readBy = "";
+  double least = Double.NEGATIVE_INFINITY;
+  boolean open;
+  double most = Double.POSITIVE_INFINITY;
+  Key[] keys = new Key[0];
+  String[] allowedNames;
+
+  private Key(String name, Shape shape, Kind kind, String meaning) {
+    this.name = name;
+    this.shape = shape;
+    this.kind = kind;
+    this.meaning = meaning;
+  }
+
+  static Key one(String name, Kind kind, String example, String meaning) {
+    Key key = new Key(name, Shape.ONE, kind, meaning);
+    key.example = example;
+    return key;
+  }
+
+  static Key list(String name, Kind kind, String example, String meaning) {
+    Key key = new Key(name, Shape.LIST, kind, meaning);
+    key.example = example;
+    return key;
+  }
+
+  static Key section(String name, String meaning, Key... keys) {
+    Key key = new Key(name, Shape.SECTION, null, meaning);
+    key.keys = keys;
+    return key;
+  }
+
+  static Key sections(String name, String meaning, Key... keys) {
+    Key key = new Key(name, Shape.SECTIONS, null, meaning);
+    key.keys = keys;
+    return key;
+  }
+
+  /** A map from names to values; {@code allowed} null lets any name in. */
+  static Key named(String name, Kind kind, String example, String meaning, String[] allowed) {
+    Key key = new Key(name, Shape.NAMED, kind, meaning);
+    key.example = example;
+    key.allowedNames = allowed;
+    return key;
+  }
+
+  /** Its value must be above 0. */
+  Key above0() {
+    least = 0;
+    open = true;
+    return this;
+  }
+
+  /** Its value must not be negative. */
+  Key from0() {
+    least = 0;
+    return this;
+  }
+
+  /** Its value must lie between two ends, in the base unit. */
+  Key within(double low, double high) {
+    least = low;
+    most = high;
+    return this;
+  }
+
+  /**
+   * The value taken when nobody names one.
+   *
+   * @param typed the value as one would type it
+   * @param as how {@code Taken:} says it
+   */
+  Key byDefault(String typed, String as) {
+    byDefault = typed;
+    takenAs = as;
+    return this;
+  }
+
+  /** The commands that read it, separated by spaces. */
+  Key readBy(String commands) {
+    readBy = commands;
+    return this;
+  }
+
+  /** The key's name. */
+  public String name() {
+    return name;
+  }
+
+  /** One value, a list, a section. */
+  public Shape shape() {
+    return shape;
+  }
+
+  /** Kind of the value or of the items; null for sections. */
+  public Kind kind() {
+    return kind;
+  }
+
+  /** What it means, one clause. */
+  public String meaning() {
+    return meaning;
+  }
+
+  /** A value as one would type it. */
+  public String example() {
+    return example;
+  }
+
+  /** The default as one would type it, or null. */
+  public String byDefault() {
+    return byDefault;
+  }
+
+  /** Commands that read it. */
+  public String readBy() {
+    return readBy;
+  }
+
+  /** Keys of a section. */
+  public Key[] keys() {
+    return keys;
+  }
+
+  /** The key of this name in the section, or null. */
+  public Key find(String child) {
+    for (int i = 0; i < keys.length; i++) {
+      if (keys[i].name.equals(child)) {
+        return keys[i];
+      }
+    }
+    return null;
+  }
+
+  /** Names that may stand in a map, or null when any may. */
+  public String[] allowedNames() {
+    return allowedNames;
+  }
+}

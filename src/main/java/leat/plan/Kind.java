@@ -1,0 +1,344 @@
+package leat.plan;
+
+import leat.quantity.Compounds;
+import leat.quantity.Dimension;
+import leat.quantity.JsonText;
+import leat.quantity.QuantityReader;
+import leat.quantity.SchemaPattern;
+import leat.quantity.Size;
+import leat.quantity.Unreadable;
+
+/**
+ * What a key's value is: a quantity of a dimension, one of some words, a date, a pump point and so
+ * on. It reads the typed text, describes itself for errors and manuals, and gives the pattern for
+ * the JSON Schema.
+ */
+public abstract class Kind {
+  private final String word;
+
+  Kind(String word) {
+    this.word = word;
+  }
+
+  /** What it is in words, with its article: "a length", "a date". */
+  public final String word() {
+    return word;
+  }
+
+  /**
+   * Reads a scalar.
+   *
+   * @param typed its text
+   * @param quoted whether it stood in quotes
+   * @throws Unreadable with the reason and the offsets in the text
+   */
+  abstract Object read(String typed, boolean quoted);
+
+  /** JSON Schema of the value, as the text of a JSON object without its braces. */
+  abstract String schema();
+
+  /** The dimension of a quantity, or null. */
+  public Dimension dimension() {
+    return null;
+  }
+
+  /** The allowed words of a choice, or null. */
+  public String[] words() {
+    return null;
+  }
+
+  /** A quantity; read as its value in the dimension's base unit, a Double. */
+  public static Kind quantity(Dimension dimension) {
+    return new QuantityKind(dimension);
+  }
+
+  private static final class QuantityKind extends Kind {
+    private final Dimension dimension;
+
+    QuantityKind(Dimension dimension) {
+      super(dimension.word());
+      this.dimension = dimension;
+    }
+
+    @Override
+    Object read(String typed, boolean quoted) {
+      return QuantityReader.read(typed, dimension).value();
+    }
+
+    @Override
+    String schema() {
+      return patterned(SchemaPattern.of(dimension));
+    }
+
+    @Override
+    public Dimension dimension() {
+      return dimension;
+    }
+  }
+
+  static String patterned(String pattern) {
+    return "\"type\":\"string\",\"pattern\":" + JsonText.string(pattern);
+  }
+
+  /** A bare number; a Double. */
+  public static final Kind NUMBER =
+      new Kind("a number") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          return QuantityReader.number(typed);
+        }
+
+        @Override
+        String schema() {
+          return "\"type\":[\"number\",\"string\"]";
+        }
+      };
+
+  /** A whole number from 0; an Integer. */
+  public static final Kind COUNT =
+      new Kind("a whole number") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          double number = QuantityReader.number(typed);
+          if (number != Math.rint(number) || number < 0 || number > 1e9) {
+            throw PlanErrors.notACount(typed);
+          }
+          return (int) number;
+        }
+
+        @Override
+        String schema() {
+          return "\"type\":\"integer\",\"minimum\":0";
+        }
+      };
+
+  /** Free text; a String. */
+  public static final Kind TEXT =
+      new Kind("a text") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          if (!quoted && Yaml11.takesForOther(typed)) {
+            throw PlanErrors.quoteIt(typed);
+          }
+          return typed;
+        }
+
+        @Override
+        String schema() {
+          return "\"type\":\"string\"";
+        }
+      };
+
+  /** true or false; a Boolean. */
+  public static final Kind YES_NO =
+      new Kind("true or false") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          if ("true".equals(typed)) {
+            return Boolean.TRUE;
+          }
+          if ("false".equals(typed)) {
+            return Boolean.FALSE;
+          }
+          throw PlanErrors.notTrueOrFalse(typed);
+        }
+
+        @Override
+        String schema() {
+          return "\"type\":\"boolean\"";
+        }
+      };
+
+  /** One of some words; a String. */
+  public static Kind choice(String... words) {
+    return new ChoiceKind(words);
+  }
+
+  private static final class ChoiceKind extends Kind {
+    private final String[] words;
+
+    ChoiceKind(String[] words) {
+      super("one of " + String.join(", ", words));
+      this.words = words;
+    }
+
+    @Override
+    Object read(String typed, boolean quoted) {
+      for (int i = 0; i < words.length; i++) {
+        if (words[i].equals(typed)) {
+          return typed;
+        }
+      }
+      throw PlanErrors.notOneOf(typed, words);
+    }
+
+    @Override
+    String schema() {
+      StringBuilder out = new StringBuilder("\"enum\":[");
+      for (int i = 0; i < words.length; i++) {
+        out.append(i == 0 ? "" : ",").append(JsonText.string(words[i]));
+      }
+      return out.append(']').toString();
+    }
+
+    @Override
+    public String[] words() {
+      return words;
+    }
+  }
+
+  /** A day such as 2027-04-10; a java.time.LocalDate. */
+  public static final Kind DATE =
+      new Kind("a date") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          return Calendar.date(typed);
+        }
+
+        @Override
+        String schema() {
+          return patterned("^[0-9]{4}-[0-9]{2}-[0-9]{2}$");
+        }
+      };
+
+  /** A time of day such as "22:00"; minutes since midnight, an Integer. */
+  public static final Kind CLOCK =
+      new Kind("a time of day") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          return Calendar.clock(typed, quoted);
+        }
+
+        @Override
+        String schema() {
+          return patterned("^([01]?[0-9]|2[0-4]):[0-5][0-9]$");
+        }
+      };
+
+  /**
+   * A width or a length by width such as "540 mm x 360 mm"; a {@link Size}, whose width is null for
+   * one length.
+   */
+  public static final Kind SIZE =
+      new Kind("a size") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          return typed.indexOf('x') < 0
+                  && typed.indexOf('X') < 0
+                  && typed.indexOf('*') < 0
+                  && typed.indexOf('\u00d7') < 0
+              ? new Size(QuantityReader.read(typed, Dimension.LENGTH), null)
+              : Compounds.size(typed);
+        }
+
+        @Override
+        String schema() {
+          return "\"type\":\"string\"";
+        }
+      };
+
+  /** A point of a pump curve such as "600 L/h @ 1.7 m"; a {@link leat.quantity.PumpPoint}. */
+  public static final Kind POINT =
+      new Kind("a flow at a head") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          return Compounds.point(typed);
+        }
+
+        @Override
+        String schema() {
+          return patterned("^[^@]+@[^@]+$");
+        }
+      };
+
+  /** A step of a sender by height such as "40 mm = 10 ohm"; a {@link leat.quantity.SenderStep}. */
+  public static final Kind STEP =
+      new Kind("a level = a resistance") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          return Compounds.step(typed);
+        }
+
+        @Override
+        String schema() {
+          return patterned("^[^=]+=[^=]+$");
+        }
+      };
+
+  /**
+   * An edge of a sender in litres such as "20.1 L = 21.5 ohm"; a {@link leat.quantity.SenderStep}.
+   */
+  public static final Kind EDGE =
+      new Kind("a volume = a resistance") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          return Compounds.edge(typed);
+        }
+
+        @Override
+        String schema() {
+          return patterned("^[^=]+=[^=]+$");
+        }
+      };
+
+  /** A row of a strapping table such as "40 mm = 4.1 L"; a {@link leat.quantity.Strap}. */
+  public static final Kind STRAP =
+      new Kind("a level = a volume") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          return Compounds.strap(typed);
+        }
+
+        @Override
+        String schema() {
+          return patterned("^[^=]+=[^=]+$");
+        }
+      };
+
+  /**
+   * A measured flow, with the tank's level if known: "9.2 L/min @ 330 mm"; a {@link
+   * leat.quantity.MeasuredFlow}.
+   */
+  public static final Kind MEASURED =
+      new Kind("a flow, with the tank's level if known") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          return Compounds.measured(typed);
+        }
+
+        @Override
+        String schema() {
+          return "\"type\":\"string\"";
+        }
+      };
+
+  /** From one length to another: "26 mm to 268 mm"; a {@link leat.quantity.Span}. */
+  public static final Kind STOPS =
+      new Kind("a length to a length") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          return Compounds.range(typed, Dimension.LENGTH);
+        }
+
+        @Override
+        String schema() {
+          return "\"type\":\"string\"";
+        }
+      };
+
+  /**
+   * When the tank is topped up: "at low", "daily" or "every 3 d"; a {@link leat.quantity.Cadence}.
+   */
+  public static final Kind REFILL =
+      new Kind("at low, daily, or every so many days") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          return Compounds.cadence(typed);
+        }
+
+        @Override
+        String schema() {
+          return patterned("^(at low|daily|every .+)$");
+        }
+      };
+}

@@ -1,0 +1,155 @@
+package leat.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Sets values in a tree of nodes by key path: {@code pump.derate}, {@code towers[0].riser.bore},
+ * {@code towers[*].riser.bore}.
+ */
+final class Paths {
+  private Paths() {}
+
+  /** One step of a path: a name, an index, or every item (-1). */
+  private record Step(String name, int index) {
+    boolean isEvery() {
+      return name == null && index < 0;
+    }
+  }
+
+  /**
+   * A changed copy of the tree.
+   *
+   * @param root the plan, or null for none yet
+   * @param path key path
+   * @param value the new value, or null to remove the key
+   * @param at where the path was typed, for errors
+   */
+  static Node set(Node root, String path, Node value, Origin at) {
+    List<Step> steps = parse(path, at);
+    checkNames(steps, path, at);
+    Node start = root == null ? Node.emptyMap(at) : root;
+    return apply(start, steps, 0, value, at, path);
+  }
+
+  private static Node apply(
+      Node node, List<Step> steps, int i, Node value, Origin at, String path) {
+    if (i == steps.size()) {
+      return value;
+    }
+    Step step = steps.get(i);
+    if (step.name != null) {
+      Node map = node == null || node.isEmpty() ? Node.emptyMap(at) : node;
+      if (map.kind != Node.Kind.MAP) {
+        throw new Refused(PlanErrors.noSuchPath(at, path, step.name, null));
+      }
+      Node child = map.child(step.name);
+      if (child == null && value == null) {
+        return map;
+      }
+      return map.with(step.name, at, apply(child, steps, i + 1, value, at, path));
+    }
+    Node list = node == null || node.isEmpty() ? Node.list(at, new ArrayList<>()) : node;
+    if (list.kind != Node.Kind.LIST) {
+      throw new Refused(PlanErrors.noSuchPath(at, path, "[" + step.index + "]", null));
+    }
+    int size = list.children.size();
+    if (step.isEvery()) {
+      Node result = list;
+      int last = size == 0 && value != null ? 1 : size;
+      for (int k = last - 1; k >= 0; k--) {
+        Node old = k < size ? list.children.get(k) : null;
+        result = result.with(k, apply(old, steps, i + 1, value, at, path));
+      }
+      return result;
+    }
+    if (step.index > size || step.index == size && value == null) {
+      throw new Refused(PlanErrors.noSuchIndex(at, path, size));
+    }
+    Node old = step.index < size ? list.children.get(step.index) : null;
+    return list.with(step.index, apply(old, steps, i + 1, value, at, path));
+  }
+
+  private static List<Step> parse(String path, Origin at) {
+    List<Step> steps = new ArrayList<>();
+    int i = 0;
+    while (i < path.length()) {
+      char c = path.charAt(i);
+      if (c == '[' && !steps.isEmpty()) {
+        int end = path.indexOf(']', i);
+        if (end < 0) {
+          throw new Refused(PlanErrors.badSet(at));
+        }
+        steps.add(new Step(null, index(path.substring(i + 1, end), at)));
+        i = end + 1;
+      } else {
+        if (c == '.' && !steps.isEmpty()) {
+          i++;
+        }
+        int end = i;
+        while (end < path.length() && path.charAt(end) != '.' && path.charAt(end) != '[') {
+          end++;
+        }
+        if (end == i) {
+          throw new Refused(PlanErrors.badSet(at));
+        }
+        steps.add(new Step(path.substring(i, end), 0));
+        i = end;
+      }
+    }
+    if (steps.isEmpty()) {
+      throw new Refused(PlanErrors.badSet(at));
+    }
+    return steps;
+  }
+
+  private static int index(String text, Origin at) {
+    if ("*".equals(text)) {
+      return -1;
+    }
+    if (text.isEmpty() || text.length() > 4) {
+      throw new Refused(PlanErrors.badSet(at));
+    }
+    int value = 0;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c < '0' || c > '9') {
+        throw new Refused(PlanErrors.badSet(at));
+      }
+      value = 10 * value + (c - '0');
+    }
+    return value;
+  }
+
+  /** Follows the names through the declared keys, so that a typo is told with the nearest key. */
+  private static void checkNames(List<Step> steps, String path, Origin at) {
+    Key key = Keys.PLAN;
+    boolean inList = false;
+    for (int i = 0; i < steps.size(); i++) {
+      Step step = steps.get(i);
+      if (step.name == null) {
+        if (!inList) {
+          throw new Refused(
+              PlanErrors.noSuchPath(
+                  at, path, "[" + (step.index < 0 ? "*" : step.index) + "]", null));
+        }
+        inList = false;
+        continue;
+      }
+      if (inList && key.shape == Key.Shape.SECTIONS) {
+        throw new Refused(
+            PlanErrors.noSuchPath(at, path, step.name, key.name + "[0]." + step.name));
+      }
+      if (key.shape == Key.Shape.NAMED) {
+        return;
+      }
+      Key child = key.find(step.name);
+      if (child == null) {
+        throw new Refused(
+            PlanErrors.noSuchPath(at, path, step.name, Binder.nearestKey(step.name, key)));
+      }
+      key = child;
+      inList = child.shape == Key.Shape.LIST || child.shape == Key.Shape.SECTIONS;
+    }
+  }
+}

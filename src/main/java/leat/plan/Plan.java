@@ -1,0 +1,140 @@
+package leat.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A plan as read: its values by section, its file's name and folder, and the defaults that were
+ * used.
+ */
+public final class Plan {
+  private final String name;
+  private final Section root;
+  private final Taken taken;
+  private final Node node;
+
+  private Plan(String name, Section root, Taken taken, Node node) {
+    this.name = name;
+    this.root = root;
+    this.taken = taken;
+    this.node = node;
+  }
+
+  /** File name as given, or null when the plan came from flags alone. */
+  public String fileName() {
+    return name;
+  }
+
+  /** Whether a file or standard input was read. */
+  public boolean isFromFile() {
+    return name != null;
+  }
+
+  /** The plan's own name, else its file's. */
+  public String title() {
+    String own = root.text("name");
+    return own != null ? own : name == null ? "" : name;
+  }
+
+  /** The values. */
+  public Section root() {
+    return root;
+  }
+
+  /** A section of the top level. */
+  public Section section(String section) {
+    return root.section(section);
+  }
+
+  /** The defaults used so far. */
+  public Taken taken() {
+    return taken;
+  }
+
+  Node node() {
+    return node;
+  }
+
+  /** This plan with one key changed; used by rules that look for a value that would pass. */
+  public Plan with(String path, String value) {
+    return new Draft(name, node).set(path, Source.flag("value", value)).read();
+  }
+
+  /**
+   * A plan in the making: the tree of a file and the changes of flags, before its values are read.
+   */
+  public static final class Draft {
+    private final String name;
+    private Node node;
+    private final List<Problem> problems = new ArrayList<>();
+
+    private Draft(String name, Node node) {
+      this.name = name;
+      this.node = node;
+    }
+
+    /** A draft without a file. */
+    public static Draft empty() {
+      return new Draft(null, null);
+    }
+
+    /** A draft of a file's text. */
+    public static Draft of(Source source) {
+      List<Problem> found = new ArrayList<>();
+      Node tree = YamlComposer.compose(source, found);
+      if (tree == null && found.isEmpty() || tree != null && tree.isEmpty()) {
+        found.add(PlanErrors.emptyPlan(source));
+      }
+      Draft draft = new Draft(source.name(), tree);
+      draft.problems.addAll(found);
+      return draft;
+    }
+
+    /** Sets a key; the value is read as YAML flow; an empty one removes the key. */
+    public Draft set(String path, Source value) {
+      Origin at = Origin.flag(value.name(), value.text());
+      Node tree = null;
+      if (!value.text().isBlank()) {
+        List<Problem> found = new ArrayList<>();
+        tree = YamlComposer.compose(value, found);
+        if (!found.isEmpty()) {
+          throw new Refused(found);
+        }
+      }
+      node = Paths.set(node, path, tree, at);
+      return this;
+    }
+
+    /** Sets a key to a text that is not read as YAML, as a flag gives it. */
+    public Draft setText(String path, String flag, String typed) {
+      Origin at = Origin.flag(flag, typed);
+      node = Paths.set(node, path, Node.scalar(at, typed, true), at);
+      return this;
+    }
+
+    /** Sets a list key to several texts, as a repeated flag gives them. */
+    public Draft setList(String path, String flag, List<String> typed) {
+      List<Node> items = new ArrayList<>();
+      for (int i = 0; i < typed.size(); i++) {
+        items.add(Node.scalar(Origin.flag(flag, typed.get(i)), typed.get(i), true));
+      }
+      Origin at = Origin.flag(flag, String.join(" ", typed));
+      node = Paths.set(node, path, Node.list(at, items), at);
+      return this;
+    }
+
+    /** Reads the values; every mistake at once. */
+    public Plan read() {
+      Taken taken = new Taken(name);
+      List<Problem> all = new ArrayList<>(problems);
+      Section root = new Binder(all, taken).bind(node, Keys.PLAN);
+      if (all.isEmpty()) {
+        PlanSense.check(root, all);
+      }
+      if (!all.isEmpty()) {
+        throw new Refused(all);
+      }
+      return new Plan(name, root, taken, node);
+    }
+  }
+}

@@ -1,0 +1,60 @@
+package leat.plan;
+
+import java.io.File;
+import java.io.FileInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/** Reads the bytes of a plan: at most a megabyte of UTF-8, with or without a byte order mark. */
+public final class PlanFile {
+  private static final int MOST_KILOBYTES = 1000;
+
+  private PlanFile() {}
+
+  /**
+   * A draft of the plan in a file.
+   *
+   * @param name as the user named it
+   * @param file the file
+   * @param standardInput read instead of the file when not null
+   */
+  public static Plan.Draft read(String name, File file, InputStream standardInput) {
+    if (standardInput == null && file.isDirectory()) {
+      throw cannotRead(name, "this is a folder, not a plan");
+    }
+    if (standardInput == null && !file.exists()) {
+      throw cannotRead(name, "no such file");
+    }
+    byte[] bytes;
+    try (InputStream in = standardInput == null ? new FileInputStream(file) : standardInput) {
+      bytes = in.readNBytes(MOST_KILOBYTES * 1000 + 1);
+    } catch (IOException e) {
+      throw cannotRead(
+          name,
+          standardInput == null && !file.canRead()
+              ? "no permission to read it"
+              : "it cannot be read");
+    }
+    if (bytes.length > MOST_KILOBYTES * 1000) {
+      throw new Refused(PlanErrors.tooLarge(name, MOST_KILOBYTES));
+    }
+    return Plan.Draft.of(Source.file(name, text(name, bytes)));
+  }
+
+  private static Refused cannotRead(String name, String why) {
+    return new Refused(List.of(PlanErrors.cannotRead(name, why)), 3);
+  }
+
+  private static String text(String name, byte[] bytes) {
+    try {
+      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+      return text.startsWith("\uFEFF") ? text.substring(1) : text;
+    } catch (CharacterCodingException e) {
+      throw new Refused(PlanErrors.notUtf8(name));
+    }
+  }
+}

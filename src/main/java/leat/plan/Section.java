@@ -1,0 +1,194 @@
+package leat.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The read values of one section of a plan. Absent values are asked for in three ways: {@code
+ * maybe} (null), {@code get} (the declared default, noted as taken), {@code need} (refused with the
+ * key's name and an example).
+ */
+public final class Section {
+  final Key key;
+  final String path;
+  final Object[] values;
+  final Node[] nodes;
+  private final Taken taken;
+
+  Section(Key key, String path, Taken taken) {
+    this.key = key;
+    this.path = path;
+    this.taken = taken;
+    this.values = new Object[key.keys.length];
+    this.nodes = new Node[key.keys.length];
+  }
+
+  private int index(String name) {
+    for (int i = 0; i < key.keys.length; i++) {
+      if (key.keys[i].name.equals(name)) {
+        return i;
+      }
+    }
+    throw new IllegalArgumentException("no key " + name + " is declared in " + path);
+  }
+
+  /** Path of a key of this section, such as {@code towers[0].riser.bore}. */
+  public String path(String name) {
+    return path.isEmpty() ? name : path + "." + name;
+  }
+
+  /** Path of this section. */
+  public String path() {
+    return path;
+  }
+
+  /** Whether the key was given. */
+  public boolean has(String name) {
+    return values[index(name)] != null;
+  }
+
+  /** Whether any key of this section was given. */
+  public boolean isGiven() {
+    for (int i = 0; i < values.length; i++) {
+      Object value = values[i];
+      if (value instanceof Section inner ? inner.isGiven() : value != null) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The value or null. */
+  public Object raw(String name) {
+    return values[index(name)];
+  }
+
+  /** The text as typed, or null. */
+  public String typed(String name) {
+    Node node = nodes[index(name)];
+    return node == null ? null : node.text;
+  }
+
+  /** A quantity in its base unit or a bare number, or null. */
+  public Double maybe(String name) {
+    Object value = raw(name);
+    return value == null ? null : Double.valueOf(((Number) value).doubleValue());
+  }
+
+  /** A quantity in its base unit or a bare number; refused when absent. */
+  public double need(String name) {
+    return ((Number) needRaw(name)).doubleValue();
+  }
+
+  /** Any value; refused when absent. */
+  public Object needRaw(String name) {
+    Object value = raw(name);
+    if (value == null) {
+      throw missing(name);
+    }
+    return value;
+  }
+
+  /** The refusal for an absent key. */
+  public Refused missing(String name) {
+    return new Refused(PlanErrors.missing(taken.planName(), path(name), key.keys[index(name)]));
+  }
+
+  /**
+   * A quantity in its base unit or a bare number; the declared default, noted as taken, when
+   * absent.
+   */
+  public double get(String name) {
+    return ((Number) getRaw(name)).doubleValue();
+  }
+
+  private Object getRaw(String name) {
+    int i = index(name);
+    if (values[i] != null) {
+      return values[i];
+    }
+    Key child = key.keys[i];
+    if (child.byDefault == null) {
+      throw new IllegalArgumentException(path(name) + " has no default");
+    }
+    taken.note(child.takenAs);
+    return child.kind.read(child.byDefault, true);
+  }
+
+  /** A quantity or the fallback, noted as taken in these words. */
+  public double getOr(String name, double otherwise, String as) {
+    Double value = maybe(name);
+    if (value != null) {
+      return value;
+    }
+    taken.note(as);
+    return otherwise;
+  }
+
+  /** true or false, with its declared default. */
+  public boolean yes(String name) {
+    return (Boolean) getRaw(name);
+  }
+
+  /** A text or choice, with its declared default. */
+  public String word(String name) {
+    return (String) getRaw(name);
+  }
+
+  /** A text or choice, or null. */
+  public String text(String name) {
+    return (String) raw(name);
+  }
+
+  /** A whole number, with its declared default. */
+  public int count(String name) {
+    return (int) get(name);
+  }
+
+  /** A section; an empty one when absent. */
+  public Section section(String name) {
+    int i = index(name);
+    if (values[i] == null) {
+      return new Section(key.keys[i], path(name), taken);
+    }
+    return (Section) values[i];
+  }
+
+  /** A list of sections; empty when absent. */
+  public List<Section> sections(String name) {
+    List<?> list = (List<?>) raw(name);
+    List<Section> result = new ArrayList<>();
+    for (int i = 0; list != null && i < list.size(); i++) {
+      result.add((Section) list.get(i));
+    }
+    return result;
+  }
+
+  /** A list of values; empty when absent. */
+  public List<?> list(String name) {
+    List<?> list = (List<?>) raw(name);
+    return list == null ? List.of() : list;
+  }
+
+  /** A map from names to values; empty when absent. */
+  public Named named(String name) {
+    Object value = raw(name);
+    return value == null ? new Named() : (Named) value;
+  }
+
+  /** Place where the key was typed, or null. */
+  Origin origin(String name) {
+    Node node = nodes[index(name)];
+    return node == null ? null : node.origin;
+  }
+
+  /** Notes that a default was used, in the words of {@code Taken:}. */
+  public void took(String as) {
+    taken.note(as);
+  }
+
+  /** A problem at a key of this section. */
+  public Problem problem(String name, String code, String message) {
+    return new Problem(code, origin(name), path(name), message);
+  }
+}
