@@ -18,11 +18,23 @@ final class Accepted {
   /** Shortest run accepted, s: no relay and no pump follows a millisecond. */
   private static final double LEAST_RUN_S = 1e-3;
 
+  /** Shortest time accepted where there must be one, s. */
+  private static final double LEAST_S = 1e-9;
+
+  /** Shortest period accepted, days: a second. */
+  private static final double LEAST_DAYS = 1 / DAY_S;
+
   /** Longest period accepted, days. */
   static final double MOST_DAYS = 36_525;
 
   /** Highest price accepted, money per joule: a million per kWh. */
   private static final double MOST_PRICE = 1e6 / 3.6e6;
+
+  /** Least mean number of starts or cycles that is not none: less than one in any lifetime. */
+  private static final double LEAST_COUNT = 1e-10;
+
+  /** Most starts or cycles accepted. */
+  private static final double MOST_COUNT = 1e15;
 
   private Accepted() {}
 
@@ -45,13 +57,14 @@ final class Accepted {
 
   static double someTime(String quantity, double seconds) {
     Impossible.unlessPositive(quantity, seconds);
-    return time(quantity, seconds);
+    return Impossible.unlessWithin(
+        quantity, seconds, LEAST_S, MOST_S, "it must lie between a nanosecond and 100 years");
   }
 
   static double days(double days) {
     Impossible.unlessPositive("days", days);
     return Impossible.unlessWithin(
-        "days", days, 0, MOST_DAYS, "a period cannot be longer than 100 years");
+        "days", days, LEAST_DAYS, MOST_DAYS, "a period lasts between a second and 100 years");
   }
 
   static double price(double perJoule) {
@@ -90,6 +103,15 @@ final class Accepted {
 
   static double count(String quantity, double count) {
     Impossible.ifNegative(quantity, count);
-    return Impossible.unlessWithin(quantity, count, 0, 1e15, "it cannot be that many");
+    if (count == 0) {
+      return 0;
+    }
+    return Impossible.unlessWithin(
+        quantity, count, LEAST_COUNT, MOST_COUNT, "it is too small or too large to count");
+  }
+
+  static double energy(double joules) {
+    Impossible.ifNegative("energy", joules);
+    return Impossible.unlessWithin("energy", joules, 0, MOST_W * MOST_S, "no tower uses that");
   }
 }

@@ -20,7 +20,7 @@ import leat.numeric.Impossible;
  * @param othersMeanW controller and coil, W
  * @param meanW all, W
  * @param meanA mean current, A
- * @param pumpOnA current while the pump runs, pump and its inverter loss alone, A
+ * @param pumpOnA current of everything while the pump runs, A
  * @param energyJ energy, J
  * @param countedJ the same counted cycle by cycle when the cut opens with a start, J
  * @param capacityC capacity needed, no Peukert effect, C (1 Ah is 3600 C)
@@ -71,7 +71,7 @@ public record Backup(
         others,
         mean,
         mean / battery.volts(),
-        pumpOnW / battery.volts(),
+        (pumpOnW + inverter.idleW() + draw.othersW(1)) / battery.volts(),
         mean * seconds,
         pumpOnW * counted + (inverter.idleW() + draw.othersW(counted / seconds)) * seconds,
         battery.capacityC(mean, seconds),

@@ -52,12 +52,24 @@ public record Battery(double volts, double depth, double reserve, double peukert
         "rated time", ratedS, 60, 1e7, "it lies between a minute and a hundred days");
   }
 
-  /** Lead-acid: 50 %, 25 % reserve, Peukert 1.2 at 20 h. */
+  /**
+   * Lead-acid: 50 %, 25 % reserve, Peukert 1.2 at 20 h.
+   *
+   * @param volts nominal voltage, V
+   * @return the battery's figures
+   * @throws Impossible if the voltage is not above 0
+   */
   public static Battery lead(double volts) {
     return new Battery(volts, LEAD_DEPTH, USUAL_RESERVE, FLOODED_PEUKERT, LEAD_RATED_S);
   }
 
-  /** Lithium iron phosphate: 80 %, 25 % reserve, Peukert 1.05 at 5 h. */
+  /**
+   * Lithium iron phosphate: 80 %, 25 % reserve, Peukert 1.05 at 5 h.
+   *
+   * @param volts nominal voltage, V
+   * @return the battery's figures
+   * @throws Impossible if the voltage is not above 0
+   */
   public static Battery lithium(double volts) {
     return new Battery(volts, LITHIUM_DEPTH, USUAL_RESERVE, LITHIUM_PEUKERT, LITHIUM_RATED_S);
   }

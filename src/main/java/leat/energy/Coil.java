@@ -14,13 +14,9 @@ public enum Coil {
 
   /** Share of the time the coil draws when the pump runs {@code pumpShare} of it, both 0 to 1. */
   double share(double pumpShare) {
-    switch (this) {
-      case WHILE_RUNNING:
-        return pumpShare;
-      case WHILE_RESTING:
-        return 1 - pumpShare;
-      default:
-        return 0;
+    if (this == WHILE_RUNNING) {
+      return pumpShare;
     }
+    return this == WHILE_RESTING ? 1 - pumpShare : 0;
   }
 }

@@ -1,5 +1,7 @@
 package leat.energy;
 
+import java.util.Arrays;
+
 /**
  * One timing of a timetable held against the least run and the longest rest, by day and by night.
  * By day binds when the timing is in force at any second of the day.
@@ -59,7 +61,7 @@ public record EntryBounds(
                 i, timetable.timing(i), dayS, nightS, leastRun, dayS > 0, dayS > 0 ? day : atNight);
       }
     }
-    return java.util.Arrays.copyOf(all, n);
+    return Arrays.copyOf(all, n);
   }
 
   private static EntryBounds judge(

@@ -14,6 +14,9 @@ import leat.numeric.Impossible;
  *     none
  */
 public record Saving(double energyJ, double money, OptionalDouble share) {
+  /** Energy up to this is none, J. */
+  private static final double NONE_J = 1e-6;
+
   /**
    * @param energyJ energy of this duty, J
    * @param cost its cost, money
@@ -23,13 +26,13 @@ public record Saving(double energyJ, double money, OptionalDouble share) {
    * @throws leat.numeric.Impossible if an energy or cost is negative
    */
   public static Saving of(double energyJ, double cost, double againstJ, double againstCost) {
-    Impossible.ifNegative("energy", energyJ);
+    Accepted.energy(energyJ);
     Impossible.ifNegative("cost", cost);
-    Impossible.ifNegative("energy", againstJ);
+    Accepted.energy(againstJ);
     Impossible.ifNegative("cost", againstCost);
     double saved = againstJ - energyJ;
     OptionalDouble share =
-        againstJ > 0 ? OptionalDouble.of(saved / againstJ) : OptionalDouble.empty();
+        againstJ > NONE_J ? OptionalDouble.of(saved / againstJ) : OptionalDouble.empty();
     return new Saving(saved, againstCost - cost, share);
   }
 }

@@ -1,5 +1,6 @@
 package leat.energy;
 
+import java.util.Arrays;
 import leat.numeric.Impossible;
 
 /**
@@ -35,7 +36,7 @@ public final class Solar {
    */
   public static double panelW(
       double dayJ, double peakSunHours, double performance, double batteryEfficiency) {
-    Impossible.ifNegative("energy", dayJ);
+    Accepted.energy(dayJ);
     sun(peakSunHours);
     Impossible.unlessWithin(
         "performance", performance, 0.01, 1, "it lies between 1 and 100 per cent");
@@ -58,7 +59,7 @@ public final class Solar {
    */
   public static int worstMonth(double[] peakSunHours) {
     double[] same = new double[peakSunHours.length];
-    java.util.Arrays.fill(same, 1);
+    Arrays.fill(same, 1);
     return worstMonth(same, peakSunHours);
   }
 
@@ -76,7 +77,7 @@ public final class Solar {
     }
     int worst = 0;
     for (int i = 0; i < dayJ.length; i++) {
-      Impossible.ifNegative("energy", dayJ[i]);
+      Accepted.energy(dayJ[i]);
       if (dayJ[i] * sun(peakSunHours[worst]) > dayJ[worst] * sun(peakSunHours[i])) {
         worst = i;
       }

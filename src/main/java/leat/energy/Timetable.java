@@ -35,6 +35,17 @@ public final class Timetable {
     return new Timetable(new Window[] {Window.always(), nightWindow}, new Timing[] {day, night});
   }
 
+  /** The timing of the highest share of running: the cautious one for a battery. */
+  public Timing busiest() {
+    Timing busiest = timings[0];
+    for (int i = 1; i < timings.length; i++) {
+      if (timings[i].share() > busiest.share()) {
+        busiest = timings[i];
+      }
+    }
+    return busiest;
+  }
+
   /** When each timing holds. */
   public Windows windows() {
     return windows;
