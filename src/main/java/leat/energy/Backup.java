@@ -48,6 +48,8 @@ public record Backup(
   }
 
   /**
+   * The draw of a power cut and the battery for it.
+   *
    * @param timing run and rest during the cut
    * @param draw what draws power
    * @param inverter what stands between, {@link Inverter#none} for a direct-current pump

@@ -76,6 +76,8 @@ public record Cable(
   }
 
   /**
+   * The drop, the start and the fuse of one cable.
+   *
    * @param supplyV supply voltage, V
    * @param pumpW power of the pump, W
    * @param lengthM length one way, m

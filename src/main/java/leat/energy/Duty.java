@@ -47,6 +47,8 @@ public record Duty(
   public static final double DEFAULT_STANDING_SHARE = 0;
 
   /**
+   * Energy and money of one timing.
+   *
    * @param timing run and rest, s
    * @param draw what draws power, W
    * @param pricePerJ price of energy, money per J

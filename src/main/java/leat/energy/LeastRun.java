@@ -49,6 +49,8 @@ public record LeastRun(double fillS, double filmS, double wettingS) {
   }
 
   /**
+   * The least run of a film that comes down at its mean speed.
+   *
    * @param fillS time to fill the riser, s; 0 with a check valve that holds
    * @param filmHeightM way of the film from cap to lowest pot, m
    * @param filmMeanSpeed mean speed of the film, m/s, above 0

@@ -41,6 +41,8 @@ public record LongestRest(double dryLimitS, OptionalDouble plugWaterS) {
   }
 
   /**
+   * The dry limit alone.
+   *
    * @param dryLimitS the dry limit alone, s
    * @return the longest rest
    * @throws Impossible if it is not above 0
@@ -50,6 +52,8 @@ public record LongestRest(double dryLimitS, OptionalDouble plugWaterS) {
   }
 
   /**
+   * The dry limit and the water held, whichever is shorter.
+   *
    * @param dryLimitS the dry limit, s
    * @param plugWaterS how long the water held lasts, s, see {@link #plugWaterS(double, double,
    *     double, double)}

@@ -20,6 +20,8 @@ package leat.energy;
 public record PumpLife(
     double seasonRunS, double seasonWearS, double seasons, double survivesSeason) {
   /**
+   * The life of a pump that runs and starts so much.
+   *
    * @param wear the pump's figures
    * @param seasonRunS running in a season, s, above 0
    * @param seasonStarts starts in a season

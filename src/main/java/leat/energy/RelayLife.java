@@ -33,6 +33,8 @@ public record RelayLife(
     OptionalDouble seasons) {
 
   /**
+   * The life of a contact that starts so often.
+   *
    * @param motor the pump as a load
    * @param contact the relay's contact
    * @param seasonStarts starts in a season, 0 or more

@@ -18,6 +18,8 @@ public record Saving(double energyJ, double money, OptionalDouble share) {
   private static final double NONE_J = 1e-6;
 
   /**
+   * The difference of two energies and two costs.
+   *
    * @param energyJ energy of this duty, J
    * @param cost its cost, money
    * @param againstJ energy of the other over the same period, J

@@ -43,6 +43,8 @@ public record Suggestion(
   }
 
   /**
+   * The timing of least energy within the two bounds.
+   *
    * @param leastRun the least run
    * @param longestRest the longest rest
    * @param draw what draws power
@@ -53,6 +55,8 @@ public record Suggestion(
   }
 
   /**
+   * The timing of least energy within the two bounds and a least cycle.
+   *
    * @param leastRun the least run
    * @param longestRest the longest rest
    * @param draw what draws power

@@ -17,6 +17,8 @@ public final class Tariff {
   private final double standingShare;
 
   /**
+   * Prices in their order.
+   *
    * @param windows when each price holds; the first always
    * @param pricesPerJ as many prices, money per J
    * @param standingPerDay standing charge, money a day

@@ -13,6 +13,8 @@ public final class Timetable {
   private final Timing[] timings;
 
   /**
+   * Timings in their order.
+   *
    * @param windows when each timing holds; the first always
    * @param timings as many
    * @throws Impossible if the numbers differ or the first window is not always

@@ -15,6 +15,8 @@ public final class Windows {
   private final Window[] windows;
 
   /**
+   * Windows in their order.
+   *
    * @param what the trade word of an entry, "timing" or "band", for a refusal
    * @param windows at least one; the first is {@link Window#always()}
    * @throws Impossible if there is none, or the first has hours, months or days of its own

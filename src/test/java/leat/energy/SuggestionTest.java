@@ -82,6 +82,14 @@ class SuggestionTest {
     assertThat(draw.meanW(s.timing().share())).isCloseTo(s.meanW(), within(1e-12));
     assertThat(s.timing().withoutPause() || s.timing().cycleS() >= leastCycle).isTrue();
     assertThat(s.timing().runS()).isEqualTo(Math.rint(s.timing().runS()));
+    if (s.runBound() == Suggestion.RunBound.LEAST_CYCLE) {
+      assertThat(least.coveredBy(new Timing(s.timing().runS() - 1, 1))).isTrue();
+      assertThat(s.timing().cycleS() - 1).isLessThan(leastCycle);
+    } else if (s.runBound() == Suggestion.RunBound.LEAST_RUN) {
+      assertThat(s.timing().runS()).isEqualTo(Math.max(1, least.wholeSeconds()));
+    } else {
+      assertThat(draw.meanW(1)).isLessThan(draw.meanW(0));
+    }
     assertThat(s.timing().restS()).isEqualTo(Math.rint(s.timing().restS()));
   }
 
