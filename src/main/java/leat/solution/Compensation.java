@@ -82,7 +82,11 @@ public final class Compensation {
     return EcReading.checked(ec25) / f25(celsius);
   }
 
-  /** Whether the temperature is so low that a nutrient solution reads up to 4 % high. */
+  /**
+   * Whether it is so cold that a compensated nutrient solution reads up to 4 % high.
+   *
+   * @param celsius temperature of the solution, C
+   */
   public static boolean isCold(double celsius) {
     return celsius < LinearCompensation.COLD_CELSIUS;
   }
