@@ -1,0 +1,97 @@
+package leat.energy;
+
+/**
+ * A pump timing: run, rest, and again.
+ *
+ * <pre>share = run/(run + rest),  starts a day = 86400/(run + rest)</pre>
+ *
+ * <p>Starts a day are a fraction on purpose: round after multiplying by the season. A rest of 0 is
+ * running without pause: share 1, no starts.
+ *
+ * <p>Source: definitions; sheet energy.md section 1, check values energy-duty.csv.
+ *
+ * @param runS how long the pump runs, s, above 0
+ * @param restS how long it rests, s, 0 or more
+ */
+public record Timing(double runS, double restS) {
+  /**
+   * Quarter hours of a mechanical segment timer, s: the habit to compare with (common practice).
+   */
+  private static final double SEGMENT_S = 900;
+
+  /**
+   * @throws leat.numeric.Impossible if the run is not above 0 or the rest is negative
+   */
+  public Timing {
+    Accepted.run(runS);
+    Accepted.time("rest", restS);
+  }
+
+  /** The finest even beat of a mechanical segment timer: a quarter of an hour on, a quarter off. */
+  public static Timing quarterHours() {
+    return new Timing(SEGMENT_S, SEGMENT_S);
+  }
+
+  /** Run and rest together, s. */
+  public double cycleS() {
+    return runS + restS;
+  }
+
+  /** Share of the time the pump runs, 0 to 1. */
+  public double share() {
+    return runS / cycleS();
+  }
+
+  /** Whether the pump runs without pause. */
+  public boolean withoutPause() {
+    return restS == 0;
+  }
+
+  /** Mean starts in a second, 1/s; 0 without pause. */
+  double startsPerSecond() {
+    return withoutPause() ? 0 : 1 / cycleS();
+  }
+
+  /** Mean starts a day, a fraction; 0 without pause. */
+  public double startsPerDay() {
+    return Accepted.DAY_S * startsPerSecond();
+  }
+
+  /** Mean starts an hour, a fraction; 0 without pause. */
+  public double startsPerHour() {
+    return startsPerDay() / 24;
+  }
+
+  /**
+   * Starts counted in a period that opens with a start; without pause there is that one.
+   *
+   * @param periodS length of the period, s
+   * @return whole starts
+   * @throws leat.numeric.Impossible if the period is negative
+   */
+  public double countedStarts(double periodS) {
+    Accepted.time("period", periodS);
+    if (withoutPause()) {
+      return periodS > 0 ? 1 : 0;
+    }
+    return Math.ceil(periodS / cycleS());
+  }
+
+  /**
+   * Seconds of running counted in a period that opens with a start. It differs from share times
+   * period by less than one cycle.
+   *
+   * @param periodS length of the period, s
+   * @return running time, s
+   * @throws leat.numeric.Impossible if the period is negative
+   */
+  public double countedRunS(double periodS) {
+    Accepted.time("period", periodS);
+    if (withoutPause()) {
+      return periodS;
+    }
+    double whole = Math.floor(periodS / cycleS());
+    double left = Math.max(0, periodS - whole * cycleS());
+    return whole * runS + Math.min(left, runS);
+  }
+}

@@ -1,0 +1,66 @@
+package leat.level;
+
+import leat.numeric.Impossible;
+
+/**
+ * An upright body that stands in the tank and takes the liquid's place: a pump's body, the foot of
+ * a column, a brick.
+ *
+ * <pre>takes S (min(z, to) - from)  when z > from</pre>
+ *
+ * <p>Source: geometry. Check values: sheet level-tank-volume.csv.
+ *
+ * @param area its section seen from above, m2
+ * @param from level of its lower end, m over the tank's lowest point
+ * @param to level of its upper end, m; may lie above the rim
+ */
+public record Body(double area, double from, double to) {
+  /**
+   * @throws Impossible if the area is not above 0 or the upper end is not above the lower
+   */
+  public Body {
+    Impossible.unlessPositive("displaced", area);
+    Impossible.ifNegative("displaced", from);
+    if (!(to > from) || Double.isInfinite(to)) {
+      throw new Impossible("displaced", "the body's upper end must lie above its lower end");
+    }
+  }
+
+  /**
+   * A round body.
+   *
+   * @param diameter outside diameter, m
+   * @param from level of its lower end, m
+   * @param to level of its upper end, m
+   * @throws Impossible as the constructor
+   */
+  public static Body round(double diameter, double from, double to) {
+    Impossible.unlessPositive("displaced", diameter);
+    return new Body(Math.PI * diameter * diameter / 4, from, to);
+  }
+
+  /**
+   * A body known by the volume it takes, spread evenly over its height.
+   *
+   * @param volume volume when wholly under, m3
+   * @param from level of its lower end, m
+   * @param to level of its upper end, m
+   * @throws Impossible as the constructor
+   */
+  public static Body ofVolume(double volume, double from, double to) {
+    Impossible.unlessPositive("displaced", volume);
+    if (!(to > from) || Double.isInfinite(to)) {
+      throw new Impossible("displaced", "the body's upper end must lie above its lower end");
+    }
+    return new Body(volume / (to - from), from, to);
+  }
+
+  /**
+   * What it takes when the liquid stands at a level, m3.
+   *
+   * @param level level, m
+   */
+  public double taken(double level) {
+    return level <= from ? 0 : area * (Math.min(level, to) - from);
+  }
+}
