@@ -68,6 +68,16 @@ public final class Answer {
     return row;
   }
 
+  /** A row written before. */
+  public Row row(int i) {
+    return rows.get(i);
+  }
+
+  /** Number of rows. */
+  public int size() {
+    return rows.size();
+  }
+
   /** The one sentence that is the answer. */
   public Answer sentence(Phrase words) {
     sentence = words;

@@ -34,7 +34,7 @@ public final class Commands {
       case "pump":
         return null;
       case "tank":
-        return null;
+        return new TankCommand();
       case "check":
         return null;
       case "plan":

@@ -29,7 +29,7 @@ public final class Run {
       return 2;
     } catch (Output.ClosedPipe e) {
       return 0;
-    } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+    } catch (RuntimeException | StackOverflowError | OutOfMemoryError | LinkageError e) {
       if (terminal.environment.get("LEAT_DEBUG") != null) {
         throw e;
       }

@@ -101,6 +101,19 @@ public final class Dipstick {
   }
 
   /**
+   * Volume between two levels.
+   *
+   * @param tank the tank
+   * @param from lower level, m
+   * @param to upper level, m
+   * @return volume, m3; negative when {@code from} is the higher
+   * @throws Impossible if a level lies outside the tank
+   */
+  public static double between(Tank tank, double from, double to) {
+    return tank.volume(to) - tank.volume(from);
+  }
+
+  /**
    * What a thirst over a time asks of a tank.
    *
    * @param drunk volume drunk in that time, m3

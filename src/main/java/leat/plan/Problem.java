@@ -41,7 +41,7 @@ public final class Problem {
     if (origin != null) {
       out.append(origin.place()).append(": ");
     }
-    if (!path.isEmpty()) {
+    if (!path.isEmpty() && (origin == null || origin.source.isFile())) {
       out.append(path).append(": ");
     }
     out.append(message).append('\n');
