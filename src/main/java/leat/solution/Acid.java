@@ -64,6 +64,7 @@ public final class Acid {
   /** Sulfuric acid over this is restricted for the public in the EU (2019/1148, from memory), %. */
   public static final double SULFURIC_RESTRICTED_PCT = 15;
 
+  private static final double LEAST_PCT = 0.1;
   private static final double N_G_MOL = 14.007;
   private static final double P_G_MOL = 30.974;
   private static final double S_G_MOL = 32.06;
@@ -86,8 +87,8 @@ public final class Acid {
    * @param percent strength, % by weight
    * @param densityKgL density, kg/L; {@link Acids#density} when the label is silent
    * @return the acid
-   * @throws Impossible if the strength is outside 0 to 100 %, 0 excluded, the density outside 0.9
-   *     to 2 kg/L, or the acid is a solid
+   * @throws Impossible if the strength is outside 0.1 to 100 %, the density outside 0.9 to 2 kg/L,
+   *     or the acid is a solid
    */
   public static Acid liquid(Kind kind, double percent, double densityKgL) {
     if (kind.isSolid()) {
@@ -95,6 +96,8 @@ public final class Acid {
     }
     Impossible.unlessPositive("strength", percent);
     Impossible.unlessWithin("strength", percent, 0, 100, "a strength cannot be over 100 %");
+    Impossible.unlessWithin(
+        "strength", percent, LEAST_PCT, 100, "under a tenth of a per cent it is water, not acid");
     Impossible.unlessWithin(
         "density", densityKgL, 0.9, 2, "an acid's density lies between 0.9 and 2 kg/L");
     return new Acid(kind, percent, densityKgL);

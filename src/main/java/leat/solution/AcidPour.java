@@ -87,6 +87,26 @@ public final class AcidPour {
     return Carbonate.at(celsius).openPh(alkalinityMeqL, ppm, acid, mmolPerL(acid, poured, volumeL));
   }
 
+  /**
+   * Alkalinity of a tank that was topped up with a water as its own evaporated: what came with the
+   * water stays. Plants and nitrification change it too.
+   *
+   * @param tankL the tank, L
+   * @param tankMeqL its alkalinity before, meq/L
+   * @param addedL water topped up since, L
+   * @param waterMeqL that water's alkalinity, meq/L
+   * @return alkalinity, meq/L; its pH in the open is {@link Carbonate#openPh(double, double)}
+   * @throws Impossible if the tank is empty or something is negative
+   */
+  public static double alkalinityAfterTopups(
+      double tankL, double tankMeqL, double addedL, double waterMeqL) {
+    Limits.someVolume("full", tankL);
+    Limits.volume("water", addedL);
+    checkWater(tankMeqL, 7);
+    checkWater(waterMeqL, 7);
+    return tankMeqL + waterMeqL * addedL / tankL;
+  }
+
   private static double mmolPerL(Acid acid, double poured, double volumeL) {
     return acid.isSolid()
         ? 1000 * poured / acid.kind().gPerMol / volumeL

@@ -202,6 +202,24 @@ public final class Carbonate {
         });
   }
 
+  /**
+   * pH that a water comes to in the open.
+   *
+   * @param alkalinityMeqL alkalinity, meq/L; negative when strong acid is over
+   * @param ppm carbon dioxide in the air, parts per million by volume at one atmosphere
+   * @return pH, -
+   * @throws Impossible if it leaves 0 to 14
+   */
+  public double openPh(double alkalinityMeqL, double ppm) {
+    return balanced(
+        new DoubleUnaryOperator() {
+          @Override
+          public double applyAsDouble(double ph) {
+            return alkalinityMeqL - openMeqL(ppm, ph);
+          }
+        });
+  }
+
   private static double balanced(DoubleUnaryOperator excess) {
     if (excess.applyAsDouble(0) <= 0 || excess.applyAsDouble(14) >= 0) {
       throw new Impossible("volume", "so much acid or alkalinity leaves the range of pH 0 to 14");

@@ -115,7 +115,12 @@ public final class Clean {
    */
   public static Answer hypochlorite(
       double finalVolumeL, double strengthPct, Basis basis, double densityKgL, double wantedMgL) {
-    Impossible.unlessPositive("aim", wantedMgL);
+    Impossible.unlessWithin(
+        "aim",
+        wantedMgL,
+        1e-3,
+        1e6,
+        "a free chlorine lies between 0.001 mg/L and a kilogram a litre");
     double bottle = gramsPerLitre(strengthPct, basis, densityKgL);
     return dilute(finalVolumeL, bottle, 0.001 * wantedMgL, LEFT_AFTER_HALF_A_YEAR);
   }
@@ -137,7 +142,7 @@ public final class Clean {
     if (basis == Basis.HYPOCHLORITE_IN_VOLUME || basis == Basis.HYPOCHLORITE_IN_WEIGHT) {
       throw new Impossible("strength", "a peroxide label does not count hypochlorite");
     }
-    Impossible.unlessPositive("aim", wantedPct);
+    Impossible.unlessWithin("aim", wantedPct, 1e-6, 100, "a strength lies between 0 and 100 %");
     double bottle = gramsPerLitre(strengthPct, basis, densityKgL);
     return dilute(finalVolumeL, bottle, 10 * wantedPct, 0);
   }

@@ -257,6 +257,25 @@ class AcidNeedTest {
         .isInstanceOf(Impossible.class);
   }
 
+  /** Topped up with its own volume of the same water, a tank holds twice the alkalinity. */
+  @Test
+  void toppingUpBringsAlkalinity() {
+    double twice = AcidPour.alkalinityAfterTopups(45, 3, 45, 3);
+    assertThat(twice).isCloseTo(6, offset(1e-12));
+    assertThat(AcidPour.alkalinityAfterTopups(45, 0.8, 14, 3.6))
+        .isCloseTo(0.8 + 3.6 * 14 / 45, offset(1e-12));
+    Carbonate water = Carbonate.at(20);
+    assertThat(water.openPh(twice, 420)).isGreaterThan(water.openPh(3, 420));
+    Acid acid = Acids.named("nitric-38");
+    assertThat(water.openPh(3 - 1, 420)).isCloseTo(water.openPh(3, 420, acid, 1), offset(1e-9));
+    // all alkalinity gone and 1 mmol/L of strong acid over: pH 3
+    assertThat(water.openPh(-1, 420)).isCloseTo(3, offset(0.01));
+    assertThatThrownBy(() -> AcidPour.alkalinityAfterTopups(0, 1, 1, 1))
+        .isInstanceOf(Impossible.class);
+    assertThatThrownBy(() -> Acid.liquid(Acid.Kind.NITRIC, 1e-300, 1))
+        .hasMessageContaining("water, not acid");
+  }
+
   /** Nothing accepted gives NaN or an infinity. */
   @Property
   void alwaysFinite(
