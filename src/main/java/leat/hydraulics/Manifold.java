@@ -1,0 +1,234 @@
+package leat.hydraulics;
+
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import leat.numeric.Impossible;
+import leat.numeric.Roots;
+
+/**
+ * Several risers, equal or not, off one pump through a common pipe.
+ *
+ * <pre>
+ * Q_i = 0                       if H_m &lt;= z_i  (dry: water stands at H_m in it)
+ * loss_i(Q_i) = H_m - z_i       else
+ * H'(sum Q) - loss_common(sum Q) = H_m
+ * </pre>
+ *
+ * <p>H_m, the head at the manifold over the tank's level, is bracketed between the lowest outlet
+ * and the shut-off head; each riser is solved inside from its own last answer. With one riser it is
+ * the operating point of common pipe and riser in series. K of a riser takes in its share of the
+ * tee and the exit.
+ *
+ * <p>Source: sheet hydraulics.md section 6; check values: hydraulics-manifold.csv.
+ */
+public final class Manifold implements WaterSystem {
+  private final Line common;
+  private final Riser[] risers;
+  private final double leastLift;
+
+  /**
+   * @param common pipe from the pump to the manifold, or null for none
+   * @param risers at least one
+   * @throws Impossible without a riser
+   */
+  public Manifold(Line common, Riser... risers) {
+    if (risers.length == 0) {
+      throw new Impossible("towers", "a pump needs at least one tower");
+    }
+    this.common = common;
+    this.risers = risers.clone();
+    double least = Double.POSITIVE_INFINITY;
+    for (Riser r : risers) {
+      least = Math.min(least, r.lift());
+    }
+    this.leastLift = least;
+  }
+
+  /** Number of risers. */
+  public int size() {
+    return risers.length;
+  }
+
+  /** Riser {@code i}. */
+  public Riser riser(int i) {
+    return risers[i];
+  }
+
+  @Override
+  public double leastLift() {
+    return leastLift;
+  }
+
+  /** All outlets {@code higher} m further over the water, such as at the low mark. */
+  public Manifold lifted(double higher) {
+    Riser[] moved = new Riser[risers.length];
+    for (int i = 0; i < moved.length; i++) {
+      moved[i] = risers[i].lifted(higher);
+    }
+    return new Manifold(common, moved);
+  }
+
+  /** The same with riser {@code i} replaced. */
+  public Manifold with(int i, Riser other) {
+    Riser[] changed = risers.clone();
+    changed[i] = other;
+    return new Manifold(common, changed);
+  }
+
+  /** The same with every line calculated by another friction factor. */
+  public Manifold with(FrictionModel model) {
+    Riser[] changed = new Riser[risers.length];
+    for (int i = 0; i < changed.length; i++) {
+      changed[i] = new Riser(risers[i].line().with(model), risers[i].lift());
+    }
+    return new Manifold(common == null ? null : common.with(model), changed);
+  }
+
+  /** Head lost in the common pipe, m; {@code flow} m3/s. */
+  public double commonLoss(double flow) {
+    return common == null ? 0 : common.loss(flow);
+  }
+
+  /**
+   * Which riser gets what.
+   *
+   * @param curve the pump, derated
+   * @return the flows
+   * @throws Impossible if a riser has neither length nor K
+   */
+  public ManifoldFlow solve(PumpCurve curve) {
+    double shutoff = curve.shutoffHead();
+    double[] flows = new double[risers.length];
+    if (shutoff <= leastLift) {
+      return new ManifoldFlow(
+          this, OperatingPoint.Status.NO_FLOW, 0, shutoff, 0, shutoff, shutoff, flows);
+    }
+    double end = curve.maxFlow();
+    double endHead = curve.head(end);
+    double atEnd = endHead - commonLoss(end);
+    if (fill(atEnd, flows, end) >= end) {
+      return runOut(end, endHead, shutoff, flows);
+    }
+    DoubleUnaryOperator balance = balance(curve, end, endHead, flows);
+    double manifoldHead = Roots.bracketed(balance, Math.max(leastLift, atEnd), shutoff);
+    double total = Math.min(fill(manifoldHead, flows, end), end);
+    return new ManifoldFlow(
+        this,
+        OperatingPoint.Status.FLOW,
+        total,
+        curve.head(total),
+        commonLoss(total),
+        manifoldHead,
+        shutoff,
+        flows);
+  }
+
+  private ManifoldFlow runOut(double end, double endHead, double shutoff, double[] flows) {
+    double manifoldHead = headAtManifold(end);
+    fill(manifoldHead, flows, end);
+    return new ManifoldFlow(
+        this,
+        OperatingPoint.Status.RUN_OUT,
+        end,
+        endHead,
+        commonLoss(end),
+        manifoldHead,
+        shutoff,
+        flows);
+  }
+
+  /** Falls with the head at the manifold; past its end the curve goes on by its last slope. */
+  private DoubleUnaryOperator balance(PumpCurve curve, double end, double endHead, double[] flows) {
+    return new DoubleUnaryOperator() {
+      @Override
+      public double applyAsDouble(double manifoldHead) {
+        double total = fill(manifoldHead, flows, end);
+        double pump = total <= end ? curve.head(total) : endHead + curve.slope(end) * (total - end);
+        return pump - commonLoss(total) - manifoldHead;
+      }
+    };
+  }
+
+  /** Flows, each at most {@code cap}, at a head at the manifold; returns their sum. */
+  private double fill(double manifoldHead, double[] flows, double cap) {
+    double total = 0;
+    for (int i = 0; i < risers.length; i++) {
+      Riser r = risers[i];
+      if (i > 0 && r.line() == risers[i - 1].line() && r.lift() == risers[i - 1].lift()) {
+        flows[i] = flows[i - 1];
+      } else {
+        flows[i] = r.line().flowAt(manifoldHead - r.lift(), flows[i], cap);
+      }
+      total += flows[i];
+    }
+    return total;
+  }
+
+  /** Head at the manifold at which the risers together take {@code flow} m3/s, m. */
+  public double headAtManifold(double flow) {
+    if (flow <= 0) {
+      return leastLift;
+    }
+    double high = Double.POSITIVE_INFINITY;
+    for (Riser r : risers) {
+      high = Math.min(high, r.head(flow));
+    }
+    double[] flows = new double[risers.length];
+    DoubleUnaryOperator missing =
+        new DoubleUnaryOperator() {
+          @Override
+          public double applyAsDouble(double manifoldHead) {
+            return fill(manifoldHead, flows, 2 * flow) - flow;
+          }
+        };
+    return Roots.bracketed(missing, leastLift, high + 1e-9 * (1 + Math.abs(high)));
+  }
+
+  /** Flow of all risers together at a head at the manifold, m3/s; {@code manifoldHead} m. */
+  public double totalAt(double manifoldHead) {
+    return fill(manifoldHead, new double[risers.length], 50);
+  }
+
+  @Override
+  public double head(double flow) {
+    return headAtManifold(flow) + commonLoss(flow);
+  }
+
+  /**
+   * Share of the printed head at which riser {@code i} gets {@code flow}, all others taking what
+   * they then take; with a flow of 0 the share at which it falls dry.
+   *
+   * @param printed curve, not derated
+   * @param i which riser
+   * @param flow m3/s, 0 or more
+   * @return the share, -, over 1 when the printed pump cannot; empty when no share can because the
+   *     others would take more than the greatest flow
+   */
+  public OptionalDouble derateFor(PumpCurve printed, int i, double flow) {
+    double manifoldHead = risers[i].head(flow);
+    double total = totalAt(manifoldHead);
+    if (!(total < printed.maxFlow())) {
+      return OptionalDouble.empty();
+    }
+    double head = printed.head(total);
+    if (!(head > 0)) {
+      return OptionalDouble.empty();
+    }
+    return OptionalDouble.of(Math.max(0, manifoldHead + commonLoss(total)) / head);
+  }
+
+  /**
+   * Water that leaves the risers when the pump stops, m3: without a check valve all that stands
+   * above the tank's level runs back through the pump; with one the taller risers still empty down
+   * to the lowest outlet, through it.
+   */
+  public double drainBack(ManifoldFlow running, boolean checkValve) {
+    double sum = 0;
+    for (int i = 0; i < risers.length; i++) {
+      double stood = Math.min(running.manifoldHead(), risers[i].lift());
+      double kept = checkValve ? risers[i].volumeUpTo(leastLift) : 0;
+      sum += Math.max(0, risers[i].volumeUpTo(stood) - kept);
+    }
+    return sum;
+  }
+}

@@ -1,0 +1,88 @@
+package leat.hydraulics;
+
+import java.util.OptionalDouble;
+
+/**
+ * What each riser of a {@link Manifold} gets.
+ *
+ * <p>Source: sheet hydraulics.md section 6; check values: hydraulics-manifold.csv.
+ *
+ * @param manifold what was solved
+ * @param status no flow when every riser is dry, run-out at the end of the pump's curve, else flow
+ * @param totalFlow of all risers, m3/s
+ * @param pumpHead head the pump gives, m
+ * @param commonLoss lost in the common pipe, m
+ * @param manifoldHead head at the manifold over the tank's level, m; dry risers stand at it
+ * @param shutoffHead of the curve, m
+ * @param flows of the risers in order, m3/s, exactly 0 for a dry one
+ */
+public record ManifoldFlow(
+    Manifold manifold,
+    OperatingPoint.Status status,
+    double totalFlow,
+    double pumpHead,
+    double commonLoss,
+    double manifoldHead,
+    double shutoffHead,
+    double[] flows) {
+
+  /** A riser whose outlet lies closer than this under the manifold's head is barely wet, m. */
+  public static final double BARELY = 0.020;
+
+  /** Flow of riser {@code i}, m3/s. */
+  public double flow(int i) {
+    return flows[i];
+  }
+
+  /** Riser {@code i} gets nothing. */
+  public boolean dry(int i) {
+    return flows[i] == 0;
+  }
+
+  /** Share of the flow, -; 0 for a dry riser, also when all are. */
+  public double share(int i) {
+    return dry(i) ? 0 : flows[i] / totalFlow;
+  }
+
+  /** Manifold's head less the lift of riser {@code i}, m; negative for a dry one. */
+  public double headOverTop(int i) {
+    return manifoldHead - manifold.riser(i).lift();
+  }
+
+  /** Wet, but by less than {@link #BARELY}: a little slime decides. */
+  public boolean barely(int i) {
+    return !dry(i) && headOverTop(i) < BARELY;
+  }
+
+  /** Shut-off head less the lift of riser {@code i}, m. */
+  public double margin(int i) {
+    return shutoffHead - manifold.riser(i).lift();
+  }
+
+  /** That over the lift, -; empty when the outlet is not above the level. */
+  public OptionalDouble marginShare(int i) {
+    double lift = manifold.riser(i).lift();
+    return lift > 1e-9 ? OptionalDouble.of(margin(i) / lift) : OptionalDouble.empty();
+  }
+
+  /** Riser {@code i} is dry though the pump alone would reach it: the others pull it down. */
+  public boolean starved(int i) {
+    return dry(i) && margin(i) > 0;
+  }
+
+  /** Number of dry risers. */
+  public int dryCount() {
+    int n = 0;
+    for (double q : flows) {
+      if (q == 0) {
+        n++;
+      }
+    }
+    return n;
+  }
+
+  /** Every riser gets water. */
+  public boolean allReach() {
+    return dryCount() == 0;
+  }
+}

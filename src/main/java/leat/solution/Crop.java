@@ -1,0 +1,67 @@
+package leat.solution;
+
+import leat.numeric.Impossible;
+
+/**
+ * A crop's band of EC and pH with its source.
+ *
+ * <p>Source: each row names its own; see {@link Crops}.
+ *
+ * @param name lower case, words joined by a hyphen
+ * @param ecLowMsCm lower end of the EC band, mS/cm at 25 C
+ * @param ecHighMsCm upper end, mS/cm
+ * @param phLow lower end of the pH band
+ * @param phHigh upper end; equal to the lower one when the source gives a single point
+ * @param source where the band stands
+ * @param known how it is known: V verified, M from memory, P common practice, own for the user's
+ */
+public record Crop(
+    String name,
+    double ecLowMsCm,
+    double ecHighMsCm,
+    double phLow,
+    double phHigh,
+    String source,
+    String known) {
+
+  /**
+   * @throws Impossible if a band runs backwards, an EC is negative or a pH lies outside 0 to 14
+   */
+  public Crop {
+    Limits.ec("ec", ecLowMsCm);
+    Limits.ec("ec", ecHighMsCm);
+    Impossible.unlessWithin("ph", phLow, 0, 14, "a pH lies between 0 and 14");
+    Impossible.unlessWithin("ph", phHigh, 0, 14, "a pH lies between 0 and 14");
+    if (ecLowMsCm > ecHighMsCm || phLow > phHigh) {
+      throw new Impossible("crops", "a band runs from its low end to its high end");
+    }
+  }
+
+  /** Whether the source gives a single pH. */
+  public boolean phIsPoint() {
+    return phLow == phHigh;
+  }
+
+  /** Whether the source is only memory or practice, not a text that was seen. */
+  public boolean isUnverified() {
+    return known.equals("M") || known.equals("P");
+  }
+
+  /**
+   * Whether an EC suits it.
+   *
+   * @param msCm EC at 25 C, mS/cm
+   */
+  public boolean likesEc(double msCm) {
+    return msCm >= ecLowMsCm && msCm <= ecHighMsCm;
+  }
+
+  /**
+   * Whether a pH suits it.
+   *
+   * @param ph pH, -
+   */
+  public boolean likesPh(double ph) {
+    return ph >= phLow && ph <= phHigh;
+  }
+}

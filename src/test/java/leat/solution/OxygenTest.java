@@ -1,0 +1,97 @@
+package leat.solution;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.data.Percentage.withPercentage;
+
+import java.util.stream.Stream;
+import leat.Sheet;
+import leat.Sheet.Row;
+import leat.numeric.Impossible;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class OxygenTest {
+  static Stream<Row> rows() {
+    return Sheet.of("solution-oxygen.csv").atLeast(10);
+  }
+
+  static Stream<Row> published() {
+    return Sheet.of("solution-oxygen.csv").having("published_1atm_mg_L").atLeast(7);
+  }
+
+  static Oxygen.Answer answer(Row r) {
+    return r.text("pressure_given").equals("true")
+        ? Oxygen.atPressure(r.num("temperature_C"), r.num("pressure_kPa"))
+        : Oxygen.atAltitude(r.num("temperature_C"), r.num("altitude_m"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("rows")
+  void agreesWithTheSheet(Row r) {
+    Oxygen.Answer a = answer(r);
+    org.assertj.core.data.Percentage near = withPercentage(100 * r.num("tol_rel"));
+    String as = r.idAndProvenance();
+    assertThat(a.pressureKpa()).as(as).isCloseTo(r.num("pressure_kPa"), near);
+    assertThat(a.seaLevelMgL()).as(as).isCloseTo(r.num("saturation_1atm_mg_L"), near);
+    assertThat(a.saturationMgL()).as(as).isCloseTo(r.num("saturation_mg_L"), near);
+    assertThat(a.shareOf18Pct()).as(as).isCloseTo(r.num("share_of_18C_pct"), near);
+    assertThat(a.fourIsPct()).as(as).isCloseTo(r.num("four_mg_L_is_pct"), near);
+  }
+
+  @ParameterizedTest
+  @MethodSource("published")
+  void agreesWithThePublishedTable(Row r) {
+    assertThat(answer(r).seaLevelMgL())
+        .as(r.idAndProvenance())
+        .isCloseTo(
+            r.num("published_1atm_mg_L"),
+            org.assertj.core.data.Offset.offset(r.num("tol_published")));
+  }
+
+  /**
+   * Second route: Garcia and Gordon 1992, Limnol. Oceanogr. 37, 1307, the fit to Benson and Krause
+   * in umol/kg at salinity 0 (coefficients from memory), 31.9988 g/mol and the density of water.
+   */
+  @Property
+  void garciaAndGordonAgree(@ForAll @DoubleRange(min = 0, max = 40) double celsius) {
+    double ts = Math.log((298.15 - celsius) / (273.15 + celsius));
+    double[] a = {5.80871, 3.20291, 4.17887, 5.10006, -9.86643e-2, 3.80369};
+    double ln = 0;
+    for (int i = a.length - 1; i >= 0; i--) {
+      ln = ln * ts + a[i];
+    }
+    double t = celsius;
+    double density =
+        0.999842594
+            + 6.793952e-5 * t
+            - 9.09529e-6 * t * t
+            + 1.001685e-7 * t * t * t
+            - 1.120083e-9 * Math.pow(t, 4)
+            + 6.536332e-12 * Math.pow(t, 5);
+    assertThat(Oxygen.saturationMgL(celsius, Oxygen.ATMOSPHERE_KPA))
+        .isCloseTo(Math.exp(ln) * 31.9988e-3 * density, withPercentage(0.1));
+  }
+
+  @Property
+  void warmerAndHigherHoldsLess(
+      @ForAll @DoubleRange(min = 0, max = 39) double celsius,
+      @ForAll @DoubleRange(min = -400, max = 3000) double altitude) {
+    double here = Oxygen.atAltitude(celsius, altitude).saturationMgL();
+    assertThat(Oxygen.atAltitude(celsius + 1, altitude).saturationMgL()).isLessThan(here);
+    assertThat(Oxygen.atAltitude(celsius, altitude + 50).saturationMgL()).isLessThan(here);
+  }
+
+  @Test
+  void refusesWhatCannotBe() {
+    assertThatThrownBy(() -> Oxygen.atAltitude(-0.1, 0)).isInstanceOf(Impossible.class);
+    assertThatThrownBy(() -> Oxygen.atAltitude(40.1, 0)).isInstanceOf(Impossible.class);
+    assertThatThrownBy(() -> Oxygen.atAltitude(20, 44_400)).isInstanceOf(Impossible.class);
+    assertThatThrownBy(() -> Oxygen.atPressure(20, 1013)).isInstanceOf(Impossible.class);
+    assertThatThrownBy(() -> Oxygen.atPressure(Double.NaN, 101)).isInstanceOf(Impossible.class);
+  }
+}
