@@ -170,6 +170,12 @@ public final class Answer {
     return this;
   }
 
+  /** An exit code of its own, such as 2 when one of several plans could not be read. */
+  public Answer exit(int code) {
+    exitCode = code;
+    return this;
+  }
+
   /** 0, or 1 when the answer is no. */
   public int exitCode() {
     return exitCode;

@@ -34,7 +34,18 @@ public final class CsvWriter {
     return out.toString();
   }
 
-  private void separate(StringBuilder out, int c) {
+  /** Sign between columns. */
+  public char delimiter() {
+    return delimiter;
+  }
+
+  /** Decimal sign. */
+  public char decimal() {
+    return decimal;
+  }
+
+  /** The delimiter, before every column but the first. */
+  public void separate(StringBuilder out, int c) {
     if (c > 0) {
       out.append(delimiter);
     }

@@ -33,7 +33,7 @@ final class JsonWriter {
       Column column = answer.columns[c];
       out.append(c == 0 ? "\n" : ",\n").append("  ");
       name(column.key());
-      value(row.get(c), column);
+      JsonValue.append(out, row.get(c), column);
     }
     if (!quiet) {
       taken(answer);
@@ -92,17 +92,5 @@ final class JsonWriter {
 
   private void name(String key) {
     out.append(JsonText.string(key)).append(": ");
-  }
-
-  private void value(Object value, Column column) {
-    if (value == null) {
-      out.append("null");
-    } else if (value instanceof Double number) {
-      out.append(CsvWriter.number(number, column));
-    } else if (value instanceof Boolean || value instanceof Integer) {
-      out.append(value);
-    } else {
-      out.append(JsonText.string(String.valueOf(value)));
-    }
   }
 }

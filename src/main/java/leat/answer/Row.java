@@ -52,9 +52,19 @@ public final class Row {
     return put(column, value);
   }
 
+  /** A value of a column that holds numbers of several units, or words: written as it is. */
+  public Row setAny(Column column, Object value) {
+    return value instanceof Double number ? set(column, number.doubleValue()) : put(column, value);
+  }
+
   /** The raw value: Double in the base unit, String, Boolean, Integer or null. */
   public Object get(Column column) {
     return values[index(column)];
+  }
+
+  /** Forgets all values. */
+  public void clear() {
+    java.util.Arrays.fill(values, null);
   }
 
   Object get(int i) {

@@ -144,6 +144,54 @@ public final class CommandErrors {
     return new Problem("unknown-word", null, what, "no " + what + " \"" + typed + "\"" + mend);
   }
 
+  /** Rows without even a header. */
+  public static Problem emptyRows(String source) {
+    return new Problem(
+        "empty-rows",
+        null,
+        source,
+        "there are no rows, not even a header line with the column names");
+  }
+
+  /** A column that is not there. */
+  public static Problem noColumn(String source, String column, java.util.List<String> names) {
+    String near = Nearest.of(column, names);
+    return new Problem(
+        "no-column",
+        null,
+        source,
+        "no column \""
+            + column
+            + "\""
+            + (near == null
+                ? "; it has " + String.join(", ", names)
+                : "; did you mean \"" + near + "\"?"));
+  }
+
+  /** A column of the answer that the rows have already. */
+  public static Problem nameClash(String source, String column) {
+    return new Problem(
+        "name-clash",
+        null,
+        source,
+        "the rows have a column \""
+            + column
+            + "\" already; --prefix leat_ puts something before the answer's names");
+  }
+
+  /** A bad row under --strict. */
+  public static Problem badRow(String source, long row, String column, String why) {
+    return new Problem("bad-row", null, source, "row " + row + ", column " + column + ": " + why);
+  }
+
+  /** Repeated flags that do not pair. */
+  public static Problem notAsMany(Command command, String one, String other) {
+    return problem(
+        "not-as-many",
+        command,
+        one + " is wanted as often as " + other + ", one for each stretch of pipe");
+  }
+
   /** Physics or chemistry refuses an input. */
   public static Problem impossible(String quantity, String reason) {
     return new Problem("impossible", null, quantity, reason);

@@ -30,13 +30,13 @@ public final class Commands {
   public static Command of(String name) {
     switch (name) {
       case "head":
-        return null;
+        return new HeadCommand();
       case "pump":
         return null;
       case "tank":
         return new TankCommand();
       case "check":
-        return null;
+        return new CheckCommand();
       case "plan":
         return null;
       case "units":

@@ -35,6 +35,12 @@ public final class Problem {
     return path;
   }
 
+  /** The last part of the path: the key alone, without a file's name before it. */
+  public String key() {
+    int colon = path.indexOf(": ");
+    return colon < 0 ? path : path.substring(colon + 2);
+  }
+
   /** Place, key, message, then the typed line with a caret; ends in a line feed. */
   public String render() {
     StringBuilder out = new StringBuilder();

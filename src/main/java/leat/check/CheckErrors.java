@@ -1,0 +1,38 @@
+package leat.check;
+
+import leat.plan.Named;
+import leat.plan.Problem;
+import leat.quantity.Nearest;
+
+/** Messages about rules, one named method each; the error gallery holds an entry for each. */
+public final class CheckErrors {
+  private CheckErrors() {}
+
+  /** An entry of {@code limits} that is no rule. */
+  public static Problem unknownRule(Named limits, int i) {
+    return limits.problem(i, "limits", "unknown-rule", unknown(limits.name(i)));
+  }
+
+  /** A rule id on the command line that is none. */
+  public static Problem noSuchRule(String typed) {
+    return new Problem("no-such-rule", null, "leat check", unknown(typed));
+  }
+
+  private static String unknown(String typed) {
+    String near = Nearest.of(typed, java.util.Arrays.asList(Rules.ids()));
+    return "no rule \""
+        + typed
+        + "\""
+        + (near == null ? "; leat check --rules lists them" : "; did you mean \"" + near + "\"?");
+  }
+
+  /** A limit that cannot be read in the rule's unit. */
+  public static Problem badLimit(Named limits, String id, String why, String code) {
+    for (int i = 0; i < limits.size(); i++) {
+      if (limits.name(i).equals(id)) {
+        return limits.problem(i, "limits", code, why);
+      }
+    }
+    throw new IllegalArgumentException(id);
+  }
+}

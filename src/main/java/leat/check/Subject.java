@@ -1,0 +1,79 @@
+package leat.check;
+
+import leat.level.Tank;
+import leat.plan.Named;
+import leat.plan.Plan;
+import leat.plan.Refused;
+import leat.plan.Section;
+import leat.quantity.QuantityReader;
+import leat.quantity.Unreadable;
+import leat.system.TankOf;
+import leat.system.Waterway;
+
+/** A plan under judgement, with its models solved once for all rules. */
+public final class Subject {
+  private final Plan plan;
+  private Tank tank;
+  private Waterway waterway;
+
+  /** The plan to judge. */
+  public Subject(Plan plan) {
+    this.plan = plan;
+  }
+
+  /** The plan. */
+  public Plan plan() {
+    return plan;
+  }
+
+  /** A section of the plan. */
+  public Section section(String name) {
+    return plan.section(name);
+  }
+
+  /** The tank. */
+  public Tank tank() {
+    if (tank == null) {
+      tank = TankOf.of(plan.section("tank"));
+    }
+    return tank;
+  }
+
+  /** The water's way, solved at the low mark and at full. */
+  public Waterway waterway() {
+    if (waterway == null) {
+      waterway = Waterway.of(plan);
+    }
+    return waterway;
+  }
+
+  /** The plan's own limit for a rule, in the rule's base unit, or null. */
+  Double ownLimit(Rule rule) {
+    Object text = plan.root().named("limits").get(rule.id());
+    if (text == null) {
+      return null;
+    }
+    return readLimit(rule, (String) text);
+  }
+
+  private Double readLimit(Rule rule, String text) {
+    try {
+      return rule.show() == null
+          ? null
+          : Double.valueOf(QuantityReader.read(text, rule.show().metric().dimension()).value());
+    } catch (Unreadable e) {
+      throw new Refused(
+          CheckErrors.badLimit(plan.root().named("limits"), rule.id(), e.message(), e.code()));
+    }
+  }
+
+  /** Refuses names in {@code limits} that are no rule's id. */
+  void checkLimits() {
+    Named limits = plan.root().named("limits");
+    for (int i = 0; i < limits.size(); i++) {
+      if (Rules.find(limits.name(i)) == null) {
+        throw new Refused(CheckErrors.unknownRule(limits, i));
+      }
+    }
+  }
+}

@@ -1,0 +1,75 @@
+package leat.system;
+
+import java.util.ArrayList;
+import java.util.List;
+import leat.hydraulics.Fitting;
+import leat.hydraulics.Line;
+import leat.hydraulics.Liquid;
+import leat.hydraulics.Roughness;
+import leat.plan.Named;
+import leat.plan.Problem;
+import leat.plan.Refused;
+import leat.quantity.Nearest;
+
+/** Pipes of a plan's {@code pipe} and {@code riser} sections. */
+public final class PipeOf {
+  private PipeOf() {}
+
+  /** One stretch of pipe; without K and fittings it gets {@code usualK}, noted as taken. */
+  static leat.hydraulics.Section of(leat.plan.Section pipe, double usualK, String taken) {
+    double bore = pipe.need("bore");
+    double length = pipe.need("length");
+    return new leat.hydraulics.Section(length, bore, roughness(pipe), k(pipe, usualK, taken));
+  }
+
+  private static double roughness(leat.plan.Section pipe) {
+    if (pipe.has("material") && !pipe.has("roughness")) {
+      return Roughness.of(pipe.text("material"));
+    }
+    return pipe.get("roughness");
+  }
+
+  private static double k(leat.plan.Section pipe, double usualK, String taken) {
+    Double named = pipe.maybe("k");
+    Named fittings = pipe.named("fittings");
+    double valve = pipe.has("valve") ? Fitting.valveK(pipe.text("valve")) : 0;
+    if (named != null) {
+      return named + valve;
+    }
+    if (fittings.size() == 0) {
+      pipe.took(taken);
+      return usualK + valve;
+    }
+    double sum = valve;
+    List<Problem> problems = new ArrayList<>();
+    for (int i = 0; i < fittings.size(); i++) {
+      if (Fitting.isKnown(fittings.name(i))) {
+        sum += Fitting.k(fittings.name(i)) * (Double) fittings.value(i);
+      } else {
+        problems.add(unknown(fittings, i, pipe));
+      }
+    }
+    if (!problems.isEmpty()) {
+      throw new Refused(problems);
+    }
+    return sum;
+  }
+
+  private static Problem unknown(Named fittings, int i, leat.plan.Section pipe) {
+    List<String> names = java.util.Arrays.asList(Fitting.names());
+    String near = Nearest.of(fittings.name(i), names);
+    return fittings.problem(
+        i,
+        pipe.path("fittings"),
+        "unknown-fitting",
+        "no fitting of that name"
+            + (near == null
+                ? "; known: " + String.join(", ", names)
+                : "; did you mean \"" + near + "\"?"));
+  }
+
+  /** The pipe as a line of one stretch. */
+  static Line line(Liquid water, leat.hydraulics.Section section) {
+    return new Line(water, section);
+  }
+}
