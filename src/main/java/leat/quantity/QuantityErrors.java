@@ -28,7 +28,7 @@ public final class QuantityErrors {
 
   /** Nothing but spaces. */
   public static Unreadable nothing(Dimension wanted, int at) {
-    return new Unreadable(needed(wanted) + "; got nothing", at, at, null);
+    return new Unreadable(needed(wanted) + "; got nothing", at, at, null, true);
   }
 
   /** Longer than any quantity. */
@@ -39,7 +39,7 @@ public final class QuantityErrors {
 
   /** No number at the start. */
   public static Unreadable noNumber(Dimension wanted, String got, int from, int to) {
-    return new Unreadable(needed(wanted) + "; got " + quote(got), from, to, null);
+    return new Unreadable(needed(wanted) + "; got " + quote(got), from, to, null, true);
   }
 
   /** NaN, Infinity and their kin. */
@@ -95,14 +95,14 @@ public final class QuantityErrors {
   /** A bare number. */
   public static Unreadable noUnit(Dimension wanted, String got, int from, int to) {
     String text = wanted.word() + " needs its unit, such as " + quote(wanted.example());
-    return new Unreadable(text + "; got " + quote(got), from, to, null);
+    return new Unreadable(text + "; got " + quote(got), from, to, null, true);
   }
 
   /** A unit of another dimension. */
   public static Unreadable wrongDimension(
       Dimension wanted, Dimension found, String got, int from, int to) {
     String text = needed(wanted) + "; got " + quote(got) + ", which is " + found.word();
-    return new Unreadable(text, from, to, null);
+    return new Unreadable(text, from, to, null, true);
   }
 
   /** "15 m" for minutes. */
@@ -168,5 +168,76 @@ public final class QuantityErrors {
       return new Unreadable(text + needed(wanted), from, to, null);
     }
     return new Unreadable(text + "did you mean " + quote(mended) + "?", from, to, mended);
+  }
+
+  /** Another thing, or nothing, on one side of a mark: "600 L/h @ 1.7 L". */
+  public static Unreadable expectedBeside(
+      Dimension wanted, String place, String example, String got, int from, int to) {
+    String text = "expected " + wanted.word() + " " + place + ", such as " + quote(example);
+    return new Unreadable(
+        text + "; got " + (got.isEmpty() ? "nothing" : quote(got)), from, to, null);
+  }
+
+  /** No mark between two quantities: "600 L/h 1.7 m"; {@code mended} may be null. */
+  public static Unreadable noMark(
+      String mark,
+      Dimension left,
+      Dimension right,
+      String example,
+      String got,
+      String mended,
+      int from,
+      int to) {
+    String between =
+        left == right ? "two values, each " + left.word() : left.word() + " and " + right.word();
+    String text = "expected " + mark + " between " + between + ", such as " + quote(example);
+    return new Unreadable(text + "; got " + quote(got), from, to, mended);
+  }
+
+  /** "540 mm x 360 mm x 200 mm". */
+  public static Unreadable secondMark(String mark, String example, String got, int from, int to) {
+    String text = "expected " + mark + " once, such as " + quote(example);
+    return new Unreadable(text + "; got " + quote(got), from, to, null);
+  }
+
+  /** "34..28 L". */
+  public static Unreadable rangeDown(String got, int from, int to) {
+    String text = "a range goes from low to high, such as \"28..34 L\"; got " + quote(got);
+    return new Unreadable(text, from, to, null);
+  }
+
+  /** A step of 0 or below. */
+  public static Unreadable badStep(String got, int from, int to) {
+    return new Unreadable("a step must be above 0; got " + quote(got), from, to, null);
+  }
+
+  /** A step between ends that are no range, or a range without a step. */
+  public static Unreadable noStep(String got, int from, int to) {
+    String text = "expected a list or a range with its step, such as \"0.8..1.4 m step 0.2 m\"";
+    return new Unreadable(text + "; got " + quote(got), from, to, null);
+  }
+
+  /** A step so small that the values would never end. */
+  public static Unreadable tooManyValues(int most, String got, int from, int to) {
+    String text = "more than " + most + " values; take a larger step; got " + quote(got);
+    return new Unreadable(text, from, to, null);
+  }
+
+  /** "10 L in 0 s". */
+  public static Unreadable noTime(String got, int from, int to) {
+    String text = "the time of a bucket must be above 0, such as \"10 L in 65 s\"";
+    return new Unreadable(text + "; got " + quote(got), from, to, null);
+  }
+
+  /** Not one of "at low", "daily", "every 3 d". */
+  public static Unreadable notACadence(String got, int from, int to) {
+    String text = "expected \"at low\", \"daily\" or a time such as \"every 3 d\"";
+    return new Unreadable(text + "; got " + quote(got), from, to, null);
+  }
+
+  /** Nothing before the equals sign, or no equals sign: "N 150". */
+  public static Unreadable noName(Dimension wanted, String got, int from, int to) {
+    String text = "expected a name, '=' and " + wanted.word() + "; got " + quote(got);
+    return new Unreadable(text, from, to, null);
   }
 }

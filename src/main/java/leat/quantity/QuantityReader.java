@@ -62,7 +62,7 @@ public final class QuantityReader {
   }
 
   /** The unit that a bare number has in a dimension, or null where one must be typed. */
-  private static Unit bare(Dimension wanted) {
+  static Unit bare(Dimension wanted) {
     if (wanted == Dimension.NUMBER) {
       return Units.NUMBER_UNIT;
     }
@@ -71,9 +71,15 @@ public final class QuantityReader {
 
   /** A part of a longer text; the offsets of errors count in the whole, suggestions are whole. */
   static Quantity read(String whole, int from, int to, Dimension wanted, Unit bare) {
+    return read(whole, from, to, wanted, bare, null);
+  }
+
+  /** As above, {@code currency} being that of a bare number of money. */
+  static Quantity read(
+      String whole, int from, int to, Dimension wanted, Unit bare, String currency) {
     QuantityReader reader = new QuantityReader(whole, from, to, wanted);
     try {
-      return reader.read(bare);
+      return reader.read(bare, currency);
     } catch (Unreadable e) {
       boolean partOnly = reader.from > 0 || reader.to < whole.length();
       if (e.suggestion() == null || !partOnly) {
@@ -84,14 +90,14 @@ public final class QuantityReader {
     }
   }
 
-  private Quantity read(Unit bare) {
+  private Quantity read(Unit bare, String currency) {
     if (from == to) {
       throw QuantityErrors.nothing(wanted, from);
     }
     if (to - from > LONGEST) {
       throw QuantityErrors.tooLong(wanted, from, to);
     }
-    if (wanted.isMoney()) {
+    if (wanted.isMoney() && bare == null) {
       return new MoneyReader(text, from, to, wanted).read();
     }
     NumberScanner scanner = new NumberScanner(text, from, to, wanted);
@@ -101,7 +107,10 @@ public final class QuantityReader {
       if (bare == null) {
         throw QuantityErrors.noUnit(wanted, got(), from, to);
       }
-      return new Quantity(bare.toBase(number), bare, got(), null);
+      return new Quantity(bare.toBase(number) + 0.0, bare, got(), currency);
+    }
+    if (wanted.isMoney()) {
+      return new MoneyReader(text, from, to, wanted).read();
     }
     Unit unit = Spelling.exactly(wanted, Spelling.ascii(text.substring(unitFrom, to)));
     if (unit != null) {

@@ -8,7 +8,7 @@ import java.util.List;
  */
 final class Spelling {
   /** The dimensions whose units stand on either side of a slash. */
-  private static final Dimension[] PARTS = {
+  static final Dimension[] PARTS = {
     Dimension.LENGTH, Dimension.VOLUME, Dimension.MASS, Dimension.TIME, Dimension.ENERGY
   };
 
@@ -80,8 +80,10 @@ final class Spelling {
       case '\u00b7':
       case '\u22c5':
       case '\u2219':
+        out.append(' ');
         break;
       case '^':
+        power(text, i, out);
         break;
       case '\u2103':
         out.append('C');
@@ -110,12 +112,26 @@ final class Spelling {
     }
   }
 
+  /** Drops the sign before a power. */
+  private static void power(String text, int i, StringBuilder out) {
+    if (!text.startsWith("2", i + 1) && !text.startsWith("3", i + 1)) {
+      out.append('^');
+    }
+  }
+
+  /** Drops the sign before the letter of a scale; alone it is the unit of angles. */
   private static void degree(String text, int i, StringBuilder out) {
     int next = i + 1;
     while (next < text.length() && isSpace(text.charAt(next))) {
       next++;
     }
-    if (next == text.length() || !Character.isLetter(text.charAt(next))) {
+    boolean scale =
+        text.startsWith("C", next)
+            || text.startsWith("F", next)
+            || text.startsWith("dH", next)
+            || text.startsWith("dKH", next)
+            || text.startsWith("fH", next);
+    if (!scale) {
       out.append("deg");
     }
   }
@@ -124,6 +140,9 @@ final class Spelling {
     String s = text;
     if (s.startsWith("per ")) {
       s = "/" + s.substring(4);
+    }
+    while (s.indexOf("  ") >= 0) {
+      s = s.replace("  ", " ");
     }
     s = s.replace(" per ", "/").replace(" /", "/").replace("/ ", "/");
     return s;

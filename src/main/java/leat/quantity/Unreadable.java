@@ -11,9 +11,15 @@ public final class Unreadable extends RuntimeException {
   private final int start;
   private final int end;
   private final String suggestion;
+  private final boolean otherThing;
 
   Unreadable(String message, int start, int end, String suggestion) {
+    this(message, start, end, suggestion, false);
+  }
+
+  Unreadable(String message, int start, int end, String suggestion, boolean otherThing) {
     super(message, null, false, false);
+    this.otherThing = otherThing;
     this.start = start;
     this.end = end;
     this.suggestion = suggestion;
@@ -37,5 +43,10 @@ public final class Unreadable extends RuntimeException {
   /** The whole typed text as it was probably meant, or null when that would be a guess. */
   public String suggestion() {
     return suggestion;
+  }
+
+  /** Whether something else, or nothing, stands where a quantity is needed; no slip within it. */
+  boolean isOtherThing() {
+    return otherThing;
   }
 }

@@ -1,0 +1,9 @@
+package leat.quantity;
+
+/**
+ * Run and rest of a pump: "15 min/15 min".
+ *
+ * @param run before the slash, a time
+ * @param rest after it, a time
+ */
+public record Timing(Quantity run, Quantity rest) {}
