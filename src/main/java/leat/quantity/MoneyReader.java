@@ -54,7 +54,7 @@ final class MoneyReader {
     String code = currency(word, wordFrom);
     Unit unit = Spelling.exactly(wanted, per);
     if (unit != null) {
-      return new Quantity(unit.toBase(number) + 0.0, unit, got(), code);
+      return new Quantity(number, unit, got(), code);
     }
     Dimension found = dimensionOf(code + per);
     if (found != null) {

@@ -107,14 +107,14 @@ public final class QuantityReader {
       if (bare == null) {
         throw QuantityErrors.noUnit(wanted, got(), from, to);
       }
-      return new Quantity(bare.toBase(number) + 0.0, bare, got(), currency);
+      return new Quantity(number, bare, got(), currency);
     }
     if (wanted.isMoney()) {
       return new MoneyReader(text, from, to, wanted).read();
     }
     Unit unit = Spelling.exactly(wanted, Spelling.ascii(text.substring(unitFrom, to)));
     if (unit != null) {
-      return new Quantity(unit.toBase(number) + 0.0, unit, got(), null);
+      return new Quantity(number, unit, got(), null);
     }
     Quantity parts = takesParts() ? parts(number, unitFrom) : null;
     if (parts != null) {
@@ -169,7 +169,7 @@ public final class QuantityReader {
     if (number < 0 || small.toBase(1) >= unitOfLarge || sum >= unitOfLarge) {
       throw QuantityErrors.badParts(wanted, got(), from, to);
     }
-    return new Quantity(large.toBase(number) + sum, small, got(), null);
+    return new Quantity(small.fromBase(large.toBase(number) + sum), small, got(), null);
   }
 
   private int secondNumber(int unitFrom) {
