@@ -11,6 +11,7 @@ public final class SchemaPattern {
   private static final String SPACES = " \\t\\n\\r\\u00a0\\u202f\\ufeff\\u2000-\\u200b";
   private static final String GAP = "[" + SPACES + "]*";
   private static final String APART = "[" + SPACES + "\\u00b7\\u22c5\\u2219]";
+  private static final String SOFT = APART + "*";
   private static final String VULGAR = "[\\u00bd\\u00bc\\u00be\\u2153\\u2154\\u215b-\\u215e]";
   private static final String POWER_OF_TEN = "(?:[eE][+-]?[0-9]+)?";
   private static final String DECIMAL =
@@ -96,20 +97,20 @@ public final class SchemaPattern {
     if (dimension.isMoney()) {
       String before = CURRENCY + GAP + NUMBER;
       String after = NUMBER + GAP + CURRENCY;
-      return GAP + "(?:" + before + "|" + after + ")" + APART + "*" + units + GAP;
+      return GAP + "(?:" + before + "|" + after + ")" + SOFT + units + SOFT;
     }
-    String one = NUMBER + APART + "*" + units;
+    String one = NUMBER + SOFT + units;
     switch (dimension) {
       case COUNT:
       case NUMBER:
-        return GAP + NUMBER + "(?:" + APART + "*" + units + ")?" + GAP;
+        return GAP + NUMBER + "(?:" + SOFT + units + ")?" + SOFT;
       case LENGTH:
       case HEAD:
       case MASS:
       case TIME:
-        return GAP + one + "(?:" + GAP + one + ")?" + GAP;
+        return GAP + one + "(?:" + SOFT + one + ")?" + SOFT;
       default:
-        return GAP + one + GAP;
+        return GAP + one + SOFT;
     }
   }
 

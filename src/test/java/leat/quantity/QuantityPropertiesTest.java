@@ -167,6 +167,16 @@ class QuantityPropertiesTest {
     }
   }
 
+  private static String quantity(Random random) {
+    String[] numbers = {
+      "1", "12.5", "1/2", "1 1/2", "\u00bd", "-3", "1e-3", "13 000", "5.", ".5", "1,5", ""
+    };
+    String[] units = {
+      "mm", " m", "L", " L/h", "s", " min", " ohm", "%", " EUR/kWh", " C", "'", "\"", "", " \u03a9"
+    };
+    return numbers[random.nextInt(numbers.length)] + units[random.nextInt(units.length)];
+  }
+
   private static void one(String typed, Dimension d, int which) {
     try {
       Quantity q = QuantityReader.read(typed, d);
@@ -185,20 +195,62 @@ class QuantityPropertiesTest {
     }
   }
 
+  private static final Map<String, Pattern> COMPOUND = new java.util.HashMap<>();
+
+  private static void fits(String typed, String pattern) {
+    assertThat(typed).matches(COMPOUND.computeIfAbsent(pattern, Pattern::compile));
+  }
+
   private static void finite(String typed, Dimension d, int which) {
     switch (which) {
-      case 0 -> Compounds.size(typed);
-      case 1 -> Compounds.point(typed);
-      case 2 -> Compounds.step(typed);
-      case 3 -> assertThat(Compounds.bucket(typed).flow()).isFinite();
-      case 4 -> assertThat(Compounds.measured(typed).flow().value()).isFinite();
-      case 5 -> assertThat(Compounds.rangeOrOne(typed, d).middle()).isFinite();
-      case 6 -> Compounds.timing(typed);
-      case 7 -> Compounds.cadence(typed);
+      case 0 -> {
+        Compounds.size(typed);
+        fits(typed, SIZE);
+      }
+      case 1 -> {
+        Compounds.point(typed);
+        fits(typed, POINT);
+      }
+      case 2 -> {
+        Compounds.step(typed);
+        fits(typed, STEP);
+      }
+      case 3 -> {
+        assertThat(Compounds.bucket(typed).flow()).isFinite();
+        fits(typed, BUCKET);
+      }
+      case 4 -> {
+        assertThat(Compounds.measured(typed).flow().value()).isFinite();
+        fits(typed, MEASURED);
+      }
+      case 5 -> {
+        Span span = Compounds.rangeOrOne(typed, d);
+        assertThat(span.middle()).isFinite();
+        if (span.low() != span.high()) {
+          fits(typed, RANGES.computeIfAbsent(d, SchemaPattern::range));
+        }
+      }
+      case 6 -> {
+        Compounds.timing(typed);
+        fits(typed, TIMING);
+      }
+      case 7 -> {
+        Compounds.cadence(typed);
+        fits(typed, CADENCE);
+      }
       case 8 -> Variation.of(typed, d);
       default -> Compounds.named(typed, Units.MG_L);
     }
   }
+
+  private static final String SIZE = SchemaPattern.size();
+  private static final String POINT = SchemaPattern.point();
+  private static final String STEP = SchemaPattern.step();
+  private static final String BUCKET = SchemaPattern.bucket();
+  private static final String MEASURED = SchemaPattern.measured();
+  private static final String TIMING = SchemaPattern.timing();
+  private static final String CADENCE = SchemaPattern.cadence();
+  private static final Map<Dimension, String> RANGES = new EnumMap<>(Dimension.class);
 
   private static void sound(Unreadable e, String typed) {
     assertThat(e.start()).isBetween(0, typed.length());

@@ -118,6 +118,54 @@ class QuantityReaderTest {
     assertThatThrownBy(() -> QuantityReader.number("5.8 mm")).isInstanceOf(Unreadable.class);
   }
 
+  /** Every form of value that a plan holds, as it is written there. */
+  @ParameterizedTest
+  @CsvSource({
+    "ANGLE,47.9 deg",
+    "LENGTH,310 m",
+    "SPEED,18 m/s",
+    "TIME_PER_DAY,5 h/d",
+    "MASS,3.6 kg",
+    "MASS,260 g",
+    "AREA,0.03 m2",
+    "AREA,1.5 mm2",
+    "RESISTANCE,21.5 ohm",
+    "SHARE,2 %",
+    "VOLTAGE,3.3 V",
+    "POWER,24 W",
+    "VOLUME,2.4 L",
+    "FORCE,2 N",
+    "TIME,12 min",
+    "TIME,6 h",
+    "TIME,21 d",
+    "CURRENT,10 A",
+    "COUNT,100000",
+    "MONEY_PER_ENERGY,0.31 EUR/kWh",
+    "EC,0.45 mS/cm",
+    "ALKALINITY,180 mg/L as CaCO3",
+    "NUMBER,7.6",
+    "MASS_CONCENTRATION,62 mg/L",
+    "TEMPERATURE,16 C",
+    "MONEY_PER_VOLUME,4.20 EUR/m3",
+    "VOLUME_RATIO,2.5 mL/L",
+    "MONEY_PER_VOLUME,13 EUR/L",
+    "FLOW,0.12 L/d",
+    "MONEY,0.03 EUR",
+    "MONEY_PER_MASS,22 EUR/kg",
+    "COUNT,5 seasons",
+    "RATE,2 /d",
+    "FLOW,211 gal/h",
+    "FLOW,240 GPH",
+    "TEMPERATURE,64 F",
+    "HEAD,3.0 m",
+    "HEAD,0 m",
+    "LENGTH,1/2 in"
+  })
+  void readsWhatPlansHold(Dimension dimension, String typed) {
+    Quantity q = QuantityReader.read(typed, dimension);
+    assertThat(QuantityReader.read(q.text(), dimension).value()).isEqualTo(q.value());
+  }
+
   @Test
   void minusZeroIsZero() {
     assertThat(Double.doubleToRawLongBits(QuantityReader.read("-0 m", Dimension.LENGTH).value()))
