@@ -47,12 +47,6 @@ public final class Compounds {
     return new SenderStep(pair.first(), pair.second());
   }
 
-  /** "40 mm = 4.1 L". */
-  public static Strap strap(String typed) {
-    Pair pair = at(typed, '=', "'='", Dimension.LENGTH, Dimension.VOLUME, "40 mm = 4.1 L");
-    return new Strap(pair.first(), pair.second());
-  }
-
   private static Pair at(
       String typed, char mark, String name, Dimension left, Dimension right, String example) {
     Pair pair = pair(typed, name, left, right, example);
@@ -127,8 +121,16 @@ public final class Compounds {
     if (mark != null) {
       return range(typed, 0, mark, typed.length(), wanted);
     }
-    Quantity one = QuantityReader.read(typed, wanted);
-    return new Span(one, one);
+    try {
+      Quantity one = QuantityReader.read(typed, wanted);
+      return new Span(one, one);
+    } catch (Unreadable e) {
+      String mended = hyphenMended(typed);
+      if (mended == null) {
+        throw e;
+      }
+      throw pair(typed, "'..'", wanted, wanted, rangeExample(wanted)).unmarked(mended);
+    }
   }
 
   static Span range(String typed, int from, int[] mark, int to, Dimension wanted) {
@@ -142,7 +144,16 @@ public final class Compounds {
   }
 
   private static String rangeExample(Dimension wanted) {
-    return wanted.example() + " to " + wanted.example();
+    switch (wanted) {
+      case LENGTH:
+        return "26 mm to 268 mm";
+      case VOLUME:
+        return "28..34 L";
+      case TIME:
+        return "60..90 s";
+      default:
+        return wanted.example() + " to " + wanted.example();
+    }
   }
 
   /** Where "..", "to", a dash or a lone hyphen stands between two ends, or null. */
@@ -167,7 +178,8 @@ public final class Compounds {
   /** "28-34 L" with dots for the hyphen, or null. */
   private static String hyphenMended(String typed) {
     int hyphen = typed.indexOf('-', 1);
-    if (hyphen < 0 || hyphen + 1 == typed.length() || !isDigit(typed.charAt(hyphen + 1))) {
+    boolean between = hyphen > 0 && hyphen + 1 < typed.length();
+    if (!between || !isDigit(typed.charAt(hyphen - 1)) || !isDigit(typed.charAt(hyphen + 1))) {
       return null;
     }
     return typed.substring(0, hyphen) + ".." + typed.substring(hyphen + 1);

@@ -34,16 +34,8 @@ final class MoneyReader {
     if (!before.isEmpty() && !leads) {
       throw new NumberScanner(text, from, to, wanted).refusal();
     }
-    NumberScanner scanner = new NumberScanner(text, numberFrom, to, wanted);
-    double number;
-    try {
-      number = scanner.scan();
-    } catch (Unreadable e) {
-      throw leads && e.suggestion() != null
-          ? new Unreadable(
-              e.message(), e.start(), e.end(), text.substring(from, numberFrom) + e.suggestion())
-          : e;
-    }
+    NumberScanner scanner = new NumberScanner(text, from, numberFrom, to, wanted);
+    double number = scanner.scan();
     String after = text.substring(scanner.at(), to);
     int slash = slash(after);
     String word = leads ? before : Spelling.trim(after.substring(0, slash));
@@ -62,7 +54,7 @@ final class MoneyReader {
     String code = currency(word, wordFrom);
     Unit unit = Spelling.exactly(wanted, per);
     if (unit != null) {
-      return new Quantity(unit.toBase(number) + 0.0, unit, got(), code);
+      return new Quantity(number, unit, got(), code);
     }
     Dimension found = dimensionOf(code + per);
     if (found != null) {

@@ -9,12 +9,19 @@ final class NumberScanner {
   private static final double SMALLEST = 1e-15;
 
   private final String text;
+  private final int gotFrom;
   private final int from;
   private final int to;
   private final Dimension wanted;
   private int at;
 
   NumberScanner(String text, int from, int to, Dimension wanted) {
+    this(text, from, from, to, wanted);
+  }
+
+  /** A number that a currency stands before; messages quote from {@code gotFrom}. */
+  NumberScanner(String text, int gotFrom, int from, int to, Dimension wanted) {
+    this.gotFrom = gotFrom;
     this.text = text;
     this.from = from;
     this.to = to;
@@ -37,11 +44,11 @@ final class NumberScanner {
   }
 
   private String got() {
-    return text.substring(from, to);
+    return text.substring(gotFrom, to);
   }
 
   private String got(int replaceFrom, int replaceTo, String by) {
-    return text.substring(from, replaceFrom) + by + text.substring(replaceTo, to);
+    return text.substring(gotFrom, replaceFrom) + by + text.substring(replaceTo, to);
   }
 
   /** The number; its end is then {@link #at}. */

@@ -48,15 +48,17 @@ final class Pair {
     }
     second = side(markTo, to, right, null, "after " + mark);
     if (shared) {
-      first = side(from, markFrom, left, second.unit(), "before " + mark);
+      first = side(from, markFrom, left, second, "before " + mark);
     }
     return this;
   }
 
   /** One side; another thing there is named with its place. */
-  Quantity side(int from, int to, Dimension wanted, Unit bare, String place) {
+  Quantity side(int from, int to, Dimension wanted, Quantity like, String place) {
     try {
-      return QuantityReader.read(text, from, to, wanted, bare);
+      Unit bare = like == null ? QuantityReader.bare(wanted) : like.unit();
+      String currency = like == null ? null : like.currency();
+      return QuantityReader.read(text, from, to, wanted, bare, currency);
     } catch (Unreadable e) {
       if (!e.isOtherThing()) {
         throw e;

@@ -2,13 +2,16 @@ package leat.quantity;
 
 /** A number of a unit, as typed and in the base of its dimension. Never NaN or infinite. */
 public final class Quantity {
+  private final double number;
   private final double value;
   private final Unit unit;
   private final String typed;
   private final String currency;
 
-  Quantity(double value, Unit unit, String typed, String currency) {
-    this.value = value;
+  /** {@code number} is of {@code unit}. */
+  Quantity(double number, Unit unit, String typed, String currency) {
+    this.number = number + 0.0;
+    this.value = unit.toBase(number) + 0.0;
     this.unit = unit;
     this.typed = typed;
     this.currency = currency;
@@ -16,13 +19,13 @@ public final class Quantity {
 
   /** A quantity made by the program; its typed text is what one would type for it. */
   public static Quantity of(double number, Unit unit) {
-    return new Quantity(unit.toBase(number), unit, print(number, unit.symbol()), null);
+    return new Quantity(number, unit, print(number, unit.symbol()), null);
   }
 
   /** An amount or price; {@code currency} is an ISO 4217 code such as "EUR". */
   public static Quantity money(double number, String currency, Unit unit) {
     String text = print(number, currency + unit.symbol());
-    return new Quantity(unit.toBase(number), unit, text, currency);
+    return new Quantity(number, unit, text, currency);
   }
 
   private static String print(double number, String symbol) {
@@ -49,7 +52,7 @@ public final class Quantity {
     if (other.dimension() != unit.dimension()) {
       throw new IllegalArgumentException(other.symbol() + " is not " + unit.dimension().word());
     }
-    return other.fromBase(value);
+    return other == unit ? number : other.fromBase(value);
   }
 
   /** The text it was read from, without spaces around it. */
@@ -65,7 +68,7 @@ public final class Quantity {
   /** Number and unit in the canonical spelling, such as "8 L/min"; reads back as the same. */
   public String text() {
     String symbol = currency == null ? unit.symbol() : currency + unit.symbol();
-    return print(unit.fromBase(value), symbol);
+    return print(number, symbol);
   }
 
   @Override

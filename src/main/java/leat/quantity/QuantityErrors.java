@@ -189,7 +189,7 @@ public final class QuantityErrors {
       int from,
       int to) {
     String between =
-        left == right ? "two of a kind, each " + left.word() : left.word() + " and " + right.word();
+        left == right ? "two values, each " + left.word() : left.word() + " and " + right.word();
     String text = "expected " + mark + " between " + between + ", such as " + quote(example);
     return new Unreadable(text + "; got " + quote(got), from, to, mended);
   }

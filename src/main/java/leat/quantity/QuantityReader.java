@@ -71,9 +71,15 @@ public final class QuantityReader {
 
   /** A part of a longer text; the offsets of errors count in the whole, suggestions are whole. */
   static Quantity read(String whole, int from, int to, Dimension wanted, Unit bare) {
+    return read(whole, from, to, wanted, bare, null);
+  }
+
+  /** As above, {@code currency} being that of a bare number of money. */
+  static Quantity read(
+      String whole, int from, int to, Dimension wanted, Unit bare, String currency) {
     QuantityReader reader = new QuantityReader(whole, from, to, wanted);
     try {
-      return reader.read(bare);
+      return reader.read(bare, currency);
     } catch (Unreadable e) {
       boolean partOnly = reader.from > 0 || reader.to < whole.length();
       if (e.suggestion() == null || !partOnly) {
@@ -84,14 +90,14 @@ public final class QuantityReader {
     }
   }
 
-  private Quantity read(Unit bare) {
+  private Quantity read(Unit bare, String currency) {
     if (from == to) {
       throw QuantityErrors.nothing(wanted, from);
     }
     if (to - from > LONGEST) {
       throw QuantityErrors.tooLong(wanted, from, to);
     }
-    if (wanted.isMoney()) {
+    if (wanted.isMoney() && bare == null) {
       return new MoneyReader(text, from, to, wanted).read();
     }
     NumberScanner scanner = new NumberScanner(text, from, to, wanted);
@@ -101,11 +107,14 @@ public final class QuantityReader {
       if (bare == null) {
         throw QuantityErrors.noUnit(wanted, got(), from, to);
       }
-      return new Quantity(bare.toBase(number), bare, got(), null);
+      return new Quantity(number, bare, got(), currency);
+    }
+    if (wanted.isMoney()) {
+      return new MoneyReader(text, from, to, wanted).read();
     }
     Unit unit = Spelling.exactly(wanted, Spelling.ascii(text.substring(unitFrom, to)));
     if (unit != null) {
-      return new Quantity(unit.toBase(number) + 0.0, unit, got(), null);
+      return new Quantity(number, unit, got(), null);
     }
     Quantity parts = takesParts() ? parts(number, unitFrom) : null;
     if (parts != null) {
@@ -160,7 +169,7 @@ public final class QuantityReader {
     if (number < 0 || small.toBase(1) >= unitOfLarge || sum >= unitOfLarge) {
       throw QuantityErrors.badParts(wanted, got(), from, to);
     }
-    return new Quantity(large.toBase(number) + sum, small, got(), null);
+    return new Quantity(small.fromBase(large.toBase(number) + sum), small, got(), null);
   }
 
   private int secondNumber(int unitFrom) {

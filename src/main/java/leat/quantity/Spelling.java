@@ -47,7 +47,7 @@ final class Spelling {
     for (int i = 0; i < text.length(); i++) {
       letter(text, i, out);
     }
-    return slashes(out.toString().trim());
+    return slashes(trim(out.toString()));
   }
 
   private static void letter(String text, int i, StringBuilder out) {

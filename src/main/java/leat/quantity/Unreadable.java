@@ -19,26 +19,7 @@ public final class Unreadable extends RuntimeException {
   }
 
   Unreadable(String message, int start, int end, String suggestion, boolean otherThing) {
-    this(null, message, start, end, suggestion, otherThing);
-  }
-
-  /**
-   * A refusal by a reader outside this package.
-   *
-   * @param code kebab-case name of the message
-   * @param message one clause without the place and without a final stop
-   * @param start offset of the first wrong character
-   * @param end offset after the last
-   * @param suggestion the whole text as it was probably meant, or null
-   */
-  public Unreadable(String code, String message, int start, int end, String suggestion) {
-    this(code, message, start, end, suggestion, false);
-  }
-
-  private Unreadable(
-      String code, String message, int start, int end, String suggestion, boolean otherThing) {
     super(message, null, false, false);
-    this.code = code;
     this.otherThing = otherThing;
     this.start = start;
     this.end = end;

@@ -58,34 +58,29 @@ public final class Variation {
     if (mark == null) {
       throw QuantityErrors.noStep(Spelling.trim(typed), 0, typed.length());
     }
-    Unit bare = QuantityReader.bare(wanted);
-    Span span =
-        bare == null
-            ? Compounds.range(typed, 0, mark, word, wanted)
-            : bare(typed, mark, word, bare);
-    Quantity step =
-        QuantityReader.read(typed, word + 4, typed.length(), wanted, span.high().unit());
+    Span span = Compounds.range(typed, 0, mark, word, wanted);
     Unit unit = span.high().unit();
-    double size = unit.fromBase(step.value()) - unit.fromBase(0);
+    double size = unit.fromBase(step(typed, word + 4, span.high())) - unit.fromBase(0);
     if (!(size > 0)) {
-      throw QuantityErrors.badStep(step.typed(), word, typed.length());
+      String got = Spelling.trim(typed.substring(word + 4));
+      throw QuantityErrors.badStep(got, word, typed.length());
     }
-    return values(typed, span, unit, step);
+    return values(typed, span, unit, size);
   }
 
-  private static Span bare(String typed, int[] mark, int word, Unit bare) {
-    Quantity low = QuantityReader.read(typed, 0, mark[0], bare.dimension(), bare);
-    Quantity high = QuantityReader.read(typed, mark[1], word, bare.dimension(), bare);
-    if (low.value() > high.value()) {
-      throw QuantityErrors.rangeDown(Spelling.trim(typed.substring(0, word)), 0, word);
+  /** The step in the base; the step of a temperature is a difference. */
+  private static double step(String typed, int from, Quantity like) {
+    int to = typed.length();
+    if (like.dimension() == Dimension.TEMPERATURE) {
+      return QuantityReader.read(typed, from, to, Dimension.TEMPERATURE_DIFFERENCE, null).value();
     }
-    return new Span(low, high);
+    Unit bare = QuantityReader.bare(like.dimension());
+    return QuantityReader.read(typed, from, to, like.dimension(), bare).value();
   }
 
-  private static List<Quantity> values(String typed, Span span, Unit unit, Quantity step) {
+  private static List<Quantity> values(String typed, Span span, Unit unit, double size) {
     double low = span.low().in(unit);
     double high = span.high().in(unit);
-    double size = step.in(unit);
     double steps = Math.floor((high - low) / size + 1e-9);
     if (steps >= MOST) {
       throw QuantityErrors.tooManyValues(MOST, Spelling.trim(typed), 0, typed.length());
