@@ -209,19 +209,19 @@ public final class Ladder {
    * open between reeds and looks broken: warn.
    */
   public boolean makesBeforeBreaking() {
-    return pullIn + dropOut >= greatestPitch();
+    return pullIn + dropOut >= greatestPitch() - Tank.ROUNDING;
   }
 
   /**
    * Whether the float resting on its lower stop closes the first reed; if not, empty reads open.
    */
   public boolean seesEmpty() {
-    return Math.abs(bottomStop - reed[0]) <= pullIn;
+    return Math.abs(bottomStop - reed[0]) <= pullIn + Tank.ROUNDING;
   }
 
   /** Whether the float resting at its upper stop closes the last reed; if not, full reads open. */
   public boolean seesFull() {
-    return Math.abs(topStop - reed[reed.length - 1]) <= pullIn;
+    return Math.abs(topStop - reed[reed.length - 1]) <= pullIn + Tank.ROUNDING;
   }
 
   /** Lowest level of the float at which reed {@code i} is read, m; before the stops. */
@@ -249,12 +249,8 @@ public final class Ladder {
    * @param motion which way the level moves
    */
   public double levelLow(int i, Motion motion) {
-    // a reed that holds at the stop, closed on the way down, still holds when the level turns
-    double low = i == 0 ? Math.min(floatLow(0, motion), reed[0] - dropOut) : floatLow(i, motion);
-    if (i == 0 && low > bottomStop) {
-      low = floatLow(0, motion);
-    }
-    return low <= bottomStop ? 0 : low;
+    // a reed closed on the way down to the stop still holds there when the level turns
+    return floatLow(i, Motion.FALLING) <= bottomStop + Tank.ROUNDING ? 0 : floatLow(i, motion);
   }
 
   /**
@@ -266,12 +262,19 @@ public final class Ladder {
    * @param rim height of the tank's rim, m
    */
   public double levelHigh(int i, Motion motion, double rim) {
-    int last = reed.length - 1;
-    double high = floatHigh(i, motion);
-    if (i == last && reed[last] + dropOut >= topStop) {
-      return rim;
-    }
-    return high >= topStop ? rim : Math.min(high, rim);
+    double end = Math.min(topStop, rim);
+    return floatHigh(i, Motion.RISING) >= end - Tank.ROUNDING ? rim : floatHigh(i, motion);
+  }
+
+  /**
+   * Whether the float's way between its stops and the rim leads through step {@code i} both ways.
+   *
+   * @param i reed, from the bottom
+   * @param rim height of the tank's rim, m
+   */
+  public boolean isRead(int i, double rim) {
+    return floatLow(i, Motion.RISING) < Math.min(topStop, rim)
+        && floatHigh(i, Motion.FALLING) > bottomStop;
   }
 
   /**
@@ -309,7 +312,7 @@ public final class Ladder {
     double at = up ? bottomStop : topStop;
     for (int k = 0; k < n; k++) {
       double next = edges[up ? k : n - 1 - k];
-      if (next != at) {
+      if (Math.abs(next - at) > Tank.ROUNDING) {
         append(all, stretch(at, next, up));
       }
       at = next;

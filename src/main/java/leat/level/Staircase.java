@@ -190,7 +190,7 @@ public final class Staircase {
    *
    * @param tank the tank
    * @param ladder its reeds
-   * @throws Impossible if a reed lies so high that its step begins above the rim
+   * @throws Impossible if a reed lies above the rim, or stops or rim keep a step from being read
    */
   public static Staircase byLadder(Tank tank, Ladder ladder) {
     int n = ladder.size();
@@ -199,18 +199,16 @@ public final class Staircase {
       ohms[i] = ladder.node(i);
     }
     Staircase s = new Staircase(tank, tank.capacity(), ohms, true);
-    for (Motion motion : new Motion[] {Motion.UNKNOWN, Motion.RISING, Motion.FALLING}) {
-      int m = motion.ordinal();
-      for (int i = 0; i < n; i++) {
-        s.levelLow[m][i] = ladder.levelLow(i, motion);
-        s.levelHigh[m][i] = ladder.levelHigh(i, motion, tank.height());
-        if (s.levelLow[Motion.UNKNOWN.ordinal()][i] >= tank.height()
-            || ladder.reed(i) > tank.height()) {
-          throw new Impossible("reeds", "a reed lies above the rim of the tank");
-        }
-        if (!(s.levelHigh[m][i] > s.levelLow[m][i])) {
-          throw new Impossible("reeds", "the reed of a step is never the one that is read");
-        }
+    for (int i = 0; i < n; i++) {
+      if (ladder.reed(i) > tank.height()) {
+        throw new Impossible("reeds", "a reed lies above the rim of the tank");
+      }
+      if (!ladder.isRead(i, tank.height())) {
+        throw new Impossible("stops", "the stops or the rim keep a step from ever being read");
+      }
+      for (Motion motion : new Motion[] {Motion.UNKNOWN, Motion.RISING, Motion.FALLING}) {
+        s.levelLow[motion.ordinal()][i] = ladder.levelLow(i, motion);
+        s.levelHigh[motion.ordinal()][i] = ladder.levelHigh(i, motion, tank.height());
       }
     }
     s.fillVolumes();
