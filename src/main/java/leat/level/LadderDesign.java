@@ -1,0 +1,340 @@
+package leat.level;
+
+import java.util.Arrays;
+import leat.numeric.Impossible;
+
+/**
+ * The string of preferred resistors whose node resistances come nearest to those wanted.
+ *
+ * <p>{@code best} has the least possible greatest error over all strings of the series, and among
+ * those the least sum of squares: an exact optimum by dynamic programming over (step, node
+ * resistance in thousandths of an ohm). {@code feedForward} takes the resistor nearest to what is
+ * missing, step by step; {@code separate} rounds each difference alone, so that errors pile up;
+ * both are for comparison. The best string is seldom unique.
+ *
+ * <p>A first target of 0 means a wire link; every other resistor is above 0.
+ *
+ * <p>Source: R. Bellman's principle of optimality; IEC 60063 values. Check values: sheet
+ * level-ladder-design.csv, whose greatest errors an integer programme confirms.
+ *
+ * @param series the series
+ * @param returnAt where the string's return is: at the bottom when the wanted ohms rise with level
+ * @param target wanted node resistances by reed, from the bottom, ohm
+ * @param resistor best resistors by reed, from the bottom, each towards the return, ohm
+ * @param node their node resistances by reed, from the bottom, ohm
+ * @param maxError greatest error of {@code node}, ohm
+ * @param sumOfSquares sum of the squares of its errors, ohm2
+ * @param feedForward resistors by rounding with memory, by reed from the bottom, ohm
+ * @param feedForwardMaxError their greatest error, ohm
+ * @param separateMaxError greatest error when each difference is rounded alone, ohm
+ */
+public record LadderDesign(
+    ESeries series,
+    Ladder.ReturnAt returnAt,
+    double[] target,
+    double[] resistor,
+    double[] node,
+    double maxError,
+    double sumOfSquares,
+    double[] feedForward,
+    double feedForwardMaxError,
+    double separateMaxError) {
+  /** Greatest node resistance of a ladder, ohm; no float sender comes near it. */
+  public static final double GREATEST = 10_000;
+
+  /** Slack when two errors count as the same, mohm. */
+  private static final double SAME = 1e-6;
+
+  /**
+   * Resistances straight from the lowest reed to the highest.
+   *
+   * @param empty at the lowest reed, ohm
+   * @param full at the highest reed, ohm
+   * @param steps number of reeds
+   * @return wanted node resistances by reed, from the bottom, ohm
+   * @throws Impossible if they are negative or the same, or there are fewer than two steps
+   */
+  public static double[] equalOhms(double empty, double full, int steps) {
+    checkEnds(empty, full);
+    if (steps < 2 || steps > 1000) {
+      throw new Impossible("steps", "a ladder has from 2 to 1000 steps");
+    }
+    double[] target = new double[steps];
+    for (int i = 0; i < steps; i++) {
+      target[i] = i == steps - 1 ? full : empty + (full - empty) * i / (steps - 1);
+    }
+    return target;
+  }
+
+  private static void checkEnds(double empty, double full) {
+    Impossible.ifNegative("empty", empty);
+    Impossible.ifNegative("full", full);
+    if (empty == full) {
+      throw new Impossible("full", "full and empty cannot have the same resistance");
+    }
+  }
+
+  /**
+   * Resistances straight in the litres at the reeds: a needle then reads litres.
+   *
+   * @param empty at the lowest reed, ohm
+   * @param full at the highest reed, ohm
+   * @param tank the tank
+   * @param reeds levels of the reeds, m, rising
+   * @return wanted node resistances by reed, from the bottom, ohm
+   * @throws Impossible if a reed lies outside the tank
+   */
+  public static double[] ohmsByVolume(double empty, double full, Tank tank, double[] reeds) {
+    checkEnds(empty, full);
+    if (reeds.length < 2) {
+      throw new Impossible("steps", "a ladder has from 2 to 1000 steps");
+    }
+    double first = tank.volume(reeds[0]);
+    double all = tank.volume(reeds[reeds.length - 1]) - first;
+    if (!(all > 0)) {
+      throw new Impossible("reeds", "the reeds' levels must rise from reed to reed");
+    }
+    double[] target = new double[reeds.length];
+    for (int i = 0; i < reeds.length; i++) {
+      target[i] = empty + (full - empty) * ((tank.volume(reeds[i]) - first) / all);
+    }
+    return target;
+  }
+
+  /**
+   * Levels of the reeds that put the same volume between neighbours.
+   *
+   * @param tank the tank
+   * @param first level of the lowest reed, m
+   * @param last level of the highest, m
+   * @param steps number of reeds
+   * @return their levels, m
+   * @throws Impossible if a level lies outside the tank, or last is not above first
+   */
+  public static double[] equalVolumeReeds(Tank tank, double first, double last, int steps) {
+    if (steps < 2 || steps > 1000) {
+      throw new Impossible("steps", "a ladder has from 2 to 1000 steps");
+    }
+    double low = tank.volume(first);
+    double all = tank.volume(last) - low;
+    if (!(last > first)) {
+      throw new Impossible("last", "the highest reed must lie above the lowest");
+    }
+    double[] reeds = new double[steps];
+    for (int i = 0; i < steps; i++) {
+      reeds[i] = tank.level(low + all * i / (steps - 1));
+    }
+    reeds[0] = first;
+    reeds[steps - 1] = last;
+    return reeds;
+  }
+
+  /**
+   * The best string for wanted node resistances.
+   *
+   * @param series the series
+   * @param target wanted node resistances by reed, from the bottom, ohm, rising or falling all the
+   *     way; the least may be 0, a wire link
+   * @throws Impossible if they do not, or one is negative or over 10 kohm
+   */
+  public static LadderDesign of(ESeries series, double[] target) {
+    if (target.length < 2) {
+      throw new Impossible("steps", "a ladder has from 2 to 1000 steps");
+    }
+    boolean rises = target[1] > target[0];
+    double[] rising = rises ? target.clone() : reversed(target);
+    for (int i = 0; i < rising.length; i++) {
+      Impossible.unlessWithin("ohm", rising[i], 0, GREATEST, "a node lies from 0 to 10 kohm");
+      if (i > 0 && !(rising[i] > rising[i - 1])) {
+        throw new Impossible("ohm", "the wanted ohms must only rise or only fall");
+      }
+    }
+    long[] values = series.milliohms();
+    Search search = new Search(values, rising);
+    long[] best = search.best();
+    double[] node = new double[best.length];
+    double[] part = new double[best.length];
+    double worst = 0;
+    double squares = 0;
+    for (int i = 0; i < best.length; i++) {
+      node[i] = best[i] / 1000.0;
+      part[i] = (best[i] - (i == 0 ? 0 : best[i - 1])) / 1000.0;
+      double error = node[i] - rising[i];
+      worst = Math.max(worst, Math.abs(error));
+      squares += error * error;
+    }
+    double[] fed = new double[best.length];
+    for (int i = 0; i < best.length; i++) {
+      fed[i] = (search.feed[i] - (i == 0 ? 0 : search.feed[i - 1])) / 1000.0;
+    }
+    return new LadderDesign(
+        series,
+        rises ? Ladder.ReturnAt.BOTTOM : Ladder.ReturnAt.TOP,
+        target.clone(),
+        rises ? part : reversed(part),
+        rises ? node : reversed(node),
+        worst,
+        squares,
+        rises ? fed : reversed(fed),
+        search.feedError / 1000,
+        search.separate() / 1000);
+  }
+
+  private static double[] reversed(double[] x) {
+    double[] y = new double[x.length];
+    for (int i = 0; i < x.length; i++) {
+      y[i] = x[x.length - 1 - i];
+    }
+    return y;
+  }
+
+  /** Error of the node of reed {@code i}, from the bottom, ohm. */
+  public double error(int i) {
+    return node[i] - target[i];
+  }
+
+  /**
+   * Whether the windows of reed {@code i} and the next one stay apart: the gap of their nodes is
+   * over the sum of their half windows.
+   *
+   * @param i reed, from the bottom, not the last
+   * @param limits the windows
+   */
+  public boolean apart(int i, Limits limits) {
+    return Math.abs(node[i + 1] - node[i])
+        > limits.halfWindow(node[i]) + limits.halfWindow(node[i + 1]);
+  }
+
+  /**
+   * Number of neighbouring pairs whose windows overlap.
+   *
+   * @param limits the windows
+   */
+  public int overlaps(Limits limits) {
+    int n = 0;
+    for (int i = 0; i + 1 < node.length; i++) {
+      n += apart(i, limits) ? 0 : 1;
+    }
+    return n;
+  }
+
+  /** The two passes of the dynamic programme; everything in mohm, targets rising. */
+  private static final class Search {
+    private final long[] values;
+    private final double[] target;
+    private final boolean link;
+    private final long[] feed;
+    private final double feedError;
+
+    Search(long[] values, double[] ohms) {
+      this.values = values;
+      this.target = new double[ohms.length];
+      for (int i = 0; i < ohms.length; i++) {
+        target[i] = ohms[i] * 1000;
+      }
+      this.link = target[0] == 0;
+      this.feed = new long[ohms.length];
+      double error = 0;
+      for (int i = 0; i < feed.length; i++) {
+        long before = i == 0 ? 0 : feed[i - 1];
+        feed[i] = i == 0 && link ? 0 : before + ESeries.nearest(values, target[i] - before);
+        error = Math.max(error, Math.abs(feed[i] - target[i]));
+      }
+      this.feedError = error;
+    }
+
+    double separate() {
+      double error = 0;
+      long sum = 0;
+      for (int i = 0; i < target.length; i++) {
+        double difference = target[i] - (i == 0 ? 0 : target[i - 1]);
+        sum += i == 0 && link ? 0 : ESeries.nearest(values, difference);
+        error = Math.max(error, Math.abs(sum - target[i]));
+      }
+      return error;
+    }
+
+    long[] best() {
+      double least = Math.min(feedError, pass(feedError + SAME, false, null));
+      long[] nodes = new long[target.length];
+      pass(least + SAME, true, nodes);
+      return nodes;
+    }
+
+    /**
+     * Least greatest error, or least sum of squares, over the strings whose nodes all lie within
+     * {@code window} of their targets.
+     */
+    private double pass(double window, boolean squares, long[] nodes) {
+      int n = target.length;
+      long[] low = new long[n];
+      double[][] value = new double[n][];
+      int[][] from = new int[n][];
+      for (int i = 0; i < n; i++) {
+        low[i] = (long) Math.ceil(Math.max(0, target[i] - window));
+        int size = (int) (Math.floor(target[i] + window) - low[i]) + 1;
+        value[i] = new double[Math.max(size, 0)];
+        from[i] = new int[value[i].length];
+        Arrays.fill(value[i], Double.POSITIVE_INFINITY);
+        if (i == 0) {
+          start(low[0], value[0], squares);
+        } else {
+          spread(low, value, from[i], i, squares);
+        }
+      }
+      int at = 0;
+      for (int k = 1; k < value[n - 1].length; k++) {
+        at = value[n - 1][k] < value[n - 1][at] ? k : at;
+      }
+      double best = value[n - 1][at];
+      for (int i = n - 1; nodes != null && i >= 0; i--) {
+        nodes[i] = low[i] + at;
+        at = from[i][at];
+      }
+      return best;
+    }
+
+    private double cost(int step, long node, double before, boolean squares) {
+      double error = node - target[step];
+      return squares ? before + error * error : Math.max(before, Math.abs(error));
+    }
+
+    private void start(long low, double[] value, boolean squares) {
+      if (link) {
+        value[0] = 0;
+        return;
+      }
+      for (long r : values) {
+        if (r >= low && r < low + value.length) {
+          value[(int) (r - low)] = cost(0, r, 0, squares);
+        }
+      }
+    }
+
+    private void spread(long[] low, double[][] value, int[] from, int i, boolean squares) {
+      double[] before = value[i - 1];
+      double[] now = value[i];
+      int first = 0;
+      for (int k = before.length - 1; k >= 0; k--) {
+        if (before[k] == Double.POSITIVE_INFINITY) {
+          continue;
+        }
+        long node = low[i - 1] + k;
+        while (first < values.length && node + values[first] < low[i]) {
+          first++;
+        }
+        for (int v = first; v < values.length; v++) {
+          long at = node + values[v] - low[i];
+          if (at >= now.length) {
+            break;
+          }
+          double cost = cost(i, node + values[v], before[k], squares);
+          if (cost < now[(int) at]) {
+            now[(int) at] = cost;
+            from[(int) at] = k;
+          }
+        }
+      }
+    }
+  }
+}
