@@ -47,6 +47,12 @@ public final class Compounds {
     return new SenderStep(pair.first(), pair.second());
   }
 
+  /** "40 mm = 4.1 L". */
+  public static Strap strap(String typed) {
+    Pair pair = at(typed, '=', "'='", Dimension.LENGTH, Dimension.VOLUME, "40 mm = 4.1 L");
+    return new Strap(pair.first(), pair.second());
+  }
+
   private static Pair at(
       String typed, char mark, String name, Dimension left, Dimension right, String example) {
     Pair pair = pair(typed, name, left, right, example);

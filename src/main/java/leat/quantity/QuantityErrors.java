@@ -28,53 +28,63 @@ public final class QuantityErrors {
 
   /** Nothing but spaces. */
   public static Unreadable nothing(Dimension wanted, int at) {
-    return new Unreadable(needed(wanted) + "; got nothing", at, at, null, true);
+    return new Unreadable("nothing", needed(wanted) + "; got nothing", at, at, null, true);
   }
 
   /** Longer than any quantity. */
   public static Unreadable tooLong(Dimension wanted, int from, int to) {
     String found = "; got " + (to - from) + " characters";
-    return new Unreadable(needed(wanted) + found, from, to, null);
+    return new Unreadable("too-long", needed(wanted) + found, from, to, null);
   }
 
   /** No number at the start. */
   public static Unreadable noNumber(Dimension wanted, String got, int from, int to) {
-    return new Unreadable(needed(wanted) + "; got " + quote(got), from, to, null, true);
+    return new Unreadable(
+        "no-number", needed(wanted) + "; got " + quote(got), from, to, null, true);
   }
 
   /** NaN, Infinity and their kin. */
   public static Unreadable notFinite(Dimension wanted, String got, int from, int to) {
     String text = needed(wanted) + "; " + quote(got) + " is no number that can be measured";
-    return new Unreadable(text, from, to, null);
+    return new Unreadable("not-finite", text, from, to, null);
   }
 
   /** A number with two points or other odd marks. */
   public static Unreadable badNumber(Dimension wanted, String got, int from, int to) {
     String text = quote(got) + " is no number; " + needed(wanted);
-    return new Unreadable(text, from, to, null);
+    return new Unreadable("bad-number", text, from, to, null);
   }
 
   /** Over 1e15. */
   public static Unreadable tooLarge(String got, int from, int to) {
     return new Unreadable(
-        "the number is too large for anything here; got " + quote(got), from, to, null);
+        "too-large",
+        "the number is too large for anything here; got " + quote(got),
+        from,
+        to,
+        null);
   }
 
   /** Under 1e-15 and not 0. */
   public static Unreadable tooSmall(String got, int from, int to) {
     return new Unreadable(
-        "the number is too small for anything here; got " + quote(got), from, to, null);
+        "too-small",
+        "the number is too small for anything here; got " + quote(got),
+        from,
+        to,
+        null);
   }
 
   /** A fraction over 0. */
   public static Unreadable overZero(String got, int from, int to) {
-    return new Unreadable("a fraction cannot be over 0; got " + quote(got), from, to, null);
+    return new Unreadable(
+        "over-zero", "a fraction cannot be over 0; got " + quote(got), from, to, null);
   }
 
   /** "5,5 L". */
   public static Unreadable decimalComma(String got, String mended, int from, int to) {
     String text = "decimals take a point: type " + quote(mended) + "; got " + quote(got);
-    return new Unreadable(text, from, to, mended);
+    return new Unreadable("decimal-comma", text, from, to, mended);
   }
 
   /** "1,000 L/h". */
@@ -82,27 +92,27 @@ public final class QuantityErrors {
       String got, String thousand, String point, int from, int to) {
     String text =
         quote(got) + " can be read two ways: type " + quote(thousand) + " or " + quote(point);
-    return new Unreadable(text, from, to, null);
+    return new Unreadable("two-readings", text, from, to, null);
   }
 
   /** "13'000 L", "1_000 L", "1,000,000 L". */
   public static Unreadable groupedDigits(String got, String mended, int from, int to) {
     String text =
         "digits take no marks between them: type " + quote(mended) + "; got " + quote(got);
-    return new Unreadable(text, from, to, mended);
+    return new Unreadable("grouped-digits", text, from, to, mended);
   }
 
   /** A bare number. */
   public static Unreadable noUnit(Dimension wanted, String got, int from, int to) {
     String text = wanted.word() + " needs its unit, such as " + quote(wanted.example());
-    return new Unreadable(text + "; got " + quote(got), from, to, null, true);
+    return new Unreadable("no-unit", text + "; got " + quote(got), from, to, null, true);
   }
 
   /** A unit of another dimension. */
   public static Unreadable wrongDimension(
       Dimension wanted, Dimension found, String got, int from, int to) {
     String text = needed(wanted) + "; got " + quote(got) + ", which is " + found.word();
-    return new Unreadable(text, from, to, null, true);
+    return new Unreadable("wrong-dimension", text, from, to, null, true);
   }
 
   /** "15 m" for minutes. */
@@ -110,7 +120,7 @@ public final class QuantityErrors {
       Dimension wanted, String got, String mended, int from, int to) {
     String text =
         needed(wanted) + "; m is metres: for minutes type " + quote(mended) + "; got " + quote(got);
-    return new Unreadable(text, from, to, mended);
+    return new Unreadable("metres-for-minutes", text, from, to, mended);
   }
 
   /** "16 oz" for a volume. */
@@ -121,13 +131,13 @@ public final class QuantityErrors {
             + quote(mended)
             + "; got "
             + quote(got);
-    return new Unreadable(text, from, to, mended);
+    return new Unreadable("ounces-for-fluid-ounces", text, from, to, mended);
   }
 
   /** Right but for the case of its letters. */
   public static Unreadable otherCase(String unit, String got, String mended, int from, int to) {
     String text = "case counts in units: type " + quote(mended) + "; got " + quote(got);
-    return new Unreadable(text, from, to, mended);
+    return new Unreadable("other-case", text, from, to, mended);
   }
 
   /** A unit nobody knows; {@code mended} may be null. */
@@ -135,29 +145,30 @@ public final class QuantityErrors {
       Dimension wanted, String unit, String mended, int from, int to) {
     String text = "unknown unit " + quote(unit) + "; ";
     if (mended == null) {
-      return new Unreadable(text + needed(wanted), from, to, null);
+      return new Unreadable("unknown-unit", text + needed(wanted), from, to, null);
     }
-    return new Unreadable(text + "did you mean " + quote(mended) + "?", from, to, mended);
+    return new Unreadable(
+        "unknown-unit", text + "did you mean " + quote(mended) + "?", from, to, mended);
   }
 
   /** "5 ft 30 in", "2 in 3 ft". */
   public static Unreadable badParts(Dimension wanted, String got, int from, int to) {
     String text =
         "after a larger unit comes a smaller one that does not fill it, as in \"5 ft 3 in\"";
-    return new Unreadable(text + "; got " + quote(got), from, to, null);
+    return new Unreadable("bad-parts", text + "; got " + quote(got), from, to, null);
   }
 
   /** A price or amount without a currency. */
   public static Unreadable noCurrency(Dimension wanted, String got, int from, int to) {
     String text = wanted.word() + " needs its currency, such as " + quote(wanted.example());
-    return new Unreadable(text + "; got " + quote(got), from, to, null);
+    return new Unreadable("no-currency", text + "; got " + quote(got), from, to, null);
   }
 
   /** "$": of which country? */
   public static Unreadable sharedSign(String sign, String got, int from, int to) {
     String codes = sign.equals("$") ? "USD, CAD or AUD" : "JPY or CNY";
     String text = "several currencies write " + quote(sign) + ": type the code, such as " + codes;
-    return new Unreadable(text + "; got " + quote(got), from, to, null);
+    return new Unreadable("shared-sign", text + "; got " + quote(got), from, to, null);
   }
 
   /** A currency nobody knows; {@code mended} may be null. */
@@ -165,9 +176,10 @@ public final class QuantityErrors {
       Dimension wanted, String currency, String mended, int from, int to) {
     String text = "unknown currency " + quote(currency) + "; ";
     if (mended == null) {
-      return new Unreadable(text + needed(wanted), from, to, null);
+      return new Unreadable("unknown-currency", text + needed(wanted), from, to, null);
     }
-    return new Unreadable(text + "did you mean " + quote(mended) + "?", from, to, mended);
+    return new Unreadable(
+        "unknown-currency", text + "did you mean " + quote(mended) + "?", from, to, mended);
   }
 
   /** Another thing, or nothing, on one side of a mark: "600 L/h @ 1.7 L". */
@@ -175,7 +187,11 @@ public final class QuantityErrors {
       Dimension wanted, String place, String example, String got, int from, int to) {
     String text = "expected " + wanted.word() + " " + place + ", such as " + quote(example);
     return new Unreadable(
-        text + "; got " + (got.isEmpty() ? "nothing" : quote(got)), from, to, null);
+        "expected-beside",
+        text + "; got " + (got.isEmpty() ? "nothing" : quote(got)),
+        from,
+        to,
+        null);
   }
 
   /** No mark between two quantities: "600 L/h 1.7 m"; {@code mended} may be null. */
@@ -191,53 +207,53 @@ public final class QuantityErrors {
     String between =
         left == right ? "two values, each " + left.word() : left.word() + " and " + right.word();
     String text = "expected " + mark + " between " + between + ", such as " + quote(example);
-    return new Unreadable(text + "; got " + quote(got), from, to, mended);
+    return new Unreadable("no-mark", text + "; got " + quote(got), from, to, mended);
   }
 
   /** "540 mm x 360 mm x 200 mm". */
   public static Unreadable secondMark(String mark, String example, String got, int from, int to) {
     String text = "expected " + mark + " once, such as " + quote(example);
-    return new Unreadable(text + "; got " + quote(got), from, to, null);
+    return new Unreadable("second-mark", text + "; got " + quote(got), from, to, null);
   }
 
   /** "34..28 L". */
   public static Unreadable rangeDown(String got, int from, int to) {
     String text = "a range goes from low to high, such as \"28..34 L\"; got " + quote(got);
-    return new Unreadable(text, from, to, null);
+    return new Unreadable("range-down", text, from, to, null);
   }
 
   /** A step of 0 or below. */
   public static Unreadable badStep(String got, int from, int to) {
-    return new Unreadable("a step must be above 0; got " + quote(got), from, to, null);
+    return new Unreadable("bad-step", "a step must be above 0; got " + quote(got), from, to, null);
   }
 
   /** A step between ends that are no range, or a range without a step. */
   public static Unreadable noStep(String got, int from, int to) {
     String text = "expected a list or a range with its step, such as \"0.8..1.4 m step 0.2 m\"";
-    return new Unreadable(text + "; got " + quote(got), from, to, null);
+    return new Unreadable("no-step", text + "; got " + quote(got), from, to, null);
   }
 
   /** A step so small that the values would never end. */
   public static Unreadable tooManyValues(int most, String got, int from, int to) {
     String text = "more than " + most + " values; take a larger step; got " + quote(got);
-    return new Unreadable(text, from, to, null);
+    return new Unreadable("too-many-values", text, from, to, null);
   }
 
   /** "10 L in 0 s". */
   public static Unreadable noTime(String got, int from, int to) {
     String text = "the time of a bucket must be above 0, such as \"10 L in 65 s\"";
-    return new Unreadable(text + "; got " + quote(got), from, to, null);
+    return new Unreadable("no-time", text + "; got " + quote(got), from, to, null);
   }
 
   /** Not one of "at low", "daily", "every 3 d". */
   public static Unreadable notACadence(String got, int from, int to) {
     String text = "expected \"at low\", \"daily\" or a time such as \"every 3 d\"";
-    return new Unreadable(text + "; got " + quote(got), from, to, null);
+    return new Unreadable("not-a-cadence", text + "; got " + quote(got), from, to, null);
   }
 
   /** Nothing before the equals sign, or no equals sign: "N 150". */
   public static Unreadable noName(Dimension wanted, String got, int from, int to) {
     String text = "expected a name, '=' and " + wanted.word() + "; got " + quote(got);
-    return new Unreadable(text, from, to, null);
+    return new Unreadable("no-name", text, from, to, null);
   }
 }

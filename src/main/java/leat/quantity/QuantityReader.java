@@ -86,7 +86,7 @@ public final class QuantityReader {
         throw e;
       }
       String mended = whole.substring(0, reader.from) + e.suggestion() + whole.substring(reader.to);
-      throw new Unreadable(e.message(), e.start(), e.end(), mended);
+      throw new Unreadable(e.code(), e.message(), e.start(), e.end(), mended);
     }
   }
 

@@ -14,12 +14,23 @@ public final class Unreadable extends RuntimeException {
   private final String suggestion;
   private final boolean otherThing;
 
-  Unreadable(String message, int start, int end, String suggestion) {
-    this(message, start, end, suggestion, false);
+  /**
+   * A refusal by a reader outside this package.
+   *
+   * @param code kebab-case name of the message
+   * @param message one clause without the place and without a final stop
+   * @param start offset of the first wrong character
+   * @param end offset after the last
+   * @param suggestion the whole text as it was probably meant, or null
+   */
+  public Unreadable(String code, String message, int start, int end, String suggestion) {
+    this(code, message, start, end, suggestion, false);
   }
 
-  Unreadable(String message, int start, int end, String suggestion, boolean otherThing) {
+  Unreadable(
+      String code, String message, int start, int end, String suggestion, boolean otherThing) {
     super(message, null, false, false);
+    this.code = code;
     this.otherThing = otherThing;
     this.start = start;
     this.end = end;
@@ -28,7 +39,7 @@ public final class Unreadable extends RuntimeException {
 
   /** Kebab-case name of the message. */
   public String code() {
-    return code == null ? "quantity" : code;
+    return code;
   }
 
   /** What is wrong, in one clause without a final stop. */
