@@ -38,7 +38,7 @@ public final class Commands {
       case "check":
         return new CheckCommand();
       case "plan":
-        return null;
+        return new PlanCommand();
       case "units":
         return new UnitsCommand();
       default:
@@ -52,6 +52,14 @@ public final class Commands {
    */
   static Command of(String first, String second) {
     switch (first + " " + second) {
+      case "plan new":
+        return new PlanNewCommand();
+      case "plan schema":
+        return new PlanSchemaCommand();
+      case "plan show":
+        return new PlanShowCommand();
+      case "plan keys":
+        return new PlanKeysCommand();
       default:
         return null;
     }

@@ -29,6 +29,7 @@ public final class Key {
   String readBy = "";
   double least = Double.NEGATIVE_INFINITY;
   boolean open;
+  int fewest;
   double most = Double.POSITIVE_INFINITY;
   Key[] keys = new Key[0];
   String[] allowedNames;
@@ -92,6 +93,12 @@ public final class Key {
     return this;
   }
 
+  /** Its list must have so many items. */
+  Key atLeast(int items) {
+    fewest = items;
+    return this;
+  }
+
   /**
    * The value taken when nobody names one.
    *
@@ -130,14 +137,39 @@ public final class Key {
     return meaning;
   }
 
-  /** A value as one would type it. */
+  /** A value as one would type it; of a section, its first key with a value. */
   public String example() {
-    return example;
+    if (!example.isEmpty() || keys.length == 0) {
+      return example;
+    }
+    String one = "{" + keys[0].name + ": " + keys[0].example() + "}";
+    return shape == Shape.SECTIONS ? "[" + one + "]" : one;
+  }
+
+  /** What may stand there in words: "a length", "list: a flow at a head", "section". */
+  public String holds() {
+    switch (shape) {
+      case SECTION:
+        return "section";
+      case SECTIONS:
+        return "list of sections";
+      case LIST:
+        return "list: " + kind.word();
+      case NAMED:
+        return "map of names: " + kind.word();
+      default:
+        return kind.word();
+    }
   }
 
   /** The default as one would type it, or null. */
   public String byDefault() {
     return byDefault;
+  }
+
+  /** The default in the words of {@code Taken:}, or null. */
+  public String takenAs() {
+    return takenAs;
   }
 
   /** Commands that read it. */

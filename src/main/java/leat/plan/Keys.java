@@ -33,6 +33,8 @@ import static leat.quantity.Dimension.VOLTAGE;
 import static leat.quantity.Dimension.VOLUME;
 import static leat.quantity.Dimension.VOLUME_RATIO;
 
+import leat.hydraulics.Fitting;
+import leat.hydraulics.Roughness;
 import leat.quantity.Dimension;
 
 /** Every key of a plan, section by section: the one list that fixes the words. */
@@ -59,7 +61,7 @@ public final class Keys {
           "one tower system",
           one("name", Kind.TEXT, "my first tower", "name of the plan, shown in answers"),
           one("about", Kind.TEXT, "two towers on a roof terrace", "what it is, for the reader"),
-          one("currency", Kind.TEXT, "EUR", "currency of every price in the plan"),
+          one("currency", Kind.CURRENCY, "EUR", "currency of every price in the plan"),
           site(),
           tank(),
           sender(),
@@ -143,8 +145,12 @@ public final class Keys {
         "where it stands",
         one("time_zone", Kind.TEXT, "Europe/Vienna", "time zone of clock times")
             .readBy("duty log season"),
-        q("latitude", ANGLE, "47.9 deg", "north is positive").readBy("season"),
-        q("altitude", LENGTH, "310 m", "height over the sea").readBy("oxygen season check"),
+        q("latitude", ANGLE, "47.9 deg", "north is positive")
+            .within(-Math.PI / 2, Math.PI / 2)
+            .readBy("season"),
+        q("altitude", LENGTH, "310 m", "height over the sea")
+            .within(-430, 9000)
+            .readBy("oxygen season check"),
         one(
                 "terrain",
                 Kind.choice("open", "suburb", "city", "coast"),
@@ -199,10 +205,11 @@ public final class Keys {
             length(
                 "corner_top", "60 mm", "radius of the upright corners at the rim, when it differs"),
             list(
-                "table",
-                Kind.STRAP,
-                "[0 mm = 0 L, 100 mm = 12.4 L]",
-                "litres poured in at levels, for shape table"),
+                    "table",
+                    Kind.STRAP,
+                    "[0 mm = 0 L, 100 mm = 12.4 L]",
+                    "litres poured in at levels, for shape table")
+                .atLeast(2),
             one(
                     "between",
                     Kind.choice("straight", "smooth"),
@@ -249,10 +256,11 @@ public final class Keys {
             "sender",
             "the stepped float sender; a step belongs where its reading begins while the level rises",
             list(
-                "steps",
-                Kind.STEP,
-                "[40 mm = 10 ohm, 60 mm = 27 ohm]",
-                "levels and the reading that begins there"),
+                    "steps",
+                    Kind.STEP,
+                    "[40 mm = 10 ohm, 60 mm = 27 ohm]",
+                    "levels and the reading that begins there")
+                .atLeast(2),
             list(
                 "edges",
                 Kind.EDGE,
@@ -346,13 +354,14 @@ public final class Keys {
             "pump",
             "the pump",
             list(
-                "curve",
-                Kind.POINT,
-                "[0 L/h @ 2.4 m, 600 L/h @ 1.7 m, 1000 L/h @ 0 m]",
-                "points of its printed curve"),
+                    "curve",
+                    Kind.POINT,
+                    "[0 L/h @ 2.4 m, 600 L/h @ 1.7 m, 1000 L/h @ 0 m]",
+                    "points of its printed curve")
+                .atLeast(2),
             q("shutoff_head", HEAD, "2.4 m", "printed greatest head, at no flow").above0(),
             q("max_flow", FLOW, "1000 L/h", "printed greatest flow, at no head").above0(),
-            q("derate", SHARE, "80 %", "share of the printed head that is left")
+            q("derate", SHARE, "70 %", "share of the printed head that is left")
                 .above0()
                 .byDefault("100 %", "the printed head, all of it"),
             q("speed", SHARE, "83 %", "speed against the printed one")
@@ -386,23 +395,23 @@ public final class Keys {
   private static Key[] pipeKeys() {
     return new Key[] {
       length("bore", "13 mm", "inside diameter").above0(),
-      length("length", "1.9 m", "length along the pipe"),
+      length("length", "1.5 m", "length along the pipe"),
       one(
           "material",
-          Kind.choice(
-              "pvc", "pe", "pp", "silicone", "vinyl", "rubber", "glass", "printed", "slimed"),
+          Kind.choice(Roughness.names()),
           "silicone",
           "what it is made of, for its roughness"),
       length("roughness", "0.0015 mm", "roughness of the wall, when known")
           .byDefault("0.0015 mm", "wall 0.0015 mm, smooth tube"),
       one("k", Kind.NUMBER, "2.5", "sum of the loss factors of its fittings").from0(),
       named(
-          "fittings",
-          Kind.NUMBER,
-          "{entrance: 1, elbow: 2, exit: 1}",
-          "fittings by name, how many of each",
-          null),
-      one("valve", Kind.choice("ball", "gate", "none"), "ball", "valve in it, taken open")
+              "fittings",
+              Kind.NUMBER,
+              "{entrance: 1, elbow: 2, exit: 1}",
+              "fittings by name, how many of each",
+              Fitting.names())
+          .from0(),
+      one("valve", Kind.choice(Fitting.valveNames()), "ball", "valve in it, taken open")
     };
   }
 
@@ -419,17 +428,17 @@ public final class Keys {
                 .within(1, 50)
                 .byDefault("1", "one of each tower"),
             pipe("riser", "the tube up the middle"),
-            length("outlet", "1.76 m", "height of the riser's outlet over the tank's floor"),
+            length("outlet", "1.30 m", "height of the riser's outlet over the tank's floor"),
             q("wanted", FLOW, "4 L/min", "flow it should get").above0(),
             section(
                 "base",
                 "what it stands on",
-                length("height", "420 mm", "height of the base over the tank's floor")),
+                length("height", "350 mm", "height of the base over the tank's floor")),
             sections(
                 "modules",
                 "stacked pot modules, from the bottom",
                 one("name", Kind.TEXT, "leaf", "name of the part"),
-                one("count", Kind.COUNT, "7", "how many").within(1, 200),
+                one("count", Kind.COUNT, "6", "how many").within(1, 200),
                 length("height", "160 mm", "height of one").above0(),
                 length("overlap", "20 mm", "how far it sits in the next"),
                 length("diameter", "110 mm", "outside diameter").above0(),
@@ -583,7 +592,7 @@ public final class Keys {
             mgL("sulfate", "20 mg/L", "sulfate as SO4"),
             mgL("sodium", "9 mg/L", "sodium"),
             mgL("chloride", "14 mg/L", "chloride"),
-            q("temperature", TEMPERATURE, "16 C", "its temperature"),
+            q("temperature", TEMPERATURE, "16 C", "its temperature").within(0, 60),
             q("price", MONEY_PER_VOLUME, "4.20 EUR/m3", "its price").from0())
         .readBy("topup dose acid season check");
   }
@@ -610,11 +619,12 @@ public final class Keys {
                 "your own salts",
                 one("name", Kind.TEXT, "leaf-mix", "kebab-case name"),
                 named(
-                    "elements",
-                    Kind.quantity(SHARE),
-                    "{N: 12 %, K: 20 %}",
-                    "elements or oxides by mass",
-                    null),
+                        "elements",
+                        Kind.quantity(SHARE),
+                        "{N: 12 %, K: 20 %}",
+                        "elements or oxides by mass",
+                        null)
+                    .within(0, 1),
                 q("price", MONEY_PER_MASS, "6 EUR/kg", "its price").from0()))
         .readBy("dose topup stock acid season check");
   }
@@ -633,7 +643,7 @@ public final class Keys {
             section(
                 "ph",
                 "the pH meter",
-                one("offset", Kind.NUMBER, "-0.1", "true pH less shown pH"),
+                one("offset", Kind.NUMBER, "-0.1", "true pH less shown pH").within(-14, 14),
                 one("checked", Kind.DATE, "2027-04-02", "day of the check")))
         .readBy("ec log check");
   }
@@ -704,7 +714,7 @@ public final class Keys {
             q("sender", MONEY, "16 EUR", "the sender").from0(),
             q("controller", MONEY, "9 EUR", "the controller").from0(),
             q("other", MONEY, "48 EUR", "all the rest").from0(),
-            one("life", Kind.TEXT, "5 seasons", "seasons it lasts"))
+            one("life", Kind.COUNT, "5 seasons", "seasons it lasts").within(1, 100))
         .readBy("parts season");
   }
 

@@ -1,11 +1,19 @@
 package leat.plan;
 
 import leat.quantity.Compounds;
+import leat.quantity.Currencies;
 import leat.quantity.Dimension;
 import leat.quantity.JsonText;
+import leat.quantity.MeasuredFlow;
+import leat.quantity.Nearest;
+import leat.quantity.PumpPoint;
+import leat.quantity.Quantity;
 import leat.quantity.QuantityReader;
 import leat.quantity.SchemaPattern;
+import leat.quantity.SenderStep;
 import leat.quantity.Size;
+import leat.quantity.Span;
+import leat.quantity.Strap;
 import leat.quantity.Unreadable;
 
 /**
@@ -85,21 +93,24 @@ public abstract class Kind {
       new Kind("a number") {
         @Override
         Object read(String typed, boolean quoted) {
+          refuseOctal(typed, quoted);
           return QuantityReader.number(typed);
         }
 
         @Override
         String schema() {
-          return "\"type\":[\"number\",\"string\"]";
+          return "\"type\":[\"number\",\"string\"],\"pattern\":"
+              + JsonText.string(SchemaPattern.of(Dimension.NUMBER));
         }
       };
 
-  /** A whole number from 0; an Integer. */
+  /** A whole number from 0, with or without its word such as "5 seasons"; an Integer. */
   public static final Kind COUNT =
       new Kind("a whole number") {
         @Override
         Object read(String typed, boolean quoted) {
-          double number = QuantityReader.number(typed);
+          refuseOctal(typed, quoted);
+          double number = QuantityReader.read(typed, Dimension.COUNT).value();
           if (number != Math.rint(number) || number < 0 || number > 1e9) {
             throw PlanErrors.notACount(typed);
           }
@@ -108,9 +119,17 @@ public abstract class Kind {
 
         @Override
         String schema() {
-          return "\"type\":\"integer\",\"minimum\":0";
+          return "\"type\":[\"integer\",\"string\"],\"minimum\":0,\"pattern\":"
+              + JsonText.string(SchemaPattern.of(Dimension.COUNT));
         }
       };
+
+  /** Older YAML readers take 017 for 15. */
+  private static void refuseOctal(String typed, boolean quoted) {
+    if (!quoted && Yaml11.octal(typed)) {
+      throw PlanErrors.leadingZero(typed);
+    }
+  }
 
   /** Free text; a String. */
   public static final Kind TEXT =
@@ -125,7 +144,24 @@ public abstract class Kind {
 
         @Override
         String schema() {
-          return "\"type\":\"string\"";
+          return "\"type\":[\"string\",\"number\"]";
+        }
+      };
+
+  /** The code of a currency such as EUR; a String. */
+  public static final Kind CURRENCY =
+      new Kind("the code of a currency") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          if (!Currencies.isCode(typed)) {
+            throw PlanErrors.notACurrency(typed, Nearest.of(typed, Currencies.codes()));
+          }
+          return typed;
+        }
+
+        @Override
+        String schema() {
+          return patterned("^[A-Z]{3}$");
         }
       };
 
@@ -145,7 +181,7 @@ public abstract class Kind {
 
         @Override
         String schema() {
-          return "\"type\":\"boolean\"";
+          return "\"enum\":[true,false,\"true\",\"false\"]";
         }
       };
 
@@ -174,17 +210,21 @@ public abstract class Kind {
 
     @Override
     String schema() {
-      StringBuilder out = new StringBuilder("\"enum\":[");
-      for (int i = 0; i < words.length; i++) {
-        out.append(i == 0 ? "" : ",").append(JsonText.string(words[i]));
-      }
-      return out.append(']').toString();
+      return enumOf(words);
     }
 
     @Override
     public String[] words() {
       return words;
     }
+  }
+
+  static String enumOf(String[] words) {
+    StringBuilder out = new StringBuilder("\"enum\":[");
+    for (int i = 0; i < words.length; i++) {
+      out.append(i == 0 ? "" : ",").append(JsonText.string(words[i]));
+    }
+    return out.append(']').toString();
   }
 
   /** A day such as 2027-04-10; a java.time.LocalDate. */
@@ -223,17 +263,28 @@ public abstract class Kind {
       new Kind("a size") {
         @Override
         Object read(String typed, boolean quoted) {
-          return typed.indexOf('x') < 0
-                  && typed.indexOf('X') < 0
-                  && typed.indexOf('*') < 0
-                  && typed.indexOf('\u00d7') < 0
-              ? new Size(QuantityReader.read(typed, Dimension.LENGTH), null)
-              : Compounds.size(typed);
+          boolean pair =
+              typed.indexOf('x') >= 0
+                  || typed.indexOf('X') >= 0
+                  || typed.indexOf('*') >= 0
+                  || typed.indexOf('\u00d7') >= 0;
+          Size size =
+              pair
+                  ? Compounds.size(typed)
+                  : new Size(QuantityReader.read(typed, Dimension.LENGTH), null);
+          if (pair) {
+            above0(typed, size.length());
+            above0(typed, size.width());
+          } else {
+            from0(typed, size.length());
+          }
+          return size;
         }
 
         @Override
         String schema() {
-          return "\"type\":\"string\"";
+          String one = patterned(SchemaPattern.of(Dimension.LENGTH));
+          return "\"anyOf\":[{" + one + "},{" + patterned(SchemaPattern.size()) + "}]";
         }
       };
 
@@ -242,12 +293,15 @@ public abstract class Kind {
       new Kind("a flow at a head") {
         @Override
         Object read(String typed, boolean quoted) {
-          return Compounds.point(typed);
+          PumpPoint value = Compounds.point(typed);
+          from0(typed, value.flow());
+          from0(typed, value.head());
+          return value;
         }
 
         @Override
         String schema() {
-          return patterned("^[^@]+@[^@]+$");
+          return patterned(SchemaPattern.point());
         }
       };
 
@@ -256,12 +310,15 @@ public abstract class Kind {
       new Kind("a level = a resistance") {
         @Override
         Object read(String typed, boolean quoted) {
-          return Compounds.step(typed);
+          SenderStep value = Compounds.step(typed);
+          from0(typed, value.at());
+          from0(typed, value.reading());
+          return value;
         }
 
         @Override
         String schema() {
-          return patterned("^[^=]+=[^=]+$");
+          return patterned(SchemaPattern.step());
         }
       };
 
@@ -272,12 +329,15 @@ public abstract class Kind {
       new Kind("a volume = a resistance") {
         @Override
         Object read(String typed, boolean quoted) {
-          return Compounds.edge(typed);
+          SenderStep value = Compounds.edge(typed);
+          from0(typed, value.at());
+          from0(typed, value.reading());
+          return value;
         }
 
         @Override
         String schema() {
-          return patterned("^[^=]+=[^=]+$");
+          return patterned(SchemaPattern.edge());
         }
       };
 
@@ -286,12 +346,15 @@ public abstract class Kind {
       new Kind("a level = a volume") {
         @Override
         Object read(String typed, boolean quoted) {
-          return Compounds.strap(typed);
+          Strap value = Compounds.strap(typed);
+          from0(typed, value.level());
+          from0(typed, value.volume());
+          return value;
         }
 
         @Override
         String schema() {
-          return patterned("^[^=]+=[^=]+$");
+          return patterned(SchemaPattern.strap());
         }
       };
 
@@ -303,12 +366,17 @@ public abstract class Kind {
       new Kind("a flow, with the tank's level if known") {
         @Override
         Object read(String typed, boolean quoted) {
-          return Compounds.measured(typed);
+          MeasuredFlow value = Compounds.measured(typed);
+          above0(typed, value.bucket() == null ? value.flow() : value.bucket().volume());
+          if (value.level() != null) {
+            from0(typed, value.level());
+          }
+          return value;
         }
 
         @Override
         String schema() {
-          return "\"type\":\"string\"";
+          return patterned(SchemaPattern.measured());
         }
       };
 
@@ -317,12 +385,14 @@ public abstract class Kind {
       new Kind("a length to a length") {
         @Override
         Object read(String typed, boolean quoted) {
-          return Compounds.range(typed, Dimension.LENGTH);
+          Span value = Compounds.range(typed, Dimension.LENGTH);
+          from0(typed, value.low());
+          return value;
         }
 
         @Override
         String schema() {
-          return "\"type\":\"string\"";
+          return patterned(SchemaPattern.range(Dimension.LENGTH));
         }
       };
 
@@ -338,7 +408,19 @@ public abstract class Kind {
 
         @Override
         String schema() {
-          return patterned("^(at low|daily|every .+)$");
+          return patterned(SchemaPattern.cadence());
         }
       };
+
+  private static void from0(String typed, Quantity part) {
+    if (part.value() < 0) {
+      throw PlanErrors.partNegative(typed, part.typed());
+    }
+  }
+
+  private static void above0(String typed, Quantity part) {
+    if (!(part.value() > 0)) {
+      throw PlanErrors.partNotAbove0(typed, part.typed());
+    }
+  }
 }

@@ -32,6 +32,11 @@ final class Paths {
     return apply(start, steps, 0, value, at, path);
   }
 
+  /** Refuses a path that is no key, with the nearest one. */
+  static void check(String path, Origin at) {
+    checkNames(parse(path, at), path, at);
+  }
+
   private static Node apply(
       Node node, List<Step> steps, int i, Node value, Origin at, String path) {
     if (i == steps.size()) {

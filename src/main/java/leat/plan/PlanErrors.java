@@ -330,4 +330,41 @@ public final class PlanErrors {
     return new Unreadable(
         "not-a-count", "a whole number is needed; got \"" + typed + "\"", 0, typed.length(), null);
   }
+
+  /** A number with a leading zero. */
+  public static Unreadable leadingZero(String typed) {
+    return new Unreadable(
+        "leading-zero",
+        "no leading zero: some YAML readers take " + typed + " for a number in base 8",
+        0,
+        typed.length(),
+        null);
+  }
+
+  /** Not the code of a currency. */
+  public static Unreadable notACurrency(String typed, String near) {
+    return new Unreadable(
+        "not-a-currency",
+        "the code of a currency is needed, such as EUR; got \""
+            + typed
+            + "\""
+            + (near == null ? "" : "; did you mean \"" + near + "\"?"),
+        0,
+        typed.length(),
+        near);
+  }
+
+  /** A negative part of several: "-5 L/h @ 2 m". */
+  public static Unreadable partNegative(String typed, String part) {
+    int start = typed.indexOf(part);
+    return new Unreadable(
+        "part-negative", "\"" + part + "\" cannot be negative", start, start + part.length(), null);
+  }
+
+  /** A part of several that is 0 or less: "0 mm x 360 mm". */
+  public static Unreadable partNotAbove0(String typed, String part) {
+    int start = typed.indexOf(part);
+    return new Unreadable(
+        "part-not-above-0", "\"" + part + "\" must be above 0", start, start + part.length(), null);
+  }
 }

@@ -31,7 +31,7 @@ public final class PlanFile {
     }
     byte[] bytes;
     try (InputStream in = standardInput == null ? new FileInputStream(file) : standardInput) {
-      bytes = in.readNBytes(MOST_KILOBYTES * 1000 + 1);
+      bytes = upTo(in, MOST_KILOBYTES * 1000 + 1);
     } catch (IOException e) {
       throw cannotRead(
           name,
@@ -43,6 +43,21 @@ public final class PlanFile {
       throw new Refused(PlanErrors.tooLarge(name, MOST_KILOBYTES));
     }
     return Plan.Draft.of(Source.file(name, text(name, bytes)));
+  }
+
+  /** Reads by hand: readNBytes of a FileInputStream asks for the position, which a pipe has not. */
+  private static byte[] upTo(InputStream in, int most) throws IOException {
+    byte[] bytes = new byte[16_384];
+    int size = 0;
+    int read = in.read(bytes, 0, bytes.length);
+    while (read > 0) {
+      size += read;
+      if (size == bytes.length && size < most) {
+        bytes = java.util.Arrays.copyOf(bytes, Math.min(most, 4 * size));
+      }
+      read = size == bytes.length ? -1 : in.read(bytes, size, bytes.length - size);
+    }
+    return java.util.Arrays.copyOf(bytes, size);
   }
 
   private static Refused cannotRead(String name, String why) {

@@ -21,6 +21,20 @@ final class Yaml11 {
     }
   }
 
+  /** Whether it looks like 017, which older readers take for 15. */
+  static boolean octal(String plain) {
+    int from = plain.startsWith("-") || plain.startsWith("+") ? 1 : 0;
+    if (plain.length() - from < 2 || plain.charAt(from) != '0') {
+      return false;
+    }
+    for (int i = from; i < plain.length(); i++) {
+      if (plain.charAt(i) < '0' || plain.charAt(i) > '9') {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** Whether it looks like 22:00, which older readers take for 1320. */
   static boolean base60(String plain) {
     boolean colon = false;

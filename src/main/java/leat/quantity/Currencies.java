@@ -7,7 +7,7 @@ import java.util.List;
  * The currency codes that are understood. Source: ISO 4217, active codes of countries (from memory;
  * a test holds it against the JDK's list). The JDK's own list is not used: loading it is slow.
  */
-final class Currencies {
+public final class Currencies {
   private static final String CODES =
       "AED AFN ALL AMD ANG AOA ARS AUD AWG AZN BAM BBD BDT BGN BHD BIF BMD BND BOB BRL BSD BTN BWP"
           + " BYN BZD CAD CDF CHF CLP CNY COP CRC CUP CVE CZK DJF DKK DOP DZD EGP ERN ETB EUR FJD FKP"
@@ -19,7 +19,8 @@ final class Currencies {
 
   private Currencies() {}
 
-  static boolean isCode(String text) {
+  /** Whether it is the code of a currency, in capitals. */
+  public static boolean isCode(String text) {
     return text.length() == 3 && text.indexOf(' ') < 0 && CODES.indexOf(text) >= 0 && whole(text);
   }
 
@@ -35,7 +36,7 @@ final class Currencies {
   }
 
   /** All codes, in alphabetical order. */
-  static List<String> codes() {
+  public static List<String> codes() {
     List<String> all = new ArrayList<>();
     for (int i = 0; i < CODES.length(); i += 4) {
       all.add(CODES.substring(i, i + 3));

@@ -53,6 +53,11 @@ public final class SchemaPattern {
     return whole(quantity(Dimension.VOLUME) + "=" + quantity(Dimension.RESISTANCE));
   }
 
+  /** For {@link Compounds#strap}. */
+  public static String strap() {
+    return whole(quantity(Dimension.LENGTH) + "=" + quantity(Dimension.VOLUME));
+  }
+
   /** For {@link Compounds#bucket}. */
   public static String bucket() {
     return whole(bucketPart());
