@@ -171,6 +171,9 @@ public final class Call {
       draft.set(path, Source.flag("--set " + path, set.substring(equals + 1)));
     }
     for (int i = 0; i < flags.length; i++) {
+      if (flags[i].planPath != null) {
+        draft.flag(flags[i].planPath, flags[i].name);
+      }
       lay(flags[i], draft);
     }
     return draft.read();

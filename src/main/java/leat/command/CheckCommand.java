@@ -109,7 +109,7 @@ final class CheckCommand extends Command {
     Answer answer =
         new Answer(PLAN, RULE, VERDICT, VALUE, NEED, LIMIT, UNIT, ADVICE, PLACE).asList();
     int[] counts = new int[Verdict.values().length];
-    boolean broken = false;
+    int broken = 0;
     Phrase sentences = Phrase.of();
     for (int p = 0; p < names.size(); p++) {
       try {
@@ -125,10 +125,10 @@ final class CheckCommand extends Command {
         answer.block();
         figures(answer, found, call.has("--all"));
       } catch (Refused e) {
-        broken = true;
+        broken = Math.max(broken, e.exitCode());
         Run.tell(call.terminal, e.getMessage());
       } catch (Impossible e) {
-        broken = true;
+        broken = Math.max(broken, 2);
         Run.tell(call.terminal, names.get(p) + ": " + e.quantity() + ": " + e.getMessage() + "\n");
       }
     }
@@ -140,7 +140,7 @@ final class CheckCommand extends Command {
     boolean no =
         counts[Verdict.FAIL.ordinal()] > 0
             || call.has("--strict") && counts[Verdict.WARN.ordinal()] > 0;
-    return broken ? answer.exit(2) : no ? answer.no() : answer;
+    return broken > 0 ? answer.exit(broken) : no ? answer.no() : answer;
   }
 
   private static List<Finding> only(List<String> wanted, List<Finding> found) {

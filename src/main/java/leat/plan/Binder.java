@@ -2,16 +2,22 @@ package leat.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import leat.quantity.Dimension;
 import leat.quantity.Nearest;
+import leat.quantity.Quantity;
+import leat.quantity.QuantityReader;
 import leat.quantity.Unreadable;
 
 /** Reads nodes against the declared keys into sections, and gathers every mistake on the way. */
 final class Binder {
   /** Values a plan may hold once its aliases are followed; a bomb of aliases stops here. */
-  private static final int MOST_VALUES = 20_000;
+  private static final int MOST_VALUES = YamlComposer.MOST_VALUES;
+
+  private static final int MOST_COMPARED = 500;
 
   private final List<Problem> problems;
   private final Taken taken;
+  private final List<Price> prices = new ArrayList<>();
   private int seen;
 
   Binder(List<Problem> problems, Taken taken) {
@@ -23,10 +29,21 @@ final class Binder {
     return section(root, key, "");
   }
 
+  /** A mistake under an anchor is one mistake, however many aliases lead to it. */
+  private void report(Problem problem) {
+    int looked = Math.min(problems.size(), MOST_COMPARED);
+    for (int i = 0; i < looked; i++) {
+      if (problems.get(i).isSameAs(problem)) {
+        return;
+      }
+    }
+    problems.add(problem);
+  }
+
   private boolean full(Node node, String path) {
     seen++;
     if (seen == MOST_VALUES) {
-      problems.add(PlanErrors.tooManyValues(node.origin, path, MOST_VALUES));
+      report(PlanErrors.tooManyValues(node.origin, path, MOST_VALUES));
     }
     return seen >= MOST_VALUES;
   }
@@ -37,7 +54,7 @@ final class Binder {
       return section;
     }
     if (node.kind != Node.Kind.MAP) {
-      problems.add(PlanErrors.notAMap(node.origin, path, key));
+      report(PlanErrors.notAMap(node.origin, path, key));
       return section;
     }
     for (int i = 0; i < node.names.size(); i++) {
@@ -48,7 +65,7 @@ final class Binder {
         return section;
       }
       if (child == null) {
-        problems.add(PlanErrors.unknownKey(node.nameOrigins.get(i), childPath, name, key));
+        report(PlanErrors.unknownKey(node.nameOrigins.get(i), childPath, name, key));
         continue;
       }
       Node value = node.children.get(i);
@@ -89,7 +106,7 @@ final class Binder {
   private List<Object> sections(Node node, Key key, String path) {
     List<Object> result = new ArrayList<>();
     if (node.kind != Node.Kind.LIST) {
-      problems.add(PlanErrors.notAListOfMaps(node.origin, path, key));
+      report(PlanErrors.notAListOfMaps(node.origin, path, key));
       return result;
     }
     for (int i = 0; i < node.children.size(); i++) {
@@ -106,8 +123,11 @@ final class Binder {
   private List<Object> list(Node node, Key key, String path) {
     List<Object> result = new ArrayList<>();
     if (node.kind != Node.Kind.LIST) {
-      problems.add(PlanErrors.notAList(node.origin, path, key));
+      report(PlanErrors.notAList(node.origin, path, key));
       return null;
+    }
+    if (node.children.size() < key.fewest) {
+      report(PlanErrors.tooFew(node.origin, path, key));
     }
     for (int i = 0; i < node.children.size(); i++) {
       Node item = node.children.get(i);
@@ -125,7 +145,7 @@ final class Binder {
 
   private Named named(Node node, Key key, String path) {
     if (node.kind != Node.Kind.MAP) {
-      problems.add(PlanErrors.notNamed(node.origin, path, key));
+      report(PlanErrors.notNamed(node.origin, path, key));
       return null;
     }
     Named result = new Named();
@@ -134,6 +154,10 @@ final class Binder {
       Node item = node.children.get(i);
       if (full(item, path + "." + name)) {
         return result;
+      }
+      if (key.allowedNames != null && !java.util.Arrays.asList(key.allowedNames).contains(name)) {
+        report(PlanErrors.unknownName(node.nameOrigins.get(i), path, name, key));
+        continue;
       }
       Object value = scalar(item, key, path + "." + name);
       if (value != null) {
@@ -145,20 +169,56 @@ final class Binder {
 
   private Object scalar(Node node, Key key, String path) {
     if (node.kind != Node.Kind.SCALAR) {
-      problems.add(PlanErrors.notOneValue(node.origin, path, key));
+      report(PlanErrors.notOneValue(node.origin, path, key));
       return null;
     }
     try {
-      Object value = key.kind.read(node.text, node.quoted);
+      Object value = read(node, key, path);
       if (value instanceof Number number && !inRange(number.doubleValue(), key)) {
-        problems.add(PlanErrors.outOfRange(node.origin, path, key, node.text));
+        report(PlanErrors.outOfRange(node.origin, path, key, number.doubleValue(), node.text));
         return null;
       }
       return value;
     } catch (Unreadable e) {
-      problems.add(PlanErrors.unreadable(node.origin, path, e));
+      report(PlanErrors.unreadable(node.origin, path, e));
       return null;
     }
+  }
+
+  private Object read(Node node, Key key, String path) {
+    Dimension dimension = key.kind.dimension();
+    if (dimension != null && dimension.isMoney()) {
+      Quantity money = QuantityReader.read(node.text, dimension);
+      prices.add(new Price(money, node, path));
+      return money.value();
+    }
+    // Only a file may be read by another YAML reader; a flag is read by us alone.
+    return key.kind.read(node.text, node.quoted || !node.origin.source.isFile());
+  }
+
+  /** A price, kept to see that a plan has one currency. */
+  private record Price(Quantity money, Node node, String path) {}
+
+  /** The currency of the plan: the one that is declared, else that of its first price, or null. */
+  String currency(String declared) {
+    String currency = declared;
+    Price first = null;
+    for (int i = 0; i < prices.size(); i++) {
+      Price price = prices.get(i);
+      if (currency == null) {
+        currency = price.money.currency();
+        first = price;
+      } else if (!currency.equals(price.money.currency())) {
+        report(
+            PlanErrors.otherCurrency(
+                price.node.origin,
+                price.path,
+                price.money.currency(),
+                currency,
+                first == null ? null : first.path));
+      }
+    }
+    return currency;
   }
 
   private static boolean inRange(double value, Key key) {

@@ -118,7 +118,7 @@ public final class Keys {
                   "printer",
                   "the printer that makes the parts",
                   q("power", POWER, "120 W", "mean draw while printing").from0(),
-                  one("count", Kind.COUNT, "1", "how many printers"),
+                  one("count", Kind.COUNT, "1", "how many printers").within(1, 1000),
                   q("jobs", RATE, "2 /d", "print jobs a day and printer").above0(),
                   q("waste", SHARE, "8 %", "filament lost to failed prints").from0())
               .readBy("parts"),
@@ -269,7 +269,7 @@ public final class Keys {
             section(
                 "ladder",
                 "the sender by its drawing",
-                one("reeds", Kind.COUNT, "20", "number of reeds"),
+                one("reeds", Kind.COUNT, "20", "number of reeds").within(2, 1000),
                 length("first", "32 mm", "level of the lowest reed's centre"),
                 length("pitch", "12 mm", "distance between reeds").above0(),
                 list(
@@ -362,9 +362,11 @@ public final class Keys {
             q("shutoff_head", HEAD, "2.4 m", "printed greatest head, at no flow").above0(),
             q("max_flow", FLOW, "1000 L/h", "printed greatest flow, at no head").above0(),
             q("derate", SHARE, "70 %", "share of the printed head that is left")
+                .within(0, 2)
                 .above0()
                 .byDefault("100 %", "the printed head, all of it"),
             q("speed", SHARE, "83 %", "speed against the printed one")
+                .within(0, 2)
                 .above0()
                 .byDefault("100 %", "printed speed"),
             one(
@@ -500,12 +502,13 @@ public final class Keys {
             q("rest", TIME, "12 min", "how long it rests").from0(),
             one("from", Kind.CLOCK, "\"22:00\"", "start of the window, local clock"),
             one("to", Kind.CLOCK, "\"06:00\"", "end of the window, not included"),
-            list("months", Kind.COUNT, "[6, 7, 8]", "months it holds in").within(1, 12),
+            list("months", Kind.COUNT, "[6, 7, 8]", "months it holds in").within(1, 12).atLeast(1),
             list(
-                "days",
-                Kind.choice("mon", "tue", "wed", "thu", "fri", "sat", "sun"),
-                "[sat, sun]",
-                "weekdays it holds on"))
+                    "days",
+                    Kind.choice("mon", "tue", "wed", "thu", "fri", "sat", "sun"),
+                    "[sat, sun]",
+                    "weekdays it holds on")
+                .atLeast(1))
         .readBy("duty check season");
   }
 
@@ -522,7 +525,7 @@ public final class Keys {
                 one(
                         "coil_when",
                         Kind.choice("on", "off", "never"),
-                        "on",
+                        "\"on\"",
                         "when the coil draws: with the pump on, off or never")
                     .byDefault("on", "coil draws while the pump runs"),
                 one("cycles", Kind.COUNT, "100000", "operations it is rated for")
@@ -562,12 +565,15 @@ public final class Keys {
                 "other prices at other hours; the last that matches wins",
                 one("from", Kind.CLOCK, "\"22:00\"", "start, local clock"),
                 one("to", Kind.CLOCK, "\"06:00\"", "end, not included"),
-                list("months", Kind.COUNT, "[11, 12, 1]", "months it holds in").within(1, 12),
+                list("months", Kind.COUNT, "[11, 12, 1]", "months it holds in")
+                    .within(1, 12)
+                    .atLeast(1),
                 list(
-                    "days",
-                    Kind.choice("mon", "tue", "wed", "thu", "fri", "sat", "sun"),
-                    "[sat, sun]",
-                    "weekdays it holds on"),
+                        "days",
+                        Kind.choice("mon", "tue", "wed", "thu", "fri", "sat", "sun"),
+                        "[sat, sun]",
+                        "weekdays it holds on")
+                    .atLeast(1),
                 q("price", MONEY_PER_ENERGY, "0.22 EUR/kWh", "price in it").from0()))
         .readBy("duty season check");
   }

@@ -202,6 +202,9 @@ public abstract class Kind {
     Object read(String typed, boolean quoted) {
       for (int i = 0; i < words.length; i++) {
         if (words[i].equals(typed)) {
+          if (!quoted && Yaml11.takesForOther(typed)) {
+            throw PlanErrors.quoteIt(typed);
+          }
           return typed;
         }
       }

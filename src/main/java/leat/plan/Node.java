@@ -78,6 +78,11 @@ final class Node {
     return i < 0 ? null : children.get(i);
   }
 
+  /** Place of a name. */
+  Origin place(String name) {
+    return nameOrigins.get(names.indexOf(name));
+  }
+
   /** A copy of this map with one entry set; a null value removes it. */
   Node with(String name, Origin place, Node value) {
     List<String> newNames = new ArrayList<>(names);

@@ -32,6 +32,36 @@ final class Paths {
     return apply(start, steps, 0, value, at, path);
   }
 
+  /** The tree without a key; when {@code onlyOfFile}, one that a flag has set stays. */
+  static Node drop(Node root, String path, Origin at, boolean onlyOfFile) {
+    return without(root, parse(path, at), 0, onlyOfFile);
+  }
+
+  private static Node without(Node node, List<Step> steps, int i, boolean onlyOfFile) {
+    Step step = steps.get(i);
+    boolean fits =
+        node != null && node.kind == (step.name == null ? Node.Kind.LIST : Node.Kind.MAP);
+    if (!fits) {
+      return node;
+    }
+    if (step.name != null) {
+      Node child = node.child(step.name);
+      boolean last = i == steps.size() - 1;
+      if (child == null || last && onlyOfFile && !child.origin.source.isFile()) {
+        return node;
+      }
+      return node.with(
+          step.name, node.place(step.name), last ? null : without(child, steps, i + 1, onlyOfFile));
+    }
+    Node result = node;
+    for (int k = 0; k < node.children.size(); k++) {
+      if (step.isEvery() || step.index == k) {
+        result = result.with(k, without(node.children.get(k), steps, i + 1, onlyOfFile));
+      }
+    }
+    return result;
+  }
+
   /** Refuses a path that is no key, with the nearest one. */
   static void check(String path, Origin at) {
     checkNames(parse(path, at), path, at);
@@ -46,7 +76,7 @@ final class Paths {
     if (step.name != null) {
       Node map = node == null || node.isEmpty() ? Node.emptyMap(at) : node;
       if (map.kind != Node.Kind.MAP) {
-        throw new Refused(PlanErrors.noSuchPath(at, path, step.name, null));
+        throw new Refused(PlanErrors.noSuchPath(at, path, step.name, null, null));
       }
       Node child = map.child(step.name);
       if (child == null && value == null) {
@@ -56,7 +86,7 @@ final class Paths {
     }
     Node list = node == null || node.isEmpty() ? Node.list(at, new ArrayList<>()) : node;
     if (list.kind != Node.Kind.LIST) {
-      throw new Refused(PlanErrors.noSuchPath(at, path, "[" + step.index + "]", null));
+      throw new Refused(PlanErrors.noSuchPath(at, path, "[" + step.index + "]", null, null));
     }
     int size = list.children.size();
     if (step.isEvery()) {
@@ -113,13 +143,13 @@ final class Paths {
       return -1;
     }
     if (text.isEmpty() || text.length() > 4) {
-      throw new Refused(PlanErrors.badSet(at));
+      throw new Refused(PlanErrors.badIndex(at, text));
     }
     int value = 0;
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
       if (c < '0' || c > '9') {
-        throw new Refused(PlanErrors.badSet(at));
+        throw new Refused(PlanErrors.badIndex(at, text));
       }
       value = 10 * value + (c - '0');
     }
@@ -136,14 +166,14 @@ final class Paths {
         if (!inList) {
           throw new Refused(
               PlanErrors.noSuchPath(
-                  at, path, "[" + (step.index < 0 ? "*" : step.index) + "]", null));
+                  at, path, "[" + (step.index < 0 ? "*" : step.index) + "]", null, null));
         }
         inList = false;
         continue;
       }
       if (inList && key.shape == Key.Shape.SECTIONS) {
         throw new Refused(
-            PlanErrors.noSuchPath(at, path, step.name, key.name + "[0]." + step.name));
+            PlanErrors.noSuchPath(at, path, step.name, key.name + "[0]." + step.name, null));
       }
       if (key.shape == Key.Shape.NAMED) {
         return;
@@ -151,7 +181,7 @@ final class Paths {
       Key child = key.find(step.name);
       if (child == null) {
         throw new Refused(
-            PlanErrors.noSuchPath(at, path, step.name, Binder.nearestKey(step.name, key)));
+            PlanErrors.noSuchPath(at, path, step.name, Binder.nearestKey(step.name, key), key));
       }
       key = child;
       inList = child.shape == Key.Shape.LIST || child.shape == Key.Shape.SECTIONS;

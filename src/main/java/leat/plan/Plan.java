@@ -12,8 +12,10 @@ public final class Plan {
   private final Section root;
   private final Taken taken;
   private final Node node;
+  private final String currency;
 
-  private Plan(String name, Section root, Taken taken, Node node) {
+  private Plan(String name, Section root, Taken taken, Node node, String currency) {
+    this.currency = currency;
     this.name = name;
     this.root = root;
     this.taken = taken;
@@ -34,6 +36,11 @@ public final class Plan {
   public String title() {
     String own = root.text("name");
     return own != null ? own : name == null ? "" : name;
+  }
+
+  /** The code of the one currency of all prices; null when there is no price and none is named. */
+  public String currency() {
+    return currency;
   }
 
   /** The values. */
@@ -57,7 +64,11 @@ public final class Plan {
 
   /** This plan with one key changed; used by rules that look for a value that would pass. */
   public Plan with(String path, String value) {
-    return new Draft(name, node).set(path, Source.flag("value", value)).read();
+    Draft draft = new Draft(name, node);
+    Source source = Source.flag("value", value);
+    draft.set(path, source);
+    draft.node = Rivals.drop(draft.node, path, Origin.flag("value", value), false);
+    return draft.read();
   }
 
   /**
@@ -67,6 +78,8 @@ public final class Plan {
     private final String name;
     private Node node;
     private final List<Problem> problems = new ArrayList<>();
+    private final List<String> flagPaths = new ArrayList<>();
+    private final List<String> flags = new ArrayList<>();
 
     private Draft(String name, Node node) {
       this.name = name;
@@ -100,16 +113,17 @@ public final class Plan {
         if (!found.isEmpty()) {
           throw new Refused(found);
         }
+        if (tree == null) {
+          throw new Refused(PlanErrors.onlyAComment(at));
+        }
       }
-      node = Paths.set(node, path, tree, at);
-      return this;
+      return lay(path, tree, at);
     }
 
     /** Sets a key to a text that is not read as YAML, as a flag gives it. */
     public Draft setText(String path, String flag, String typed) {
       Origin at = Origin.flag(flag, typed);
-      node = Paths.set(node, path, Node.scalar(at, typed, true), at);
-      return this;
+      return lay(path, Node.scalar(at, typed, true), at);
     }
 
     /** Sets a list key to several texts, as a repeated flag gives them. */
@@ -119,22 +133,45 @@ public final class Plan {
         items.add(Node.scalar(Origin.flag(flag, typed.get(i)), typed.get(i), true));
       }
       Origin at = Origin.flag(flag, String.join(" ", typed));
-      node = Paths.set(node, path, Node.list(at, items), at);
+      return lay(path, Node.list(at, items), at);
+    }
+
+    private Draft lay(String path, Node value, Origin at) {
+      node = Paths.set(node, path, value, at);
+      if (value != null) {
+        node = Rivals.drop(node, path, at, true);
+      }
+      return this;
+    }
+
+    /** Says that a flag can set a key, so that a missing key is asked for by the flag. */
+    public Draft flag(String path, String flag) {
+      flagPaths.add(path);
+      flags.add(flag);
       return this;
     }
 
     /** Reads the values; every mistake at once. */
     public Plan read() {
-      Taken taken = new Taken(name);
+      Taken taken = new Taken(name, flagPaths, flags);
       List<Problem> all = new ArrayList<>(problems);
-      Section root = new Binder(all, taken).bind(node, Keys.PLAN);
-      if (all.isEmpty()) {
-        PlanSense.check(root, all);
-      }
+      Binder binder = new Binder(all, taken);
+      Section root = binder.bind(node, Keys.PLAN);
+      String currency = binder.currency(root.text("currency"));
+      PlanSense.check(root, all);
       if (!all.isEmpty()) {
+        all.sort(IN_ORDER);
         throw new Refused(all);
       }
-      return new Plan(name, root, taken, node);
+      return new Plan(name, root, taken, node, currency);
     }
+
+    private static final java.util.Comparator<Problem> IN_ORDER =
+        new java.util.Comparator<Problem>() {
+          @Override
+          public int compare(Problem a, Problem b) {
+            return Problem.compare(a, b);
+          }
+        };
   }
 }

@@ -1,6 +1,11 @@
 package leat.plan;
 
+import leat.numeric.Impossible;
+import leat.quantity.Dimension;
 import leat.quantity.Nearest;
+import leat.quantity.NumberText;
+import leat.quantity.Quantity;
+import leat.quantity.Units;
 import leat.quantity.Unreadable;
 
 /**
@@ -12,11 +17,38 @@ public final class PlanErrors {
   /** A mistake of YAML itself. */
   public static Problem yamlSyntax(Origin at, String problem) {
     String what = problem == null ? "this is not YAML" : problem;
-    if (what.contains("'\\t'")) {
+    if (what.contains("(TAB)") || what.contains("'\\t'")) {
       return new Problem(
           "yaml-tab", at, "", "a tab cannot start a YAML line or value: indent with spaces");
     }
-    return new Problem("yaml-syntax", at, "", "this is not YAML: " + what);
+    return new Problem("yaml-syntax", at, "", "this is not YAML: " + inPlainWords(what, at));
+  }
+
+  /** The parser speaks of tokens and blocks; a grower knows lines, brackets and quotes. */
+  private static String inPlainWords(String what, Origin at) {
+    boolean stray = what.startsWith("mapping values are not allowed");
+    if (stray && at.isFirstColon() || what.startsWith("expected <block end>")) {
+      return "this line does not fit under the one above; keys of one section begin in the same column, and each has a colon behind it";
+    }
+    if (stray) {
+      return "a second \": \" in one line; put a text that holds it in quotes, or begin a new line";
+    }
+    if (what.startsWith("expected ',' or")) {
+      return "a comma or the closing bracket is missing before this";
+    }
+    if (what.startsWith("found unexpected end of stream")) {
+      return "a quote is opened and never closed";
+    }
+    if (what.startsWith("could not find expected ':'")) {
+      return "a key needs a colon and a space behind it, such as \"full: 280 mm\"";
+    }
+    if (what.startsWith("found character")) {
+      return "a value cannot begin with this character; put it in quotes";
+    }
+    if (what.startsWith("expected the node content")) {
+      return "a value is missing before this";
+    }
+    return what;
   }
 
   /** A character YAML does not allow. */
@@ -67,6 +99,12 @@ public final class PlanErrors {
         "nothing above is anchored as &" + name + ", so *" + name + " stands for nothing");
   }
 
+  /** A tag such as !!str. */
+  public static Problem yamlTag(Origin at) {
+    return new Problem(
+        "yaml-tag", at, "", "a plan takes no YAML tags such as !!str; put a text in quotes");
+  }
+
   /** A key that is a list or a map. */
   public static Problem keyNotAWord(Origin at) {
     return new Problem("key-not-a-word", at, "", "a key must be a word");
@@ -105,8 +143,9 @@ public final class PlanErrors {
   }
 
   /** A file in another encoding. */
-  public static Problem notUtf8(String name) {
-    return new Problem("not-utf8", null, name, "this is not UTF-8 text; save the plan as UTF-8");
+  public static Problem notUtf8(String name, int line) {
+    return new Problem(
+        "not-utf8", null, name, "line " + line + " is not UTF-8 text; save the plan as UTF-8");
   }
 
   /** A file that cannot be read. */
@@ -126,7 +165,7 @@ public final class PlanErrors {
     String example =
         path.isEmpty()
             ? " \"tank: {height: 330 mm}\""
-            : " \"" + key.name + ": {" + key.keys[0].name + ": " + key.keys[0].example + "}\"";
+            : " \"" + key.name + ": " + oneItem(key) + "\"";
     return new Problem("not-a-map", at, path, what + example);
   }
 
@@ -136,11 +175,52 @@ public final class PlanErrors {
         "not-a-list-of-maps",
         at,
         path,
-        "a list is needed, each item with \"- \" before it, such as \"- {"
-            + key.keys[0].name
-            + ": "
-            + key.keys[0].example
-            + "}\"");
+        "a list is needed, each item with \"- \" before it, such as \"- " + oneItem(key) + "\"");
+  }
+
+  private static String oneItem(Key key) {
+    return "{" + key.keys[0].name + ": " + key.keys[0].example() + "}";
+  }
+
+  /** A list with too few items. */
+  public static Problem tooFew(Origin at, String path, Key key) {
+    return new Problem(
+        "too-few",
+        at,
+        path,
+        "at least "
+            + key.fewest
+            + (key.fewest == 1 ? " is" : " are")
+            + " needed, such as "
+            + key.example);
+  }
+
+  /** A name that a map cannot hold. */
+  public static Problem unknownName(Origin at, String path, String name, Key key) {
+    String near = Nearest.of(name, java.util.Arrays.asList(key.allowedNames));
+    return new Problem(
+        "unknown-name",
+        at,
+        path,
+        "no such name"
+            + (near == null
+                ? "; known: " + String.join(", ", key.allowedNames)
+                : "; did you mean \"" + near + "\"?"));
+  }
+
+  /** A price in another currency than the plan's. */
+  public static Problem otherCurrency(
+      Origin at, String path, String found, String wanted, String firstPath) {
+    return new Problem(
+        "other-currency",
+        at,
+        path,
+        "a plan has one currency: this is "
+            + found
+            + ", "
+            + (firstPath == null ? "\"currency\"" : firstPath)
+            + " says "
+            + wanted);
   }
 
   /** Something else where a list is needed. */
@@ -162,28 +242,48 @@ public final class PlanErrors {
   /** An unknown key. */
   public static Problem unknownKey(Origin at, String path, String name, Key section) {
     String near = Binder.nearestKey(name, section);
-    StringBuilder out = new StringBuilder("unknown key");
-    if (near != null) {
-      out.append("; did you mean \"").append(near).append("\"?");
-    } else {
-      out.append("; ").append(section.name.isEmpty() ? "a plan" : section.name).append(" has ");
-      for (int i = 0; i < section.keys.length; i++) {
-        out.append(i == 0 ? "" : ", ").append(section.keys[i].name);
-      }
+    String mend = near == null ? knownKeys(section) : "; did you mean \"" + near + "\"?";
+    return new Problem("unknown-key", at, path, "unknown key" + mend);
+  }
+
+  private static String knownKeys(Key section) {
+    StringBuilder out = new StringBuilder("; ");
+    out.append(section.name.isEmpty() ? "a plan" : section.name).append(" has ");
+    for (int i = 0; i < section.keys.length; i++) {
+      out.append(i == 0 ? "" : ", ").append(section.keys[i].name);
     }
-    return new Problem("unknown-key", at, path, out.toString());
+    return out.toString();
   }
 
   /** A value beyond what makes sense. */
-  public static Problem outOfRange(Origin at, String path, Key key, String typed) {
+  public static Problem outOfRange(Origin at, String path, Key key, double value, String typed) {
     String why;
-    if (key.most != Double.POSITIVE_INFINITY) {
-      why = "out of the range that makes sense";
+    if (value < 0 && key.least == 0) {
+      why = "it cannot be negative";
+    } else if (value <= 0 && key.open) {
+      why = "it must be above 0";
+    } else if (key.least == 0) {
+      why = "it can be " + limit(key.most, key) + " at most";
     } else {
-      why = key.open ? "it must be above 0" : "it cannot be negative";
+      why = "it must lie between " + limit(key.least, key) + " and " + limit(key.most, key);
     }
     return new Problem(
         "out-of-range", at, path, why + ", such as \"" + key.example + "\"; got \"" + typed + "\"");
+  }
+
+  private static String limit(double base, Key key) {
+    Dimension dimension = key.kind.dimension();
+    if (dimension == null) {
+      return NumberText.shortest(base);
+    }
+    switch (dimension) {
+      case SHARE:
+        return Quantity.of(Units.PERCENT.fromBase(base), Units.PERCENT).text();
+      case ANGLE:
+        return Quantity.of(Units.DEG.fromBase(base), Units.DEG).text();
+      default:
+        return NumberText.shortest(base) + " " + dimension.base();
+    }
   }
 
   /** A value whose text cannot be read. */
@@ -198,11 +298,24 @@ public final class PlanErrors {
     if (!key.meaning.isEmpty()) {
       out.append(" (").append(key.meaning).append(")");
     }
-    if (!key.example.isEmpty()) {
-      out.append(", such as \"").append(key.name).append(": ").append(key.example).append('"');
-    }
+    out.append(", such as \"").append(key.name).append(": ").append(key.example()).append('"');
     String where = planName == null ? path : planName + ": " + path;
     return new Problem("missing-key", null, where, out.toString());
+  }
+
+  /** A key that is missing where no plan is read, and has a flag. */
+  public static Problem missingFlag(String flag, Key key) {
+    String value = key.shape == Key.Shape.ONE ? key.example : firstItem(key.example);
+    return new Problem(
+        "missing-key",
+        null,
+        flag,
+        "needed (" + key.meaning + "), such as " + flag + " \"" + value + "\"");
+  }
+
+  private static String firstItem(String list) {
+    int comma = list.indexOf(',');
+    return comma < 0 ? list : list.substring(1, comma);
   }
 
   /** A level over another one. */
@@ -220,13 +333,31 @@ public final class PlanErrors {
             + "\"");
   }
 
-  /** A key path that leads nowhere. */
-  public static Problem noSuchPath(Origin at, String path, String part, String near) {
+  /** A key path that leads nowhere; {@code section} is where its part was looked for, or null. */
+  public static Problem noSuchPath(Origin at, String path, String part, String near, Key section) {
+    String mend = near == null ? "" : "; did you mean \"" + near + "\"?";
+    if (near == null && section != null && section.keys.length > 0) {
+      mend = knownKeys(section);
+    }
+    return new Problem("no-such-path", at, path, "no key \"" + part + "\" there" + mend);
+  }
+
+  /** Something else than a number or a star in brackets. */
+  public static Problem badIndex(Origin at, String typed) {
     return new Problem(
-        "no-such-path",
+        "bad-index",
         at,
-        path,
-        "no key \"" + part + "\" there" + (near == null ? "" : "; did you mean \"" + near + "\"?"));
+        "",
+        "a number or * stands in brackets, such as towers[0] or towers[*]; got \"" + typed + "\"");
+  }
+
+  /** A value that YAML reads as a comment. */
+  public static Problem onlyAComment(Origin at) {
+    return new Problem(
+        "only-a-comment",
+        at,
+        "",
+        "YAML reads this as a comment; put the value in quotes, or leave it empty to remove the key");
   }
 
   /** An index behind a list's end. */
@@ -245,13 +376,185 @@ public final class PlanErrors {
     return new Problem("bad-set", at, "", "KEY=VALUE is needed, such as pump.derate=70%");
   }
 
+  // What only several values together show.
+
+  /** Two keys that say the same thing. */
+  public static Problem oneOfTwo(Section section, String one, String other) {
+    return section.problem(
+        other, "one-of-two", other + " and " + one + " say the same thing; keep one of them");
+  }
+
+  /** What a formula of the trade refuses. */
+  public static Problem refusedByTrade(Section section, String name, Impossible e) {
+    return section.problem(name, "impossible-value", e.getMessage());
+  }
+
+  /** A box with one length. */
+  public static Problem sizeOfBox(Section tank, String name) {
+    return tank.problem(
+        name, "size-of-box", "a box needs length and width, such as \"540 mm x 360 mm\"");
+  }
+
+  /** A cone with two lengths. */
+  public static Problem sizeOfCone(Section tank, String name) {
+    return tank.problem(name, "size-of-cone", "a cone needs one diameter, such as \"300 mm\"");
+  }
+
+  /** An item of a list that does not rise over the one before. */
+  public static Problem mustRise(
+      Origin at, String path, String what, Quantity got, Quantity before) {
+    String how = got.value() == before.value() ? " stands here twice" : " comes after ";
+    String mistake =
+        got.value() == before.value()
+            ? "\"" + got.typed() + "\"" + how
+            : "\"" + got.typed() + "\"" + how + "\"" + before.typed() + "\"";
+    return new Problem(
+        "must-rise", at, path, "the " + what + " must rise from item to item; " + mistake);
+  }
+
+  /** A head that rises with the flow. */
+  public static Problem headRises(Origin at, String path, Quantity got, Quantity before) {
+    return new Problem(
+        "head-rises",
+        at,
+        path,
+        "a pump's head cannot rise with its flow; \""
+            + got.typed()
+            + "\" comes after \""
+            + before.typed()
+            + "\"");
+  }
+
+  /** A pump curve that does not begin at no flow. */
+  public static Problem curveStart(Origin at, String path, Quantity got) {
+    return new Problem(
+        "curve-start",
+        at,
+        path,
+        "the first point is the head at no flow, such as \"0 L/h @ 2.4 m\"; got \""
+            + got.typed()
+            + "\"");
+  }
+
+  /** Readings of a sender that go up and down. */
+  public static Problem readingTurns(Origin at, String path, Quantity got, Quantity before) {
+    return new Problem(
+        "reading-turns",
+        at,
+        path,
+        "a sender's readings only rise or only fall from step to step; \""
+            + got.typed()
+            + "\" comes after \""
+            + before.typed()
+            + "\"");
+  }
+
+  /** A step over the rim. */
+  public static Problem stepOverRim(Origin at, String path, Quantity got, double rim) {
+    return new Problem(
+        "step-over-rim",
+        at,
+        path,
+        "\""
+            + got.typed()
+            + "\" lies above the rim of the tank, "
+            + NumberText.significant(Units.MM.fromBase(rim), 4)
+            + " mm");
+  }
+
+  /** A level over the rim where no key gives the rim. */
+  public static Problem overRim(Section section, String name, double rim) {
+    return section.problem(
+        name,
+        "over-rim",
+        "\""
+            + section.typed(name)
+            + "\" lies above the rim of the tank, "
+            + NumberText.significant(Units.MM.fromBase(rim), 4)
+            + " mm");
+  }
+
+  /** A name of an element or oxide that is none. */
+  public static Problem notAnElement(Named elements, int i, String path, String why) {
+    return elements.problem(i, path, "not-an-element", why);
+  }
+
+  /** Two counts that must differ. */
+  public static Problem sameCounts(Section sensor) {
+    return sensor.problem(
+        "dry", "same-counts", "wet and dry read the same, so the sensor tells nothing");
+  }
+
+  /** Half a window. */
+  public static Problem halfWindow(Section entry, String given, String lacking) {
+    return entry.problem(
+        given,
+        "half-window",
+        "\""
+            + given
+            + "\" needs \""
+            + lacking
+            + "\" beside it, such as \""
+            + lacking
+            + ": \\\"06:00\\\"\"");
+  }
+
+  /** A window that begins at 24:00. */
+  public static Problem windowStart(Section entry) {
+    return entry.problem("from", "window-start", "a window begins before 24:00; write \"00:00\"");
+  }
+
+  /** A first timing that does not hold always. */
+  public static Problem firstHasWindow(Section entry, String name) {
+    return entry.problem(
+        name,
+        "first-has-window",
+        "the first entry holds whenever no other does, so it has no hours, months or days of its own");
+  }
+
+  /** A date before the one it must follow. */
+  public static Problem dateOrder(Section section, String name, String other) {
+    return section.problem(
+        name,
+        "date-order",
+        "it lies before "
+            + other
+            + ": \""
+            + section.typed(name)
+            + "\" against \""
+            + section.typed(other)
+            + "\"");
+  }
+
+  /** The same name twice in a list. */
+  public static Problem namedTwice(Section section, String name) {
+    return section.problem(
+        "name", "named-twice", "\"" + name + "\" is the name of another one in this list already");
+  }
+
+  /** A tower that is none. */
+  public static Problem noSuchTower(Section crop, String name, java.util.List<String> towers) {
+    String near = Nearest.of(name, towers);
+    return crop.problem(
+        "tower",
+        "no-such-tower",
+        "no tower is named \""
+            + name
+            + "\""
+            + (near == null
+                ? "; there are " + String.join(", ", towers)
+                : "; did you mean \"" + near + "\"?"));
+  }
+
   // Values read by the plan's own kinds.
 
   /** A word that older YAML readers take for a truth value or nothing. */
   public static Unreadable quoteIt(String typed) {
     return new Unreadable(
         "quote-it",
-        "put it in quotes: some YAML readers take " + typed + " for something else than text",
+        typed.isEmpty()
+            ? "a value is needed"
+            : "put it in quotes: some YAML readers take " + typed + " for something else than text",
         0,
         typed.length(),
         null);
@@ -261,7 +564,7 @@ public final class PlanErrors {
   public static Unreadable notTrueOrFalse(String typed) {
     return new Unreadable(
         "not-true-or-false",
-        "true or false is needed; got \"" + typed + "\"",
+        "true or false is needed, in small letters; got \"" + typed + "\"",
         0,
         typed.length(),
         null);

@@ -5,7 +5,8 @@ import java.io.FileInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
+import java.nio.CharBuffer;
+import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 
@@ -65,11 +66,17 @@ public final class PlanFile {
   }
 
   private static String text(String name, byte[] bytes) {
-    try {
-      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-      return text.startsWith("\uFEFF") ? text.substring(1) : text;
-    } catch (CharacterCodingException e) {
-      throw new Refused(PlanErrors.notUtf8(name));
+    ByteBuffer in = ByteBuffer.wrap(bytes);
+    CharBuffer out = CharBuffer.allocate(bytes.length);
+    CoderResult result = StandardCharsets.UTF_8.newDecoder().decode(in, out, true);
+    if (result.isError()) {
+      int line = 1;
+      for (int i = 0; i < in.position(); i++) {
+        line += bytes[i] == '\n' ? 1 : 0;
+      }
+      throw new Refused(PlanErrors.notUtf8(name, line));
     }
+    String text = out.flip().toString();
+    return text.startsWith("\uFEFF") ? text.substring(1) : text;
   }
 }

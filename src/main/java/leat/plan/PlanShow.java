@@ -117,9 +117,10 @@ public final class PlanShow {
       default:
         if (whole && node != null) {
           leaf(path, key, flow(node, key.kind, false), node.origin, before);
-        } else if (whole && key.byDefault != null) {
-          entries.add(new Entry(path, plain(key.byDefault), DEFAULT, 0));
-          line(before + key.name + ": " + key.byDefault, "default: " + key.takenAs);
+        } else if (whole && key.byDefault != null && !Rivals.isLaidAside(section, key.name)) {
+          entries.add(new Entry(path, key.byDefault, DEFAULT, 0));
+          String typed = YamlText.scalar(key.byDefault, key.kind, false);
+          line(before + key.name + ": " + typed, "default: " + key.takenAs);
         } else if (isExactlyAsked(path)) {
           entries.add(new Entry(path, null, "nothing", 0));
           yaml.append("# ").append(path).append(": not in the plan, and no default\n");

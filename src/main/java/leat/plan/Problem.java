@@ -41,6 +41,28 @@ public final class Problem {
     return colon < 0 ? path : path.substring(colon + 2);
   }
 
+  /** Whether it was typed at the same place and is the same mistake. */
+  boolean isSameAs(Problem other) {
+    return origin != null
+        && other.origin != null
+        && origin.source == other.origin.source
+        && origin.source.isFile()
+        && origin.line == other.origin.line
+        && origin.column == other.origin.column
+        && code.equals(other.code);
+  }
+
+  /** Whether it stands in a file, and where: for putting mistakes in order. */
+  static int compare(Problem a, Problem b) {
+    boolean fileA = a.origin != null && a.origin.source.isFile();
+    boolean fileB = b.origin != null && b.origin.source.isFile();
+    if (!fileA || !fileB) {
+      return fileA ? -1 : fileB ? 1 : 0;
+    }
+    int lines = a.origin.line - b.origin.line;
+    return lines != 0 ? lines : a.origin.column - b.origin.column;
+  }
+
   /** Place, key, message, then the typed line with a caret; ends in a line feed. */
   public String render() {
     StringBuilder out = new StringBuilder();

@@ -2,6 +2,7 @@ package leat.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import leat.quantity.Quantity;
 
 /**
  * The read values of one section of a plan. Absent values are asked for in three ways: {@code
@@ -91,7 +92,12 @@ public final class Section {
 
   /** The refusal for an absent key. */
   public Refused missing(String name) {
-    return new Refused(PlanErrors.missing(taken.planName(), path(name), key.keys[index(name)]));
+    Key missing = key.keys[index(name)];
+    String flag = taken.planName() == null ? taken.flagFor(path(name)) : null;
+    return new Refused(
+        flag == null
+            ? PlanErrors.missing(taken.planName(), path(name), missing)
+            : PlanErrors.missingFlag(flag, missing));
   }
 
   /**
@@ -182,13 +188,26 @@ public final class Section {
     return node == null ? null : node.origin;
   }
 
+  /** The node of a key, or null. */
+  Node node(String name) {
+    return nodes[index(name)];
+  }
+
   /** Notes that a default was used, in the words of {@code Taken:}. */
   public void took(String as) {
     taken.note(as);
   }
 
-  /** A problem at a key of this section. */
+  /** A problem at a key of this section; at its flag when it was not typed in a file. */
   public Problem problem(String name, String code, String message) {
     return new Problem(code, origin(name), path(name), message);
+  }
+
+  /** Place of item {@code i} of a list, narrowed to a quantity in it. */
+  Origin itemOrigin(String name, int i, Quantity part, boolean last) {
+    Node item = node(name).children.get(i);
+    String text = item.text;
+    int start = last ? text.lastIndexOf(part.typed()) : text.indexOf(part.typed());
+    return item.origin.part(start, start + part.typed().length());
   }
 }

@@ -45,19 +45,23 @@ public final class Source {
       if (end >= text.length()) {
         return "";
       }
-      start =
-          text.charAt(end) == '\r' && end + 1 < text.length() && text.charAt(end + 1) == '\n'
-              ? end + 2
-              : end + 1;
+      boolean pair =
+          text.charAt(end) == '\r' && end + 1 < text.length() && text.charAt(end + 1) == '\n';
+      start = pair ? end + 2 : end + 1;
     }
     return text.substring(start, endOfLine(start));
   }
 
+  /** Lines end where the YAML parser ends them. */
   private int endOfLine(int start) {
     int i = start;
-    while (i < text.length() && text.charAt(i) != '\n' && text.charAt(i) != '\r') {
+    while (i < text.length() && !isLineEnd(text.charAt(i))) {
       i++;
     }
     return i;
+  }
+
+  private static boolean isLineEnd(char c) {
+    return c == '\n' || c == '\r' || c == '\u0085' || c == '\u2028' || c == '\u2029';
   }
 }

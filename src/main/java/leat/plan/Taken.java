@@ -8,9 +8,29 @@ public final class Taken {
   private final String planName;
   private final List<String> words = new ArrayList<>();
 
+  private final List<String> flagPaths;
+  private final List<String> flags;
+
   /** For the plan of this name; null when there is none. */
   public Taken(String planName) {
+    this(planName, List.of(), List.of());
+  }
+
+  /** The same, with the flags that can set keys. */
+  Taken(String planName, List<String> flagPaths, List<String> flags) {
     this.planName = planName;
+    this.flagPaths = flagPaths;
+    this.flags = flags;
+  }
+
+  /** The flag that sets a key, {@code towers[*]} meaning each of the towers; or null. */
+  String flagFor(String path) {
+    for (int i = 0; i < flagPaths.size(); i++) {
+      if (flagPaths.get(i).equals(path) || flagPaths.get(i).replace("[*]", "[0]").equals(path)) {
+        return flags.get(i);
+      }
+    }
+    return null;
   }
 
   /** File name of the plan, or null when everything came from flags. */

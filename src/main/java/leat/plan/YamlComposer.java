@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.yaml.snakeyaml.DumperOptions;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.events.AliasEvent;
+import org.yaml.snakeyaml.events.CollectionStartEvent;
 import org.yaml.snakeyaml.events.Event;
 import org.yaml.snakeyaml.events.NodeEvent;
 import org.yaml.snakeyaml.events.ScalarEvent;
@@ -25,11 +27,18 @@ final class YamlComposer {
   private static final int DEEPEST = 20;
   private static final int MOST_ALIASES = 500;
 
+  /** Values that a file may hold, those merged into maps counted each time. */
+  static final int MOST_VALUES = 20_000;
+
+  /** From so many keys on, a map is searched by hash. */
+  private static final int MANY_KEYS = 40;
+
   private final Source source;
   private final List<Problem> problems;
   private final Parser parser;
   private final Map<String, Node> anchors = new HashMap<>();
   private int aliases;
+  private int values;
 
   private YamlComposer(Source source, List<Problem> problems) {
     this.source = source;
@@ -48,16 +57,42 @@ final class YamlComposer {
       composer = new YamlComposer(source, problems);
       return composer.document();
     } catch (MarkedYAMLException e) {
-      Mark mark = e.getProblemMark() == null ? e.getContextMark() : e.getProblemMark();
+      boolean unclosed = "found unexpected end of stream".equals(e.getProblem());
+      boolean byContext = e.getProblemMark() == null || unclosed && e.getContextMark() != null;
+      Mark mark = byContext ? e.getContextMark() : e.getProblemMark();
       problems.add(
           PlanErrors.yamlSyntax(
               composer == null ? Origin.start(source) : at(source, mark, 1), e.getProblem()));
     } catch (YAMLException e) {
-      problems.add(PlanErrors.yamlCharacters(Origin.start(source)));
+      problems.add(PlanErrors.yamlCharacters(badCharacter(source)));
     } catch (Stop e) {
       problems.add(e.problem);
     }
     return null;
+  }
+
+  private static Origin badCharacter(Source source) {
+    String text = source.text();
+    int line = 1;
+    int start = 0;
+    int i = 0;
+    while (i < text.length() && StreamReader.isPrintable(text.codePointAt(i))) {
+      char c = text.charAt(i);
+      if (c == '\n' || c == '\r' && !text.startsWith("\n", i + 1)) {
+        line++;
+        start = i + 1;
+      }
+      i += Character.charCount(text.codePointAt(i));
+    }
+    int column = text.codePointCount(start, Math.min(i, text.length())) + 1;
+    return new Origin(source, line, column, 1, null);
+  }
+
+  private void count(int more, Origin origin) {
+    values += more;
+    if (values > MOST_VALUES) {
+      throw new Stop(PlanErrors.tooManyValues(origin, "", MOST_VALUES));
+    }
   }
 
   private Node document() {
@@ -77,12 +112,14 @@ final class YamlComposer {
   private Node node(int depth) {
     Event event = parser.getEvent();
     Origin origin = origin(event);
+    count(1, origin);
     if (depth > DEEPEST) {
       throw new Stop(PlanErrors.tooDeep(origin, DEEPEST));
     }
     if (event.is(Event.ID.Alias)) {
       return alias((AliasEvent) event, origin);
     }
+    refuseTag(event, origin);
     String anchor = ((NodeEvent) event).getAnchor();
     if (anchor != null) {
       anchors.put(anchor, null);
@@ -112,13 +149,28 @@ final class YamlComposer {
     return target;
   }
 
-  private static Node scalar(ScalarEvent event, Origin origin) {
+  private static void refuseTag(Event event, Origin origin) {
+    String tag =
+        event.is(Event.ID.Scalar)
+            ? ((ScalarEvent) event).getTag()
+            : ((CollectionStartEvent) event).getTag();
+    if (tag != null) {
+      throw new Stop(PlanErrors.yamlTag(origin));
+    }
+  }
+
+  private Node scalar(ScalarEvent event, Origin origin) {
     boolean quoted = !event.isPlain();
-    Origin inside =
-        quoted && origin.length > 2
-            ? new Origin(origin.source, origin.line, origin.column + 1, origin.length - 2)
-            : origin;
-    return Node.scalar(inside, event.getValue(), quoted);
+    boolean inQuotes =
+        event.getScalarStyle() == DumperOptions.ScalarStyle.SINGLE_QUOTED
+            || event.getScalarStyle() == DumperOptions.ScalarStyle.DOUBLE_QUOTED;
+    boolean inside = inQuotes && (origin.length == Origin.REST_OF_LINE || origin.length > 2);
+    int length = origin.length == Origin.REST_OF_LINE ? origin.length : origin.length - 2;
+    Origin place =
+        inside
+            ? new Origin(source, origin.line, origin.column + 1, length, event.getValue())
+            : new Origin(source, origin.line, origin.column, origin.length, event.getValue());
+    return Node.scalar(place, event.getValue(), quoted);
   }
 
   private Node list(Origin origin, int depth) {
@@ -135,18 +187,24 @@ final class YamlComposer {
     List<Origin> places = new ArrayList<>();
     List<Node> values = new ArrayList<>();
     List<Node> merged = new ArrayList<>();
+    Map<String, Integer> index = null;
     while (!parser.checkEvent(Event.ID.MappingEnd)) {
       Node key = node(depth + 1);
       Node value = node(depth + 1);
       if (key.kind != Node.Kind.SCALAR) {
         problems.add(PlanErrors.keyNotAWord(key.origin));
-      } else if ("<<".equals(key.text) && !key.quoted) {
+        continue;
+      }
+      if ("<<".equals(key.text) && !key.quoted) {
         merge(value, key.origin, merged);
-      } else if (names.contains(key.text)) {
-        Origin first = places.get(names.indexOf(key.text));
-        problems.add(PlanErrors.duplicateKey(key.origin, key.text, first.line));
+        continue;
+      }
+      index = index == null && names.size() > MANY_KEYS ? indexOf(names) : index;
+      int at = find(key.text, names, index);
+      if (at >= 0) {
+        problems.add(PlanErrors.duplicateKey(key.origin, key.text, places.get(at).line));
       } else {
-        names.add(key.text);
+        add(key.text, names, index);
         places.add(key.origin);
         values.add(value);
       }
@@ -154,15 +212,40 @@ final class YamlComposer {
     parser.getEvent();
     for (int m = 0; m < merged.size(); m++) {
       Node from = merged.get(m);
+      count(from.names.size(), origin);
       for (int i = 0; i < from.names.size(); i++) {
-        if (!names.contains(from.names.get(i))) {
-          names.add(from.names.get(i));
+        index = index == null && names.size() > MANY_KEYS ? indexOf(names) : index;
+        if (find(from.names.get(i), names, index) < 0) {
+          add(from.names.get(i), names, index);
           places.add(from.nameOrigins.get(i));
           values.add(from.children.get(i));
         }
       }
     }
     return Node.map(origin, names, places, values);
+  }
+
+  private static Map<String, Integer> indexOf(List<String> names) {
+    Map<String, Integer> index = new HashMap<>();
+    for (int i = 0; i < names.size(); i++) {
+      index.put(names.get(i), i);
+    }
+    return index;
+  }
+
+  private static int find(String name, List<String> names, Map<String, Integer> index) {
+    if (index == null) {
+      return names.indexOf(name);
+    }
+    Integer at = index.get(name);
+    return at == null ? -1 : at;
+  }
+
+  private static void add(String name, List<String> names, Map<String, Integer> index) {
+    if (index != null) {
+      index.put(name, names.size());
+    }
+    names.add(name);
   }
 
   private void merge(Node value, Origin place, List<Node> merged) {
@@ -186,7 +269,9 @@ final class YamlComposer {
   private Origin origin(Event event) {
     Mark start = event.getStartMark();
     Mark end = event.getEndMark();
-    int length = end.getLine() == start.getLine() ? end.getColumn() - start.getColumn() : 1;
+    boolean oneLine = end.getLine() == start.getLine();
+    boolean scalar = event.is(Event.ID.Scalar);
+    int length = oneLine ? end.getColumn() - start.getColumn() : scalar ? Origin.REST_OF_LINE : 1;
     return at(source, start, length);
   }
 
@@ -194,7 +279,7 @@ final class YamlComposer {
     if (mark == null) {
       return Origin.start(source);
     }
-    return new Origin(source, mark.getLine() + 1, mark.getColumn() + 1, length);
+    return new Origin(source, mark.getLine() + 1, mark.getColumn() + 1, length, null);
   }
 
   /** Ends the reading of a file. */

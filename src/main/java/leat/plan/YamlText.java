@@ -14,7 +14,7 @@ public final class YamlText {
     if (kind == Kind.CLOCK) {
       return quoted(typed);
     }
-    if (kind == Kind.TEXT) {
+    if (kind == Kind.TEXT || kind.words() != null) {
       return text(typed, inFlow);
     }
     return mustQuote(typed, inFlow) ? quoted(typed) : typed;

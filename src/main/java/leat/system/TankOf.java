@@ -71,9 +71,7 @@ public final class TankOf {
   private static Size rectangle(Section tank, String name) {
     Size size = (Size) tank.needRaw(name);
     if (size.width() == null) {
-      throw new leat.plan.Refused(
-          tank.problem(
-              name, "size-of-box", "a box needs length and width, such as \"540 mm x 360 mm\""));
+      throw new leat.plan.Refused(leat.plan.PlanErrors.sizeOfBox(tank, name));
     }
     return size;
   }
@@ -81,8 +79,7 @@ public final class TankOf {
   private static double diameter(Section tank, String name) {
     Size size = (Size) tank.needRaw(name);
     if (size.width() != null) {
-      throw new leat.plan.Refused(
-          tank.problem(name, "size-of-cone", "a cone needs one diameter, such as \"300 mm\""));
+      throw new leat.plan.Refused(leat.plan.PlanErrors.sizeOfCone(tank, name));
     }
     return size.length().value();
   }

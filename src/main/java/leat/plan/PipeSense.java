@@ -1,0 +1,99 @@
+package leat.plan;
+
+import java.util.List;
+import leat.hydraulics.PumpCurve;
+import leat.hydraulics.Roughness;
+import leat.numeric.Impossible;
+import leat.quantity.PumpPoint;
+
+/** Whether the pump's curve falls and the pipes can be. */
+final class PipeSense {
+  private PipeSense() {}
+
+  static void check(Section root, List<Problem> problems) {
+    Section pump = root.section("pump");
+    if (pump.isGiven()) {
+      Rivals.check(pump, problems);
+      Rivals.check(pump.section("supply"), problems);
+      curve(pump, problems);
+    }
+    pipe(root.section("pipe"), problems);
+    List<Section> towers = root.sections("towers");
+    for (int i = 0; i < towers.size(); i++) {
+      pipe(towers.get(i).section("riser"), problems);
+    }
+  }
+
+  private static void curve(Section pump, List<Problem> problems) {
+    int before = problems.size();
+    List<?> points = pump.list("curve");
+    if (TankSense.isWhole(pump, "curve")) {
+      for (int i = 0; i < points.size(); i++) {
+        point(pump, points, i, problems);
+      }
+    }
+    if (problems.size() > before) {
+      return;
+    }
+    try {
+      if (points.size() > 1 && TankSense.isWhole(pump, "curve")) {
+        trial(points);
+      } else if (pump.has("shutoff_head") && pump.has("max_flow")) {
+        PumpCurve.parabola(pump.need("shutoff_head"), pump.need("max_flow"));
+      }
+    } catch (Impossible e) {
+      problems.add(PlanErrors.refusedByTrade(pump, e.quantity(), e));
+    }
+  }
+
+  private static void point(Section pump, List<?> points, int i, List<Problem> problems) {
+    PumpPoint point = (PumpPoint) points.get(i);
+    String path = pump.path("curve") + "[" + i + "]";
+    if (i == 0) {
+      if (point.flow().value() != 0) {
+        Origin at = pump.itemOrigin("curve", 0, point.flow(), false);
+        problems.add(PlanErrors.curveStart(at, path, point.flow()));
+      }
+      return;
+    }
+    PumpPoint before = (PumpPoint) points.get(i - 1);
+    TankSense.rises(pump, "curve", i, "flows", point.flow(), before.flow(), false, problems);
+    if (point.head().value() > before.head().value()) {
+      Origin at = pump.itemOrigin("curve", i, point.head(), true);
+      problems.add(PlanErrors.headRises(at, path, point.head(), before.head()));
+    }
+  }
+
+  private static void trial(List<?> points) {
+    double[] flows = new double[points.size()];
+    double[] heads = new double[points.size()];
+    for (int i = 0; i < flows.length; i++) {
+      flows[i] = ((PumpPoint) points.get(i)).flow().value();
+      heads[i] = ((PumpPoint) points.get(i)).head().value();
+    }
+    PumpCurve.points(flows, heads);
+  }
+
+  private static void pipe(Section pipe, List<Problem> problems) {
+    Rivals.check(pipe, problems);
+    if (!pipe.has("bore")) {
+      return;
+    }
+    double roughness = Roughness.SMOOTH_TUBE;
+    if (pipe.has("roughness")) {
+      roughness = pipe.need("roughness");
+    } else if (pipe.has("material")) {
+      roughness = Roughness.of(pipe.text("material"));
+    }
+    try {
+      new leat.hydraulics.Section(
+          pipe.has("length") ? pipe.need("length") : 1,
+          pipe.need("bore"),
+          roughness,
+          pipe.has("k") ? pipe.need("k") : 0);
+    } catch (Impossible e) {
+      boolean typed = pipe.key.find(e.quantity()) != null && pipe.has(e.quantity());
+      problems.add(PlanErrors.refusedByTrade(pipe, typed ? e.quantity() : "bore", e));
+    }
+  }
+}

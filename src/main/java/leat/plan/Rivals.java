@@ -1,0 +1,82 @@
+package leat.plan;
+
+/**
+ * Keys that say the same thing in two ways. In a file two of them are a mistake, unless one is
+ * known to win; a flag or --set for one lays aside the file's other.
+ */
+final class Rivals {
+  /** Section, one way, the other way, whether both may stand in a file. */
+  private static final String[][] PAIRS = {
+    {"pump", "curve", "shutoff_head", ""},
+    {"pump", "curve", "max_flow", ""},
+    {"pump", "derate", "measured", "both"},
+    {"supply", "mains", "dc", ""},
+    {"riser", "roughness", "material", "both"},
+    {"pipe", "roughness", "material", "both"},
+    {"riser", "k", "fittings", ""},
+    {"pipe", "k", "fittings", ""},
+    {"sender", "steps", "edges", ""},
+    {"sender", "steps", "ladder", ""},
+    {"sender", "edges", "ladder", ""},
+  };
+
+  private Rivals() {}
+
+  /** The other way of a key in a section, number {@code n} of several; null when there is none. */
+  static String other(String section, String key, int n) {
+    int found = 0;
+    for (int i = 0; i < PAIRS.length; i++) {
+      String[] pair = PAIRS[i];
+      if (!pair[0].equals(section)) {
+        continue;
+      }
+      String other = pair[1].equals(key) ? pair[2] : pair[2].equals(key) ? pair[1] : null;
+      if (other != null && found++ == n) {
+        return other;
+      }
+    }
+    return null;
+  }
+
+  /** Whether a default of a key is out of force because the other way is given. */
+  static boolean isLaidAside(Section section, String key) {
+    for (int n = 0; other(section.key.name, key, n) != null; n++) {
+      if (section.has(other(section.key.name, key, n))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Tells two ways that stand side by side in a section. */
+  static void check(Section section, java.util.List<Problem> problems) {
+    for (int i = 0; i < PAIRS.length; i++) {
+      String[] pair = PAIRS[i];
+      if (pair[0].equals(section.key.name)
+          && pair[3].isEmpty()
+          && section.has(pair[1])
+          && section.has(pair[2])) {
+        problems.add(PlanErrors.oneOfTwo(section, pair[1], pair[2]));
+        return;
+      }
+    }
+  }
+
+  /** The tree without the other ways of a key that was just set. */
+  static Node drop(Node root, String path, Origin at, boolean onlyOfFile) {
+    int dot = path.lastIndexOf('.');
+    if (dot < 0) {
+      return root;
+    }
+    String parent = path.substring(0, dot);
+    String section = parent.substring(parent.lastIndexOf('.') + 1);
+    Node result = root;
+    String key = path.substring(dot + 1);
+    int bracket = key.indexOf('[');
+    key = bracket < 0 ? key : key.substring(0, bracket);
+    for (int n = 0; other(section, key, n) != null; n++) {
+      result = Paths.drop(result, parent + "." + other(section, key, n), at, onlyOfFile);
+    }
+    return result;
+  }
+}
