@@ -82,7 +82,7 @@ final class PlanKeysCommand extends Command {
     }
     answer.sentence(sentence(answer.size(), prefix));
     return answer
-        .table(KEY, MEANING, EXAMPLE, DEFAULT)
+        .table(KEY, EXAMPLE, DEFAULT, MEANING)
         .next("leat plan keys --format csv   tells kinds and readers too");
   }
 

@@ -30,9 +30,29 @@ public final class KeyPath {
       Key key = section.keys[i];
       String own = path.isEmpty() ? key.name : path + "." + key.name;
       String reads = key.readBy.isEmpty() ? readBy : key.readBy;
-      all.add(new KeyPath(own, key, reads));
+      all.add(new KeyPath(own, key, reads.isEmpty() ? ofKeys(key) : reads));
       under(key, key.shape == Key.Shape.SECTIONS ? own + "[]" : own, reads, all);
     }
+  }
+
+  /** The commands that read the keys of a section which names none itself. */
+  private static String ofKeys(Key section) {
+    StringBuilder all = new StringBuilder();
+    for (int i = 0; i < section.keys.length; i++) {
+      Key key = section.keys[i];
+      String own = key.readBy.isEmpty() ? ofKeys(key) : key.readBy;
+      int start = 0;
+      while (start < own.length()) {
+        int end = own.indexOf(' ', start);
+        end = end < 0 ? own.length() : end;
+        String command = own.substring(start, end);
+        if ((" " + all + " ").indexOf(" " + command + " ") < 0) {
+          all.append(all.length() == 0 ? "" : " ").append(command);
+        }
+        start = end + 1;
+      }
+    }
+    return all.toString();
   }
 
   /** The whole path, lists of sections marked by {@code []}. */

@@ -735,8 +735,8 @@ public final class Keys {
             one("temperature", Kind.TEXT, "water_C", "water temperature"),
             one("pump", Kind.TEXT, "pump", "pump state"),
             one("cap", Kind.TEXT, "cap", "cap sensor"),
-            one("delimiter", Kind.TEXT, ";", "between the columns"),
-            one("decimal", Kind.TEXT, ",", "decimal sign"))
+            one("delimiter", Kind.TEXT, "\";\"", "between the columns"),
+            one("decimal", Kind.TEXT, "\",\"", "decimal sign"))
         .readBy("log");
   }
 }

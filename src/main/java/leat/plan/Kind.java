@@ -84,6 +84,10 @@ public abstract class Kind {
     }
   }
 
+  /** No part of several may be negative. */
+  private static final String NO_MINUS =
+      ",\"not\":{\"pattern\":" + JsonText.string("(?:^|[@=])[ ]*[-\\u2212]") + "}";
+
   static String patterned(String pattern) {
     return "\"type\":\"string\",\"pattern\":" + JsonText.string(pattern);
   }
@@ -287,7 +291,13 @@ public abstract class Kind {
         @Override
         String schema() {
           String one = patterned(SchemaPattern.of(Dimension.LENGTH));
-          return "\"anyOf\":[{" + one + "},{" + patterned(SchemaPattern.size()) + "}]";
+          String pair = patterned(SchemaPattern.size()) + ",\"not\":{\"pattern\":";
+          return "\"anyOf\":[{"
+              + one
+              + ",\"not\":{\"pattern\":\"^[ ]*[-\\u2212]\"}},{"
+              + pair
+              + JsonText.string("(?:^|[xX*\\u00d7])[ ]*(?:[-\\u2212]|[0.]+[ ]*[^0-9. /])")
+              + "}}]";
         }
       };
 
@@ -304,7 +314,7 @@ public abstract class Kind {
 
         @Override
         String schema() {
-          return patterned(SchemaPattern.point());
+          return patterned(SchemaPattern.point()) + NO_MINUS;
         }
       };
 
@@ -321,7 +331,7 @@ public abstract class Kind {
 
         @Override
         String schema() {
-          return patterned(SchemaPattern.step());
+          return patterned(SchemaPattern.step()) + NO_MINUS;
         }
       };
 
@@ -340,7 +350,7 @@ public abstract class Kind {
 
         @Override
         String schema() {
-          return patterned(SchemaPattern.edge());
+          return patterned(SchemaPattern.edge()) + NO_MINUS;
         }
       };
 
@@ -357,7 +367,7 @@ public abstract class Kind {
 
         @Override
         String schema() {
-          return patterned(SchemaPattern.strap());
+          return patterned(SchemaPattern.strap()) + NO_MINUS;
         }
       };
 
@@ -379,7 +389,7 @@ public abstract class Kind {
 
         @Override
         String schema() {
-          return patterned(SchemaPattern.measured());
+          return patterned(SchemaPattern.measured()) + NO_MINUS;
         }
       };
 

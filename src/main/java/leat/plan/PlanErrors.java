@@ -458,7 +458,7 @@ public final class PlanErrors {
         "\""
             + got.typed()
             + "\" lies above the rim of the tank, "
-            + NumberText.significant(Units.MM.fromBase(rim), 4)
+            + NumberText.shortest(Units.MM.fromBase(rim))
             + " mm");
   }
 
@@ -470,7 +470,7 @@ public final class PlanErrors {
         "\""
             + section.typed(name)
             + "\" lies above the rim of the tank, "
-            + NumberText.significant(Units.MM.fromBase(rim), 4)
+            + NumberText.shortest(Units.MM.fromBase(rim))
             + " mm");
   }
 

@@ -83,8 +83,8 @@ final class PlanSense {
           problems.add(PlanErrors.refusedByTrade(entry, e.quantity(), e));
         }
       }
-      if (entry.has("from") != entry.has("to")) {
-        boolean from = entry.has("from");
+      boolean from = entry.node("from") != null;
+      if (from != (entry.node("to") != null)) {
         problems.add(PlanErrors.halfWindow(entry, from ? "from" : "to", from ? "to" : "from"));
       }
       if (entry.has("from") && entry.need("from") == MINUTES_OF_DAY) {
