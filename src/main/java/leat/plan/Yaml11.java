@@ -14,7 +14,7 @@ final class Yaml11 {
     switch (plain) {
       case "yes", "Yes", "YES", "no", "No", "NO", "on", "On", "ON", "off", "Off", "OFF":
       case "y", "Y", "n", "N", "true", "True", "TRUE", "false", "False", "FALSE":
-      case "null", "Null", "NULL", "~", "":
+      case "null", "Null", "NULL", "~", "", "<<", "=":
         return true;
       default:
         return base60(plain);
