@@ -51,7 +51,7 @@ public final class Mend {
       return OptionalDouble.empty();
     }
     double head = printed.head(flow);
-    return head > 0
+    return head > CurveLimits.NO_HEAD
         ? OptionalDouble.of(Math.max(0, system.head(flow)) / head)
         : OptionalDouble.empty();
   }
