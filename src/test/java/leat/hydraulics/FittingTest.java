@@ -130,7 +130,9 @@ class FittingTest {
   /**
    * Documented examples of python-fluids (memory): Hooper2K globe valve, 2 in, Re 1E4: 6.15;
    * Darby3K angle valve, 2 in, Re 1E4: 1.1572523963562353; Crane TP-410 example 7-36, run of a
-   * dividing tee with 1515 L/min straight on and 950 L/min in the branch: -0.06809.
+   * dividing tee with 1515 L/min straight on and 950 L/min in the branch: -0.06809. The flows are
+   * remembered as 0.02525 and 0.01583 m3/s, rounded, which alone give -0.06810; read back as whole
+   * L/min.
    */
   @Test
   void meetsDocumentedExamples() {
