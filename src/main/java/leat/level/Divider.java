@@ -71,7 +71,7 @@ public record Divider(
     }
   }
 
-  private static void share(String word, double value) {
+  static void share(String word, double value) {
     Impossible.unlessWithin(word, value, 0, 0.99, "it must lie from 0 to below 100 %");
   }
 
@@ -166,14 +166,14 @@ public record Divider(
   }
 
   /** Share of the supply at the node; ohm with lead, may be infinite. */
-  private double share(double ohm, double fixedOhm) {
+  double share(double ohm, double fixedOhm) {
     if (Double.isInfinite(ohm)) {
       return side == Side.LOW ? 1 : 0;
     }
     return side == Side.LOW ? ohm / (ohm + fixedOhm) : fixedOhm / (ohm + fixedOhm);
   }
 
-  private static double total(double ohm, double lead) {
+  static double total(double ohm, double lead) {
     Impossible.ifNegative("lead", lead);
     double total = ohm + lead;
     if (!(total >= 0)) {
@@ -255,11 +255,14 @@ public record Divider(
     if (isUnderRange(code)) {
       throw new Impossible("counts", "the top code has no resistance: the reference clips it");
     }
-    return inverse(code / codes() * reference / supply, fixed) - lead;
+    double share = code / codes() * reference / supply;
+    double total =
+        side == Side.LOW ? fixed * share / (1 - share) : fixed * (1 / Math.min(share, 1) - 1);
+    return total - lead;
   }
 
   /** Ohm with lead at a share of the supply; null when none is that great. */
-  private Double inverse(double share, double fixedOhm) {
+  Double inverse(double share, double fixedOhm) {
     if (side == Side.LOW) {
       return share >= 1 ? null : Double.valueOf(fixedOhm * share / (1 - share));
     }
@@ -315,30 +318,16 @@ public record Divider(
     return new Band(low, high == null ? null : Double.valueOf(high - lead));
   }
 
-  private double leastScale() {
+  double leastScale() {
     return ratiometric
         ? 1
         : reference * (1 - referenceTolerance) / (supply * (1 + supplyTolerance));
   }
 
-  private double greatestScale() {
+  double greatestScale() {
     return ratiometric
         ? 1
         : reference * (1 + referenceTolerance) / (supply * (1 - supplyTolerance));
-  }
-
-  /**
-   * Counts, not rounded, of a sender when everything is off one way; held to 0 and the top code.
-   *
-   * @param ohm the sender with its lead, ohm
-   * @param up whether the counts are driven up or down
-   */
-  private double worstCount(double ohm, boolean up) {
-    boolean smallFixed = side == Side.LOW == up;
-    double share = share(ohm, fixed * (smallFixed ? 1 - fixedTolerance : 1 + fixedTolerance));
-    double count = codes() * share / (up ? leastScale() : greatestScale());
-    count += up ? 0.5 + adcError : -0.5 - adcError;
-    return Math.min(Math.max(count, 0), topCode());
   }
 
   /**
@@ -380,29 +369,6 @@ public record Divider(
    * @throws Impossible if a resistance or tolerance is negative
    */
   public Step step(double ohm, double lead, double ladderTolerance, int blindBelow) {
-    Impossible.ifNegative("ohm", ohm);
-    share("tolerance", ladderTolerance);
-    Impossible.ifNegative("blind", blindBelow);
-    double least = total(ohm * (1 - ladderTolerance), lead);
-    double most = total(ohm * (1 + ladderTolerance), lead);
-    double few = worstCount(side == Side.LOW ? least : most, false);
-    double many = worstCount(side == Side.LOW ? most : least, true);
-    double scale = reference / supply / codes();
-    Double low = inverse((side == Side.LOW ? few : many) * scale, fixed);
-    Double high = inverse((side == Side.LOW ? many : few) * scale, fixed);
-    double ohmLow = low == null ? ohm : low - lead;
-    Double misread =
-        high == null ? null : Double.valueOf(Math.max(high - lead - ohm, ohm - ohmLow));
-    return new Step(
-        ohm,
-        code(ohm, lead),
-        (int) Math.ceil(few),
-        (int) Math.floor(many),
-        ohmLow,
-        high == null ? null : Double.valueOf(high - lead),
-        misread,
-        Math.ceil(few) < blindBelow,
-        current(ohm, lead),
-        senderPower(ohm, lead));
+    return new WorstCase(this, lead, blindBelow).step(ohm, ladderTolerance);
   }
 }

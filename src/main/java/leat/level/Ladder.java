@@ -1,6 +1,5 @@
 package leat.level;
 
-import java.util.ArrayList;
 import java.util.List;
 import leat.numeric.Impossible;
 
@@ -299,66 +298,26 @@ public final class Ladder {
     if (motion == Motion.UNKNOWN) {
       throw new Impossible("motion", "a sequence needs a direction");
     }
-    boolean up = motion == Motion.RISING;
-    double[] edges = new double[2 * reed.length + 1];
-    int n = 0;
-    for (double level : reed) {
-      n = insideStops(edges, n, level + (up ? -pullIn : pullIn));
-      n = insideStops(edges, n, level + (up ? dropOut : -dropOut));
-    }
-    edges[n++] = up ? topStop : bottomStop;
-    java.util.Arrays.sort(edges, 0, n);
-    List<Stretch> all = new ArrayList<>();
-    double at = up ? bottomStop : topStop;
-    for (int k = 0; k < n; k++) {
-      double next = edges[up ? k : n - 1 - k];
-      if (Math.abs(next - at) > Tank.ROUNDING) {
-        append(all, stretch(at, next, up));
-      }
-      at = next;
-    }
-    return all;
+    return new ReedSequence(this, motion == Motion.RISING).stretches();
   }
 
-  private static void append(List<Stretch> all, Stretch next) {
-    int last = all.size() - 1;
-    if (last >= 0
-        && all.get(last).lowest() == next.lowest()
-        && all.get(last).highest() == next.highest()) {
-      all.set(
-          last,
-          new Stretch(all.get(last).from(), next.to(), next.lowest(), next.highest(), next.ohm()));
-    } else {
-      all.add(next);
-    }
+  /** Within how far of it a reed pulls in, m. */
+  public double pullIn() {
+    return pullIn;
   }
 
-  private int insideStops(double[] edges, int n, double level) {
-    if (level > bottomStop && level < topStop) {
-      edges[n] = level;
-      return n + 1;
-    }
-    return n;
+  /** Beyond how far of it a reed drops out, m. */
+  public double dropOut() {
+    return dropOut;
   }
 
-  private Stretch stretch(double from, double to, boolean up) {
-    double middle = (from + to) / 2;
-    int lowest = -1;
-    int highest = -1;
-    for (int i = 0; i < reed.length; i++) {
-      double ahead = up ? reed[i] - middle : middle - reed[i];
-      // behind the float a reed holds if the float came within pull-in of it; ahead, on the way
-      // down, it still holds if the upper stop did not let the float leave it
-      boolean held = up ? bottomStop - reed[i] <= pullIn : reed[i] - topStop <= pullIn;
-      boolean neverLeft = !up && topStop - reed[i] <= dropOut;
-      boolean closed =
-          ahead >= 0 ? ahead <= pullIn || neverLeft && ahead <= dropOut : -ahead <= dropOut && held;
-      if (closed) {
-        lowest = lowest < 0 ? i : lowest;
-        highest = i;
-      }
-    }
-    Double ohm = lowest < 0 ? null : node[returnAt == ReturnAt.BOTTOM ? lowest : highest];
-    return new Stretch(from, to, lowest, highest, ohm);
+  /** Level at which the float comes to rest below, m. */
+  public double bottomStop() {
+    return bottomStop;
+  }
+
+  /** Level at which the float comes to rest above, m. */
+  public double topStop() {
+    return topStop;
   }
 }
