@@ -58,13 +58,14 @@ public record Divider(
    *     tolerance is not from 0 to below 1, or the error is negative
    */
   public Divider {
-    Impossible.unlessPositive("supply", supply);
-    Impossible.unlessPositive("resistor", fixed);
-    Impossible.unlessPositive("reference", reference);
+    Impossible.unlessWithin("supply", supply, 1e-3, 1000, "it must lie from 1 mV to 1 kV");
+    Impossible.unlessWithin("reference", reference, 1e-3, 1000, "it must lie from 1 mV to 1 kV");
+    Impossible.unlessWithin("resistor", fixed, 1e-3, 1e9, "it must lie from 1 mohm to 1 Gohm");
     share("supply_tolerance", supplyTolerance);
     share("resistor_tolerance", fixedTolerance);
     share("reference_tolerance", referenceTolerance);
-    Impossible.ifNegative("adc_error", adcError);
+    Impossible.unlessWithin(
+        "adc_error", adcError, 0, 1e6, "it must lie from 0 to a million counts");
     Impossible.unlessWithin("bits", bits, 1, MOST_BITS, "an ADC has from 1 to 24 bits");
     if (ratiometric && supply != reference) {
       throw new Impossible("reference", "a ratiometric ADC has the supply as its reference");
@@ -174,7 +175,7 @@ public record Divider(
   }
 
   static double total(double ohm, double lead) {
-    Impossible.ifNegative("lead", lead);
+    Bounds.ohm("lead", lead);
     double total = ohm + lead;
     if (!(total >= 0)) {
       throw new Impossible("ohm", "a resistance cannot be negative");

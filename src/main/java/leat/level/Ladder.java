@@ -56,10 +56,10 @@ public final class Ladder {
     this.reed = reeds.clone();
     this.resistor = resistors.clone();
     this.returnAt = returnAt;
-    this.pullIn = Impossible.unlessPositive("pull_in", pullIn);
-    this.dropOut = Impossible.unlessPositive("drop_out", dropOut);
-    this.bottomStop = Impossible.ifNegative("stops", bottomStop);
-    this.topStop = Impossible.ifNegative("stops", topStop);
+    this.pullIn = Bounds.size("pull_in", pullIn);
+    this.dropOut = Bounds.size("drop_out", dropOut);
+    this.bottomStop = Bounds.sizeOrZero("stops", bottomStop);
+    this.topStop = Bounds.sizeOrZero("stops", topStop);
     check();
     this.node = nodes();
   }
@@ -77,8 +77,8 @@ public final class Ladder {
     if (count < 2 || count > 1000) {
       throw new Impossible("reeds", "a ladder has from 2 to 1000 reeds");
     }
-    Impossible.ifNegative("first", first);
-    Impossible.unlessPositive("pitch", pitch);
+    Bounds.sizeOrZero("first", first);
+    Bounds.size("pitch", pitch);
     double[] levels = new double[count];
     for (int i = 0; i < count; i++) {
       levels[i] = first + i * pitch;
@@ -100,8 +100,8 @@ public final class Ladder {
     if (count < 2 || count > 1000) {
       throw new Impossible("reeds", "a ladder has from 2 to 1000 reeds");
     }
-    Impossible.ifNegative("empty", empty);
-    Impossible.ifNegative("full", full);
+    Bounds.ohm("empty", empty);
+    Bounds.ohm("full", full);
     if (empty == full) {
       throw new Impossible("full", "full and empty cannot have the same resistance");
     }
@@ -119,14 +119,15 @@ public final class Ladder {
     if (resistor.length != n) {
       throw new Impossible("resistors", "there must be one resistor a reed, 0 ohm for a link");
     }
-    Impossible.ifNegative("first", reed[0]);
+    Bounds.sizeOrZero("first", reed[0]);
     for (int i = 1; i < n; i++) {
-      if (!(reed[i] > reed[i - 1]) || Double.isInfinite(reed[i])) {
+      if (!(reed[i] > reed[i - 1])) {
         throw new Impossible("reeds", "the reeds' levels must rise from reed to reed");
       }
+      Bounds.size("reeds", reed[i]);
     }
     for (int i = 0; i < n; i++) {
-      Impossible.ifNegative("resistors", resistor[i]);
+      Bounds.ohm("resistors", resistor[i]);
       boolean terminal = i == (returnAt == ReturnAt.BOTTOM ? 0 : n - 1);
       if (!terminal && resistor[i] == 0) {
         throw new Impossible("resistors", "two steps would have the same resistance");
