@@ -250,6 +250,7 @@ public record Divider(
    * @throws Impossible if the ADC has no such code, or it is over or under range
    */
   public double ohm(int code, double lead) {
+    Bounds.ohm("lead", lead);
     if (isOverRange(code)) {
       throw new Impossible("counts", "the end code has no resistance: open or over range");
     }
@@ -287,6 +288,7 @@ public record Divider(
    * @throws Impossible if the ADC has no such code
    */
   public Double lowerBound(int code, double lead) {
+    Bounds.ohm("lead", lead);
     if (isUnderRange(code)) {
       return -lead;
     }
