@@ -36,7 +36,7 @@ final class Bounds {
   /** A size that may be 0, m. */
   static double sizeOrZero(String word, double value) {
     Impossible.ifNegative(word, value);
-    return value == 0 ? 0 : size(word, value);
+    return Impossible.unlessWithin(word, value, 0, GREATEST_SIZE, "it must lie from 0 to 1 km");
   }
 
   /** An area, m2. */
@@ -60,7 +60,7 @@ final class Bounds {
   /** A volume that may be 0, m3. */
   static double volumeOrZero(String word, double value) {
     Impossible.ifNegative(word, value);
-    return value == 0 ? 0 : volume(word, value);
+    return Impossible.unlessWithin(word, value, 0, GREATEST_VOLUME, "it must lie from 0 to 1 km3");
   }
 
   /** A resistance that may be 0, ohm. */
