@@ -121,6 +121,7 @@ final class CheckCommand extends Command {
           counts[found.get(i).verdict().ordinal()]++;
           row(answer, names.get(p), found.get(i));
         }
+        whatIf(answer, plan, found);
         sentence(sentences, names.size() > 1 ? names.get(p) + ": " : "", own, found.size());
         answer.block();
         figures(answer, found, call.has("--all"));
@@ -141,6 +142,31 @@ final class CheckCommand extends Command {
         counts[Verdict.FAIL.ordinal()] > 0
             || call.has("--strict") && counts[Verdict.WARN.ordinal()] > 0;
     return broken ? answer.exit(2) : no ? answer.no() : answer;
+  }
+
+  /**
+   * A measured flow belongs to the tower as it was: changing riser or outlet must keep the derate
+   * it found.
+   */
+  private static void whatIf(Answer answer, Plan plan, List<Finding> found) {
+    if (!plan.section("pump").has("measured")) {
+      return;
+    }
+    for (int i = 0; i < found.size(); i++) {
+      Finding finding = found.get(i);
+      boolean touchesPipes = finding.advice().render(false).contains("towers[");
+      if (touchesPipes
+          && finding.verdict() != Verdict.PASS
+          && finding.verdict() != Verdict.UNKNOWN) {
+        answer.mind(
+            "measured-what-if",
+            Phrase.of(
+                    "pump.measured belongs to the tower as it was measured. Before you change riser or outlet write pump.derate: ")
+                .add(leat.system.Waterway.of(plan).derate(), Show.PERCENT.digits(3))
+                .add(" in its place, and measure again after."));
+        return;
+      }
+    }
   }
 
   private static List<Finding> only(List<String> wanted, List<Finding> found) {
