@@ -190,7 +190,7 @@ public final class Call {
 
   /** Lays what was taken from the plan's defaults into an answer. */
   public Answer withTaken(Answer answer) {
-    return answer.taken(plan().taken().words());
+    return plan == null ? answer : answer.taken(plan.taken().words());
   }
 
   /** The format asked for. */
