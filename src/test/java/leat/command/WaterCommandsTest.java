@@ -412,7 +412,7 @@ class WaterCommandsTest {
   void oneBrokenPlanDoesNotHideTheOthers() {
     Cli cli =
         Cli.run("check", "first-tower.yaml", "no-such.yaml", "proud-tower.yaml", "--format", "csv");
-    assertThat(cli.exit).isEqualTo(2);
+    assertThat(cli.exit).isEqualTo(3);
     assertThat(cli.err).contains("no-such.yaml: no such file");
     assertThat(cli.out)
         .contains("first-tower.yaml,reaches-top,pass")
