@@ -268,7 +268,10 @@ public final class PlanErrors {
       why = "it must lie between " + limit(key.least, key) + " and " + limit(key.most, key);
     }
     return new Problem(
-        "out-of-range", at, path, why + ", such as \"" + key.example + "\"; got \"" + typed + "\"");
+        "out-of-range",
+        at,
+        path,
+        why + ", such as " + quoted(key.example) + "; got \"" + typed + "\"");
   }
 
   private static String limit(double base, Key key) {
@@ -298,7 +301,7 @@ public final class PlanErrors {
     if (!key.meaning.isEmpty()) {
       out.append(" (").append(key.meaning).append(")");
     }
-    out.append(", such as \"").append(key.name).append(": ").append(key.example()).append('"');
+    out.append(", such as ").append(quoted(key.name + ": " + key.example()));
     String where = planName == null ? path : planName + ": " + path;
     return new Problem("missing-key", null, where, out.toString());
   }
@@ -311,6 +314,11 @@ public final class PlanErrors {
         null,
         flag,
         "needed (" + key.meaning + "), such as " + flag + " \"" + value + "\"");
+  }
+
+  /** In quotes, unless it has quotes of its own. */
+  private static String quoted(String example) {
+    return example.indexOf('"') >= 0 ? example : "\"" + example + "\"";
   }
 
   private static String firstItem(String list) {
@@ -494,9 +502,9 @@ public final class PlanErrors {
             + given
             + "\" needs \""
             + lacking
-            + "\" beside it, such as \""
+            + "\" beside it, such as "
             + lacking
-            + ": \\\"06:00\\\"\"");
+            + ": \"06:00\"");
   }
 
   /** A window that begins at 24:00. */

@@ -1,15 +1,10 @@
 package leat.system;
 
-import java.util.ArrayList;
-import java.util.List;
 import leat.hydraulics.Fitting;
 import leat.hydraulics.Line;
 import leat.hydraulics.Liquid;
 import leat.hydraulics.Roughness;
 import leat.plan.Named;
-import leat.plan.Problem;
-import leat.plan.Refused;
-import leat.quantity.Nearest;
 
 /** Pipes of a plan's {@code pipe} and {@code riser} sections. */
 public final class PipeOf {
@@ -41,31 +36,10 @@ public final class PipeOf {
       return usualK + valve;
     }
     double sum = valve;
-    List<Problem> problems = new ArrayList<>();
     for (int i = 0; i < fittings.size(); i++) {
-      if (Fitting.isKnown(fittings.name(i))) {
-        sum += Fitting.k(fittings.name(i)) * (Double) fittings.value(i);
-      } else {
-        problems.add(unknown(fittings, i, pipe));
-      }
-    }
-    if (!problems.isEmpty()) {
-      throw new Refused(problems);
+      sum += Fitting.k(fittings.name(i)) * (Double) fittings.value(i);
     }
     return sum;
-  }
-
-  private static Problem unknown(Named fittings, int i, leat.plan.Section pipe) {
-    List<String> names = java.util.Arrays.asList(Fitting.names());
-    String near = Nearest.of(fittings.name(i), names);
-    return fittings.problem(
-        i,
-        pipe.path("fittings"),
-        "unknown-fitting",
-        "no fitting of that name"
-            + (near == null
-                ? "; known: " + String.join(", ", names)
-                : "; did you mean \"" + near + "\"?"));
   }
 
   /** The pipe as a line of one stretch. */

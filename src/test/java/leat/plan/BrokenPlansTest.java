@@ -115,7 +115,7 @@ class BrokenPlansTest {
         "sender: {ladder: {reeds: 3, first: 1 mm, pitch: 12 mm, resistors: [0 ohm, 1 ohm], pull_in: 8 mm, drop_out: 9 mm, stops: 0 mm to 30 mm}}|1:67: sender.ladder.resistors: there must be one resistor a reed, 0 ohm for a link",
         "cap_sensor: {wet: 100, dry: 100}|1:29: cap_sensor.dry: wet and dry read the same, so the sensor tells nothing",
         "timing: [{run: 1 s, rest: 1 s, from: \"22:00\", to: \"06:00\"}]|1:39: timing[0].from: the first entry holds whenever no other does, so it has no hours, months or days of its own",
-        "tariff: {bands: [{from: \"22:00\"}]}|1:26: tariff.bands[0].from: \"from\" needs \"to\" beside it, such as \"to: \\\"06:00\\\"\"",
+        "tariff: {bands: [{from: \"22:00\"}]}|1:26: tariff.bands[0].from: \"from\" needs \"to\" beside it, such as to: \"06:00\"",
         "tariff: {bands: [{from: \"24:00\", to: \"06:00\"}]}|1:26: tariff.bands[0].from: a window begins before 24:00; write \"00:00\"",
         "tariff: {price: 0.31 USD/kWh, standing: 0.3 EUR/d}|1:41: tariff.standing: a plan has one currency: this is EUR, tariff.price says USD",
         "currency: EUR\\ntariff: {price: 0.31 USD/kWh}|2:17: tariff.price: a plan has one currency: this is USD, \"currency\" says EUR",
