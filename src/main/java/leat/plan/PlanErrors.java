@@ -258,10 +258,10 @@ public final class PlanErrors {
   /** A value beyond what makes sense. */
   public static Problem outOfRange(Origin at, String path, Key key, double value, String typed) {
     String why;
-    if (value < 0 && key.least == 0) {
-      why = "it cannot be negative";
-    } else if (value <= 0 && key.open) {
+    if (value <= 0 && key.open) {
       why = "it must be above 0";
+    } else if (value < 0 && key.least == 0) {
+      why = "it cannot be negative";
     } else if (key.least == 0) {
       why = "it can be " + limit(key.most, key) + " at most";
     } else {
@@ -517,7 +517,8 @@ public final class PlanErrors {
     return entry.problem(
         name,
         "first-has-window",
-        "the first entry holds whenever no other does, so it has no hours, months or days of its own");
+        "the first timing holds whenever no later one does, so it has no hours, months or days of its own;"
+            + " put one before it, such as \"- {run: 90 s, rest: 12 min}\"");
   }
 
   /** A date before the one it must follow. */
@@ -525,11 +526,11 @@ public final class PlanErrors {
     return section.problem(
         name,
         "date-order",
-        "it lies before "
-            + other
-            + ": \""
+        "it ends before it starts: \""
             + section.typed(name)
-            + "\" against \""
+            + "\" against "
+            + other
+            + " \""
             + section.typed(other)
             + "\"");
   }

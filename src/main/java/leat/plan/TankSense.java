@@ -47,7 +47,10 @@ final class TankSense {
     if ("size".equals(quantity)) {
       return tank.has("bottom") ? "bottom" : "top";
     }
-    return tank.key.find(quantity) == null ? "shape" : quantity;
+    if ("corner_top".equals(quantity) && !tank.has("corner_top")) {
+      return "corner";
+    }
+    return tank.key.find(quantity) == null || !tank.has(quantity) ? "shape" : quantity;
   }
 
   private static void shape(Section tank, List<Problem> problems) {
