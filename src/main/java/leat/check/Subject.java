@@ -1,5 +1,6 @@
 package leat.check;
 
+import leat.level.Sender;
 import leat.level.Tank;
 import leat.plan.Named;
 import leat.plan.Plan;
@@ -7,6 +8,7 @@ import leat.plan.Refused;
 import leat.plan.Section;
 import leat.quantity.QuantityReader;
 import leat.quantity.Unreadable;
+import leat.system.SenderOf;
 import leat.system.TankOf;
 import leat.system.Waterway;
 
@@ -15,6 +17,7 @@ public final class Subject {
   private final Plan plan;
   private Tank tank;
   private Waterway waterway;
+  private Sender sender;
 
   /** The plan to judge. */
   public Subject(Plan plan) {
@@ -37,6 +40,14 @@ public final class Subject {
       tank = TankOf.of(plan.section("tank"));
     }
     return tank;
+  }
+
+  /** The sender in its tank. */
+  public Sender sender() {
+    if (sender == null) {
+      sender = SenderOf.of(plan);
+    }
+    return sender;
   }
 
   /** The water's way, solved at the low mark and at full. */

@@ -55,6 +55,14 @@ public final class Commands {
    */
   static Command of(String first, String second) {
     switch (first + " " + second) {
+      case "level table":
+        return new LevelTableCommand();
+      case "level ladder":
+        return new LevelLadderCommand();
+      case "level divider":
+        return new LevelDividerCommand();
+      case "level fit":
+        return new LevelFitCommand();
       default:
         return null;
     }

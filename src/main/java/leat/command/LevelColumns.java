@@ -11,7 +11,7 @@ import leat.plan.Kind;
 final class LevelColumns {
   private LevelColumns() {}
 
-  static final Show OHM = Show.OHM.digits(4);
+  static final Show OHM = Show.OHM;
   static final Column READING = Column.of("reading_ohm", "reading", OHM);
   static final Column STATUS = Column.plain("status", "status");
   static final Column LEVEL_LOW = Column.of("level_low_mm", "level from", Show.MM);
@@ -41,10 +41,15 @@ final class LevelColumns {
   }
 
   static void fill(Row row, Reading reading) {
-    row.set(STATUS, reading.status().word());
     if (reading.hasOhm() && Math.abs(reading.ohm()) < Double.POSITIVE_INFINITY) {
       row.set(READING, reading.ohm());
     }
+    fillBand(row, reading);
+  }
+
+  /** All but the reading itself. */
+  static void fillBand(Row row, Reading reading) {
+    row.set(STATUS, reading.status().word());
     if (reading.hasBand()) {
       row.set(VOLUME, reading.volume());
       row.set(VOLUME_LOW, reading.volumeLow());

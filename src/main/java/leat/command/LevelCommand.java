@@ -89,6 +89,7 @@ final class LevelCommand extends Command {
     if (!call.operands().isEmpty()) {
       throw new Refused(LevelErrors.readingsAndColumn(this, call.operands().get(0)));
     }
+    needPlan(call);
     final SenderReading readings = readings(call);
     return new RowStream(
             call,
@@ -111,6 +112,12 @@ final class LevelCommand extends Command {
         .run(output);
   }
 
+  private void needPlan(Call call) {
+    if (!call.hasPlan() && !call.has("--set")) {
+      throw new Refused(CommandErrors.neededPlan(this));
+    }
+  }
+
   private static SenderReading readings(Call call) {
     Plan plan = call.plan();
     Divider divider = call.has("--counts") ? SenderOf.divider(plan.section("sender")) : null;
@@ -122,6 +129,7 @@ final class LevelCommand extends Command {
     if (call.operands().isEmpty()) {
       throw new Refused(LevelErrors.noReading(this));
     }
+    needPlan(call);
     SenderReading readings = readings(call);
     Answer answer = new Answer(LevelColumns.ALL);
     Reading last = null;

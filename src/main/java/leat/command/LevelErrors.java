@@ -59,4 +59,82 @@ public final class LevelErrors {
         typed.length(),
         null);
   }
+
+  /** Quotes in a file of rows that do not close. */
+  public static Problem brokenRows(String file) {
+    return new Problem(
+        "broken-rows", null, file, "a quoted cell is not closed, or text follows its quote");
+  }
+
+  /** A file of rows that is too large to be a list of pours or dipstick marks. */
+  public static Problem tooManyRows(String file) {
+    return new Problem("too-many-rows", null, file, "it is larger than 16 MB: another file?");
+  }
+
+  /** Rows that the trade refuses as a whole. */
+  public static Problem rowsRefused(String file, String quantity, String why) {
+    return new Problem("rows-refused", null, file, quantity + ": " + why);
+  }
+
+  /** A fit of readings that never change. */
+  public static Problem noStep(String file) {
+    return new Problem(
+        "no-step",
+        null,
+        file,
+        "the readings never change by a step: pour until they do, or state --same-within smaller");
+  }
+
+  /** Readings that neither rise nor fall. */
+  public static Problem noDirection(String file) {
+    return new Problem(
+        "no-direction",
+        null,
+        file,
+        "the readings say neither that the ohms rise nor that they fall as the tank fills; are the"
+            + " columns the right ones?");
+  }
+
+  /** A fit without a file. */
+  public static Problem noPours(Command command) {
+    return problem(
+        "no-pours",
+        command,
+        "a file of pours is needed, such as leat level fit pours.csv with the columns litres and"
+            + " ohm; - is standard input");
+  }
+
+  /** A word that is no range of the trade. */
+  public static Problem noRange(String typed) {
+    return new Problem(
+        "no-range",
+        null,
+        "--range",
+        "known are 0-190, 10-180 and 240-33, empty to full in ohm; else --empty and --full; got \""
+            + typed
+            + "\"");
+  }
+
+  /** Ladder without ends. */
+  public static Problem noEnds(Command command) {
+    return problem(
+        "no-ends",
+        command,
+        "the wanted ohms are needed: --range 240-33, or --empty \"240 ohm\" --full \"33 ohm\"");
+  }
+
+  /** Levels of the reeds that nothing says. */
+  public static Problem noReedLevels(Command command) {
+    return problem(
+        "no-reed-levels",
+        command,
+        "levels of the lowest and the highest reed are needed for this: --first \"45 mm\" --last"
+            + " \"280 mm\"");
+  }
+
+  /** A row to leave out that is not there. */
+  public static Problem noRow(String file, int row, int rows) {
+    return new Problem(
+        "no-row", null, file, "there is no row " + row + " to leave out; it has " + rows);
+  }
 }

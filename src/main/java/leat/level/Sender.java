@@ -158,6 +158,15 @@ public final class Sender {
     }
   }
 
+  /** Number of neighbouring steps whose windows overlap, so that a reading may mean either. */
+  public int overlaps() {
+    int n = 0;
+    for (int k = 0; k + 1 < windowLow.length; k++) {
+      n += windowHigh[k] >= windowLow[k + 1] ? 1 : 0;
+    }
+    return n;
+  }
+
   /** Its steps. */
   public Staircase staircase() {
     return staircase;

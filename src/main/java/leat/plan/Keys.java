@@ -268,6 +268,11 @@ public final class Keys {
                 length("first", "32 mm", "level of the lowest reed's centre"),
                 length("pitch", "12 mm", "distance between reeds").above0(),
                 list(
+                    "levels",
+                    Kind.quantity(LENGTH),
+                    "[45 mm, 62 mm, 78 mm]",
+                    "level of each reed's centre, where the pitch is not even"),
+                list(
                     "resistors",
                     Kind.quantity(RESISTANCE),
                     "[0 ohm, 10 ohm]",

@@ -58,6 +58,14 @@ public final class SenderErrors {
         "the tank's shape is known here, so write hysteresis as a length, such as \"4 mm\"");
   }
 
+  /** As many levels as reeds are needed. */
+  public static Problem reedsDiffer(Section ladder, int levels) {
+    return ladder.problem(
+        "levels",
+        "reeds-differ",
+        "there are " + levels + " levels for " + ladder.typed("reeds") + " reeds");
+  }
+
   /** What the trade refuses, at the key that holds it. */
   public static Problem refused(Section sender, Impossible e) {
     String word = "no_reed".equals(e.quantity()) ? "reeds" : e.quantity();

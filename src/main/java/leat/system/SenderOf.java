@@ -144,8 +144,8 @@ public final class SenderOf {
 
   /** The reeds of a plan's {@code sender.ladder}. */
   public static Ladder ladder(Section ladder) {
-    int reeds = (int) ladder.need("reeds");
-    double[] levels = Ladder.evenReeds(reeds, ladder.need("first"), ladder.need("pitch"));
+    double[] levels = levels(ladder);
+    int reeds = levels.length;
     Span stops = (Span) ladder.needRaw("stops");
     return new Ladder(
         levels,
@@ -155,6 +155,22 @@ public final class SenderOf {
         ladder.need("drop_out"),
         stops.low().value(),
         stops.high().value());
+  }
+
+  private static double[] levels(Section ladder) {
+    if (!ladder.has("levels")) {
+      int reeds = (int) ladder.need("reeds");
+      return Ladder.evenReeds(reeds, ladder.need("first"), ladder.need("pitch"));
+    }
+    List<?> given = ladder.list("levels");
+    if (ladder.has("reeds") && ladder.need("reeds") != given.size()) {
+      throw new Refused(SenderErrors.reedsDiffer(ladder, given.size()));
+    }
+    double[] levels = new double[given.size()];
+    for (int i = 0; i < levels.length; i++) {
+      levels[i] = (Double) given.get(i);
+    }
+    return levels;
   }
 
   /**
