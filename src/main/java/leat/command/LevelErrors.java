@@ -137,4 +137,10 @@ public final class LevelErrors {
     return new Problem(
         "no-row", null, file, "there is no row " + row + " to leave out; it has " + rows);
   }
+
+  /** A line without an end. */
+  public static Problem lineTooLong(String source) {
+    return new Problem(
+        "line-too-long", null, source, "a line is longer than 1 MB: these are no rows of a table");
+  }
 }
