@@ -4,6 +4,7 @@ import java.util.List;
 import leat.answer.Phrase;
 import leat.answer.Show;
 import leat.level.Motion;
+import leat.level.Staircase;
 
 /** The lowest step is read before the pump draws air. */
 final class IntakeSeen extends Rule {
@@ -49,7 +50,8 @@ final class IntakeSeen extends Rule {
     }
     subject.tank();
     double intake = subject.section("tank").need("intake");
-    double seen = subject.sender().staircase().levelHigh(0, Motion.FALLING);
+    Staircase stairs = subject.sender().staircase();
+    double seen = Math.min(stairs.levelHigh(0, Motion.FALLING), stairs.levelLow(1, Motion.FALLING));
     return List.of(
         atLeast(
             seen,

@@ -444,6 +444,8 @@ final class LevelFitCommand extends Command {
     } else if (hysteresis != null) {
       out.append("  hysteresis_volume: ").append(rounded(hysteresis * 1000, 100)).append(" L\n");
     }
+    out.append("  edge_error: ").append(rounded(fit.edgeUncertainty() * 1000, 100));
+    out.append(" L                 # half a pour\n");
     out.append("  tolerance: 0 %                     # fitted: each step as it is\n");
     out.append("  reading: ")
         .append(rounded(Math.max(1.5, Math.ceil(fit.soundMax() * 10) / 10), 10));

@@ -64,7 +64,7 @@ final class LevelTableCommand extends Command {
     return new String[] {
       "level table --plan sender-tub.yaml",
       "level table --plan sender-tub.yaml --format csv",
-      "level table --plan sender-tub.yaml --c -o /tmp/level_table.h",
+      "level table --plan sender-tub.yaml --c",
       "level table --plan sender-tub.yaml --every \"20 ohm\" --format csv",
     };
   }

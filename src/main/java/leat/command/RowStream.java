@@ -264,6 +264,7 @@ final class RowStream {
   private final class Answers {
     private static final int KEPT = 1 << 12;
     private static final int LONGEST_KEPT = 24;
+    private static final int NUMBERS = 1 << 8;
 
     private final byte[][] cells = new byte[KEPT][];
     private final byte[][] kept = new byte[KEPT][];
@@ -273,6 +274,8 @@ final class RowStream {
     private final Column[] columns = function.columns();
     private final Rows scratch = new Rows(columns);
     private final StringBuilder text = new StringBuilder();
+    private final long[] numberBits = new long[columns.length * NUMBERS];
+    private final String[] numberTexts = new String[columns.length * NUMBERS];
 
     /** {@code writer} null for JSON. */
     Answers(String column, CsvWriter writer, boolean decimalComma) {
@@ -350,14 +353,39 @@ final class RowStream {
       for (int c = 0; c < columns.length; c++) {
         if (writer == null) {
           text.append(", ").append(JsonText.string(prefixed(columns[c]))).append(": ");
-          leat.answer.JsonValue.append(text, row.get(columns[c]), columns[c]);
         } else {
           text.append(writer.delimiter());
-          writer.value(text, row.get(columns[c]), columns[c]);
+        }
+        Object value = row.get(columns[c]);
+        if (value instanceof Double number) {
+          text.append(number(c, number));
+        } else {
+          write(text, value, columns[c]);
         }
       }
       text.append(writer == null ? "}" : "\n");
       return text.toString().getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** The text of a number of a column, kept too: bands repeat even where readings do not. */
+    private String number(int c, Double number) {
+      long bits = Double.doubleToLongBits(number);
+      int slot = c * NUMBERS + ((int) (bits * 0x9E3779B97F4A7C15L >>> 56) & NUMBERS - 1);
+      if (numberTexts[slot] == null || numberBits[slot] != bits) {
+        StringBuilder own = new StringBuilder();
+        write(own, number, columns[c]);
+        numberBits[slot] = bits;
+        numberTexts[slot] = own.toString();
+      }
+      return numberTexts[slot];
+    }
+
+    private void write(StringBuilder into, Object value, Column column) {
+      if (writer == null) {
+        leat.answer.JsonValue.append(into, value, column);
+      } else {
+        writer.value(into, value, column);
+      }
     }
   }
 

@@ -304,6 +304,13 @@ public final class Keys {
                     "the same in litres, for a tank of unknown shape")
                 .from0()
                 .byDefault("0 L", "no hysteresis"),
+            q(
+                    "edge_error",
+                    VOLUME,
+                    "0.5 L",
+                    "how far an edge may lie from what is written: half a pour, from `level fit`")
+                .from0()
+                .byDefault("0 L", "edges exact"),
             q("tolerance", SHARE, "2 %", "tolerance of the sender's resistors")
                 .from0()
                 .byDefault("1 %", "resistors 1 %"),

@@ -9,6 +9,7 @@ public final class SenderErrors {
   private static final String[] SENDER = {
     "steps",
     "edges",
+    "edge_error",
     "below",
     "hysteresis",
     "tolerance",

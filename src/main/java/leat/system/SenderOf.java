@@ -31,10 +31,11 @@ public final class SenderOf {
   public static Sender of(Plan plan) {
     Section section = plan.section("sender");
     Staircase staircase = staircase(plan);
+    double edgeError = edgeError(section);
     Limits limits = limits(section);
     double full = fullVolume(plan);
     try {
-      return new Sender(staircase, limits, full);
+      return new Sender(staircase.withEdgeError(edgeError), limits, full);
     } catch (Impossible e) {
       throw new Refused(SenderErrors.refused(section, e));
     }
@@ -65,7 +66,12 @@ public final class SenderOf {
         : null;
   }
 
-  /** Its steps. */
+  /** How far an edge in litres may lie from what the plan says, m3; 0 for steps by drawing. */
+  public static double edgeError(Section sender) {
+    return sender.has("edges") ? sender.get("edge_error") : 0;
+  }
+
+  /** Its steps, the edges taken as exact. */
   public static Staircase staircase(Plan plan) {
     Section sender = plan.section("sender");
     Section tank = plan.section("tank");
