@@ -59,8 +59,8 @@ class LevelCommandTest {
     Path file = folder.resolve("p.yaml");
     Files.writeString(file, plan(row));
     String reading = row.text("measured_ohm").replace("Infinity", "open");
-    Cli cli =
-        Cli.withInput(
+    Ran cli =
+        Ran.withInput(
             "x,ohm\n1," + reading + "\n",
             "level",
             "--plan",
@@ -73,8 +73,8 @@ class LevelCommandTest {
             "json");
     check(row, cli.json().get(0));
     if (!reading.isEmpty()) {
-      Cli one =
-          Cli.run(
+      Ran one =
+          Ran.run(
               "level",
               reading,
               "-p",
@@ -114,17 +114,17 @@ class LevelCommandTest {
 
   @Test
   void textCsvAndJsonHoldTheSame() {
-    Cli csv = Cli.run("level", "83", "--plan", P, "--format", "csv");
+    Ran csv = Ran.run("level", "83", "--plan", P, "--format", "csv");
     assertThat(csv.lines()[0])
         .isEqualTo(
             "reading_ohm,status,level_low_mm,level_high_mm,volume_L,volume_low_L,volume_high_L,full_pct");
     String[] cells = csv.lines()[1].split(",");
-    JsonNode json = Cli.run("level", "83", "--plan", P, "--format", "json").json();
+    JsonNode json = Ran.run("level", "83", "--plan", P, "--format", "json").json();
     String[] keys = csv.lines()[0].split(",");
     for (int i = 0; i < keys.length; i++) {
       assertThat(json.get(keys[i]).asText()).as(keys[i]).isEqualTo(cells[i]);
     }
-    Cli text = Cli.run("level", "83", "--plan", P);
+    Ran text = Ran.run("level", "83", "--plan", P);
     assertThat(text.lines()[0])
         .isEqualTo(
             "Between 17.6 and 21.5 L in the tank, about 19.5 L (43 % of full). The refill mark is about 7.6 L away.");
@@ -145,15 +145,15 @@ class LevelCommandTest {
     "90, 0, 'Between 17.6 and 24.8 L in the tank, about 21.2 L (46 % of full). The refill mark is about 9.3 L away.'",
   })
   void sentences(String reading, int exit, String sentence) {
-    Cli cli = Cli.run("level", reading, "--plan", P);
+    Ran cli = Ran.run("level", reading, "--plan", P);
     assertThat(cli.lines()[0]).isEqualTo(sentence);
     assertThat(cli.exit()).isEqualTo(exit);
   }
 
   @Test
   void emptyOrShortCannotBeTold() {
-    Cli cli =
-        Cli.run(
+    Ran cli =
+        Ran.run(
             "level",
             "0.3",
             "--plan",
@@ -168,26 +168,26 @@ class LevelCommandTest {
 
   @Test
   void countsGoThroughTheDivider() {
-    JsonNode json = Cli.run("level", "1286", "--counts", "--plan", P, "--format", "json").json();
+    JsonNode json = Ran.run("level", "1286", "--counts", "--plan", P, "--format", "json").json();
     // 180 ohm * v/(1 - v), v = 1286/4096, less 0.4 ohm of lead
     assertThat(json.get("reading_ohm").asDouble())
         .isCloseTo(180 * 1286.0 / (4096 - 1286) - 0.4, within(1e-9));
     assertThat(json.get("level_low_mm").asDouble()).isEqualTo(116);
-    assertThat(Cli.run("level", "4095", "--counts", "--plan", P).exit()).isEqualTo(1);
-    assertThat(Cli.run("level", "4096", "--counts", "--plan", P).err())
+    assertThat(Ran.run("level", "4095", "--counts", "--plan", P).exit()).isEqualTo(1);
+    assertThat(Ran.run("level", "4096", "--counts", "--plan", P).err())
         .isEqualTo("counts: the ADC has not so many counts\n");
-    assertThat(Cli.run("level", "12.5", "--counts", "--plan", P).err())
+    assertThat(Ran.run("level", "12.5", "--counts", "--plan", P).err())
         .isEqualTo(
             "reading: expected counts of the ADC, a whole number such as 1286; got \"12.5\"\n");
   }
 
   @Test
   void severalReadingsAreRows() {
-    Cli cli = Cli.run("level", "10", "83", "open", "--plan", P, "--format", "csv");
+    Ran cli = Ran.run("level", "10", "83", "open", "--plan", P, "--format", "csv");
     assertThat(cli.lines()).hasSize(5);
     assertThat(cli.lines()[3]).isEqualTo(",open,,,,,,");
     assertThat(cli.exit()).isEqualTo(1);
-    assertThat(Cli.run("level", "10", "83", "open", "--plan", P).lines()[0])
+    assertThat(Ran.run("level", "10", "83", "open", "--plan", P).lines()[0])
         .isEqualTo("3 readings: 2 are plainly one step, 1 is a fault of the sender.");
   }
 
@@ -200,7 +200,7 @@ class LevelCommandTest {
         "' '|reading: expected a reading in ohm, such as 83, or open; got \" \"",
       })
   void refusedReadings(String reading, String message) {
-    Cli cli = Cli.run("level", reading, "--plan", P);
+    Ran cli = Ran.run("level", reading, "--plan", P);
     assertThat(cli.err()).isEqualTo(message + "\n");
     assertThat(cli.exit()).isEqualTo(2);
     assertThat(cli.out()).isEmpty();
@@ -219,31 +219,31 @@ class LevelCommandTest {
         "sender.edges=[5 L = 10 ohm]|sender.edges|the sender is described twice, by steps and by edges; keep one of them",
       })
   void refusedSenders(String set, String key, String why) {
-    Cli cli = Cli.run("level", "83", "--plan", P, "--set", set);
+    Ran cli = Ran.run("level", "83", "--plan", P, "--set", set);
     assertThat(cli.exit()).isEqualTo(2);
     assertThat(cli.err()).contains(key).contains(why).doesNotContain("Exception");
   }
 
   @Test
   void aPlanIsNeeded() {
-    assertThat(Cli.run("level", "83").err())
+    assertThat(Ran.run("level", "83").err())
         .startsWith("leat level: a plan is needed: name a file, or set LEAT_PLAN");
-    assertThat(Cli.run("level", "--plan", P).err())
+    assertThat(Ran.run("level", "--plan", P).err())
         .startsWith("leat level: a reading in ohm is needed, such as leat level 83");
-    assertThat(Cli.run("level", "83", "--plan", P, "--column", "ohm").err())
+    assertThat(Ran.run("level", "83", "--plan", P, "--column", "ohm").err())
         .isEqualTo(
             "leat level: \"83\" is a reading, and --column takes them from rows; give one of the two\n");
   }
 
   @Test
   void aTankOfUnknownShapeHasLitresOnly() {
-    JsonNode json = Cli.run("level", "83", "--plan", "poured-tub.yaml", "--format", "json").json();
+    JsonNode json = Ran.run("level", "83", "--plan", "poured-tub.yaml", "--format", "json").json();
     assertThat(json.get("level_low_mm").isNull()).isTrue();
     assertThat(json.get("volume_low_L").asDouble()).isEqualTo(15.5 - 0.5);
     assertThat(json.get("volume_high_L").asDouble()).isEqualTo(18.5 + 0.5);
     assertThat(json.get("full_pct").asDouble()).isCloseTo(100 * 17 / 45.0, within(1e-9));
-    Cli cli =
-        Cli.run("level", "83", "--plan", "poured-tub.yaml", "--set", "sender.hysteresis=4 mm");
+    Ran cli =
+        Ran.run("level", "83", "--plan", "poured-tub.yaml", "--set", "sender.hysteresis=4 mm");
     assertThat(cli.err()).contains("in a tank of unknown shape write hysteresis_volume");
   }
 
@@ -258,10 +258,10 @@ class LevelCommandTest {
       "--format",
       "json"
     };
-    JsonNode unknown = Cli.run(with(plan, "level", "50.4")).json();
+    JsonNode unknown = Ran.run(with(plan, "level", "50.4")).json();
     assertThat(unknown.get("level_low_mm").asDouble()).isCloseTo(88, within(1e-3));
     assertThat(unknown.get("volume_low_L").asDouble()).isCloseTo(14.749713, within(1e-5));
-    JsonNode rising = Cli.run(with(plan, "level", "50.4", "--motion", "rising")).json();
+    JsonNode rising = Ran.run(with(plan, "level", "50.4", "--motion", "rising")).json();
     assertThat(rising.get("level_low_mm").asDouble()).isCloseTo(89.5, within(1e-3));
     assertThat(rising.get("volume_high_L").asDouble()).isCloseTo(17.155083, within(1e-5));
   }
@@ -277,7 +277,7 @@ class LevelCommandTest {
     Command command = words.length == 2 ? Commands.of(words[0], words[1]) : Commands.of(words[0]);
     assertThat(command.examples()).isNotEmpty();
     for (String example : command.examples()) {
-      Cli cli = Cli.run(split(example));
+      Ran cli = Ran.run(split(example));
       assertThat(cli.exit()).as(example + cli.err()).isIn(0, 1);
     }
   }

@@ -48,7 +48,7 @@ class LevelDesignCommandsTest {
       Collections.addAll(line, "--last", reeds[reeds.length - 1] + " mm");
       Collections.addAll(line, "--set", row.text("tank_id").equals("T1") ? T1 : T3);
     }
-    JsonNode json = Cli.run(line.toArray(String[]::new)).json();
+    JsonNode json = Ran.run(line.toArray(String[]::new)).json();
     double[] target = row.list("target_ohm", ";");
     double worst = 0;
     double node = 0;
@@ -69,7 +69,7 @@ class LevelDesignCommandsTest {
   void reedsOfEqualLitres() {
     // LD09: T1, 8 reeds from 40 to 285 mm
     JsonNode json =
-        Cli.run(
+        Ran.run(
                 "level",
                 "ladder",
                 "--range",
@@ -98,8 +98,8 @@ class LevelDesignCommandsTest {
 
   @Test
   void thePastedLadderIsASender(@TempDir Path folder) throws IOException {
-    Cli cli =
-        Cli.run(
+    Ran cli =
+        Ran.run(
             "level",
             "ladder",
             "--range",
@@ -125,22 +125,22 @@ class LevelDesignCommandsTest {
         plan,
         "tank: {shape: box, bottom: 500 mm x 300 mm, height: 300 mm, full: 250 mm}\n"
             + paste.indent(-2));
-    Cli level = Cli.run("level", "79", "--plan", plan.toString(), "--format", "json");
+    Ran level = Ran.run("level", "79", "--plan", plan.toString(), "--format", "json");
     assertThat(level.err()).isEmpty();
     assertThat(level.json().get("status").asText()).isEqualTo("ok");
   }
 
   @Test
   void ladderRefusals() {
-    assertThat(Cli.run("level", "ladder", "--range", "0-200", "--steps", "8").err())
+    assertThat(Ran.run("level", "ladder", "--range", "0-200", "--steps", "8").err())
         .isEqualTo(
             "--range: known are 0-190, 10-180 and 240-33, empty to full in ohm; else --empty and --full; got \"0-200\"\n");
-    assertThat(Cli.run("level", "ladder", "--steps", "8").err())
+    assertThat(Ran.run("level", "ladder", "--steps", "8").err())
         .startsWith("leat level ladder: the wanted ohms are needed: --range 240-33");
-    assertThat(Cli.run("level", "ladder", "--range", "0-190", "--steps", "1").err())
+    assertThat(Ran.run("level", "ladder", "--range", "0-190", "--steps", "1").err())
         .isEqualTo("steps: a ladder has from 2 to 1000 steps\n");
     assertThat(
-            Cli.run("level", "ladder", "--range", "0-190", "--steps", "8", "--equal", "litres")
+            Ran.run("level", "ladder", "--range", "0-190", "--steps", "8", "--equal", "litres")
                 .err())
         .startsWith("tank.shape: needed");
   }
@@ -173,7 +173,7 @@ class LevelDesignCommandsTest {
     if (row.has("max_sender_mA")) {
       Collections.addAll(line, "--max-current", row.text("max_sender_mA") + " mA");
     }
-    Cli cli = Cli.run(line.toArray(String[]::new));
+    Ran cli = Ran.run(line.toArray(String[]::new));
     JsonNode json = cli.json();
     double tolerance = row.num("tol_rel");
     close(row, json.get(0), "resistor_ohm", "best_fixed_ohm", tolerance);
@@ -208,7 +208,7 @@ class LevelDesignCommandsTest {
 
   @Test
   void aBlindZoneNearZeroIsSaid() {
-    Cli cli = Cli.run("level", "divider", "--plan", P, "--blind", "250");
+    Ran cli = Ran.run("level", "divider", "--plan", P, "--blind", "250");
     assertThat(cli.out()).contains("a step falls under the 250 counts that the ADC cannot read");
   }
 
@@ -218,7 +218,7 @@ class LevelDesignCommandsTest {
   @ValueSource(strings = {"low", "high"})
   void everyCountOfTheArrayMeansWhatLevelSays(String side) {
     String set = "sender.divider.sender_side=" + side;
-    String c = Cli.run("level", "table", "--plan", P, "--set", set, "--c").out();
+    String c = Ran.run("level", "table", "--plan", P, "--set", set, "--c").out();
     List<String[]> array = new ArrayList<>();
     Matcher rows = Pattern.compile("\\{(\\d+)UL, LEVEL_(\\w+), (\\d+)UL, (\\d+)UL\\}").matcher(c);
     while (rows.find()) {
@@ -230,7 +230,7 @@ class LevelDesignCommandsTest {
       in.append(i).append('\n');
     }
     String[] level =
-        Cli.withInput(
+        Ran.withInput(
                 in.toString(), "level", "--plan", P, "--set", set, "--counts", "--column", "c")
             .lines();
     int at = 0;
@@ -251,7 +251,7 @@ class LevelDesignCommandsTest {
 
   @Test
   void stretchesHaveNoGapsAndNoOverlaps() {
-    JsonNode json = Cli.run("level", "table", "--plan", P, "--format", "json").json();
+    JsonNode json = Ran.run("level", "table", "--plan", P, "--format", "json").json();
     assertThat(json.get(0).get("from_ohm").isNull()).isTrue();
     int counts = 0;
     for (int i = 0; i < json.size(); i++) {
@@ -270,13 +270,13 @@ class LevelDesignCommandsTest {
   @Test
   void anInterpolatedTableStaysInItsBands() {
     JsonNode json =
-        Cli.run("level", "table", "--plan", P, "--every", "2.5 ohm", "--format", "json").json();
+        Ran.run("level", "table", "--plan", P, "--every", "2.5 ohm", "--format", "json").json();
     assertThat(json).hasSize(73);
     for (JsonNode row : json) {
       assertThat(row.get("volume_L").asDouble())
           .isBetween(row.get("volume_low_L").asDouble(), row.get("volume_high_L").asDouble());
     }
-    assertThat(Cli.run("level", "table", "--plan", P, "--every", "0.0001 ohm").err())
+    assertThat(Ran.run("level", "table", "--plan", P, "--every", "0.0001 ohm").err())
         .isEqualTo("every: that makes over 100,000 rows\n");
   }
 
@@ -302,8 +302,8 @@ class LevelDesignCommandsTest {
     }
     Path file = folder.resolve("pairs.csv");
     Files.writeString(file, "litres,ohm\n" + String.join("\n", rows) + "\n");
-    Cli cli =
-        Cli.run(
+    Ran cli =
+        Ran.run(
             "level",
             "fit",
             file.toString(),
@@ -356,7 +356,7 @@ class LevelDesignCommandsTest {
     }
     Path file = folder.resolve("pairs.csv");
     Files.writeString(file, pairs.toString());
-    Cli fit = Cli.run("level", "fit", file.toString(), "--cumulative", "--paste");
+    Ran fit = Ran.run("level", "fit", file.toString(), "--cumulative", "--paste");
     assertThat(fit.err()).isEmpty();
     Path plan = folder.resolve("plan.yaml");
     Files.writeString(plan, "tank: {holds: 80 L}\n" + fit.out());
@@ -366,7 +366,7 @@ class LevelDesignCommandsTest {
       in.append(v).append(',').append(ohm(edge, v, falls) + random.nextDouble() - 0.5).append('\n');
     }
     String[] lines =
-        Cli.withInput(in.toString(), "level", "--plan", plan.toString(), "--column", "ohm").lines();
+        Ran.withInput(in.toString(), "level", "--plan", plan.toString(), "--column", "ohm").lines();
     for (int i = 1; i <= 500; i++) {
       String[] cells = lines[i].split(",", -1);
       assertThat(cells[3]).as(lines[i]).isEqualTo("ok");
@@ -385,15 +385,15 @@ class LevelDesignCommandsTest {
 
   @Test
   void aSlipIsNamedAndCanBeLeftOut() {
-    Cli cli = Cli.run("level", "fit", "pours.csv");
+    Ran cli = Ran.run("level", "fit", "pours.csv");
     assertThat(cli.out())
         .contains("row 24, 132 ohm at 23.0 L, lies furthest")
         .contains("Next: leat level fit pours.csv --leave-out 24");
-    Cli without = Cli.run("level", "fit", "pours.csv", "--leave-out", "24");
+    Ran without = Ran.run("level", "fit", "pours.csv", "--leave-out", "24");
     assertThat(without.lines()[0])
         .isEqualTo(
             "The sender has 11 steps and rises as the tank fills, from 10.5 to 190 ohm; each edge is known to 0.50 L or better.");
-    assertThat(Cli.run("level", "fit", "pours.csv", "--leave-out", "99").err())
+    assertThat(Ran.run("level", "fit", "pours.csv", "--leave-out", "99").err())
         .isEqualTo("pours.csv: there is no row 99 to leave out; it has 45\n");
   }
 
@@ -411,8 +411,8 @@ class LevelDesignCommandsTest {
       }
     }
     Files.writeString(drained, shifted.toString());
-    Cli cli =
-        Cli.run(
+    Ran cli =
+        Ran.run(
             "level",
             "fit",
             "pours.csv",
@@ -426,9 +426,9 @@ class LevelDesignCommandsTest {
 
   @Test
   void fitRefusals(@TempDir Path folder) throws IOException {
-    assertThat(Cli.run("level", "fit").err())
+    assertThat(Ran.run("level", "fit").err())
         .startsWith("leat level fit: a file of pours is needed, such as leat level fit pours.csv");
-    assertThat(Cli.run("level", "fit", "none.csv").exit()).isEqualTo(3);
+    assertThat(Ran.run("level", "fit", "none.csv").exit()).isEqualTo(3);
     assertThat(fit(folder, "litres,ohm\n1,10\n2,ten\n"))
         .isEqualTo(
             "row 2, column ohm: expected a reading in ohm, such as 83, or open; got \"ten\"\n");
@@ -449,7 +449,7 @@ class LevelDesignCommandsTest {
   private static String fit(Path folder, String text) throws IOException {
     Path file = folder.resolve("f.csv");
     Files.writeString(file, text);
-    Cli cli = Cli.run("level", "fit", file.toString());
+    Ran cli = Ran.run("level", "fit", file.toString());
     assertThat(cli.exit()).isEqualTo(2);
     assertThat(cli.err()).startsWith(file + ": ");
     return cli.err().substring((file + ": ").length());
@@ -459,19 +459,19 @@ class LevelDesignCommandsTest {
 
   @Test
   void aDipstickIsReadBack() {
-    String csv = Cli.run("tank", "--plan", P, "--every", "10 mm", "--format", "csv").out();
+    String csv = Ran.run("tank", "--plan", P, "--every", "10 mm", "--format", "csv").out();
     for (String level : new String[] {"0 mm", "120 mm", "330 mm"}) {
       String[] direct =
-          Cli.run("tank", "--plan", P, "--level", level, "--format", "csv").lines()[1].split(",");
+          Ran.run("tank", "--plan", P, "--level", level, "--format", "csv").lines()[1].split(",");
       String[] back =
-          Cli.withInput(csv, "tank", "--dipstick", "-", "--level", level, "--format", "csv")
+          Ran.withInput(csv, "tank", "--dipstick", "-", "--level", level, "--format", "csv")
               .lines()[1]
               .split(",");
       assertThat(Double.parseDouble(back[1]))
           .isCloseTo(Double.parseDouble(direct[1]), within(1e-9));
     }
     assertThat(
-            Cli.withInput(
+            Ran.withInput(
                     csv.replace(',', ';').replace('.', ','),
                     "tank",
                     "--dipstick",
@@ -485,7 +485,7 @@ class LevelDesignCommandsTest {
                 .asDouble())
         .isCloseTo(130.87, within(0.2));
     assertThat(
-            Cli.withInput(
+            Ran.withInput(
                     "level_mm,volume_L\n0,0\n10,5\n20,4\n",
                     "tank",
                     "--dipstick",

@@ -21,17 +21,17 @@ class RowStreamTest {
   private static final String HEAD =
       "reading_ohm,status,level_low_mm,level_high_mm,volume_L,volume_low_L,volume_high_L,full_pct";
 
-  private static Cli rows(String input, String... more) {
+  private static Ran rows(String input, String... more) {
     String[] args = new String[5 + more.length];
     System.arraycopy(
         new String[] {"level", "--plan", "sender-tub.yaml", "--column", "ohm"}, 0, args, 0, 5);
     System.arraycopy(more, 0, args, 5, more.length);
-    return Cli.withInput(input, args);
+    return Ran.withInput(input, args);
   }
 
   @Test
   void inputColumnsStayAndBadRowsKeepTheirPlace() {
-    Cli cli = rows("id,ohm,say\n1,83,\"a, b\"\n2,,x\n3,abc,y\n4,open,z\n5\n");
+    Ran cli = rows("id,ohm,say\n1,83,\"a, b\"\n2,,x\n3,abc,y\n4,open,z\n5\n");
     assertThat(cli.out())
         .isEqualTo(
             "id,ohm,say,"
@@ -47,7 +47,7 @@ class RowStreamTest {
 
   @Test
   void semicolonsDecimalCommasMarkAndCarriageReturns() {
-    Cli cli = rows("\ufeffid;ohm\r\n1;83,0\r\n\r\n2;\"83,0\"\r\n");
+    Ran cli = rows("\ufeffid;ohm\r\n1;83,0\r\n\r\n2;\"83,0\"\r\n");
     String band = BAND.replace(',', ';');
     assertThat(cli.out())
         .isEqualTo(
@@ -62,13 +62,13 @@ class RowStreamTest {
 
   @Test
   void outputSeparatorsAsAsked() {
-    Cli cli = rows("id;ohm\n1;83\n", "--delimiter", ";", "--decimal", ",");
+    Ran cli = rows("id;ohm\n1;83\n", "--delimiter", ";", "--decimal", ",");
     assertThat(cli.lines()[1]).startsWith("1;83;82,6;ok;116;140;19,5288153635;");
   }
 
   @Test
   void jsonRows() {
-    Cli cli = rows("id,ohm\n1,83\n2,x\n", "--format", "json");
+    Ran cli = rows("id,ohm\n1,83\n2,x\n", "--format", "json");
     assertThat(cli.json()).hasSize(2);
     assertThat(cli.json().get(0).get("id").asText()).isEqualTo("1");
     assertThat(cli.json().get(0).get("volume_low_L").asDouble()).isEqualTo(17.5857349562);
@@ -97,7 +97,7 @@ class RowStreamTest {
 
   @Test
   void tooManyCellsKeepTheColumns() {
-    Cli cli = rows("id,ohm\n1,83,extra\n2,83\n");
+    Ran cli = rows("id,ohm\n1,83,extra\n2,83\n");
     assertThat(cli.lines()[1]).isEqualTo("1,83,,bad-row,,,,,,");
     assertThat(cli.err()).contains("row 1, column ohm: it has 3 cells, the header 2");
   }
@@ -109,7 +109,7 @@ class RowStreamTest {
     for (int i = 1; i <= n; i++) {
       in.append(i).append(i == n / 2 ? ",\"83\n" : ",83\n");
     }
-    Cli cli = rows(in.toString());
+    Ran cli = rows(in.toString());
     String[] lines = cli.lines();
     assertThat(lines).hasSize(n + 2);
     assertThat(lines[n / 2]).isEqualTo("500000,\"\"\"83\",,bad-row,,,,,,");
@@ -120,7 +120,7 @@ class RowStreamTest {
 
   @Test
   void aLineWithoutEndIsRefused() {
-    Cli cli = rows("ohm\n" + "8".repeat(3 << 20));
+    Ran cli = rows("ohm\n" + "8".repeat(3 << 20));
     assertThat(cli.exit()).isEqualTo(2);
     assertThat(cli.err()).contains("a line is longer than 1 MB");
   }
@@ -138,7 +138,7 @@ class RowStreamTest {
     String[] lines = rows(in.toString()).lines();
     for (int i = 0; i < cells.size(); i += 97) {
       String fresh =
-          Cli.run("level", cells.get(i), "--plan", "sender-tub.yaml", "--format", "csv").lines()[1];
+          Ran.run("level", cells.get(i), "--plan", "sender-tub.yaml", "--format", "csv").lines()[1];
       assertThat(lines[i + 1]).isEqualTo(cells.get(i) + "," + fresh);
     }
   }
