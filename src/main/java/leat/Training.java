@@ -55,6 +55,7 @@ public final class Training {
   private static final String[][] PLANS = {
     {"tank", "--plan", "first-tower.yaml", "--level", "200 mm"},
     {"pump", "--plan", "terrace.yaml", "--format", "csv"},
+    {"level", "83", "--plan", "sender-tub.yaml"},
     {"check", "terrace.yaml", "--format", "json"},
   };
 

@@ -18,6 +18,9 @@ public abstract class Rule {
   /** Something guessed must be measured. */
   public static final String MEASURED = "measured";
 
+  /** A value that only rounding keeps from the limit has reached it, a share. */
+  private static final double ROUNDING = 1e-9;
+
   /** Kebab-case id, as in {@code limits} of a plan. */
   public abstract String id();
 
@@ -54,14 +57,14 @@ public abstract class Rule {
 
   /** At or over the limit passes; under it is {@code breach}. */
   protected final Finding atLeast(double value, double limit, Verdict breach, Phrase advice) {
-    boolean holds = value >= limit;
+    boolean holds = value >= limit - Math.abs(limit) * ROUNDING;
     return Finding.of(
         this, holds ? Verdict.PASS : breach, value, limit, holds ? Phrase.of() : advice);
   }
 
   /** At or under the limit passes; over it is {@code breach}. */
   protected final Finding atMost(double value, double limit, Verdict breach, Phrase advice) {
-    boolean holds = value <= limit;
+    boolean holds = value <= limit + Math.abs(limit) * ROUNDING;
     return Finding.of(
         this, holds ? Verdict.PASS : breach, value, limit, holds ? Phrase.of() : advice);
   }

@@ -12,6 +12,7 @@ public final class Commands {
     {"build", "head"},
     {"build", "pump"},
     {"build", "tank"},
+    {"sense", "level"},
     {"plans", "check"},
     {"plans", "plan"},
     {"plans", "units"},
@@ -35,6 +36,8 @@ public final class Commands {
         return new PumpCommand();
       case "tank":
         return new TankCommand();
+      case "level":
+        return new LevelCommand();
       case "check":
         return new CheckCommand();
       case "plan":
@@ -60,6 +63,14 @@ public final class Commands {
         return new PlanShowCommand();
       case "plan keys":
         return new PlanKeysCommand();
+      case "level table":
+        return new LevelTableCommand();
+      case "level ladder":
+        return new LevelLadderCommand();
+      case "level divider":
+        return new LevelDividerCommand();
+      case "level fit":
+        return new LevelFitCommand();
       default:
         return null;
     }

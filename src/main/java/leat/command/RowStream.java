@@ -1,13 +1,10 @@
 package leat.command;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.OutputStream;
-import java.io.PushbackInputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.Iterator;
+import java.util.ArrayList;
 import java.util.List;
 import leat.answer.Column;
 import leat.answer.CsvWriter;
@@ -19,9 +16,6 @@ import leat.plan.Kind;
 import leat.plan.Refused;
 import leat.quantity.JsonText;
 import leat.quantity.Unreadable;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
 
 /**
  * Rows in, the same rows with the answer's columns behind them out, one by one in constant memory.
@@ -134,78 +128,69 @@ final class RowStream {
   }
 
   private void copy(InputStream in, String column, OutputStream out) throws IOException {
-    BufferedReader reader =
-        new BufferedReader(new InputStreamReader(skipMark(in), StandardCharsets.UTF_8), 1 << 16);
-    reader.mark(1 << 15);
-    String header = reader.readLine();
-    if (header == null) {
+    RowLines lines = new RowLines(in, source());
+    String first = lines.peek();
+    if (first == null || first.isBlank()) {
       throw new Refused(CommandErrors.emptyRows(source()));
     }
-    reader.reset();
-    char delimiter =
-        call.has("--delimiter")
-            ? format.csv().delimiter()
-            : header.indexOf(';') >= 0 && header.indexOf(',') < 0 ? ';' : ',';
-    CSVFormat csv =
-        CSVFormat.RFC4180.builder().setDelimiter(delimiter).setIgnoreEmptyLines(true).get();
-    CSVParser parser = CSVParser.builder().setReader(reader).setFormat(csv).get();
-    Iterator<CSVRecord> records = parser.iterator();
-    CSVRecord names = records.next();
+    char delimiter = delimiter(first);
+    lines.delimiter(delimiter);
+    lines.advance();
+    lines.split();
+    List<String> names = new ArrayList<>();
+    for (int i = 0; i < lines.cells(); i++) {
+      names.add(lines.text(i));
+    }
     int at = find(names, column);
     refuseClash(names);
-    StringBuilder line = new StringBuilder();
     boolean json = "json".equals(format.name);
     CsvWriter writer =
-        json
-            ? null
-            : call.has("--delimiter")
-                ? format.csv()
-                : new CsvWriter(delimiter, call.has("--decimal") ? format.csv().decimal() : '.');
-    line.append(json ? "[" : "");
-    if (!json) {
-      header(line, names, writer);
+        call.has("--delimiter")
+            ? format.csv()
+            : new CsvWriter(delimiter, call.has("--decimal") ? format.csv().decimal() : '.');
+    Sink sink = new Sink(out);
+    StringBuilder text = new StringBuilder();
+    if (json) {
+      text.append('[');
+    } else {
+      header(text, names, writer);
     }
-    Rows scratch = new Rows(function.columns());
-    while (records.hasNext()) {
-      CSVRecord record = records.next();
+    sink.put(text);
+    boolean decimalComma = delimiter != ',';
+    Answers answers = new Answers(column, json ? null : writer, decimalComma);
+    while (lines.advance()) {
       rows++;
-      Row row = scratch.next();
-      answer(record, at, delimiter, column, row);
+      lines.split();
+      byte[] answer = answers.of(lines, at, names.size());
       if (json) {
-        jsonRow(line, names, record, row);
+        jsonRow(sink, names, lines, answer);
       } else {
-        csvRow(line, names, record, row, writer);
-      }
-      if (line.length() > 1 << 16) {
-        out.write(line.toString().getBytes(StandardCharsets.UTF_8));
-        line.setLength(0);
+        csvRow(sink, names.size(), lines, answer, writer);
       }
     }
-    line.append(json ? "\n]\n" : "");
-    out.write(line.toString().getBytes(StandardCharsets.UTF_8));
-  }
-
-  private static InputStream skipMark(InputStream in) throws IOException {
-    PushbackInputStream pushback = new PushbackInputStream(in, 3);
-    byte[] first = pushback.readNBytes(3);
-    boolean mark =
-        first.length == 3
-            && first[0] == (byte) 0xEF
-            && first[1] == (byte) 0xBB
-            && first[2] == (byte) 0xBF;
-    if (!mark) {
-      pushback.unread(first);
+    if (json) {
+      sink.put(new StringBuilder("\n]\n"));
     }
-    return pushback;
+    sink.flush();
   }
 
-  private int find(CSVRecord names, String column) {
+  private char delimiter(String header) {
+    if (call.has("--delimiter")) {
+      return format.csv().delimiter();
+    }
+    if (header.indexOf(',') >= 0) {
+      return ',';
+    }
+    return header.indexOf(';') >= 0 ? ';' : header.indexOf('\t') >= 0 ? '\t' : ',';
+  }
+
+  private int find(List<String> names, String column) {
     for (int i = 0; i < names.size(); i++) {
       if (names.get(i).strip().equals(column)) {
         return i;
       }
     }
-    throw new Refused(CommandErrors.noColumn(source(), column, names.toList()));
+    throw new Refused(CommandErrors.noColumn(source(), column, names));
   }
 
   private String prefixed(Column column) {
@@ -213,7 +198,7 @@ final class RowStream {
     return prefix == null ? column.key() : prefix + column.key();
   }
 
-  private void refuseClash(CSVRecord names) {
+  private void refuseClash(List<String> names) {
     Column[] columns = function.columns();
     for (int c = 0; c < columns.length; c++) {
       for (int i = 0; i < names.size(); i++) {
@@ -224,34 +209,7 @@ final class RowStream {
     }
   }
 
-  private void answer(CSVRecord record, int at, char delimiter, String column, Row row) {
-    String cell = at < record.size() ? record.get(at).strip() : "";
-    if (delimiter == ';' && cell.indexOf('.') < 0) {
-      cell = cell.replace(',', '.');
-    }
-    try {
-      function.answer(cell, row);
-    } catch (Unreadable e) {
-      bad(row, column, e.message());
-    } catch (Impossible e) {
-      bad(row, column, e.getMessage());
-    }
-  }
-
-  private void bad(Row row, String column, String why) {
-    String what = "row " + rows + ", column " + column + ": " + why;
-    if (call.has("--strict")) {
-      throw new Refused(CommandErrors.badRow(source(), rows, column, why));
-    }
-    bad++;
-    if (firstBad == null) {
-      firstBad = what;
-    }
-    row.clear();
-    row.set(function.status(), "bad-row");
-  }
-
-  private void header(StringBuilder line, CSVRecord names, CsvWriter writer) {
+  private void header(StringBuilder line, List<String> names, CsvWriter writer) {
     for (int i = 0; i < names.size(); i++) {
       writer.separate(line, i);
       writer.word(line, names.get(i));
@@ -264,34 +222,210 @@ final class RowStream {
     line.append('\n');
   }
 
-  private void csvRow(
-      StringBuilder line, CSVRecord names, CSVRecord record, Row row, CsvWriter writer) {
-    int n = Math.max(names.size(), record.size());
-    for (int i = 0; i < n; i++) {
-      writer.separate(line, i);
-      if (i < record.size() && !record.get(i).isEmpty()) {
-        writer.word(line, record.get(i));
+  /** The record as it came, held to the header's number of cells, then the answer. */
+  private static void csvRow(
+      Sink sink, int columns, RowLines lines, byte[] answer, CsvWriter writer) throws IOException {
+    int n = lines.cells();
+    if (lines.isBroken()) {
+      StringBuilder mended = new StringBuilder();
+      for (int i = 0; i < Math.min(n, columns); i++) {
+        writer.separate(mended, i);
+        String cell = lines.text(i);
+        if (!cell.isEmpty()) {
+          writer.word(mended, cell);
+        }
       }
+      sink.put(mended);
+    } else {
+      int end = n > columns ? lines.end(columns - 1) : lines.to();
+      sink.put(lines.bytes(), lines.from(), end - lines.from());
     }
-    Column[] columns = function.columns();
-    for (int c = 0; c < columns.length; c++) {
-      writer.separate(line, n + c);
-      writer.value(line, row.get(columns[c]), columns[c]);
+    for (int i = n; i < columns; i++) {
+      sink.put((byte) writer.delimiter());
     }
-    line.append('\n');
+    sink.put(answer, 0, answer.length);
   }
 
-  private void jsonRow(StringBuilder line, CSVRecord names, CSVRecord record, Row row) {
-    line.append(rows == 1 ? "\n{" : ",\n{");
+  private void jsonRow(Sink sink, List<String> names, RowLines lines, byte[] answer)
+      throws IOException {
+    StringBuilder line = new StringBuilder(rows == 1 ? "\n{" : ",\n{");
     for (int i = 0; i < names.size(); i++) {
       line.append(i == 0 ? "" : ", ").append(JsonText.string(names.get(i))).append(": ");
-      line.append(JsonText.string(i < record.size() ? record.get(i) : ""));
+      line.append(JsonText.string(i < lines.cells() ? lines.text(i) : ""));
     }
-    Column[] columns = function.columns();
-    for (int c = 0; c < columns.length; c++) {
-      line.append(", ").append(JsonText.string(prefixed(columns[c]))).append(": ");
-      leat.answer.JsonValue.append(line, row.get(columns[c]), columns[c]);
+    sink.put(line);
+    sink.put(answer, 0, answer.length);
+  }
+
+  /**
+   * The answers to cells as the bytes that stand behind a record. The function depends on nothing
+   * but its cell, so what was answered lately is kept: readings repeat.
+   */
+  private final class Answers {
+    private static final int KEPT = 1 << 12;
+    private static final int LONGEST_KEPT = 24;
+    private static final int NUMBERS = 1 << 8;
+
+    private final byte[][] cells = new byte[KEPT][];
+    private final byte[][] kept = new byte[KEPT][];
+    private final String column;
+    private final CsvWriter writer;
+    private final boolean decimalComma;
+    private final Column[] columns = function.columns();
+    private final Rows scratch = new Rows(columns);
+    private final StringBuilder text = new StringBuilder();
+    private final long[] numberBits = new long[columns.length * NUMBERS];
+    private final String[] numberTexts = new String[columns.length * NUMBERS];
+
+    /** {@code writer} null for JSON. */
+    Answers(String column, CsvWriter writer, boolean decimalComma) {
+      this.column = column;
+      this.writer = writer;
+      this.decimalComma = decimalComma;
     }
-    line.append('}');
+
+    byte[] of(RowLines lines, int at, int expected) {
+      if (lines.isBroken()) {
+        return bad("a quote is not closed, or text follows it");
+      }
+      if (lines.cells() > expected) {
+        return bad("it has " + lines.cells() + " cells, the header " + expected);
+      }
+      if (at >= lines.cells()) {
+        return answer("");
+      }
+      byte[] b = lines.bytes();
+      int start = lines.start(at);
+      int length = lines.end(at) - start;
+      if (length > LONGEST_KEPT) {
+        return answer(lines.text(at));
+      }
+      int hash = length;
+      for (int i = start; i < start + length; i++) {
+        hash = hash * 31 + b[i];
+      }
+      int slot = (hash ^ hash >>> 12) & KEPT - 1;
+      byte[] known = cells[slot];
+      if (known != null
+          && java.util.Arrays.equals(known, 0, known.length, b, start, start + length)) {
+        return kept[slot];
+      }
+      long before = bad;
+      byte[] answer = answer(lines.text(at));
+      if (bad == before) {
+        cells[slot] = java.util.Arrays.copyOfRange(b, start, start + length);
+        kept[slot] = answer;
+      }
+      return answer;
+    }
+
+    private byte[] answer(String typed) {
+      String cell = typed.strip();
+      if (decimalComma && cell.indexOf('.') < 0) {
+        cell = cell.replace(',', '.');
+      }
+      Row row = scratch.next();
+      try {
+        function.answer(cell, row);
+      } catch (Unreadable e) {
+        return bad(e.message());
+      } catch (Impossible e) {
+        return bad(e.getMessage());
+      }
+      return bytes(row);
+    }
+
+    private byte[] bad(String why) {
+      if (call.has("--strict")) {
+        throw new Refused(CommandErrors.badRow(source(), rows, column, why));
+      }
+      bad++;
+      if (firstBad == null) {
+        firstBad = "row " + rows + ", column " + column + ": " + why;
+      }
+      Row row = scratch.next();
+      row.set(function.status(), "bad-row");
+      return bytes(row);
+    }
+
+    private byte[] bytes(Row row) {
+      text.setLength(0);
+      for (int c = 0; c < columns.length; c++) {
+        if (writer == null) {
+          text.append(", ").append(JsonText.string(prefixed(columns[c]))).append(": ");
+        } else {
+          text.append(writer.delimiter());
+        }
+        Object value = row.get(columns[c]);
+        if (value instanceof Double number) {
+          text.append(number(c, number));
+        } else {
+          write(text, value, columns[c]);
+        }
+      }
+      text.append(writer == null ? "}" : "\n");
+      return text.toString().getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** The text of a number of a column, kept too: bands repeat even where readings do not. */
+    private String number(int c, Double number) {
+      long bits = Double.doubleToLongBits(number);
+      int slot = c * NUMBERS + ((int) (bits * 0x9E3779B97F4A7C15L >>> 56) & NUMBERS - 1);
+      if (numberTexts[slot] == null || numberBits[slot] != bits) {
+        StringBuilder own = new StringBuilder();
+        write(own, number, columns[c]);
+        numberBits[slot] = bits;
+        numberTexts[slot] = own.toString();
+      }
+      return numberTexts[slot];
+    }
+
+    private void write(StringBuilder into, Object value, Column column) {
+      if (writer == null) {
+        leat.answer.JsonValue.append(into, value, column);
+      } else {
+        writer.value(into, value, column);
+      }
+    }
+  }
+
+  /** Bytes on their way out, in large pieces. */
+  private static final class Sink {
+    private final OutputStream out;
+    private final byte[] buffer = new byte[1 << 16];
+    private int filled;
+
+    Sink(OutputStream out) {
+      this.out = out;
+    }
+
+    void put(byte[] bytes, int from, int length) throws IOException {
+      if (length > buffer.length - filled) {
+        flush();
+        if (length > buffer.length) {
+          out.write(bytes, from, length);
+          return;
+        }
+      }
+      System.arraycopy(bytes, from, buffer, filled, length);
+      filled += length;
+    }
+
+    void put(byte one) throws IOException {
+      if (filled == buffer.length) {
+        flush();
+      }
+      buffer[filled++] = one;
+    }
+
+    void put(StringBuilder text) throws IOException {
+      byte[] bytes = text.toString().getBytes(StandardCharsets.UTF_8);
+      put(bytes, 0, bytes.length);
+    }
+
+    void flush() throws IOException {
+      out.write(buffer, 0, filled);
+      filled = 0;
+    }
   }
 }

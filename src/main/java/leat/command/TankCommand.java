@@ -8,7 +8,10 @@ import leat.answer.Row;
 import leat.answer.Show;
 import leat.hydraulics.TankDrain;
 import leat.level.Dipstick;
+import leat.level.Pours;
+import leat.level.StrappingTable;
 import leat.level.Tank;
+import leat.numeric.Impossible;
 import leat.plan.Kind;
 import leat.plan.Plan;
 import leat.plan.Refused;
@@ -95,6 +98,12 @@ final class TankCommand extends Command {
           .sets("tank.table")
           .repeatable(),
       Flag.of(
+          "--dipstick",
+          "FILE",
+          Kind.TEXT,
+          "dipstick.csv",
+          "levels and litres as --every prints them, instead of the shape; - is standard input"),
+      Flag.of(
               "--drain-bore",
               "LENGTH",
               LENGTH,
@@ -113,7 +122,7 @@ final class TankCommand extends Command {
     return new String[] {
       "Tells how many litres stand at a level, or the level of so many litres, from the inside measures of the tank. Levels count from the inside of the"
           + " floor. What stands in the tank (tank.bodies in a plan) is taken off.",
-      "With --every it prints a dipstick table. With --thirst and --days it tells what the tank must hold so that it lasts from full to the refill mark."
+      "With --every it prints a dipstick table, and --dipstick reads such a table back in place of the shape, straight between its rows. With --thirst and --days it tells what the tank must hold so that it lasts from full to the refill mark."
     };
   }
 
@@ -123,6 +132,7 @@ final class TankCommand extends Command {
       "tank --shape tapered-box --top \"540 mm x 360 mm\" --bottom \"480 mm x 300 mm\" --height \"330 mm\" --level \"200 mm\"",
       "tank --plan first-tower.yaml --volume \"20 L\" --format json",
       "tank --plan first-tower.yaml --every \"50 mm\" --format csv",
+      "tank --dipstick dipstick.csv --level \"185 mm\"",
       "tank --plan first-tower.yaml --thirst \"8 L/d\" --days 7",
     };
   }
@@ -136,7 +146,7 @@ final class TankCommand extends Command {
   public Answer answer(Call call) {
     Plan plan = call.plan();
     Section section = plan.section("tank");
-    Tank tank = TankOf.of(section);
+    Tank tank = call.has("--dipstick") ? dipstick(call) : TankOf.of(section);
     if (call.has("--thirst")) {
       return need(call, section, tank);
     }
@@ -150,6 +160,30 @@ final class TankCommand extends Command {
               "--level, --volume, --every or --thirst says what is asked, such as --level \"200 mm\""));
     }
     return levels(call, section, tank);
+  }
+
+  /** A tank from a file of level_mm and volume_L, in any order of rows. */
+  private static Tank dipstick(Call call) {
+    RowTable table = new RowTable(call, call.text("--dipstick"));
+    int levelAt = table.column("level_mm", "mm", "level");
+    int volumeAt = table.column("volume_L", "litres", "L", "volume");
+    double[] levels = new double[table.size()];
+    double[] volumes = new double[table.size()];
+    for (int i = 0; i < levels.length; i++) {
+      levels[i] = table.quantity(i, levelAt, Units.MM);
+      volumes[i] = table.quantity(i, volumeAt, Units.L);
+    }
+    int[] order = Pours.order(levels);
+    try {
+      return new StrappingTable(
+          Pours.inOrder(levels, order),
+          Pours.inOrder(volumes, order),
+          "smooth".equals(call.plan().section("tank").text("between"))
+              ? StrappingTable.Between.MONOTONE_CUBIC
+              : StrappingTable.Between.LINEAR);
+    } catch (Impossible e) {
+      throw table.bad(e);
+    }
   }
 
   private Answer levels(Call call, Section section, Tank tank) {
@@ -173,6 +207,10 @@ final class TankCommand extends Command {
       figures(answer, first, section);
     }
     call.withTaken(answer);
+    if (call.has("--dipstick")) {
+      answer.taken(Phrase.of("straight between the rows of ").add(call.text("--dipstick")));
+      return answer;
+    }
     answer.mind(
         "drawn-sizes",
         "from drawn sizes; a filled wall bulges, 1 to 3 % more at the top. Pour known litres to know.");

@@ -121,8 +121,8 @@ public final class LookupTable {
    *
    * @param ohm reading as the meter shows it, lead included, ohm
    * @param counts its code; -1 when no divider was given
-   * @param volume straight between the middles of the two steps' volumes, m3: smooth for a display,
-   *     no finer than the band
+   * @param volume straight between the middles of the two steps' volumes, held to the band, m3:
+   *     smooth for a display, no finer than the band
    * @param volumeLow least volume it may be, as {@link Sender#decode}, m3
    * @param volumeHigh greatest, m3
    */
@@ -158,7 +158,8 @@ public final class LookupTable {
           new Point(
               ohm + lead,
               divider == null ? -1 : divider.code(ohm, lead),
-              interpolate(s, ohm, motion),
+              Math.min(
+                  Math.max(interpolate(s, ohm, motion), reading.volumeLow()), reading.volumeHigh()),
               reading.volumeLow(),
               reading.volumeHigh()));
     }

@@ -234,6 +234,40 @@ public final class Staircase {
     return level < tank.lowestLevel() ? tank.lowestVolume() : tank.volume(level);
   }
 
+  /**
+   * The same steps whose edges may each lie further off, up or down: bands wider by that much at
+   * both ends, the floor and the rim apart.
+   *
+   * @param volume how far an edge may lie from what is written, such as half a pour, m3
+   * @throws Impossible if it is negative
+   */
+  public Staircase withEdgeError(double volume) {
+    Impossible.ifNegative("edge_error", volume);
+    if (volume == 0) {
+      return this;
+    }
+    Staircase s = new Staircase(tank, capacity, ohm, hasLevels());
+    int last = ohm.length - 1;
+    for (int m = 0; m < MOTIONS; m++) {
+      for (int i = 0; i <= last; i++) {
+        boolean floor = i == 0;
+        boolean rim = i == last;
+        s.volumeLow[m][i] = floor ? volumeLow[m][i] : Math.max(0, volumeLow[m][i] - volume);
+        s.volumeHigh[m][i] = rim ? volumeHigh[m][i] : Math.min(capacity, volumeHigh[m][i] + volume);
+        if (hasLevels()) {
+          s.levelLow[m][i] = floor ? levelLow[m][i] : levelOf(s.volumeLow[m][i]);
+          s.levelHigh[m][i] = rim ? levelHigh[m][i] : levelOf(s.volumeHigh[m][i]);
+        }
+      }
+    }
+    return s;
+  }
+
+  /** Level of a volume; below a table's first point 0, as only that is sure. */
+  private double levelOf(double volume) {
+    return volume < tank.lowestVolume() ? 0 : tank.level(volume);
+  }
+
   /** Number of steps. */
   public int size() {
     return ohm.length;
@@ -343,6 +377,23 @@ public final class Staircase {
       widest = Math.max(widest, volumeHigh[m][i] - volumeLow[m][i]);
     }
     return widest;
+  }
+
+  /**
+   * Highest of the steps between the lowest and the top one, motion unknown, m; of all steps when
+   * there are only two. A fall by so much changes the reading wherever it begins.
+   *
+   * @throws Impossible if the tank's shape is unknown
+   */
+  public double highestMiddleStep() {
+    double[] low = levels(levelLow)[Motion.UNKNOWN.ordinal()];
+    double[] high = levelHigh[Motion.UNKNOWN.ordinal()];
+    int skip = ohm.length > 2 ? 1 : 0;
+    double highest = 0;
+    for (int i = skip; i < ohm.length - skip; i++) {
+      highest = Math.max(highest, high[i] - low[i]);
+    }
+    return highest;
   }
 
   /**
