@@ -12,6 +12,7 @@ public final class Commands {
     {"build", "head"},
     {"build", "pump"},
     {"build", "tank"},
+    {"feed", "topup"},
     {"plans", "check"},
     {"plans", "plan"},
     {"plans", "units"},
@@ -35,6 +36,8 @@ public final class Commands {
         return null;
       case "tank":
         return new TankCommand();
+      case "topup":
+        return new TopupCommand();
       case "check":
         return new CheckCommand();
       case "plan":

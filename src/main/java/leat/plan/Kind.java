@@ -326,6 +326,20 @@ public abstract class Kind {
         }
       };
 
+  /** A volume or from one to another: "31 L", "28..34 L"; a {@link leat.quantity.Span}. */
+  public static final Kind VOLUMES =
+      new Kind("a volume, or a volume to a volume") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          return Compounds.rangeOrOne(typed, Dimension.VOLUME);
+        }
+
+        @Override
+        String schema() {
+          return "\"type\":\"string\"";
+        }
+      };
+
   /**
    * When the tank is topped up: "at low", "daily" or "every 3 d"; a {@link leat.quantity.Cadence}.
    */
