@@ -13,6 +13,7 @@ public final class Commands {
     {"build", "pump"},
     {"build", "tank"},
     {"feed", "topup"},
+    {"feed", "acid"},
     {"plans", "check"},
     {"plans", "plan"},
     {"plans", "units"},
@@ -38,6 +39,8 @@ public final class Commands {
         return new TankCommand();
       case "topup":
         return new TopupCommand();
+      case "acid":
+        return new AcidCommand();
       case "check":
         return new CheckCommand();
       case "plan":

@@ -473,18 +473,19 @@ final class TopupCommand extends Command {
     if (band == null) {
       answer.figure(row, DRAIN);
       answer.figure(row, FEED, split(call, one, feed));
-      if (cans != null && cans.count() > 0) {
-        answer.figure("carry", carried(cans));
+    } else {
+      Phrase drain = Phrase.of();
+      if (band.drainHighL() > 0) {
+        drain.addBare(shown(row, DRAIN_LOW), Show.L).add(" to ");
       }
-      return;
+      answer.figure("drain", drain.add(shown(row, DRAIN_HIGH), Show.L));
+      if (feed.ratesMlPerL().length > 1) {
+        answer.figure("feed, middle", split(call, one, feed));
+      }
     }
-    answer.figure(
-        "drain",
-        Phrase.of()
-            .addBare(shown(row, DRAIN_LOW), Show.L)
-            .add(" to ")
-            .add(shown(row, DRAIN_HIGH), Show.L));
-    answer.figure("feed is", split(call, one, feed));
+    if (cans != null && cans.count() > 0) {
+      answer.figure("carry", carried(cans));
+    }
   }
 
   private static Phrase split(Call call, Topup.Answer one, FeedParts feed) {
