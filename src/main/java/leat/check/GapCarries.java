@@ -1,0 +1,41 @@
+package leat.check;
+
+import java.util.OptionalDouble;
+import leat.answer.Phrase;
+import leat.answer.Show;
+import leat.hydraulics.Gap;
+import leat.hydraulics.ManifoldFlow;
+import leat.system.TowerAt;
+
+/** The spreader's gap carries the flow. */
+final class GapCarries extends TowerRule {
+  GapCarries() {
+    super(
+        At.FULL,
+        "gap-carries",
+        AT_MOST,
+        Show.MM,
+        0.010,
+        PRACTICE,
+        "towers[].cap.gap towers[].cap.spreader pump tank.full",
+        "Depth of water that stands on the spreader so that the slot carries the flow, with the tank full. Deeper runs over or back down the riser.");
+  }
+
+  @Override
+  Finding judge(Subject subject, TowerAt tower, ManifoldFlow flows) {
+    if (!tower.reaches()) {
+      return null;
+    }
+    Gap gap = tower.gap();
+    if (gap == null) {
+      return Finding.unknown(
+          this, Phrase.of("needs " + key(tower, "cap.gap") + " and " + key(tower, "cap.spreader")));
+    }
+    double limit = limit(subject);
+    OptionalDouble width = tower.slotForDepth(limit);
+    Phrase advice =
+        Phrase.of(key(tower, "cap.gap") + " of ")
+            .addOrDash(width.isPresent() ? Double.valueOf(width.getAsDouble()) : null, Show.MM);
+    return atMost(gap.standingDepth(), limit, Verdict.WARN, advice);
+  }
+}
