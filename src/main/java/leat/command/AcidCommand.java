@@ -1,6 +1,5 @@
 package leat.command;
 
-import java.util.List;
 import leat.answer.Answer;
 import leat.answer.Column;
 import leat.answer.Phrase;
@@ -8,15 +7,13 @@ import leat.answer.Row;
 import leat.answer.Show;
 import leat.answer.Working;
 import leat.plan.Kind;
-import leat.plan.Refused;
 import leat.plan.Section;
 import leat.quantity.Dimension;
-import leat.quantity.Nearest;
 import leat.quantity.Units;
 import leat.solution.Acid;
 import leat.solution.AcidNeed;
-import leat.solution.Acids;
 import leat.solution.Carbonate;
+import leat.system.AcidOf;
 import leat.system.TankOf;
 
 /** {@code leat acid}: acid to bring water of an alkalinity to a pH. */
@@ -200,15 +197,8 @@ final class AcidCommand extends Command {
     if (!section.has("name")) {
       throw call.hasPlan() ? section.missing("name") : call.needs("--acid");
     }
-    String name = section.text("name");
     Double density = call.above0("--density");
-    Acid acid =
-        density == null ? Acids.named(name) : Acids.named(name, Units.KG_L.fromBase(density));
-    if (acid == null) {
-      List<String> names = Acids.names();
-      throw new Refused(CommandErrors.unknownWord("acid", name, Nearest.of(name, names), names));
-    }
-    return acid;
+    return AcidOf.of(section, density == null ? 0 : Units.KG_L.fromBase(density));
   }
 
   private static Row row(Answer answer, AcidNeed.Answer need, double volume) {

@@ -14,6 +14,8 @@ public final class Commands {
     {"build", "tank"},
     {"feed", "topup"},
     {"feed", "acid"},
+    {"feed", "stock"},
+    {"feed", "clean"},
     {"plans", "check"},
     {"plans", "plan"},
     {"plans", "units"},
@@ -41,6 +43,10 @@ public final class Commands {
         return new TopupCommand();
       case "acid":
         return new AcidCommand();
+      case "stock":
+        return new StockCommand();
+      case "clean":
+        return new CleanCommand();
       case "check":
         return new CheckCommand();
       case "plan":

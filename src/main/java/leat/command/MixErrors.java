@@ -23,4 +23,15 @@ public final class MixErrors {
             + typed
             + "\"");
   }
+
+  /** A salt that the table of stock bottles lacks. */
+  public static Problem unknownSalt(String typed) {
+    return new Problem("unknown-stock-salt", null, "--weigh", leat.system.StockOf.unknown(typed));
+  }
+
+  /** A salt weighed below zero. */
+  public static Problem negativeWeight(String salt) {
+    return new Problem(
+        "negative-weight", null, "--weigh " + salt, "a weight cannot be negative; leave it out");
+  }
 }
