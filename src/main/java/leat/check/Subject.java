@@ -1,6 +1,7 @@
 package leat.check;
 
 import leat.hydraulics.ManifoldFlow;
+import leat.level.Sender;
 import leat.level.Tank;
 import leat.plan.Named;
 import leat.plan.Plan;
@@ -8,6 +9,7 @@ import leat.plan.Refused;
 import leat.plan.Section;
 import leat.quantity.QuantityReader;
 import leat.quantity.Unreadable;
+import leat.system.SenderOf;
 import leat.system.TankOf;
 import leat.system.Waterway;
 
@@ -18,6 +20,7 @@ public final class Subject {
   private Waterway waterway;
   private ManifoldFlow flowsLow;
   private ManifoldFlow flowsFull;
+  private Sender sender;
 
   /** The plan to judge. */
   public Subject(Plan plan) {
@@ -40,6 +43,14 @@ public final class Subject {
       tank = TankOf.of(plan.section("tank"));
     }
     return tank;
+  }
+
+  /** The sender in its tank. */
+  public Sender sender() {
+    if (sender == null) {
+      sender = SenderOf.of(plan);
+    }
+    return sender;
   }
 
   /** The water's way, solved at the low mark and at full. */

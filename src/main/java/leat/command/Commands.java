@@ -12,6 +12,7 @@ public final class Commands {
     {"build", "head"},
     {"build", "pump"},
     {"build", "tank"},
+    {"sense", "level"},
     {"feed", "topup"},
     {"feed", "acid"},
     {"feed", "stock"},
@@ -39,6 +40,8 @@ public final class Commands {
         return new PumpCommand();
       case "tank":
         return new TankCommand();
+      case "level":
+        return new LevelCommand();
       case "topup":
         return new TopupCommand();
       case "acid":
@@ -64,6 +67,14 @@ public final class Commands {
    */
   static Command of(String first, String second) {
     switch (first + " " + second) {
+      case "level table":
+        return new LevelTableCommand();
+      case "level ladder":
+        return new LevelLadderCommand();
+      case "level divider":
+        return new LevelDividerCommand();
+      case "level fit":
+        return new LevelFitCommand();
       default:
         return null;
     }

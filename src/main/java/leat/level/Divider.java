@@ -144,6 +144,18 @@ public record Divider(
     return code == topCode() || code / codes() * reference / supply >= 1;
   }
 
+  /**
+   * Whether a code has no lower bound of ohms but the lead: the top code of a sender on the high
+   * side, when the reference lies under the supply and clips it.
+   *
+   * @param code the code
+   * @throws Impossible if the ADC has no such code
+   */
+  public boolean isUnderRange(int code) {
+    checkCode(code);
+    return side == Side.HIGH && code == topCode() && reference < supply;
+  }
+
   private void checkCode(int code) {
     if (code < 0) {
       throw new Impossible("counts", "an ADC's counts cannot be negative");
@@ -234,11 +246,14 @@ public record Divider(
    *
    * @param code the code
    * @param lead the sender's lead, ohm
-   * @throws Impossible if the ADC has no such code, or it is over range
+   * @throws Impossible if the ADC has no such code, or it is over or under range
    */
   public double ohm(int code, double lead) {
     if (isOverRange(code)) {
       throw new Impossible("counts", "the end code has no resistance: open or over range");
+    }
+    if (isUnderRange(code)) {
+      throw new Impossible("counts", "the top code has no resistance: the reference clips it");
     }
     return inverse(code / codes() * reference / supply, fixed) - lead;
   }
@@ -268,7 +283,9 @@ public record Divider(
    * @throws Impossible if the ADC has no such code
    */
   public Double lowerBound(int code, double lead) {
-    checkCode(code);
+    if (isUnderRange(code)) {
+      return -lead;
+    }
     double share =
         side == Side.LOW
             ? Math.max(0, code - 0.5 - adcError) / codes() * leastScale()

@@ -188,9 +188,18 @@ public final class Ladder {
 
   /** Greatest distance of neighbouring reeds, m. */
   public double greatestPitch() {
+    return greatestPitch(reed);
+  }
+
+  /**
+   * Greatest distance of neighbouring reeds, m.
+   *
+   * @param reeds their levels, m, rising
+   */
+  public static double greatestPitch(double[] reeds) {
     double most = 0;
-    for (int i = 1; i < reed.length; i++) {
-      most = Math.max(most, reed[i] - reed[i - 1]);
+    for (int i = 1; i < reeds.length; i++) {
+      most = Math.max(most, reeds[i] - reeds[i - 1]);
     }
     return most;
   }

@@ -30,6 +30,11 @@ public final class Reading {
     return status;
   }
 
+  /** Steps of the sender that was read; null before the first reading. */
+  public Staircase staircase() {
+    return sender == null ? null : sender.staircase();
+  }
+
   /** Whether there is a number: false for no reading. It may be infinite, for a broken wire. */
   public boolean hasOhm() {
     return status != Status.NO_READING;

@@ -158,6 +158,15 @@ public final class Sender {
     }
   }
 
+  /** Number of neighbouring steps whose windows overlap, so that a reading may mean either. */
+  public int overlaps() {
+    int n = 0;
+    for (int k = 0; k + 1 < windowLow.length; k++) {
+      n += windowHigh[k] >= windowLow[k + 1] ? 1 : 0;
+    }
+    return n;
+  }
+
   /** Its steps. */
   public Staircase staircase() {
     return staircase;
@@ -205,10 +214,16 @@ public final class Sender {
    * @param motion which way the level has moved since the reading began
    * @param out filled with the answer
    * @return {@code out}; at the end code that has no upper bound the status is open when even its
-   *     lower bound is, else over-range, and the ohms are those of that bound
+   *     lower bound is, else over-range, and the ohms are those of that bound; at a top code that
+   *     the reference clips on the high side it is under-range, the ohms those of its upper bound
    * @throws Impossible if the ADC has no such code
    */
   public Reading decodeCode(int code, Divider divider, Motion motion, Reading out) {
+    if (divider.isUnderRange(code)) {
+      decode(divider.band(code, 0).high(), motion, out);
+      out.status = Status.UNDER_RANGE;
+      return out;
+    }
     if (!divider.isOverRange(code)) {
       return decode(divider.ohm(code, 0), motion, out);
     }

@@ -284,6 +284,37 @@ public record SenderFit(
     return edges;
   }
 
+  /**
+   * Index, by volume, of the reading of a step that lies furthest from the step's median; of equal
+   * ones the first.
+   *
+   * @param step the step, from the bottom
+   */
+  public int furthest(int step) {
+    Step s = steps.get(step);
+    double[] own = Arrays.copyOfRange(raw, s.first(), s.first() + s.readings());
+    Arrays.sort(own);
+    double median = (own[(own.length - 1) / 2] + own[own.length / 2]) / 2;
+    int worst = s.first();
+    for (int i = s.first(); i < s.first() + s.readings(); i++) {
+      if (Math.abs(raw[i] - median) > Math.abs(raw[worst] - median)) {
+        worst = i;
+      }
+    }
+    return worst;
+  }
+
+  /** Greatest residual of the steps that are not suspect, ohm. */
+  public double soundMax() {
+    double most = 0;
+    for (Step s : steps) {
+      for (int i = s.first(); i < s.first() + s.readings() && !s.suspect(); i++) {
+        most = Math.max(most, Math.abs(raw[i] - s.ohm()));
+      }
+    }
+    return most;
+  }
+
   /** Number of steps that are suspect. */
   public int suspects() {
     int n = 0;

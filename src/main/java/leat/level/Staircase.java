@@ -346,6 +346,23 @@ public final class Staircase {
   }
 
   /**
+   * Highest of the steps between the lowest and the top one, motion unknown, m; of all steps when
+   * there are only two. A fall by so much changes the reading wherever it begins.
+   *
+   * @throws Impossible if the tank's shape is unknown
+   */
+  public double highestMiddleStep() {
+    double[] low = levels(levelLow)[Motion.UNKNOWN.ordinal()];
+    double[] high = levelHigh[Motion.UNKNOWN.ordinal()];
+    int skip = ohm.length > 2 ? 1 : 0;
+    double highest = 0;
+    for (int i = skip; i < ohm.length - skip; i++) {
+      highest = Math.max(highest, high[i] - low[i]);
+    }
+    return highest;
+  }
+
+  /**
    * The step read at a level for a given motion, from the bottom; -1 when the sender reads open
    * there (reeds further apart than they reach). With motion unknown the lower of two possible.
    *

@@ -216,6 +216,9 @@ public final class Keys {
                 q("area", AREA, "60 cm2", "its plan area").above0(),
                 length("from", "0 mm", "level of its foot"),
                 length("to", "80 mm", "level of its top")),
+            q("holds", VOLUME, "60 L", "litres to the rim, poured in, when the shape is unknown")
+                .above0(),
+            q("holds_full", VOLUME, "52 L", "litres when full, when the shape is unknown").above0(),
             length("full", "280 mm", "level when full"),
             length("low", "80 mm", "lowest working level, the refill mark"),
             length("intake", "45 mm", "level of the pump's intake; air is drawn below"),
@@ -265,6 +268,11 @@ public final class Keys {
                 length("first", "32 mm", "level of the lowest reed's centre"),
                 length("pitch", "12 mm", "distance between reeds").above0(),
                 list(
+                    "levels",
+                    Kind.quantity(LENGTH),
+                    "[45 mm, 62 mm, 78 mm]",
+                    "level of each reed's centre, where the pitch is not even"),
+                list(
                     "resistors",
                     Kind.quantity(RESISTANCE),
                     "[0 ohm, 10 ohm]",
@@ -289,6 +297,13 @@ public final class Keys {
             q("below", RESISTANCE, "10 ohm", "reading under the first edge").from0(),
             length("hysteresis", "4 mm", "how much lower a reading lasts while the level falls")
                 .byDefault("0 mm", "no hysteresis"),
+            q(
+                    "hysteresis_volume",
+                    VOLUME,
+                    "0.8 L",
+                    "the same in litres, for a tank of unknown shape")
+                .from0()
+                .byDefault("0 L", "no hysteresis"),
             q("tolerance", SHARE, "2 %", "tolerance of the sender's resistors")
                 .from0()
                 .byDefault("1 %", "resistors 1 %"),
@@ -328,9 +343,9 @@ public final class Keys {
                 q("reference_tolerance", SHARE, "2 %", "tolerance of the reference")
                     .from0()
                     .byDefault("0 %", "reference exact"),
-                one("adc_error", Kind.NUMBER, "4", "error of the ADC in counts")
+                one("adc_error", Kind.NUMBER, "3", "error of the ADC in counts")
                     .from0()
-                    .byDefault("4", "ADC good to 4 counts"),
+                    .byDefault("3", "ADC good to 3 counts"),
                 one("blind", Kind.COUNT, "100", "counts near 0 that the ADC cannot read")
                     .byDefault("0", "no blind counts"),
                 one(
