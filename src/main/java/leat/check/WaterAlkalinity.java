@@ -46,10 +46,13 @@ final class WaterAlkalinity extends DeclaredRule {
         Phrase.of("left alone it climbs towards pH ")
             .number(Carbonate.at(celsius).openPh(value, Carbonate.STUFFY_AIR_PPM), 2)
             .add(" or more in a week; ");
-    if (added > 0 && !acid.has("name") && citricHelps(subject, alkalinity, celsius, limit * full / added)) {
+    if (added > 0
+        && !acid.has("name")
+        && citricHelps(subject, alkalinity, celsius, limit * full / added)) {
       advice.add("feed.acid of {name: citric}; or ");
     }
-    double most = poured <= 0 || added <= 0 ? alkalinity : limit * full / added * (alkalinity / poured);
+    double most =
+        poured <= 0 || added <= 0 ? alkalinity : limit * full / added * (alkalinity / poured);
     advice.add("rain in the can, down to water.alkalinity ");
     advice.number(Math.floor(10 * most) / 10, 3).add(" meq/L");
     return List.of(atMost(value, limit, Verdict.WARN, advice));

@@ -6,7 +6,9 @@ import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.answer.Show;
 import leat.answer.Working;
-import leat.level.Tank;
+import leat.level.Divider;
+import leat.level.Reading;
+import leat.level.Status;
 import leat.plan.Kind;
 import leat.plan.Plan;
 import leat.plan.Refused;
@@ -19,6 +21,7 @@ import leat.solution.Topup;
 import leat.solution.TopupAsk;
 import leat.solution.TopupBand;
 import leat.system.ConcentrateOf;
+import leat.system.SenderOf;
 import leat.system.TankOf;
 
 /** {@code leat topup}: what to drain and add to reach a volume and an EC. */
@@ -38,6 +41,7 @@ final class TopupCommand extends Command {
   static final Column OVERFLOW = Column.of("rain_overflow_L", "ran over", Show.L);
   static final Column CANS = Column.plain("cans", "cans");
   static final Column LAST_CAN = Column.of("last_can_L", "in the last can", Show.L);
+  static final Column SENDER = Column.plain("sender_status", "sender");
   static final Column VOLUME_LOW = Column.of("volume_low_L", "at least", Show.L);
   static final Column VOLUME_HIGH = Column.of("volume_high_L", "at most", Show.L);
   static final Column DRAIN_LOW = Column.of("drain_low_L", "drain at least", Show.L);
@@ -71,6 +75,7 @@ final class TopupCommand extends Command {
     LAST_CAN
   };
   private static final Column[] BAND = {
+    SENDER,
     VOLUME_LOW,
     VOLUME_HIGH,
     DRAIN_LOW,
@@ -87,7 +92,6 @@ final class TopupCommand extends Command {
 
   private static final Kind VOLUME = Kind.quantity(Dimension.VOLUME);
   private static final Kind EC = Kind.quantity(Dimension.EC);
-  private static final Show SMALL_EC = Show.MS_CM.digits(2);
 
   @Override
   public String name() {
@@ -108,6 +112,14 @@ final class TopupCommand extends Command {
           Kind.VOLUMES,
           "31 L",
           "what is in the tank; from a stepped sender a band, such as \"28..34 L\""),
+      Flag.of(
+          "--reading",
+          "OHM",
+          Kind.TEXT,
+          "119",
+          "instead of a volume, what the plan's sender reads, with the pump off"),
+      LevelCommand.COUNTS,
+      LevelColumns.MOTION,
       Flag.of("--ec", "EC", EC, "2.1 mS/cm", "its EC at 25 C"),
       Flag.of("--full", "VOLUME", VOLUME, "45 L", "litres at the full mark; the plan's otherwise"),
       Flag.of("--target", "EC", EC, "1.6 mS/cm", "EC aimed at").sets("target.ec"),
@@ -152,6 +164,7 @@ final class TopupCommand extends Command {
       "topup --volume \"31 L\" --ec \"2.1 mS/cm\" --full \"45 L\" --target \"1.6 mS/cm\" --water-ec \"0.3 mS/cm\" --rate \"5 mL/L\" --rate-ec \"1.9 mS/cm\"",
       "topup --volume \"28..34 L\" --ec \"2.1 mS/cm\" --full \"45 L\" --target \"1.6 mS/cm\" --water-ec \"0.3 mS/cm\" --rate \"5 mL/L\" --rate-ec \"1.9 mS/cm\" --format json",
       "topup --plan hard-water.yaml --volume \"24 L\" --ec \"1.9 mS/cm\" --rainfall \"12 mm\"",
+      "topup --plan hard-water.yaml --reading 119 --ec \"1.9 mS/cm\"",
     };
   }
 
@@ -160,38 +173,123 @@ final class TopupCommand extends Command {
     return new String[] {"leat-dose(1)", "leat-acid(1)", "leat-level(1)", "leat-plan(5)"};
   }
 
+  /** What is in the tank, m3: one volume, or a band. */
+  private static final class Held {
+    final double low;
+    final double middle;
+    final double high;
+    final Reading reading;
+
+    Held(double low, double middle, double high, Reading reading) {
+      this.low = low;
+      this.middle = middle;
+      this.high = high;
+      this.reading = reading;
+    }
+
+    boolean isBand() {
+      return reading != null || high > low;
+    }
+  }
+
   @Override
   public Answer answer(Call call) {
     Plan plan = call.plan();
-    Span volume = volume(call);
     FeedParts feed = feed(call);
-    TopupAsk ask = ask(call, volume, feed);
-    boolean band = volume.isRange();
+    if (call.has("--reading")) {
+      Reading reading = reading(call);
+      if (!reading.hasBand()) {
+        return fault(call, feed, reading);
+      }
+      return answer(
+          call,
+          plan,
+          feed,
+          new Held(reading.volumeLow(), reading.volume(), reading.volumeHigh(), reading));
+    }
+    return answer(call, plan, feed, volume(call));
+  }
+
+  private Answer answer(Call call, Plan plan, FeedParts feed, Held held) {
+    TopupAsk ask = ask(call, held, feed);
+    boolean band = held.isBand();
     Answer answer = new Answer(columns(band, feed));
     TopupBand solved =
-        band
-            ? TopupBand.solve(
-                ask, Litres.of(volume.low().value()), Litres.of(volume.high().value()))
-            : null;
+        band ? TopupBand.solve(ask, Litres.of(held.low), Litres.of(held.high)) : null;
     Topup.Answer one = band ? solved.middle() : Topup.solve(ask);
     Row row = row(answer, one, feed).set(FULL, Litres.base(ask.fullL()));
     Cans cans = cans(plan, one, row);
     if (band) {
-      bandRow(row, solved, volume);
+      bandRow(row, solved, held);
     }
     if (!one.reached()) {
       refusal(answer, row, ask, one);
     } else if (band) {
-      bandText(answer, row, solved, ask, volume);
+      bandText(answer, row, solved, ask, held);
     } else {
       text(answer, row, one, ask);
     }
     figures(call, answer, row, one, solved, feed, cans);
     workings(answer, ask, one);
     call.withTaken(answer);
+    if (held.reading != null) {
+      readingMinds(answer, plan, held.reading);
+    }
     minds(answer, ask, one, solved);
     next(call, answer, one, band);
     return one.reached() ? answer : answer.no();
+  }
+
+  private Reading reading(Call call) {
+    if (call.has("--volume")) {
+      throw new Refused(CommandErrors.notBoth(this, "--volume", "--reading"));
+    }
+    if (!call.hasPlan() && !call.has("--set")) {
+      throw new Refused(CommandErrors.neededPlan(this));
+    }
+    Plan plan = call.plan();
+    Divider divider = call.has("--counts") ? SenderOf.divider(plan.section("sender")) : null;
+    return new SenderReading(SenderOf.of(plan), divider, LevelColumns.motion(call))
+        .ofOperand(call.text("--reading"));
+  }
+
+  private static Answer fault(Call call, FeedParts feed, Reading reading) {
+    Answer answer = new Answer(columns(true, feed));
+    answer.row().set(SENDER, reading.status().word()).set(STATUS, "no-volume");
+    answer.sentence(
+        Phrase.of(
+            "The sender reads "
+                + reading.status().word()
+                + ": what is in the tank is not known, and nothing is to be poured."));
+    call.withTaken(answer);
+    return answer
+        .next(
+            "measure the level with a stick: leat tank --plan "
+                + call.planName()
+                + " --level ... , then leat topup --volume ...")
+        .no();
+  }
+
+  private static void readingMinds(Answer answer, Plan plan, Reading reading) {
+    if (reading.status() != Status.OK) {
+      answer.mind(
+          "sender-doubt",
+          reading.status() == Status.BETWEEN_STEPS
+              ? "a reading between two steps is a poor contact or a wet plug more often than a"
+                  + " level; look if it comes again."
+              : "the sender's reading is not plain ("
+                  + reading.status().word()
+                  + "): look into the"
+                  + " tank before you pour.");
+    }
+    Double heldUp = plan.root().maybe("hold_up");
+    answer.mind(
+        "pump-off",
+        heldUp == null
+            ? Phrase.of("read with the pump off: running towers hold some litres.")
+            : Phrase.of("read with the pump off: running towers hold ")
+                .add(heldUp, Show.L)
+                .add("."));
   }
 
   private static Column[] columns(boolean band, FeedParts feed) {
@@ -217,7 +315,7 @@ final class TopupCommand extends Command {
     return true;
   }
 
-  private Span volume(Call call) {
+  private Held volume(Call call) {
     Span span = (Span) call.value("--volume");
     if (span == null) {
       throw call.needs("--volume");
@@ -232,7 +330,7 @@ final class TopupCommand extends Command {
         throw new Refused(MixErrors.overTheRim(call.text("--volume"), capacity));
       }
     }
-    return span;
+    return new Held(span.low().value(), span.middle(), span.high().value(), null);
   }
 
   private static FeedParts feed(Call call) {
@@ -254,10 +352,10 @@ final class TopupCommand extends Command {
     return FeedParts.sharing(rate, parts == null ? 1 : parts.intValue(), section.need("rate_ec"));
   }
 
-  private TopupAsk ask(Call call, Span volume, FeedParts feed) {
+  private TopupAsk ask(Call call, Held held, FeedParts feed) {
     Plan plan = call.plan();
     Double ec = call.from0("--ec");
-    if (ec == null) {
+    if (ec == null && held.high > 0) {
       throw call.needs("--ec");
     }
     Double full = call.above0("--full");
@@ -265,9 +363,7 @@ final class TopupCommand extends Command {
       if (!call.hasPlan()) {
         throw call.needs("--full");
       }
-      Section tank = plan.section("tank");
-      Tank shape = TankOf.of(tank);
-      full = shape.volume(tank.need("full"));
+      full = SenderOf.fullVolume(plan);
     }
     Section target = plan.section("target");
     if (!target.has("ec") && !call.hasPlan()) {
@@ -284,8 +380,8 @@ final class TopupCommand extends Command {
                 .getOr("ec", Topup.RAIN_EC_MS_CM, "rain " + Topup.RAIN_EC_MS_CM + " mS/cm")
             : Topup.RAIN_EC_MS_CM;
     return new TopupAsk(
-        Litres.of(volume.middle()),
-        ec,
+        Litres.of(held.middle),
+        ec == null ? 0 : ec,
         Litres.of(full),
         target.need("ec"),
         water.need("ec"),
@@ -346,9 +442,10 @@ final class TopupCommand extends Command {
     return cans;
   }
 
-  private static void bandRow(Row row, TopupBand band, Span volume) {
-    row.set(VOLUME_LOW, volume.low().value())
-        .set(VOLUME_HIGH, volume.high().value())
+  private static void bandRow(Row row, TopupBand band, Held held) {
+    row.set(SENDER, held.reading == null ? null : held.reading.status().word())
+        .set(VOLUME_LOW, held.low)
+        .set(VOLUME_HIGH, held.high)
         .set(DRAIN_LOW, Litres.base(band.drainLowL()))
         .set(DRAIN_HIGH, Litres.base(band.drainHighL()))
         .set(WATER_LOW, Litres.base(band.waterLowL()))
@@ -387,7 +484,7 @@ final class TopupCommand extends Command {
     answer.sentence(one.drainL() > 0 || !water && !feed ? words : words.add(" Drain nothing."));
   }
 
-  private static void bandText(Answer answer, Row row, TopupBand band, TopupAsk ask, Span volume) {
+  private static void bandText(Answer answer, Row row, TopupBand band, TopupAsk ask, Held held) {
     Phrase words =
         Phrase.of("Fill to the mark, stir, measure, dose: ")
             .addBare(shown(row, WATER_LOW), Show.L)
@@ -401,10 +498,7 @@ final class TopupCommand extends Command {
     answer.sentence(words);
     answer.figure(
         "in the tank",
-        Phrase.of()
-            .addBare(volume.low().value(), Show.L)
-            .add(" to ")
-            .add(volume.high().value(), Show.L),
+        Phrase.of().addBare(held.low, Show.L).add(" to ").add(held.high, Show.L),
         Phrase.of("full at ").add(Litres.base(ask.fullL()), Show.L));
     answer.figure(
         "middle recipe",
@@ -511,6 +605,12 @@ final class TopupCommand extends Command {
 
   private static Phrase carried(Cans cans) {
     Phrase words = Phrase.of().count(cans.count()).add(cans.count() == 1 ? " can" : " cans");
+    if (cans.full() > 0 && cans.lastL() > 0 && cans.lastL() < Topup.CUP_L) {
+      return Phrase.of()
+          .count(cans.full())
+          .add(cans.full() == 1 ? " can and " : " cans and ")
+          .add(Litres.base(cans.lastL()), Show.ML);
+    }
     if (cans.lastL() > 0 && cans.full() > 0) {
       words.add(", the last with ").add(Litres.base(cans.lastL()), Show.L);
     } else if (cans.lastL() > 0) {
