@@ -6,6 +6,7 @@ import leat.answer.Show;
 import leat.plan.Section;
 import leat.quantity.Units;
 import leat.solution.Ballast;
+import leat.system.DrinksOf;
 
 /** The tank is changed before the water's own salts have built up. */
 final class ChangeInterval extends DeclaredRule {
@@ -18,7 +19,7 @@ final class ChangeInterval extends DeclaredRule {
         DAYS,
         null,
         "half of the target EC: common practice; sodium and chloride: FAO Irrigation and Drainage Paper 29 (1985)",
-        "season.change water.ec water.sodium water.chloride drinks tank.full target.ec",
+        "season.change water.ec water.sodium water.chloride drinks crops tank.full target.ec",
         "Days between changes against the day on which salts that come with every can and are not eaten reach 69 mg/L of sodium or 142 mg/L of chloride; where neither is known, on which half of the water's EC, left behind, takes half of the target EC.");
   }
 
@@ -27,8 +28,12 @@ final class ChangeInterval extends DeclaredRule {
     Section water = subject.section("water");
     Section tank = subject.section("tank");
     double full = Units.L.fromBase(subject.tank().volume(tank.need("full")));
-    double drinks = Units.L_D.fromBase(subject.plan().root().need("drinks"));
-    double every = every(subject, full, drinks);
+    double drinks = Units.L_D.fromBase(DrinksOf.perSecond(subject.plan()));
+    Section change = subject.section("season").section("change");
+    if (drinks <= 0 && change.has("or_added") && !change.has("every")) {
+      return List.of();
+    }
+    double every = every(change, full, drinks);
     Double days = days(water, "sodium", Ballast.SODIUM_MG_L, drinks, full);
     String which = "sodium is at 69 mg/L then";
     Double chloride = days(water, "chloride", Ballast.CHLORIDE_MG_L, drinks, full);
@@ -64,13 +69,12 @@ final class ChangeInterval extends DeclaredRule {
   }
 
   /** Days between changes by the plan's days or litres, whichever comes first. */
-  private static double every(Subject subject, double full, double drinks) {
-    Section change = subject.section("season").section("change");
+  private static double every(Section change, double full, double drinks) {
     Double share = change.maybe("or_added");
-    double byLitres = share == null || drinks <= 0 ? Double.MAX_VALUE : share * full / drinks;
-    if (share == null) {
+    if (share == null || drinks <= 0) {
       return Units.D.fromBase(change.need("every"));
     }
+    double byLitres = share * full / drinks;
     Double every = change.maybe("every");
     return every == null ? byLitres : Math.min(byLitres, Units.D.fromBase(every));
   }

@@ -3,6 +3,7 @@ package leat.check;
 import java.util.ArrayList;
 import java.util.List;
 import leat.answer.Phrase;
+import leat.numeric.Impossible;
 import leat.plan.Section;
 import leat.quantity.Units;
 import leat.solution.Stock;
@@ -29,6 +30,15 @@ final class PartsCompatible extends DeclaredRule {
 
   @Override
   public List<Finding> judge(Subject subject) {
+    try {
+      return judged(subject);
+    } catch (Impossible e) {
+      return List.of(
+          Finding.unknown(this, Phrase.of("feed.stock: " + e.quantity() + ": " + e.getMessage())));
+    }
+  }
+
+  private List<Finding> judged(Subject subject) {
     Section stock = subject.section("feed").section("stock");
     List<Stock.Weighed> salts = StockOf.salts(stock);
     if (salts.isEmpty()) {

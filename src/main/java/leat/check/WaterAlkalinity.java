@@ -3,6 +3,7 @@ package leat.check;
 import java.util.List;
 import leat.answer.Phrase;
 import leat.answer.Show;
+import leat.numeric.Impossible;
 import leat.plan.Section;
 import leat.quantity.Units;
 import leat.solution.Acid;
@@ -10,6 +11,7 @@ import leat.solution.AcidNeed;
 import leat.solution.AcidPour;
 import leat.solution.Carbonate;
 import leat.system.AcidOf;
+import leat.system.DrinksOf;
 
 /**
  * The alkalinity that a week of topping up brings into the tank, less what the plan's acid takes
@@ -25,17 +27,26 @@ final class WaterAlkalinity extends DeclaredRule {
         Show.MEQ_L,
         1.0,
         PRACTICE,
-        "water.alkalinity water.ph drinks tank.full target.ph feed.acid.name",
+        "water.alkalinity water.ph drinks crops tank.full target.ph feed.acid.name",
         "Alkalinity that a week of topping up leaves in each litre of the tank. It lifts the pH with every can, until iron and phosphate are locked away. An acid in the plan is counted.");
   }
 
   @Override
   public List<Finding> judge(Subject subject) {
+    try {
+      return judged(subject);
+    } catch (Impossible e) {
+      return List.of(
+          Finding.unknown(this, Phrase.of("water." + e.quantity() + ": " + e.getMessage())));
+    }
+  }
+
+  private List<Finding> judged(Subject subject) {
     Section water = subject.section("water");
     double alkalinity = water.need("alkalinity");
     Section tank = subject.section("tank");
     double full = Units.L.fromBase(subject.tank().volume(tank.need("full")));
-    double added = DAYS * Units.L_D.fromBase(subject.plan().root().need("drinks"));
+    double added = DAYS * Units.L_D.fromBase(DrinksOf.perSecond(subject.plan()));
     Section acid = subject.section("feed").section("acid");
     double celsius = water.getOr("temperature", Carbonate.USUAL_CELSIUS, "water 20 C");
     double poured =

@@ -167,7 +167,13 @@ final class AcidCommand extends Command {
     text(answer, row, need, acid);
     workings(answer, need, acid, celsius);
     minds(call, answer, water, need, acid, to);
-    answer.next("leat dose ...   after the acid, not before: feed buffers too");
+    answer.next(
+        "leat dose "
+            + (call.hasPlan() ? "--plan " + call.planName() + " " : "")
+            + "--volume \""
+            + Phrase.of(volume, Show.L).render(false)
+            + (call.hasPlan() ? "\" --from READING" : "\" --from READING ...")
+            + "   after the acid, not before: feed buffers too");
     return answer;
   }
 

@@ -20,6 +20,7 @@ import leat.solution.StockSalt;
 import leat.solution.StockSalts;
 import leat.solution.StockWater;
 import leat.system.ConcentrateOf;
+import leat.system.DrinksOf;
 import leat.system.StockOf;
 import leat.system.TankOf;
 
@@ -42,7 +43,7 @@ final class StockCommand extends Command {
   private static final double USUAL_COLDEST = 5;
   private static final double BOTTLE_PH = 5.5;
   private static final double TANK_PH = 6;
-  private static final String[] NAMES = {"none", "bottle 1", "bottle 2"};
+  private static final String[] NAMES = {"tank", "bottle 1", "bottle 2"};
 
   @Override
   public String name() {
@@ -202,7 +203,7 @@ final class StockCommand extends Command {
     Section tank = plan.section("tank");
     if (!season.has("from")
         || !season.has("to")
-        || !plan.root().has("drinks")
+        || !plan.root().has("drinks") && !plan.root().has("crops")
         || !TankOf.isKnown(tank)
         || !tank.has("full")) {
       return null;
@@ -214,7 +215,7 @@ final class StockCommand extends Command {
         Litres.of(TankOf.of(tank).volume(tank.need("full"))),
         to.toEpochDay() - from.toEpochDay() + 1,
         every == null ? null : Double.valueOf(Units.D.fromBase(every)),
-        Units.L_D.fromBase(plan.root().need("drinks")));
+        Units.L_D.fromBase(DrinksOf.perSecond(plan)));
   }
 
   private static Answer empty() {
@@ -296,6 +297,9 @@ final class StockCommand extends Command {
       bottle(answer, one, mix, NAMES[b], rate, makes, season);
       bottleMinds(answer, one, NAMES[b]);
     }
+    if (bottles == 2) {
+      neither(answer, StockBottles.of(salts, 0), mix, rate, makes, season);
+    }
     answer.figure("in the tank", Phrase.of(mix.verdict().word), tankRemark(mix));
     worst = mix.verdict().ordinal() < worst.ordinal() ? mix.verdict() : worst;
     no |= mix.verdict().no;
@@ -349,6 +353,29 @@ final class StockCommand extends Command {
           share.share() == null
               ? Phrase.of("solubility not known")
               : Phrase.of(share.share(), Show.PERCENT).add(" of what the cold can hold"));
+    }
+  }
+
+  /** Salts that belong in neither bottle. */
+  private static void neither(
+      Answer answer,
+      List<Stock.Weighed> salts,
+      Stock.Answer mix,
+      double rate,
+      double makes,
+      Double season) {
+    for (int i = 0; i < salts.size(); i++) {
+      row(answer, NAMES[0], rate, makes, season)
+          .set(SALT, salts.get(i).salt().name())
+          .set(GRAMS, Litres.baseOfG(salts.get(i).grams()))
+          .set(VERDICT, "neither-bottle")
+          .set(MIX, mix.verdict().word)
+          .set(GYPSUM, mix.index().gypsum())
+          .set(BRUSHITE, mix.index().brushite());
+      answer.figure(
+          "into the tank",
+          Phrase.of(salts.get(i).salt().name()),
+          Phrase.of(Litres.baseOfG(salts.get(i).grams()), Show.G));
     }
   }
 

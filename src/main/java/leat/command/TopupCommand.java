@@ -111,15 +111,20 @@ final class TopupCommand extends Command {
           "VOLUME",
           Kind.VOLUMES,
           "31 L",
-          "what is in the tank; from a stepped sender a band, such as \"28..34 L\""),
+          "what is in the tank; a band as 28..34 L when a stepped sender reads it"),
       Flag.of(
           "--reading",
           "OHM",
           Kind.TEXT,
           "119",
           "instead of a volume, what the plan's sender reads, with the pump off"),
-      LevelCommand.COUNTS,
-      LevelColumns.MOTION,
+      Flag.on("--counts", "the reading is counts of the ADC, through sender.divider"),
+      Flag.of(
+          "--motion",
+          "WAY",
+          Kind.choice("unknown", "rising", "falling"),
+          "falling",
+          "which way the level has moved since the reading last changed"),
       Flag.of("--ec", "EC", EC, "2.1 mS/cm", "its EC at 25 C"),
       Flag.of("--full", "VOLUME", VOLUME, "45 L", "litres at the full mark; the plan's otherwise"),
       Flag.of("--target", "EC", EC, "1.6 mS/cm", "EC aimed at").sets("target.ec"),
@@ -695,19 +700,22 @@ final class TopupCommand extends Command {
     if (band) {
       answer.next(
           "leat dose "
-              + (call.hasPlan() ? "--plan " + call.planName() + " " : "... ")
+              + (call.hasPlan() ? "--plan " + call.planName() + " " : "")
               + "--volume \""
               + Phrase.of(Litres.base(one.finalVolumeL()), Show.L).render(false)
-              + "\" --from READING   when it is filled, stirred and measured");
+              + (call.hasPlan() ? "\" --from READING" : "\" --from READING ...")
+              + "   when it is filled, stirred and measured");
       return;
     }
     if (one.waterL() > 0) {
+      String volume = Phrase.of(Litres.base(one.waterL()), Show.L).render(false);
       answer.next(
           "leat acid "
-              + (call.hasPlan() ? "--plan " + call.planName() + " " : "... ")
+              + (call.hasPlan() ? "--plan " + call.planName() + " " : "")
               + "--volume \""
-              + Phrase.of(Litres.base(one.waterL()), Show.L).render(false)
-              + "\"   hard water lifts the pH with every can");
+              + volume
+              + (call.hasPlan() ? "\"" : "\" ...")
+              + "   hard water lifts the pH with every can");
     }
   }
 }

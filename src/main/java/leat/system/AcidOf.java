@@ -1,6 +1,7 @@
 package leat.system;
 
 import java.util.List;
+import leat.numeric.Impossible;
 import leat.plan.Refused;
 import leat.plan.Section;
 import leat.quantity.Nearest;
@@ -24,7 +25,15 @@ public final class AcidOf {
    */
   public static Acid of(Section acid, double densityKgL) {
     String name = (String) acid.needRaw("name");
-    Acid found = Acids.named(name, densityKgL);
+    Acid found;
+    try {
+      found = Acids.named(name, densityKgL);
+    } catch (Impossible e) {
+      if ("density".equals(e.quantity())) {
+        throw e;
+      }
+      throw new Refused(acid.problem("name", "bad-acid", e.getMessage()));
+    }
     if (found != null) {
       return found;
     }

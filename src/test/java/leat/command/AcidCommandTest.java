@@ -169,8 +169,8 @@ class AcidCommandTest {
           4 | -15 mg/L | --alkalinity: it cannot be negative, such as "180 mg/L as CaCO3"; got "-15 mg/L"
           6 | 15 | --ph: out of the range that makes sense, such as "7.6"; got "15"
           8 | -1 | --to: out of the range that makes sense, such as "5.8"; got "-1"
-          10 | nitric-131 | strength: a strength cannot be over 100 %
-          10 | nitric | acid: its strength belongs behind the name, such as nitric-38
+          10 | nitric-131 | --acid: a strength cannot be over 100 %
+          10 | nitric | --acid: its strength belongs behind the name, such as nitric-38
           10 | nitrc-60 | --acid: no acid "nitrc-60"; did you mean "nitric-60"?
           2 | 0 L | --volume: it must be above 0; got "0 L"
           4 | 180 | --alkalinity: an alkalinity needs its unit, such as "180 mg/L as CaCO3"; got "180"
