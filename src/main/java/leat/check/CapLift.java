@@ -30,8 +30,7 @@ final class CapLift extends TowerRule {
       return Finding.unknown(this, Phrase.of("needs " + key(tower, "cap.mass")));
     }
     Phrase advice =
-        Phrase.of(key(tower, "cap.grip") + " of ")
-            .add(cap.gripToBeSafe(), Show.N)
+        Mends.of(Phrase.of(), key(tower, "cap.grip"), cap.gripToBeSafe(), Show.N)
             .add(", or fasten it");
     return atLeast(
         cap.holdDown(),

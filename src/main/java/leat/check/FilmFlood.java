@@ -1,6 +1,5 @@
 package leat.check;
 
-import java.util.OptionalDouble;
 import leat.answer.Phrase;
 import leat.answer.Show;
 import leat.hydraulics.Film;
@@ -31,14 +30,12 @@ final class FilmFlood extends TowerRule {
           : null;
     }
     double most = Film.LOADING_HIGH * film.perimeter();
-    OptionalDouble wanted = subject.waterway().wanted(tower.number());
-    double flow = wanted.isPresent() ? Math.min(wanted.getAsDouble(), tower.flow()) : tower.flow();
+
     return atMost(
-        flow,
+        tower.throttledFlow(),
         most,
         Verdict.WARN,
-        Phrase.of(key(tower, "wanted") + " of ")
-            .add(most, Show.L_MIN)
+        Mends.atMost(Phrase.of(), key(tower, "wanted"), most, Show.L_MIN)
             .add(", and close the valve to it"));
   }
 }

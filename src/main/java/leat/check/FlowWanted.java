@@ -36,7 +36,7 @@ final class FlowWanted extends TowerRule {
             wanted.getAsDouble());
     Phrase advice = Phrase.of();
     if (bore.isPresent()) {
-      advice.add(key(tower, "riser.bore") + " of ").add(bore.getAsDouble(), Show.MM).add(", or ");
+      Mends.of(advice, key(tower, "riser.bore"), bore.getAsDouble(), Show.MM).add(", or ");
     }
     advice.add("throttle the other towers, or want less");
     return atLeast(tower.flow(), wanted.getAsDouble(), Verdict.WARN, advice);

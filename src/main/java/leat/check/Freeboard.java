@@ -32,8 +32,7 @@ final class Freeboard extends DeclaredRule {
     double full = section.need("full");
     double limit = limit(subject);
     Phrase advice =
-        Phrase.of("tank.full at ")
-            .add(HeldWater.levelFor(tank, brim, limit, more), Show.MM)
+        Mends.atMost(Phrase.of(), "tank.full", HeldWater.levelFor(tank, brim, limit, more), Show.MM)
             .add("; ")
             .add(more, Show.L)
             .add(" come in");

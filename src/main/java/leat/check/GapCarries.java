@@ -34,8 +34,9 @@ final class GapCarries extends TowerRule {
     double limit = limit(subject);
     OptionalDouble width = tower.slotForDepth(limit);
     Phrase advice =
-        Phrase.of(key(tower, "cap.gap") + " of ")
-            .addOrDash(width.isPresent() ? Double.valueOf(width.getAsDouble()) : null, Show.MM);
+        width.isPresent()
+            ? Mends.of(Phrase.of(), key(tower, "cap.gap"), width.getAsDouble(), Show.MM)
+            : Phrase.of("close the valve: no gap lets that much through");
     return atMost(gap.standingDepth(), limit, Verdict.WARN, advice);
   }
 }

@@ -28,6 +28,6 @@ final class GapClogs extends TowerRule {
     }
     double limit = limit(subject);
     return atLeast(
-        gap, limit, Verdict.WARN, Phrase.of(key(tower, "cap.gap") + " of ").add(limit, Show.MM));
+        gap, limit, Verdict.WARN, Mends.of(Phrase.of(), key(tower, "cap.gap"), limit, Show.MM));
   }
 }

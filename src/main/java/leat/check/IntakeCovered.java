@@ -30,8 +30,11 @@ final class IntakeCovered extends DeclaredRule {
     double limit = limit(subject);
     double level = HeldWater.levelWithout(tank, low, held.held());
     Phrase advice =
-        Phrase.of("tank.low at ")
-            .add(HeldWater.levelBefore(tank, intake + limit, held.held()), Show.MM);
+        Mends.of(
+            Phrase.of(),
+            "tank.low",
+            HeldWater.levelBefore(tank, intake + limit, held.held()),
+            Show.MM);
     return List.of(atLeast(level - intake, limit, Verdict.FAIL, advice));
   }
 }

@@ -28,6 +28,6 @@ final class OutletOverTop extends TowerRule {
     double top = tower.top().getAsDouble();
     double outlet = tower.riser().lift() + subject.waterway().low();
     return atLeast(
-        outlet, top, Verdict.FAIL, Phrase.of(key(tower, "outlet") + " at ").add(top, Show.M));
+        outlet, top, Verdict.FAIL, Mends.of(Phrase.of(), key(tower, "outlet"), top, Show.M));
   }
 }

@@ -29,12 +29,16 @@ final class PumpMargin extends TowerRule {
     double limit = limit(subject);
     double lift = tower.riser().lift();
     Phrase advice =
-        Phrase.of("pump.shutoff_head of ")
-            .add(Mend.shutoffHeadForMargin(lift, limit, subject.waterway().derate()), Show.M)
-            .add(", or " + key(tower, "outlet") + " at ")
-            .add(
-                subject.waterway().low() + Mend.liftForMargin(subject.waterway().curve(), limit),
-                Show.M);
+        Mends.atMost(
+            Mends.of(
+                    Phrase.of(),
+                    "pump.shutoff_head",
+                    Mend.shutoffHeadForMargin(lift, limit, subject.waterway().derate()),
+                    Show.M)
+                .add(", or "),
+            key(tower, "outlet"),
+            subject.waterway().low() + Mend.liftForMargin(subject.waterway().curve(), limit),
+            Show.M);
     return atLeast(tower.marginShare().getAsDouble(), limit, Verdict.FAIL, advice);
   }
 }

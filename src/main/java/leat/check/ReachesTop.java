@@ -24,15 +24,20 @@ final class ReachesTop extends TowerRule {
   @Override
   Finding judge(Subject subject, TowerAt tower, ManifoldFlow flows) {
     double lift = tower.riser().lift();
-    double wanted = lift * (1 + OperatingPoint.USUAL_MARGIN);
+
     Phrase advice =
-        Phrase.of("pump.shutoff_head of ")
-            .add(
-                Mend.shutoffHeadForMargin(
-                    lift, OperatingPoint.USUAL_MARGIN, subject.waterway().derate()),
-                Show.M)
-            .add(", or " + key(tower, "outlet") + " at ")
-            .add(subject.waterway().low() + flows.shutoffHead() * lift / wanted, Show.M);
+        Mends.atMost(
+            Mends.of(
+                    Phrase.of(),
+                    "pump.shutoff_head",
+                    Mend.shutoffHeadForMargin(
+                        lift, OperatingPoint.USUAL_MARGIN, subject.waterway().derate()),
+                    Show.M)
+                .add(", or "),
+            key(tower, "outlet"),
+            subject.waterway().low()
+                + Mend.liftForMargin(subject.waterway().curve(), OperatingPoint.USUAL_MARGIN),
+            Show.M);
     return flows.shutoffHead() > lift
         ? atLeast(flows.shutoffHead(), lift, Verdict.FAIL, advice)
         : Finding.of(this, Verdict.FAIL, flows.shutoffHead(), lift, advice);

@@ -4,7 +4,6 @@ import leat.answer.Phrase;
 import leat.answer.Show;
 import leat.hydraulics.HeadLoss;
 import leat.hydraulics.ManifoldFlow;
-import leat.hydraulics.Mend;
 import leat.system.TowerAt;
 
 /** Water in the riser is not too fast. */
@@ -28,9 +27,12 @@ final class RiserFast extends TowerRule {
     }
     double limit = limit(subject);
     Phrase advice =
-        Phrase.of(key(tower, "riser.bore") + " of ")
-            .add(Mend.boreForVelocity(tower.flow(), limit), Show.MM)
-            .add(" at this flow, or close the valve");
-    return atMost(tower.velocity(), limit, Verdict.WARN, advice);
+        Mends.atMost(
+                Phrase.of("close the valve: "),
+                key(tower, "wanted"),
+                limit * tower.flow() / tower.velocity(),
+                Show.L_MIN)
+            .add(", or the next bore up");
+    return atMost(tower.throttledVelocity(), limit, Verdict.WARN, advice);
   }
 }

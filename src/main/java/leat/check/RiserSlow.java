@@ -4,7 +4,6 @@ import leat.answer.Phrase;
 import leat.answer.Show;
 import leat.hydraulics.HeadLoss;
 import leat.hydraulics.ManifoldFlow;
-import leat.hydraulics.Mend;
 import leat.system.TowerAt;
 
 /** Water in the riser carries air and grit along. */
@@ -28,9 +27,8 @@ final class RiserSlow extends TowerRule {
     }
     double limit = limit(subject);
     Phrase advice =
-        Phrase.of(key(tower, "riser.bore") + " of ")
-            .add(Mend.boreForVelocity(tower.flow(), limit), Show.MM)
-            .add(" at this flow");
-    return atLeast(tower.velocity(), limit, Verdict.WARN, advice);
+        Mends.atMost(Phrase.of(), key(tower, "riser.bore"), tower.boreForVelocity(limit), Show.MM)
+            .add(", or open the valve");
+    return atLeast(tower.throttledVelocity(), limit, Verdict.WARN, advice);
   }
 }

@@ -25,8 +25,7 @@ final class SiphonsBack extends TowerRule {
     double lift = tower.riser().lift();
     SiphonBack siphon = SiphonBack.of(lift, lift, 0, subject.section("pump").yes("check_valve"));
     Phrase advice =
-        Phrase.of(key(tower, "outlet") + " over ")
-            .add(subject.waterway().full(), Show.M)
+        Mends.of(Phrase.of(), key(tower, "outlet"), subject.waterway().full(), Show.M)
             .add(", and open to the air");
     return siphon.runsOn()
         ? Finding.of(this, Verdict.FAIL, lift, 0, advice)

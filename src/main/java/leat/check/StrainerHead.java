@@ -34,9 +34,9 @@ final class StrainerHead extends TowerRule {
     OptionalDouble diameter =
         StrainerOf.diameterFor(strainer, subject.waterway().water(), tower.flow(), clogged, limit);
     Phrase advice =
-        Phrase.of("strainer.diameter of ")
-            .addOrDash(
-                diameter.isPresent() ? Double.valueOf(diameter.getAsDouble()) : null, Show.MM)
+        (diameter.isPresent()
+                ? Mends.of(Phrase.of(), "strainer.diameter", diameter.getAsDouble(), Show.MM)
+                : Phrase.of("a coarser mesh"))
             .add(", or clean it sooner");
     return atMost(head, limit, Verdict.FAIL, advice);
   }

@@ -25,8 +25,11 @@ final class StrainerHolds extends DeclaredRule {
     double limit = subject.limitOr(this, strainer, "freeboard");
     double hold = Strainer.capillaryHold(strainer.need("aperture"));
     Phrase advice =
-        Phrase.of("let the mesh dip into the water, or strainer.aperture of ")
-            .add(Strainer.apertureForHold(limit), Show.MM)
+        Mends.of(
+                Phrase.of("let the mesh dip into the water, or "),
+                "strainer.aperture",
+                Strainer.apertureForHold(limit),
+                Show.MM)
             .add(" or more");
     return List.of(atMost(hold, limit, Verdict.WARN, advice));
   }

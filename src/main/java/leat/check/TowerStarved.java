@@ -35,9 +35,8 @@ final class TowerStarved extends TowerRule {
             subject.waterway().riserOf(tower.number()),
             Units.L_MIN.toBase(1));
     if (lift.isPresent()) {
-      advice
-          .add(key(tower, "outlet") + " at ")
-          .add(subject.waterway().low() + lift.getAsDouble(), Show.M);
+      Mends.atMost(
+          advice, key(tower, "outlet"), subject.waterway().low() + lift.getAsDouble(), Show.M);
     } else {
       advice.add("a stronger pump");
     }

@@ -225,6 +225,9 @@ final class PumpWords {
   }
 
   private void valves() {
+    if (dryTowers() != null) {
+      return;
+    }
     Double wanted = call.above0("--throttle-to");
     ManifoldFlow full = way.flows(levels[levels.length - 1]);
     Valves valves = Valves.of(way, full, wanted);

@@ -45,7 +45,7 @@ public final class Sender {
   public Sender(Staircase staircase, Limits limits, double fullVolume) {
     this.staircase = staircase;
     this.limits = limits;
-    this.fullVolume = Impossible.unlessPositive("full", fullVolume);
+    this.fullVolume = Bounds.volume("full", fullVolume);
     int n = staircase.size();
     this.sortedOhm = new double[n];
     this.windowLow = new double[n];
@@ -158,11 +158,22 @@ public final class Sender {
     }
   }
 
-  /** Number of neighbouring steps whose windows overlap, so that a reading may mean either. */
+  /**
+   * Whether the windows of step {@code i} and the next one stay apart; if not, a reading between
+   * them is ambiguous.
+   *
+   * @param i step, from the bottom, not the top one
+   */
+  public boolean apart(int i) {
+    int k = Math.min(position(i), position(i + 1));
+    return windowHigh[k] < windowLow[k + 1];
+  }
+
+  /** Number of neighbouring pairs of steps whose windows overlap. */
   public int overlaps() {
     int n = 0;
-    for (int k = 0; k + 1 < windowLow.length; k++) {
-      n += windowHigh[k] >= windowLow[k + 1] ? 1 : 0;
+    for (int k = 0; k + 1 < sortedOhm.length; k++) {
+      n += windowHigh[k] < windowLow[k + 1] ? 0 : 1;
     }
     return n;
   }

@@ -36,6 +36,11 @@ public final class HeldWater {
     return new HeldWater(back, held);
   }
 
+  /** What a downpour brings onto an area of m2, m3. */
+  public static double downpour(double area) {
+    return area * DOWNPOUR;
+  }
+
   /** What comes back at a stop, m3. */
   public double back() {
     return back;

@@ -68,6 +68,22 @@ public final class TowerAt {
     return riser().line().velocity(riser().line().size() - 1, flow());
   }
 
+  /** Flow once the tower's valve is closed to what is wanted, where that is told and less, m3/s. */
+  public double throttledFlow() {
+    OptionalDouble wanted = way.wanted(tower);
+    return wanted.isPresent() ? Math.min(wanted.getAsDouble(), flow()) : flow();
+  }
+
+  /** Speed in the last section of the riser at the throttled flow, m/s. */
+  public double throttledVelocity() {
+    return riser().line().velocity(riser().line().size() - 1, throttledFlow());
+  }
+
+  /** Bore in which the throttled flow runs at a speed, m. */
+  public double boreForVelocity(double velocity) {
+    return Mend.boreForVelocity(throttledFlow(), velocity);
+  }
+
   /** How high water stands over the tank's level when it does not reach, m. */
   public double standsAt() {
     return Math.max(0, flows.manifoldHead());
