@@ -165,7 +165,7 @@ class AcidCommandTest {
       delimiter = '|',
       textBlock =
           """
-          8 | 7.7 | to: acid lowers the pH and the water is under that already: no acid is needed
+          8 | 7.7 | --to "7.7": acid lowers the pH and the water is under that already: no acid is needed
           4 | -15 mg/L | --alkalinity: it cannot be negative, such as "180 mg/L as CaCO3"; got "-15 mg/L"
           6 | 15 | --ph: out of the range that makes sense, such as "7.6"; got "15"
           8 | -1 | --to: out of the range that makes sense, such as "5.8"; got "-1"
@@ -191,6 +191,7 @@ class AcidCommandTest {
     Cli cli = Cli.run(line.toArray(new String[0]));
     assertThat(cli.exit).isEqualTo(2);
     assertThat(cli.err)
-        .isEqualTo("water: the constants of carbonic acid are known from 0 to 90 C\n");
+        .isEqualTo(
+            "--temperature \"99 C\": the constants of carbonic acid are known from 0 to 90 C\n");
   }
 }

@@ -92,7 +92,7 @@ class CleanCommandTest {
   void refusals() {
     Cli strong = Cli.run("clean", "--plan", "hard-water.yaml", "--strength", "120 %");
     assertThat(strong.exit).isEqualTo(2);
-    assertThat(strong.err).isEqualTo("strength: a strength cannot be over 100 %\n");
+    assertThat(strong.err).isEqualTo("--strength \"120 %\": a strength cannot be over 100 %\n");
     assertThat(Cli.run("clean", "--with", "vinegar").err).contains("hypochlorite, peroxide");
     assertThat(Cli.run("clean", "--with", "peroxide").err)
         .startsWith("leat clean: --strength is needed");

@@ -303,7 +303,7 @@ class TopupCommandTest {
           --full | 0 L | --full: it must be above 0; got "0 L"
           --rate | 0 mL/L | --rate: it must be above 0; got "0 mL/L"
           --rain | -1 L | --rain: it cannot be negative; got "-1 L"
-          --parts | 21 | parts: a feed has 1 to 20 parts
+          --parts | 21 | --parts "21": a feed has 1 to 20 parts
           --water-ec | 190 mS/cm | target: ?
           """)
   void refuses(String flag, String value, String message) {
