@@ -51,8 +51,39 @@ public final class Training {
       "--format",
       "csv"
     },
+    {
+      "topup",
+      "--volume",
+      "28..34 L",
+      "--ec",
+      "2.1 mS/cm",
+      "--full",
+      "45 L",
+      "--target",
+      "1.6 mS/cm",
+      "--water-ec",
+      "0.3 mS/cm",
+      "--rate",
+      "5 mL/L",
+      "--rate-ec",
+      "1.9 mS/cm"
+    },
+    {
+      "acid",
+      "--volume",
+      "45 L",
+      "--alkalinity",
+      "180 mg/L",
+      "--ph",
+      "7.6",
+      "--to",
+      "5.8",
+      "--acid",
+      "nitric-38"
+    },
   };
   private static final String[][] PLANS = {
+    {"topup", "--plan", "hard-water.yaml", "--reading", "119", "--ec", "1.9 mS/cm"},
     {"tank", "--plan", "first-tower.yaml", "--level", "200 mm"},
     {"pump", "--plan", "terrace.yaml", "--format", "csv"},
     {"level", "83", "--plan", "sender-tub.yaml"},

@@ -55,6 +55,11 @@ public final class Answer {
     return answer;
   }
 
+  /** Its columns, in order. */
+  public Column[] columns() {
+    return columns.clone();
+  }
+
   /** JSON is an array even for one row. */
   public Answer asList() {
     list = true;

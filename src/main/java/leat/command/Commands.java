@@ -13,6 +13,10 @@ public final class Commands {
     {"build", "pump"},
     {"build", "tank"},
     {"sense", "level"},
+    {"feed", "topup"},
+    {"feed", "acid"},
+    {"feed", "stock"},
+    {"feed", "clean"},
     {"plans", "check"},
     {"plans", "plan"},
     {"plans", "units"},
@@ -38,6 +42,14 @@ public final class Commands {
         return new TankCommand();
       case "level":
         return new LevelCommand();
+      case "topup":
+        return new TopupCommand();
+      case "acid":
+        return new AcidCommand();
+      case "stock":
+        return new StockCommand();
+      case "clean":
+        return new CleanCommand();
       case "check":
         return new CheckCommand();
       case "plan":

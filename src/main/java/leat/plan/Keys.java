@@ -642,6 +642,18 @@ public final class Keys {
                 "acid against hard water",
                 one("name", Kind.TEXT, "nitric-38", "acid and strength in per cent"),
                 q("price", MONEY_PER_VOLUME, "9 EUR/L", "its price").from0()),
+            section(
+                "stock",
+                "bottles of your own salts",
+                q("bottle", VOLUME, "1 L", "size of each bottle").above0(),
+                q("makes", VOLUME, "200 L", "tower water that one bottle of each makes").above0(),
+                q("coldest", TEMPERATURE, "5 C", "coldest night where they stand"),
+                named(
+                    "grams",
+                    Kind.quantity(MASS),
+                    "{calcium-nitrate-4h2o: 180 g, potassium-nitrate: 80 g}",
+                    "what is weighed into the bottles together, by salt",
+                    null)),
             sections(
                 "salts",
                 "your own salts",

@@ -409,6 +409,34 @@ public abstract class Kind {
         }
       };
 
+  /** A salt and its grams such as "potassium-nitrate=80 g"; a {@link leat.quantity.Named}. */
+  public static final Kind GRAMS =
+      new Kind("a salt = a mass") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          return Compounds.named(typed, leat.quantity.Units.G);
+        }
+
+        @Override
+        String schema() {
+          return patterned("^[^=]+=[^=]+$");
+        }
+      };
+
+  /** A volume or from one to another: "31 L", "28..34 L"; a {@link leat.quantity.Span}. */
+  public static final Kind VOLUMES =
+      new Kind("a volume, or a volume to a volume") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          return Compounds.rangeOrOne(typed, Dimension.VOLUME);
+        }
+
+        @Override
+        String schema() {
+          return "\"type\":\"string\"";
+        }
+      };
+
   /**
    * When the tank is topped up: "at low", "daily" or "every 3 d"; a {@link leat.quantity.Cadence}.
    */

@@ -26,10 +26,10 @@ public record Cans(int count, int full, double lastL, double equalL) {
    */
   public static Cans of(double litres, double canL) {
     Limits.volume("water", litres);
-    Limits.someVolume("catch", canL);
+    Limits.someVolume("can", canL);
     double ratio = litres / canL;
     if (ratio > MOST) {
-      throw new Impossible("catch", "the can is too small: over a million of them");
+      throw new Impossible("can", "the can is too small: over a million of them");
     }
     int full = (int) Math.floor(ratio + ROUNDING);
     double last = Math.max(0, litres - full * canL);

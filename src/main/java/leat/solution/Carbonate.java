@@ -61,7 +61,7 @@ public final class Carbonate {
    */
   public static Carbonate at(double celsius) {
     Impossible.unlessWithin(
-        "water", celsius, 0, 90, "the constants of carbonic acid are known from 0 to 90 C");
+        "temperature", celsius, 0, 90, "the constants of carbonic acid are known from 0 to 90 C");
     double t = celsius + ZERO_CELSIUS_K;
     return new Carbonate(
         constant(LOG_K1, t), constant(LOG_K2, t), constant(LOG_KW, t), constant(LOG_KH, t));

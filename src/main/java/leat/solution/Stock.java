@@ -154,9 +154,9 @@ public final class Stock {
       throw new Impossible("salt", "at least one salt is needed");
     }
     Limits.someVolume("bottle", bottleL);
-    Impossible.unlessWithin("at", celsius, 0, 60, "a bottle is kept between 0 and 60 C");
+    Impossible.unlessWithin("coldest", celsius, 0, 60, "a bottle is kept between 0 and 60 C");
     Impossible.unlessWithin(
-        "dilution", dilution, 1, MOST_DILUTION, "a litre of bottle makes a litre or more");
+        "makes", dilution, 1, MOST_DILUTION, "a litre of bottle makes a litre or more");
     double[] ions = {water.calcium(), water.sulfate(), water.phosphate(), water.othersZ2()};
     for (Weighed one : salts) {
       double mmol = 1000 * one.grams / one.salt.soldGPerMol() / bottleL / dilution;

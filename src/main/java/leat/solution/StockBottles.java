@@ -110,6 +110,30 @@ public final class StockBottles {
   public record Season(double exact, int whole) {}
 
   /**
+   * Solution that a season takes: the first fill, every change, and what the plants drink, all of
+   * it at feed strength.
+   *
+   * @param fullL the tank at its full mark, L
+   * @param days length of the season, d
+   * @param changeDays days between changes of the whole tank, d; null for none
+   * @param drinksLPerDay what the plants take, L/d
+   * @return solution, L
+   * @throws Impossible if the tank is empty, the season shorter than a day or over 10 years, a
+   *     change comes oftener than daily, or the thirst is negative
+   */
+  public static double seasonL(double fullL, double days, Double changeDays, double drinksLPerDay) {
+    Limits.someVolume("full", fullL);
+    Impossible.unlessWithin("season", days, 1, 3653, "a season lasts a day to ten years");
+    Limits.volume("drinks", drinksLPerDay);
+    double changes = 0;
+    if (changeDays != null) {
+      Impossible.unlessWithin("change", changeDays, 1, 3653, "a change comes daily at most");
+      changes = Math.max(0, Math.ceil(days / changeDays - 1e-9) - 1);
+    }
+    return fullL * (1 + changes) + drinksLPerDay * days;
+  }
+
+  /**
    * Bottles that a season needs, of each kind.
    *
    * @param seasonL solution made up in the season: first fill, changes and top-ups at feed

@@ -37,6 +37,9 @@ public final class Topup {
   private static final double ROUNDING = 1e-13;
   private static final double SAME_EC = 1e-14;
 
+  /** More rain than a gauge ever showed in a day, m: the record is 1.8 (La Reunion, 1966). */
+  private static final double MOST_RAIN_M = 2;
+
   private Topup() {}
 
   /** Whether the target can be met with the tank full. */
@@ -203,6 +206,21 @@ public final class Topup {
         plain,
         Math.abs(plain - ask.targetMsCm()) <= CLOSE_ENOUGH * ask.targetMsCm(),
         ask.volumeL() > ask.fullL());
+  }
+
+  /**
+   * Rain that falls into a tank.
+   *
+   * @param areaM2 area that catches rain into the tank, m2
+   * @param depthM rain as a gauge shows it, m
+   * @return what has fallen in, L
+   * @throws leat.numeric.Impossible if one is negative, or the depth is over 2 m
+   */
+  public static double rainfallL(double areaM2, double depthM) {
+    leat.numeric.Impossible.ifNegative("rain-area", areaM2);
+    leat.numeric.Impossible.unlessWithin(
+        "rainfall", depthM, 0, MOST_RAIN_M, "no rain gauge shows more than 2 m");
+    return Limits.volume("rain", 1000 * areaM2 * depthM);
   }
 
   /**
