@@ -236,15 +236,14 @@ final class LevelFitCommand extends Command {
 
   private static SenderFit fit(Call call, Pairs pairs, Motion motion) {
     try {
-      SenderFit.Direction way = SenderFit.direction(pairs.litres, pairs.ohms);
-      if (way == SenderFit.Direction.UNCLEAR) {
+      Pours.Direction way = Pours.direction(pairs.litres, pairs.ohms);
+      if (way == Pours.Direction.UNCLEAR) {
         throw new Refused(LevelErrors.noDirection(pairs.name));
       }
       Double within = call.above0("--same-within");
-      double same =
-          within != null ? within : SenderFit.suggestedSameWithin(pairs.litres, pairs.ohms);
+      double same = within != null ? within : Pours.suggestedSameWithin(pairs.litres, pairs.ohms);
       SenderFit fit =
-          SenderFit.of(pairs.litres, pairs.ohms, motion, way == SenderFit.Direction.FALLS, same);
+          SenderFit.of(pairs.litres, pairs.ohms, motion, way == Pours.Direction.FALLS, same);
       if (fit.edges().isEmpty()) {
         throw new Refused(LevelErrors.noStep(pairs.name));
       }
