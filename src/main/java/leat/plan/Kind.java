@@ -6,6 +6,7 @@ import leat.quantity.JsonText;
 import leat.quantity.QuantityReader;
 import leat.quantity.SchemaPattern;
 import leat.quantity.Size;
+import leat.quantity.Units;
 import leat.quantity.Unreadable;
 
 /**
@@ -339,6 +340,34 @@ public abstract class Kind {
         @Override
         String schema() {
           return patterned("^(at low|daily|every .+)$");
+        }
+      };
+
+  /** A number of days: "180" or "180 d"; a Double, days. */
+  public static final Kind DAYS =
+      new Kind("a number of days") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          return QuantityReader.read(typed, Units.D).in(Units.D);
+        }
+
+        @Override
+        String schema() {
+          return "\"type\":[\"number\",\"string\"]";
+        }
+      };
+
+  /** Run and rest of a pump: "15 min/15 min"; a {@link leat.quantity.Timing}. */
+  public static final Kind TIMING =
+      new Kind("a run and a rest") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          return Compounds.timing(typed);
+        }
+
+        @Override
+        String schema() {
+          return patterned("^[^/]+/[^/]+$");
         }
       };
 }
