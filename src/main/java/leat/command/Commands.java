@@ -55,6 +55,10 @@ public final class Commands {
    */
   static Command of(String first, String second) {
     switch (first + " " + second) {
+      case "duty backup":
+        return new DutyBackupCommand();
+      case "duty cable":
+        return new DutyCableCommand();
       default:
         return null;
     }

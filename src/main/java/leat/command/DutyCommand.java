@@ -112,6 +112,31 @@ final class DutyCommand extends Command {
       DutyFlags.inrush(),
       DutyFlags.mains(),
       DutyFlags.dc(),
+      Flag.on("--suggest", "proposes the timing of least energy, from the plan's towers"),
+      Flag.of(
+          "--most-starts",
+          "RATE",
+          Kind.quantity(Dimension.RATE),
+          "4 /h",
+          "with --suggest, most starts an hour"),
+      Flag.of(
+          "--plug-water",
+          "VOLUME",
+          Kind.quantity(Dimension.VOLUME),
+          "20 mL",
+          "with --suggest, water that one plug and its roots hold"),
+      Flag.of(
+          "--plant-use",
+          "FLOW",
+          Kind.quantity(Dimension.FLOW),
+          "0.12 L/d",
+          "with --plug-water, what one plant drinks"),
+      Flag.of("--dry-limit", "TIME", DutyFlags.TIME, "30 min", "longest rest by day")
+          .sets("dry_limit.day"),
+      Flag.of("--dry-limit-night", "TIME", DutyFlags.TIME, "60 min", "longest rest at night")
+          .sets("dry_limit.night"),
+      Flag.of("--wetting", "TIME", DutyFlags.TIME, "20 s", "how long the lowest pot is wetted")
+          .sets("wetting"),
     };
   }
 
@@ -122,6 +147,9 @@ final class DutyCommand extends Command {
           + " against other timings. The period is a number of --days, or dates with --from and --to, or the plan's season.",
       "A plan may change timing and price by hour, weekday and month; both go by the local clock of site.time_zone, days of 23 and 25 hours included."
           + " The last entry that matches wins. Money is in the plan's one currency.",
+      "With --suggest and a plan it proposes the timing of least energy in whole seconds: the run as short as fill, film and wetting of the slowest tower"
+          + " let it be, the rest as long as dry_limit lets it be, by day and by night (22:00 to 06:00); and it sets longer runs and shorter rests beside it,"
+          + " which wear the relay less or wet the roots more.",
       "What a mains meter shows differs by the pump's real draw: a throttled pump takes less than its label says. Exit code 1 when a rest is longer than"
           + " dry_limit lets the roots dry.",
       "CSV has the columns of the comparison; JSON adds the saving of the first timing against each other one, and the relay's life."
@@ -134,6 +162,7 @@ final class DutyCommand extends Command {
       "duty --power \"22 W\" --run \"90 s\" --rest \"12 min\" --price \"0.31 EUR/kWh\" --days 180 --against \"15 min/15 min\"",
       "duty --power \"22 W\" --run \"90 s\" --rest \"12 min\" --controller \"1.2 W\" --relay \"10 A\" --mains \"230 V\" --format json",
       "duty --plan first-tower.yaml --price \"0.31 EUR/kWh\" --from 2027-04-10 --to 2027-10-15",
+      "duty --plan first-tower.yaml --price \"0.31 EUR/kWh\" --days 180 --suggest",
     };
   }
 
@@ -144,6 +173,15 @@ final class DutyCommand extends Command {
 
   @Override
   public Answer answer(Call call) {
+    if (call.has("--suggest")) {
+      if (!call.hasPlan()) {
+        throw new Refused(CommandErrors.neededPlan(this));
+      }
+      if (call.has("--against")) {
+        throw new Refused(CommandErrors.notBoth(this, "--suggest", "--against"));
+      }
+      return DutySuggestion.of(call, price(call));
+    }
     Timetable timetable = DutyLine.timetable(call);
     List<Object> against = call.values("--against");
     DutyLine.Terms terms = terms(call, timetable);
@@ -164,20 +202,25 @@ final class DutyCommand extends Command {
     if (!plan.section("pump").has("power") && !call.hasPlan()) {
       throw call.needs("--power");
     }
-    if (call.has("--days") && call.has("--to")) {
-      throw new Refused(CommandErrors.notBoth(this, "--days", "--to"));
-    }
-    Double share = call.from0("--standing-share");
-    TariffOf price = TariffOf.of(plan, share == null ? 0 : share);
-    if (price.hasStanding() && share == null) {
-      plan.taken().note("standing charge not counted, it is paid anyway");
-    }
+    TariffOf price = price(call);
     boolean byClock = timetable.size() > 1 || price.tariff().size() > 1;
     boolean byDate =
         !timetable.windows().everyDayAlike() || !price.tariff().windows().everyDayAlike();
     PeriodOf period =
         PeriodOf.of(plan, call.above0("--days"), call.text("--days"), byClock, byDate);
     return new DutyLine.Terms(plan, price, period);
+  }
+
+  private TariffOf price(Call call) {
+    if (call.has("--days") && call.has("--to")) {
+      throw new Refused(CommandErrors.notBoth(this, "--days", "--to"));
+    }
+    Double share = call.from0("--standing-share");
+    TariffOf price = TariffOf.of(call.plan(), share == null ? 0 : share);
+    if (price.hasStanding() && share == null) {
+      call.plan().taken().note("standing charge not counted, it is paid anyway");
+    }
+    return price;
   }
 
   private Answer answer(Call call, DutyLine.Terms terms, List<DutyLine> lines) {
@@ -206,6 +249,11 @@ final class DutyCommand extends Command {
     answer.sentence(sentence(terms, lines));
     figures(answer, terms, lines, operations);
     relay(call, answer, terms, lines.get(0));
+    DutyBounds.judge(answer, call.plan(), lines.get(0).timetable, terms.period);
+    Timetable table = lines.get(0).timetable;
+    if (terms.period.dates() != null && (table.size() > 1 || terms.price.tariff().size() > 1)) {
+      DutyDay.draw(answer, table, DutyLine.names(call, table), terms.price, terms.period.dates());
+    }
     call.withTaken(answer);
     minds(call, answer, terms, lines);
     working(answer, terms, lines.get(0));
@@ -378,9 +426,8 @@ final class DutyCommand extends Command {
     }
   }
 
-  private void minds(Call call, Answer answer, DutyLine.Terms terms, List<DutyLine> lines) {
-    Plan plan = call.plan();
-    DutyLine first = lines.get(0);
+  /** What a controller would add, when none is counted. */
+  static void controllerHint(Answer answer, Plan plan, DutyLine.Terms terms, DutyLine line) {
     if (!plan.section("controller").has("power")) {
       double more = Duty.steadyJ(CONTROLLER_HINT, terms.period.days());
       answer.mind(
@@ -390,9 +437,15 @@ final class DutyCommand extends Command {
               .add(" it adds ")
               .add(more, Show.KWH.digits(2))
               .add(", ")
-              .add(more / first.pumpJ, Show.PERCENT)
+              .add(more / line.pumpJ, Show.PERCENT)
               .add(" of what the pump itself takes."));
     }
+  }
+
+  private void minds(Call call, Answer answer, DutyLine.Terms terms, List<DutyLine> lines) {
+    Plan plan = call.plan();
+    DutyLine first = lines.get(0);
+    controllerHint(answer, plan, terms, first);
     if (DrawOf.isDirect(plan)) {
       if (plan.section("controller").section("relay").has("rated")) {
         answer.mind("direct-current-contact", Cautions.DIRECT_CURRENT_CONTACT);

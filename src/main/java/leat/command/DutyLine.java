@@ -126,4 +126,17 @@ final class DutyLine {
         + "/"
         + (rest == null ? first.typed("rest") : rest);
   }
+
+  /** What each timing of a timetable is called. */
+  static String[] names(Call call, Timetable timetable) {
+    if (timetable.size() == 1) {
+      return new String[] {name(call, timetable)};
+    }
+    List<Section> entries = call.plan().root().sections("timing");
+    String[] names = new String[timetable.size()];
+    for (int i = 0; i < names.length; i++) {
+      names[i] = TimetableOf.words(entries.get(i));
+    }
+    return names;
+  }
 }
