@@ -51,11 +51,27 @@ public final class Training {
       "--format",
       "csv"
     },
+    {
+      "duty",
+      "--power",
+      "22 W",
+      "--run",
+      "90 s",
+      "--rest",
+      "12 min",
+      "--price",
+      "0.31 EUR/kWh",
+      "--days",
+      "180",
+      "--against",
+      "15 min/15 min"
+    },
   };
   private static final String[][] PLANS = {
     {"tank", "--plan", "first-tower.yaml", "--level", "200 mm"},
     {"pump", "--plan", "terrace.yaml", "--format", "csv"},
     {"check", "terrace.yaml", "--format", "json"},
+    {"duty", "--plan", "night-rate.yaml"},
   };
 
   private Training() {}

@@ -2,7 +2,6 @@ package leat.command;
 
 import leat.answer.Answer;
 import leat.answer.Phrase;
-import leat.answer.Show;
 import leat.energy.DryLimit;
 import leat.energy.EntryBounds;
 import leat.energy.LeastRun;
@@ -34,7 +33,9 @@ final class DutyBounds {
       answer.figure(
           "least run",
           Phrase.of().count((long) least.wholeSeconds()).add(" s"),
-          Phrase.of("tower ").add(needs.tower()).add(": fill, film, wet the lowest pot"));
+          Phrase.of(covered(least, timetable) ? "covered: " : "a run is too short: ")
+              .add("fill, film, wet the lowest pot of ")
+              .add(needs.tower()));
     }
     if (timetable.size() == 1) {
       Timing timing = timetable.timing(0);
@@ -50,7 +51,7 @@ final class DutyBounds {
             timetable,
             period.dates() == null ? ZoneOf.season(plan) : period.dates(),
             DryLimit.usualNight(),
-            least == null ? new LeastRun(0, 0, plan.root().get("wetting")) : least,
+            least == null ? new LeastRun(0, 0, LeastRun.USUAL_WETTING_S) : least,
             LongestRest.of(dry.dayS()),
             LongestRest.of(dry.nightS()));
     plan.taken().note("night 22:00 to 06:00");
@@ -61,6 +62,15 @@ final class DutyBounds {
     }
   }
 
+  private static boolean covered(LeastRun least, Timetable timetable) {
+    for (int i = 0; i < timetable.size(); i++) {
+      if (!least.coveredBy(timetable.timing(i))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   private static void run(Answer answer, LeastRun least, Timing timing, String where) {
     if (least == null || least.coveredBy(timing)) {
       return;
@@ -69,10 +79,10 @@ final class DutyBounds {
         "run-too-short",
         Phrase.of(where)
             .add("a run of ")
-            .add(timing.runS(), Show.S.digits(3))
+            .duration(timing.runS())
             .add(" does not water the lowest pot: ")
-            .add(least.wholeSeconds(), Show.S.digits(3))
-            .add(" are needed."));
+            .count((long) least.wholeSeconds())
+            .add(" s are needed."));
   }
 
   private static void rest(Answer answer, Timing timing, double limit, String where) {

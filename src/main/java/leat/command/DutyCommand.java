@@ -24,6 +24,7 @@ import leat.quantity.Units;
 import leat.system.DrawOf;
 import leat.system.PeriodOf;
 import leat.system.TariffOf;
+import leat.system.ZoneOf;
 
 /** {@code leat duty}: pump timing, its energy and money, against other timings. */
 final class DutyCommand extends Command {
@@ -214,6 +215,12 @@ final class DutyCommand extends Command {
   private TariffOf price(Call call) {
     if (call.has("--days") && call.has("--to")) {
       throw new Refused(CommandErrors.notBoth(this, "--days", "--to"));
+    }
+    if (call.has("--time-zone")) {
+      ZoneOf.check(call.plan());
+    }
+    if (call.has("--from") && !call.has("--days") && !call.plan().section("season").has("to")) {
+      throw call.needs("--to");
     }
     Double share = call.from0("--standing-share");
     TariffOf price = TariffOf.of(call.plan(), share == null ? 0 : share);
@@ -467,6 +474,18 @@ final class DutyCommand extends Command {
   private static void working(Answer answer, DutyLine.Terms terms, DutyLine line) {
     Timing timing = line.timing();
     if (timing == null) {
+      answer.working(
+          Working.of(
+              "energy in all",
+              "E = sum over timings of (P s + P_controller + P_coil s) x seconds in force",
+              Phrase.of("P = ")
+                  .add(terms.draw.pumpW(), Show.W)
+                  .add(", mean s = ")
+                  .add(line.share, Show.PERCENT.digits(3)),
+              line.j,
+              Show.KWH.digits(4),
+              "local clock, days of 23 and 25 h included",
+              "energy balance; java.time rules of the zone"));
       return;
     }
     answer.working(

@@ -282,6 +282,9 @@ final class DutySuggestion {
     if ("plan".equals(line.name) && table.size() > 1) {
       return Phrase.of("as it stands");
     }
+    if (table.timing(0).withoutPause()) {
+      return Phrase.of("without pause");
+    }
     Phrase words = Phrase.of(time(table.timing(0).runS())).add(", ");
     words.add(time(table.timing(0).restS()));
     return table.size() == 1

@@ -3,6 +3,7 @@ package leat.system;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import leat.plan.Named;
 import leat.plan.Problem;
 import leat.plan.Section;
 import leat.quantity.Nearest;
@@ -91,11 +92,11 @@ public final class DutyErrors {
   }
 
   /** A limit in money that is in another currency than the plan's prices. */
-  public static Problem limitCurrency(String rule, String one, String other) {
-    return new Problem(
+  public static Problem limitCurrency(Named limits, int i, String one, String other) {
+    return limits.problem(
+        i,
+        "limits",
         "limit-currency",
-        null,
-        "limits." + rule,
         "this limit is in " + other + ", the plan's prices in " + one);
   }
 }

@@ -4,7 +4,6 @@ import java.util.List;
 import leat.energy.DryLimit;
 import leat.energy.LeastRun;
 import leat.energy.Timing;
-import leat.hydraulics.Fill;
 import leat.hydraulics.Film;
 import leat.hydraulics.ManifoldFlow;
 import leat.plan.Plan;
@@ -22,16 +21,17 @@ public final class RunNeeds {
   private LeastRun least;
   private boolean filmDoubtful;
 
-  private RunNeeds(Waterway way) {
+  private RunNeeds(Waterway way, ManifoldFlow low) {
     this.way = way;
-    this.low = way.flows(way.low());
+    this.low = low;
     way.plan().taken().note("film 3 times slower among pots and roots");
     for (int t = 0; t < way.towers(); t++) {
-      if (low.dry(way.riserOf(t))) {
+      TowerAt tower = new TowerAt(way, t, low);
+      if (!tower.reaches()) {
         dry = dry < 0 ? t : dry;
         continue;
       }
-      LeastRun own = least(t);
+      LeastRun own = least(tower);
       if (least == null || own.seconds() > least.seconds()) {
         least = own;
         slowest = t;
@@ -41,7 +41,12 @@ public final class RunNeeds {
 
   /** The needs of a plan's towers; refused with the key that is missing. */
   public static RunNeeds of(Waterway way) {
-    return new RunNeeds(way);
+    return of(way, way.flows(way.low()));
+  }
+
+  /** The same with the flows at the refill mark solved before. */
+  public static RunNeeds of(Waterway way, ManifoldFlow low) {
+    return new RunNeeds(way, low);
   }
 
   /** Whether the plan says enough of pump, tank and towers. */
@@ -57,43 +62,33 @@ public final class RunNeeds {
           tower.has("outlet")
               && tower.section("riser").has("bore")
               && tower.section("riser").has("length")
-              && !tower.sections("modules").isEmpty();
+              && modulesKnown(tower.sections("modules"));
     }
     return known;
   }
 
-  private LeastRun least(int t) {
-    double flow = low.flow(way.riserOf(t));
-    double fill =
-        way.plan().section("pump").yes("check_valve")
-            ? 0
-            : Fill.simpleTime(way.riser(t, way.low()).volumeAboveLevel(), flow);
-    return new LeastRun(fill, filmTime(t, flow), way.plan().root().get("wetting"));
-  }
-
-  private double filmTime(int t, double flow) {
-    List<Section> modules = way.tower(t).sections("modules");
-    if (modules.isEmpty()) {
-      throw way.tower(t).missing("modules");
-    }
-    double time = 0;
+  private static boolean modulesKnown(List<Section> modules) {
+    boolean known = !modules.isEmpty() && modules.get(0).has("diameter");
     for (int m = 0; m < modules.size(); m++) {
-      Section module = modules.get(m);
-      double inside = module.need("diameter") - 2 * module.need("wall");
-      Film film = Film.of(flow, inside, 1, height(modules, m), way.water());
-      filmDoubtful |= film.indicationOnly();
-      time += LeastRun.USUAL_DELAY_FACTOR * film.transitTime();
+      known &= modules.get(m).has("height");
     }
-    return time;
+    return known;
   }
 
-  /** Height of all modules of a kind in the stack; the topmost shows its whole height. */
-  private static double height(List<Section> modules, int m) {
-    Section module = modules.get(m);
-    Double overlap = module.maybe("overlap");
-    double sits = overlap == null ? 0 : overlap;
-    double stacked = module.need("count") * (module.need("height") - sits);
-    return m == modules.size() - 1 ? stacked + sits : stacked;
+  private LeastRun least(TowerAt tower) {
+    List<Section> modules = way.tower(tower.number()).sections("modules");
+    if (modules.isEmpty()) {
+      throw way.tower(tower.number()).missing("modules");
+    }
+    modules.get(0).need("diameter");
+    Film film = tower.film();
+    filmDoubtful |= film.indicationOnly();
+    return LeastRun.of(
+        tower.fillTime().getAsDouble(),
+        film.height(),
+        film.meanSpeed(),
+        LeastRun.USUAL_DELAY_FACTOR,
+        way.plan().root().get("wetting"));
   }
 
   /** The least run; null when no tower gets water. */

@@ -39,6 +39,11 @@ public final class ZoneOf {
     return anyDays(LocalDate.of(ANY_YEAR, 1, 1).lengthOfYear());
   }
 
+  /** Refuses a time zone that nobody knows. */
+  public static void check(Plan plan) {
+    zone(plan);
+  }
+
   private static ZoneId zone(Plan plan) {
     Section site = plan.section("site");
     String name = site.text("time_zone");
