@@ -29,7 +29,7 @@ final class DutyCableCommand extends Command {
   static final Column PUMP_DROP =
       Column.of("electronic_drop_pct", "drop, electronic pump", Show.PERCENT);
   static final Column LOSS = Column.of("cable_loss_W", "heat in the cable", Show.W.digits(2));
-  static final Column INRUSH_V = Column.of("pump_V_at_start", "at the start", Show.V);
+  static final Column INRUSH_V = Column.of("start_pump_V", "at the start", Show.V);
   static final Column STARTS = Column.plain("starts", "starts");
   static final Column LEAST = Column.of("least_section_mm2", "least section", MM2);
   static final Column FOR_5 = Column.of("section_for_5pct_mm2", "for 5 % by copper", MM2);
@@ -253,7 +253,8 @@ final class DutyCableCommand extends Command {
     Phrase words = Phrase.of(given ? "" : "It takes ").add(area, MM2);
     words.add(" over ").add(cable.lengthTyped());
     if (!with.feeds()) {
-      return words.add(" cannot feed the pump: more is lost on the way than arrives.");
+      return words.add(
+          " cannot feed an electronic pump: as the voltage falls it draws more, and there is no end to it.");
     }
     words
         .add(given ? " loses " : ", which loses ")
@@ -272,7 +273,11 @@ final class DutyCableCommand extends Command {
   }
 
   private static void figures(Answer answer, Row row, Cable with, Double least) {
-    answer.figure(row, DROP, Phrase.of(with.dropShare(), Show.PERCENT), Phrase.of("brushed pump"));
+    answer.figure(
+        DROP.label(),
+        with.dropShare() < 1 ? Answer.phrase(row, DROP) : Phrase.of("all of it"),
+        Phrase.of(Math.min(1, with.dropShare()), Show.PERCENT),
+        Phrase.of("brushed pump"));
     if (with.feeds()) {
       answer.figure(
           row,

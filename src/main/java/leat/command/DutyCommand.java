@@ -178,8 +178,11 @@ final class DutyCommand extends Command {
       if (!call.hasPlan()) {
         throw new Refused(CommandErrors.neededPlan(this));
       }
-      if (call.has("--against")) {
-        throw new Refused(CommandErrors.notBoth(this, "--suggest", "--against"));
+      String[] others = {"--against", "--run", "--rest"};
+      for (int i = 0; i < others.length; i++) {
+        if (call.has(others[i])) {
+          throw new Refused(CommandErrors.notBoth(this, "--suggest", others[i]));
+        }
       }
       return DutySuggestion.of(call, price(call));
     }
@@ -338,7 +341,7 @@ final class DutyCommand extends Command {
   }
 
   /** A whole number without decimals, others with significant digits. */
-  private static Phrase whole(double value, int digits) {
+  static Phrase whole(double value, int digits) {
     return value == Math.rint(value) && value < 1e9
         ? Phrase.of().count((long) value)
         : Phrase.of().number(value, digits);

@@ -226,7 +226,10 @@ final class DutySuggestion {
     Phrase words = Phrase.of();
     Timing timing = day.timing();
     if (timing.withoutPause()) {
-      words.add("Run without pause: the coil draws more in the rests than the pump in the runs");
+      words.add(
+          day.runBound() == Suggestion.RunBound.NONE
+              ? "Run without pause: the coil draws more in the rests than the pump in the runs"
+              : "Run without pause by day: the dry limit leaves no room for a rest");
     } else {
       words.add("Run ").add(time(timing.runS())).add(", rest ").duration(timing.restS());
       if (night.timing().restS() != timing.restS()) {
@@ -283,7 +286,7 @@ final class DutySuggestion {
       return Phrase.of("as it stands");
     }
     if (table.timing(0).withoutPause()) {
-      return Phrase.of("without pause");
+      return Phrase.of(table.size() == 1 ? "without pause" : "without pause by day");
     }
     Phrase words = Phrase.of(time(table.timing(0).runS())).add(", ");
     words.add(time(table.timing(0).restS()));

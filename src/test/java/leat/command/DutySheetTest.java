@@ -191,4 +191,94 @@ class DutySheetTest {
               assertThat(cli.out).contains("\"starts\": " + r.text("starts"));
             });
   }
+
+  @Test
+  void theLeastSectionIsProposed() {
+    Cli cli = run(line("duty", "cable", "--dc", "12 V", "--power", "18 W", "--length", "14 m"));
+    assertThat(cli.exit).isZero();
+    assertThat(cli.number("section_mm2")).isEqualTo(1.5);
+    Cli thinner =
+        run(
+            line(
+                "duty",
+                "cable",
+                "--dc",
+                "12 V",
+                "--power",
+                "18 W",
+                "--length",
+                "14 m",
+                "--section",
+                "1 mm2"));
+    assertThat(thinner.number("electronic_drop_pct")).isGreaterThan(5);
+    assertThat(cli.number("electronic_drop_pct")).isLessThanOrEqualTo(5);
+  }
+
+  @Test
+  void aCableThatFeedsNothingIsANo() {
+    Cli none = Cli.run("duty", "cable", "--dc", "12 V", "--power", "60 W", "--length", "40 m");
+    assertThat(none.exit).isEqualTo(1);
+    assertThat(none.out).startsWith("No cord up to 6 mm2 feeds 60 W at 12 V over 40 m:");
+    Cli thin =
+        run(
+            line(
+                "duty",
+                "cable",
+                "--dc",
+                "12 V",
+                "--power",
+                "180 W",
+                "--length",
+                "30 m",
+                "--section",
+                "0.5 mm2"));
+    assertThat(thin.exit).isEqualTo(1);
+    assertThat(thin.number("pump_V")).isNull();
+    assertThat(thin.out).contains("\"fuse_protects_cord\": false");
+  }
+
+  @Test
+  void answersAboutMainsBatteriesAndCablesCaution() {
+    String mains = "Mind: mains near water kills: a supply with a residual-current device";
+    String battery = "Mind: fuse the battery at its pole";
+    assertThat(Cli.run("duty", "--plan", "first-tower.yaml").out).contains(mains);
+    Cli backup = Cli.run("duty", "backup", "--plan", "night-rate.yaml");
+    assertThat(backup.out).contains(mains).contains(battery);
+    Cli cable = Cli.run("duty", "cable", "--dc", "12 V", "--power", "18 W", "--length", "5 m");
+    assertThat(cable.out).contains(mains);
+  }
+
+  @Test
+  void textCsvAndJsonHoldTheSameNumbers() {
+    String[] line = {"duty", "backup", "--plan", "night-rate.yaml", "--format"};
+    Cli json = Cli.run(DutyCommandTest.with(line, "json"));
+    String[] csv = Cli.run(DutyCommandTest.with(line, "csv")).out.split("\n");
+    String[] keys = csv[0].split(",");
+    String[] values = csv[1].split(",", -1);
+    assertThat(keys).hasSize(values.length);
+    for (int i = 0; i < keys.length; i++) {
+      Double number = json.number(keys[i]);
+      assertThat(values[i].isEmpty() ? null : Double.valueOf(values[i])).isEqualTo(number);
+    }
+    assertThat(Cli.run(DutyCommandTest.with(line, "text")).out)
+        .startsWith("Your battery of 12 Ah lasts 9.9 h: enough for 6 h.");
+    assertThat(json.number("lasts_h")).isBetween(9.85, 9.95);
+  }
+
+  @Test
+  void everyExampleRuns() {
+    Command[] commands = {new DutyCommand(), new DutyBackupCommand(), new DutyCableCommand()};
+    for (Command command : commands) {
+      for (String example : command.examples()) {
+        List<String> words = new ArrayList<>();
+        java.util.regex.Matcher m =
+            java.util.regex.Pattern.compile("\"([^\"]*)\"|(\\S+)").matcher(example);
+        while (m.find()) {
+          words.add(m.group(1) != null ? m.group(1) : m.group(2));
+        }
+        Cli cli = Cli.run(words.toArray(new String[0]));
+        assertThat(cli.exit).as(example + cli.err).isBetween(0, 1);
+      }
+    }
+  }
 }
