@@ -42,6 +42,8 @@ final class DutyCommand extends Command {
   static final Column SAVED_KWH = Column.of("saving_kwh", "energy kept", Show.KWH);
   static final Column SAVED = Column.number("saving_cost", "you keep", 4);
   static final Column SAVED_SHARE = Column.of("saving_pct", "less energy", Show.PERCENT);
+  static final Column RUN_TOTAL = Column.of("run_total_h", "pump in all", Show.H);
+  static final Column STARTS_TOTAL = Column.number("starts_total", "starts in all", 3);
   static final Column RELAY_DAYS = Column.number("relay_days", "relay lasts days", 3);
   private static final int OF_CSV = 9;
 
@@ -250,6 +252,8 @@ final class DutyCommand extends Command {
                 SAVED_KWH,
                 SAVED,
                 SAVED_SHARE,
+                RUN_TOTAL,
+                STARTS_TOTAL,
                 RELAY_DAYS)
             .csvColumns(OF_CSV);
     double operations = DrawOf.operations(call.plan());
@@ -288,6 +292,8 @@ final class DutyCommand extends Command {
             .set(COST, priced ? Double.valueOf(line.cost) : null)
             .set(CURRENCY, terms.price.currency())
             .set(DAYS, terms.period.days())
+            .set(RUN_TOTAL, line.runS)
+            .set(STARTS_TOTAL, line.starts)
             .set(RELAY_DAYS, orNull(RelayLife.days(operations, line.startsPerDay)));
     if (line != first) {
       Saving saving = first.saved(line);
@@ -368,6 +374,7 @@ final class DutyCommand extends Command {
     Phrase[] names = new Phrase[n];
     Phrase[] shares = new Phrase[n];
     Phrase[] starts = new Phrase[n];
+    Phrase[] runs = new Phrase[n];
     Phrase[] days = new Phrase[n];
     Phrase[] all = new Phrase[n];
     Phrase[] costs = new Phrase[n];
@@ -377,6 +384,7 @@ final class DutyCommand extends Command {
       names[i] = Phrase.of(line.name);
       shares[i] = Phrase.of(line.share, Show.PERCENT);
       starts[i] = whole(line.startsPerDay, 3);
+      runs[i] = Phrase.of(line.runS, Show.H).add(", ").number(line.starts, 3).add(" starts");
       days[i] = Phrase.of(line.jDay, Show.KWH);
       all[i] = Phrase.of(line.j, Show.KWH);
       costs[i] = Phrase.of().money(line.cost, terms.price.currency());
@@ -391,6 +399,7 @@ final class DutyCommand extends Command {
     }
     answer.figure(SHARE.label(), shares);
     answer.figure(STARTS.label(), starts);
+    answer.figure(RUN_TOTAL.label(), runs);
     answer.figure(KWH_DAY.label(), days);
     answer.figure(KWH.label(), all);
     if (terms.price.isPriced()) {

@@ -21,6 +21,8 @@ final class DutyLine {
   final Timetable timetable;
   final double share;
   final double startsPerDay;
+  final double runS;
+  final double starts;
   final double pumpJ;
   final double jDay;
   final double costDay;
@@ -32,6 +34,8 @@ final class DutyLine {
     this.timetable = timetable;
     this.share = duty.share();
     this.startsPerDay = duty.startsPerDay();
+    this.runS = duty.runTotalS();
+    this.starts = duty.startsTotal();
     this.pumpJ = duty.pumpJTotal();
     this.jDay = duty.totalJDay();
     this.costDay = duty.costDay();
@@ -44,6 +48,8 @@ final class DutyLine {
     this.timetable = timetable;
     this.share = bill.share();
     this.startsPerDay = bill.startsPerDay();
+    this.runS = bill.runS();
+    this.starts = bill.starts();
     this.pumpJ = bill.pumpJ();
     this.jDay = bill.totalJDay();
     this.costDay = bill.costDay();

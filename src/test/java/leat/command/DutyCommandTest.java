@@ -54,8 +54,8 @@ class DutyCommandTest {
     assertThat(text.out)
         .startsWith(
             "90 s every 13.5 min costs 3.27 EUR in 180 days; 15 min/15 min would cost 14.73 EUR, so you keep 11.46 EUR.\n")
-        .contains("pump runs             11 %         50 %")
-        .contains("relay's 100 000       938 days     2080 days");
+        .contains("pump runs             11 %                  50 %")
+        .contains("relay's 100 000       938 days              2080 days");
   }
 
   /** Sheet energy-duty.csv DU01: saving_kwh 36.96, saving_cost 11.4576, saving_pct 77.777. */

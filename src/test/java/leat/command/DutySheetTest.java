@@ -61,6 +61,7 @@ class DutySheetTest {
               Cli cli = run(line);
               assertThat(cli.exit).as(cli.err).isZero();
               double tolerance = r.num("tol_rel");
+              near(cli, "run_total_h", r.num("run_hours_total"), tolerance);
               near(cli, "run_share_pct", r.num("on_share_pct"), tolerance);
               near(cli, "starts_per_day", r.num("starts_per_day"), tolerance);
               near(cli, "kwh_day", r.num("kwh_day"), tolerance);
