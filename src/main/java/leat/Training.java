@@ -81,6 +81,21 @@ public final class Training {
       "--acid",
       "nitric-38"
     },
+    {
+      "duty",
+      "--power",
+      "22 W",
+      "--run",
+      "90 s",
+      "--rest",
+      "12 min",
+      "--price",
+      "0.31 EUR/kWh",
+      "--days",
+      "180",
+      "--against",
+      "15 min/15 min"
+    },
   };
   private static final String[][] PLANS = {
     {"topup", "--plan", "hard-water.yaml", "--reading", "119", "--ec", "1.9 mS/cm"},
@@ -88,6 +103,7 @@ public final class Training {
     {"pump", "--plan", "terrace.yaml", "--format", "csv"},
     {"level", "83", "--plan", "sender-tub.yaml"},
     {"check", "terrace.yaml", "--format", "json"},
+    {"duty", "--plan", "night-rate.yaml"},
   };
 
   private Training() {}

@@ -40,12 +40,14 @@ public final class Answer {
   Phrase sentence = Phrase.of();
   String verbatim;
   boolean list;
+  int csvColumns;
   Column[] tableColumns;
   private int exitCode;
 
   /** An answer with these columns. */
   public Answer(Column... columns) {
     this.columns = columns;
+    this.csvColumns = columns.length;
   }
 
   /** An answer that is one text, such as a plan to paste; the same in all formats. */
@@ -58,6 +60,12 @@ public final class Answer {
   /** Its columns, in order. */
   public Column[] columns() {
     return columns.clone();
+  }
+
+  /** CSV has the first {@code n} columns only, JSON has all. */
+  public Answer csvColumns(int n) {
+    csvColumns = n;
+    return this;
   }
 
   /** JSON is an array even for one row. */

@@ -19,13 +19,13 @@ public final class CsvWriter {
   String write(Answer answer) {
     StringBuilder out = new StringBuilder();
     Column[] columns = answer.columns;
-    for (int c = 0; c < columns.length; c++) {
+    for (int c = 0; c < answer.csvColumns; c++) {
       separate(out, c);
       word(out, columns[c].key());
     }
     out.append('\n');
     for (int r = 0; r < answer.rows.size(); r++) {
-      for (int c = 0; c < columns.length; c++) {
+      for (int c = 0; c < answer.csvColumns; c++) {
         separate(out, c);
         value(out, answer.rows.get(r).get(c), columns[c]);
       }

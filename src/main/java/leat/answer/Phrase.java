@@ -95,6 +95,20 @@ public final class Phrase {
     return add(seconds, Show.of(leat.quantity.Units.D, 2));
   }
 
+  /**
+   * An amount of money, as a till prints it: two decimals, more below a tenth, none from 10 000.
+   */
+  public Phrase money(double amount, String currency) {
+    double size = Math.abs(amount);
+    parts.add(
+        size >= 10_000
+            ? NumberText.decimals(amount, 0)
+            : size >= 0.1 || size == 0
+                ? NumberText.decimals(amount, 2)
+                : NumberText.significant(amount, 2));
+    return currency == null ? this : add(" ").add(currency);
+  }
+
   /** Whether nothing was added. */
   public boolean isEmpty() {
     return parts.isEmpty();

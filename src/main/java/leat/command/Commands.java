@@ -17,6 +17,7 @@ public final class Commands {
     {"feed", "acid"},
     {"feed", "stock"},
     {"feed", "clean"},
+    {"run", "duty"},
     {"plans", "check"},
     {"plans", "plan"},
     {"plans", "units"},
@@ -50,6 +51,8 @@ public final class Commands {
         return new StockCommand();
       case "clean":
         return new CleanCommand();
+      case "duty":
+        return new DutyCommand();
       case "check":
         return new CheckCommand();
       case "plan":
@@ -83,6 +86,10 @@ public final class Commands {
         return new LevelDividerCommand();
       case "level fit":
         return new LevelFitCommand();
+      case "duty backup":
+        return new DutyBackupCommand();
+      case "duty cable":
+        return new DutyCableCommand();
       default:
         return null;
     }

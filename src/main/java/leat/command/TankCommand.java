@@ -74,7 +74,7 @@ final class TankCommand extends Command {
           Kind.quantity(Dimension.FLOW),
           "8 L/d",
           "what the plants drink: the size that is needed"),
-      Flag.of("--days", "N", Kind.NUMBER, "7", "days it must last, with --thirst"),
+      Flag.of("--days", "N", Kind.DAYS, "7", "days it must last, with --thirst"),
       Flag.of(
               "--shape",
               "SHAPE",
@@ -325,7 +325,7 @@ final class TankCommand extends Command {
             .set(SCALE, need.scale());
     answer.sentence(
         Phrase.of(need.fits() ? "It is large enough: " : "It is too small: ")
-            .add(call.text("--days"))
+            .add(DutyCommand.whole(days, 3))
             .add(" days need ")
             .add(need.needed(), Show.L)
             .add(" at full, ")

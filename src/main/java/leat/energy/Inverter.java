@@ -18,6 +18,12 @@ public record Inverter(double efficiency, double idleW) {
   /** High end of a small inverter's idle draw, W (common practice). */
   public static final double USUAL_IDLE_HIGH_W = 10;
 
+  /** Efficiency of a small inverter at a light load (common practice). */
+  public static final double USUAL_EFFICIENCY = 0.85;
+
+  /** Idle draw taken when nobody measured it, W (common practice, 3 to 10). */
+  public static final double USUAL_IDLE_W = 4;
+
   /**
    * @throws Impossible if the efficiency is outside 1 to 100 per cent or the idle draw negative
    */

@@ -66,6 +66,20 @@ public record RelayLife(
         seasons);
   }
 
+  /**
+   * Days that so many operations last, when nothing is known of the contact but its count.
+   *
+   * @param operations operations it can make, above 0
+   * @param startsPerDay mean starts a day, 0 or more
+   * @return days; empty when it never starts
+   * @throws Impossible if the operations are not above 0 or the starts are negative
+   */
+  public static OptionalDouble days(double operations, double startsPerDay) {
+    Accepted.count("relay cycles", Impossible.unlessPositive("relay cycles", operations));
+    Accepted.count("starts", startsPerDay);
+    return startsPerDay > 0 ? OptionalDouble.of(operations / startsPerDay) : OptionalDouble.empty();
+  }
+
   private static double operations(double inrushA, Contact contact) {
     double rated = contact.ratedOperations();
     if (contact.lifeExponent() > 0) {

@@ -110,6 +110,11 @@ public record Window(int fromS, int toS, int months, int weekdays) {
     return months == EVERY_MONTH && weekdays == EVERY_WEEKDAY && wholeDay();
   }
 
+  /** Whether this window is the same on every day of the year. */
+  public boolean isEveryDay() {
+    return months == EVERY_MONTH && weekdays == EVERY_WEEKDAY;
+  }
+
   private boolean wholeDay() {
     return fromS == toS || (fromS == 0 && toS == DAY_S);
   }

@@ -64,6 +64,16 @@ public final class Windows {
     return i;
   }
 
+  /** Whether every day of the year is alike: no entry has months or weekdays of its own. */
+  public boolean everyDayAlike() {
+    for (int i = 0; i < windows.length; i++) {
+      if (!windows[i].isEveryDay()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /**
    * Which entries are in force at some second of some month and weekday. An entry that never is was
    * covered by later ones: it is most likely a mistake.

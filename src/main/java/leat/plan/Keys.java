@@ -565,6 +565,12 @@ public final class Keys {
             q("hours", TIME, "6 h", "how long it must last").above0(),
             q("battery", VOLTAGE, "12.8 V", "its voltage").above0(),
             q("capacity", Dimension.CHARGE, "20 Ah", "its capacity, when you have one").above0(),
+            one(
+                    "chemistry",
+                    Kind.choice("lithium", "lead"),
+                    "lithium",
+                    "lithium (iron phosphate) or lead")
+                .byDefault("lithium", "a lithium battery"),
             q("depth", SHARE, "80 %", "share of it that may be taken out")
                 .within(0.01, 1)
                 .byDefault("80 %", "80 % of the battery used"),

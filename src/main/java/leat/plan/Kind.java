@@ -14,6 +14,7 @@ import leat.quantity.SenderStep;
 import leat.quantity.Size;
 import leat.quantity.Span;
 import leat.quantity.Strap;
+import leat.quantity.Units;
 import leat.quantity.Unreadable;
 
 /**
@@ -464,4 +465,32 @@ public abstract class Kind {
       throw PlanErrors.partNotAbove0(typed, part.typed());
     }
   }
+
+  /** A number of days: "180" or "180 d"; a Double, days. */
+  public static final Kind DAYS =
+      new Kind("a number of days") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          return QuantityReader.read(typed, Units.D).in(Units.D);
+        }
+
+        @Override
+        String schema() {
+          return "\"type\":[\"number\",\"string\"]";
+        }
+      };
+
+  /** Run and rest of a pump: "15 min/15 min"; a {@link leat.quantity.Timing}. */
+  public static final Kind TIMING =
+      new Kind("a run and a rest") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          return Compounds.timing(typed);
+        }
+
+        @Override
+        String schema() {
+          return patterned("^[^/]+/[^/]+$");
+        }
+      };
 }

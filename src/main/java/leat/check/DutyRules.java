@@ -1,0 +1,20 @@
+package leat.check;
+
+/** The rules of running: timing, relay, money, battery and cable. */
+final class DutyRules {
+  private DutyRules() {}
+
+  /** In the order they are shown. */
+  static Rule[] all() {
+    return new Rule[] {
+      new RunCovers(),
+      new RestDay(),
+      new RestNight(),
+      new StartsPerHour(),
+      new RelayLasts(),
+      new CostSeason(),
+      new BackupHours(),
+      new CableDrop()
+    };
+  }
+}

@@ -1,0 +1,102 @@
+package leat.system;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import leat.plan.Named;
+import leat.plan.Problem;
+import leat.plan.Section;
+import leat.quantity.Nearest;
+
+/**
+ * Messages about timings, tariffs and periods, one named method each; the error gallery holds an
+ * entry for each.
+ */
+public final class DutyErrors {
+  private DutyErrors() {}
+
+  /** A first entry with hours, months or days of its own. */
+  public static Problem firstHasWindow(Section entry, String key) {
+    return entry.problem(
+        key,
+        "first-has-window",
+        "the first timing holds whenever no later one does, so it has no hours, months or days of"
+            + " its own; put one before it, such as \"- {run: 90 s, rest: 12 min}\"");
+  }
+
+  /** An entry that later ones cover, or that no day has. */
+  public static Problem neverInForce(Section entry, String key) {
+    return entry.problem(
+        key,
+        "never-in-force",
+        "this entry never holds: a later one covers all of it, and the last that matches wins");
+  }
+
+  /** A price in another currency than the rest. */
+  public static Problem twoCurrencies(Section section, String key, String one, String other) {
+    return section.problem(
+        key,
+        "two-currencies",
+        "this price is in "
+            + other
+            + ", the others in "
+            + one
+            + "; leat does not convert money: give every price in one currency");
+  }
+
+  /** A time zone nobody knows. */
+  public static Problem unknownZone(Section site, String typed) {
+    List<String> names = new ArrayList<>(ZoneId.getAvailableZoneIds());
+    String near = nearestZone(typed, names);
+    return site.problem(
+        "time_zone",
+        "unknown-zone",
+        "no time zone \""
+            + typed
+            + "\""
+            + (near == null
+                ? "; zones are named by region and city, such as \"Europe/Vienna\""
+                : "; did you mean \"" + near + "\"?"));
+  }
+
+  private static String nearestZone(String typed, List<String> names) {
+    String wanted = typed.replace(' ', '_');
+    for (int i = 0; i < names.size(); i++) {
+      String name = names.get(i);
+      int slash = name.lastIndexOf('/');
+      if (name.equalsIgnoreCase(wanted) || name.substring(slash + 1).equalsIgnoreCase(wanted)) {
+        return name;
+      }
+    }
+    String near = Nearest.of(wanted, names);
+    if (near != null) {
+      return near;
+    }
+    List<String> cities = new ArrayList<>();
+    for (int i = 0; i < names.size(); i++) {
+      cities.add(names.get(i).substring(names.get(i).lastIndexOf('/') + 1));
+    }
+    String city = Nearest.of(wanted.substring(wanted.lastIndexOf('/') + 1), cities);
+    return city == null ? null : names.get(cities.indexOf(city));
+  }
+
+  /** A period of parts of days where clock and calendar decide. */
+  public static Problem wholeDays(String typed) {
+    return new Problem(
+        "whole-days",
+        null,
+        "--days",
+        "where the timing or the price changes by the clock a period has whole days; got \""
+            + typed
+            + "\"");
+  }
+
+  /** A limit in money that is in another currency than the plan's prices. */
+  public static Problem limitCurrency(Named limits, int i, String one, String other) {
+    return limits.problem(
+        i,
+        "limits",
+        "limit-currency",
+        "this limit is in " + other + ", the plan's prices in " + one);
+  }
+}

@@ -1,0 +1,142 @@
+package leat.system;
+
+import java.util.List;
+import leat.energy.DryLimit;
+import leat.energy.LeastRun;
+import leat.energy.Timing;
+import leat.hydraulics.Film;
+import leat.hydraulics.ManifoldFlow;
+import leat.plan.Plan;
+import leat.plan.Section;
+
+/**
+ * The least run of a plan: at the refill mark, for the tower that takes longest, the time to fill
+ * its riser, for the film to come down its modules among pots and roots, and to wet the lowest pot.
+ */
+public final class RunNeeds {
+  private final Waterway way;
+  private final ManifoldFlow low;
+  private int slowest = -1;
+  private int dry = -1;
+  private LeastRun least;
+  private boolean filmDoubtful;
+
+  private RunNeeds(Waterway way, ManifoldFlow low) {
+    this.way = way;
+    this.low = low;
+    way.plan().taken().note("film 3 times slower among pots and roots");
+    for (int t = 0; t < way.towers(); t++) {
+      TowerAt tower = new TowerAt(way, t, low);
+      if (!tower.reaches()) {
+        dry = dry < 0 ? t : dry;
+        continue;
+      }
+      LeastRun own = least(tower);
+      if (least == null || own.seconds() > least.seconds()) {
+        least = own;
+        slowest = t;
+      }
+    }
+  }
+
+  /** The needs of a plan's towers; refused with the key that is missing. */
+  public static RunNeeds of(Waterway way) {
+    return of(way, way.flows(way.low()));
+  }
+
+  /** The same with the flows at the refill mark solved before. */
+  public static RunNeeds of(Waterway way, ManifoldFlow low) {
+    return new RunNeeds(way, low);
+  }
+
+  /** Whether the plan says enough of pump, tank and towers. */
+  public static boolean isKnown(Plan plan) {
+    List<Section> towers = plan.root().sections("towers");
+    boolean known =
+        PumpOf.isKnown(plan.section("pump"))
+            && plan.section("tank").has("low")
+            && !towers.isEmpty();
+    for (int t = 0; t < towers.size(); t++) {
+      Section tower = towers.get(t);
+      known &=
+          tower.has("outlet")
+              && tower.section("riser").has("bore")
+              && tower.section("riser").has("length")
+              && modulesKnown(tower.sections("modules"));
+    }
+    return known;
+  }
+
+  private static boolean modulesKnown(List<Section> modules) {
+    boolean known = !modules.isEmpty() && modules.get(0).has("diameter");
+    for (int m = 0; m < modules.size(); m++) {
+      known &= modules.get(m).has("height");
+    }
+    return known;
+  }
+
+  private LeastRun least(TowerAt tower) {
+    List<Section> modules = way.tower(tower.number()).sections("modules");
+    if (modules.isEmpty()) {
+      throw way.tower(tower.number()).missing("modules");
+    }
+    modules.get(0).need("diameter");
+    Film film = tower.film();
+    filmDoubtful |= film.indicationOnly();
+    return LeastRun.of(
+        tower.fillTime().getAsDouble(),
+        film.height(),
+        film.meanSpeed(),
+        LeastRun.USUAL_DELAY_FACTOR,
+        way.plan().root().get("wetting"));
+  }
+
+  /** The least run; null when no tower gets water. */
+  public LeastRun least() {
+    return least;
+  }
+
+  /** Name of the tower it comes from. */
+  public String tower() {
+    return way.name(slowest);
+  }
+
+  /** Flow of that tower at the refill mark, m3/s. */
+  public double flow() {
+    return low.flow(way.riserOf(slowest));
+  }
+
+  /** Name of a tower that gets no water at the refill mark, or null. */
+  public String dryTower() {
+    return dry < 0 ? null : way.name(dry);
+  }
+
+  /** Whether a film is so fast that its time is an indication only. */
+  public boolean filmDoubtful() {
+    return filmDoubtful;
+  }
+
+  /** Whether the pump's flow was measured. */
+  public boolean isMeasured() {
+    return way.isMeasured();
+  }
+
+  /** The longest rest by day, s: the plan's, else common practice, which is noted. */
+  public static double dryDay(Plan plan) {
+    return plan.section("dry_limit").get("day");
+  }
+
+  /** Whether a single timing rests longer than the plan, or common practice, allows by day. */
+  public static boolean restsTooLong(Plan plan, Timing timing) {
+    Double own = plan.section("dry_limit").maybe("day");
+    return timing.restS() > (own == null ? DryLimit.USUAL_DAY_S : own);
+  }
+
+  /** The longest rests of a plan. */
+  public static DryLimit dryLimit(Plan plan) {
+    Section limit = plan.section("dry_limit");
+    Double alarm = limit.maybe("alarm");
+    return new DryLimit(
+        limit.get("day"), limit.get("night"), alarm == null ? DryLimit.USUAL_ALARM_S : alarm);
+  }
+}
