@@ -12,6 +12,7 @@ public final class Commands {
     {"build", "head"},
     {"build", "pump"},
     {"build", "tank"},
+    {"feed", "ec"},
     {"plans", "check"},
     {"plans", "plan"},
     {"plans", "units"},
@@ -35,6 +36,8 @@ public final class Commands {
         return null;
       case "tank":
         return new TankCommand();
+      case "ec":
+        return new EcCommand();
       case "check":
         return new CheckCommand();
       case "plan":
