@@ -40,6 +40,9 @@ public final class Answer {
   Phrase sentence = Phrase.of();
   String verbatim;
   boolean list;
+  Answer head;
+  final List<String> arrayNames = new ArrayList<>();
+  final List<Answer> arrays = new ArrayList<>();
   Column[] tableColumns;
   private int exitCode;
 
@@ -53,6 +56,27 @@ public final class Answer {
     Answer answer = new Answer();
     answer.verbatim = text;
     return answer;
+  }
+
+  /** Its columns, in order. */
+  public Column[] columns() {
+    return columns.clone();
+  }
+
+  /**
+   * JSON is one object: the one row of {@code figures}, then these rows as an array under {@code
+   * key}, then the arrays of {@link #array}. CSV stays these rows.
+   */
+  public Answer under(String key, Answer figures) {
+    head = figures;
+    return array(key, this);
+  }
+
+  /** One more array of the JSON object, such as the elements beside the salts. */
+  public Answer array(String key, Answer rowsOfIt) {
+    arrayNames.add(key);
+    arrays.add(rowsOfIt);
+    return this;
   }
 
   /** JSON is an array even for one row. */

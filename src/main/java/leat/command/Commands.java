@@ -13,6 +13,7 @@ public final class Commands {
     {"build", "pump"},
     {"build", "tank"},
     {"feed", "ec"},
+    {"feed", "dose"},
     {"plans", "check"},
     {"plans", "plan"},
     {"plans", "units"},
@@ -38,6 +39,8 @@ public final class Commands {
         return new TankCommand();
       case "ec":
         return new EcCommand();
+      case "dose":
+        return new DoseCommand();
       case "check":
         return new CheckCommand();
       case "plan":
@@ -55,6 +58,8 @@ public final class Commands {
    */
   static Command of(String first, String second) {
     switch (first + " " + second) {
+      case "dose salts":
+        return new DoseSaltsCommand();
       default:
         return null;
     }

@@ -57,7 +57,11 @@ public final class EcErrors {
         "no-ion",
         null,
         "--ion",
-        "\"" + typed + "\": " + why + (near == null ? "" : "; did you mean \"" + near + "\"?"));
+        "\""
+            + typed
+            + "\": "
+            + why
+            + (near == null || !why.startsWith("an ") ? "" : "; did you mean \"" + near + "\"?"));
   }
 
   /** A name that is no element. */
@@ -66,7 +70,11 @@ public final class EcErrors {
         "no-element",
         null,
         flag,
-        "\"" + typed + "\": " + why + (near == null ? "" : "; did you mean \"" + near + "\"?"));
+        "\""
+            + typed
+            + "\": "
+            + why
+            + (near == null || !why.startsWith("an ") ? "" : "; did you mean \"" + near + "\"?"));
   }
 
   /** A name that is no salt: those that begin so, or the nearest. */

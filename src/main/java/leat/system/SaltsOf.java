@@ -19,7 +19,10 @@ import leat.solution.Salts;
 public final class SaltsOf {
   private SaltsOf() {}
 
-  /** The salts of {@code feed.salts}. */
+  /**
+   * The salts of {@code feed.salts}. One of the table's names without elements is that salt, with
+   * its price.
+   */
   public static List<Salt> own(Plan plan) {
     List<Section> sections = plan.section("feed").sections("salts");
     List<Salt> salts = new ArrayList<>();
@@ -32,6 +35,11 @@ public final class SaltsOf {
   private static Salt own(Section section) {
     String name = (String) section.needRaw("name");
     Named elements = section.named("elements");
+    Double price = section.maybe("price");
+    Salt listed = Salts.find(name);
+    if (elements.size() == 0 && listed != null) {
+      return price == null ? listed : listed.withPrice(price);
+    }
     Label label = Label.blank();
     for (int i = 0; i < elements.size(); i++) {
       String typed = elements.name(i);
@@ -45,7 +53,8 @@ public final class SaltsOf {
                 i,
                 section.path("elements"),
                 unknown ? "unknown-element" : "bad-label",
-                e.getMessage()
+                (unknown ? "" : name + ": ")
+                    + e.getMessage()
                     + (unknown && near != null ? "; did you mean \"" + near + "\"?" : "")));
       }
     }
@@ -53,9 +62,8 @@ public final class SaltsOf {
     try {
       salt = label.asSalt(name);
     } catch (Impossible e) {
-      throw new Refused(section.problem("elements", "bad-label", e.getMessage()));
+      throw new Refused(section.problem("elements", "bad-label", name + ": " + e.getMessage()));
     }
-    Double price = section.maybe("price");
     return price == null ? salt : salt.withPrice(price);
   }
 
@@ -79,7 +87,9 @@ public final class SaltsOf {
     }
     String[] table = Salts.names();
     for (int i = 0; i < table.length; i++) {
-      names.add(table[i]);
+      if (!names.contains(table[i])) {
+        names.add(table[i]);
+      }
     }
     return names;
   }
