@@ -11,7 +11,17 @@ public final class Rules {
 
   /** All rules. */
   public static Rule[] all() {
-    return new Rule[] {new PumpMargin()};
+    return joined(WaterRules.all());
+  }
+
+  private static Rule[] joined(Rule[]... groups) {
+    List<Rule> all = new ArrayList<>();
+    for (int g = 0; g < groups.length; g++) {
+      for (int i = 0; i < groups[g].length; i++) {
+        all.add(groups[g][i]);
+      }
+    }
+    return all.toArray(new Rule[0]);
   }
 
   /** Ids of all rules. */

@@ -34,7 +34,7 @@ public final class Commands {
       case "head":
         return new HeadCommand();
       case "pump":
-        return null;
+        return new PumpCommand();
       case "tank":
         return new TankCommand();
       case "ec":

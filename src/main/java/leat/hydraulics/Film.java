@@ -66,8 +66,11 @@ public record Film(
   /** Contact angle on a slimed or sanded wall, degrees (our choice). */
   public static final double SLIMED_WALL = 30;
 
-  /** Mean thickness of a wavy film over Nusselt's, - (Kapitza; information, from memory). */
-  public static final double KAPITZA = 0.928;
+  /**
+   * Mean thickness of a wavy film over Nusselt's, -: Kapitza has 2.4 where Nusselt has 3 under the
+   * cube root, 0.928 (from memory; information only).
+   */
+  public static final double KAPITZA = Math.cbrt(2.4 / 3);
 
   private static final double WAVY_FROM = 20;
   private static final double TURBULENT_FROM = 1500;
@@ -226,6 +229,11 @@ public record Film(
   /** How the film runs. */
   public Regime regime() {
     return regime(reynolds);
+  }
+
+  /** Flow on this wall from which a dry spot on clean plastic closes, m3/s. */
+  public double flowForClosedFilm() {
+    return breaksBelow * perimeter;
   }
 
   /** Rivulets are likely on clean plastic; say so, never "dry". */

@@ -22,6 +22,9 @@ import leat.numeric.Roots;
  * <p>Source: sheet hydraulics.md section 6; check values: hydraulics-manifold.csv.
  */
 public final class Manifold implements WaterSystem {
+  /** Widens a bracket so that a flat curve's last digit cannot close it, m. */
+  private static final double ROUNDING = 1e-9;
+
   private final Line common;
   private final Riser[] risers;
   private final double leastLift;
@@ -110,7 +113,8 @@ public final class Manifold implements WaterSystem {
       return runOut(end, endHead, shutoff, flows);
     }
     DoubleUnaryOperator balance = balance(curve, end, endHead, flows);
-    double manifoldHead = Roots.bracketed(balance, Math.max(leastLift, atEnd), shutoff);
+    double low = Math.max(leastLift, atEnd) - ROUNDING;
+    double manifoldHead = Roots.bracketed(balance, low, shutoff + ROUNDING);
     double total = Math.min(fill(manifoldHead, flows, end), end);
     return new ManifoldFlow(
         this,
@@ -181,7 +185,7 @@ public final class Manifold implements WaterSystem {
             return fill(manifoldHead, flows, 2 * flow) - flow;
           }
         };
-    return Roots.bracketed(missing, leastLift, high + 1e-9 * (1 + Math.abs(high)));
+    return Roots.bracketed(missing, leastLift, high + ROUNDING * (1 + Math.abs(high)));
   }
 
   /** Flow of all risers together at a head at the manifold, m3/s; {@code manifoldHead} m. */
@@ -211,7 +215,7 @@ public final class Manifold implements WaterSystem {
       return OptionalDouble.empty();
     }
     double head = printed.head(total);
-    if (!(head > 0)) {
+    if (!(head > CurveLimits.NO_HEAD)) {
       return OptionalDouble.empty();
     }
     return OptionalDouble.of(Math.max(0, manifoldHead + commonLoss(total)) / head);

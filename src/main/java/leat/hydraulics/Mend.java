@@ -32,33 +32,60 @@ public final class Mend {
     return lift * (1 + marginShare) / Impossible.unlessPositive("derate", derate);
   }
 
-  /** Least derate, -, that leaves the margin; over 1 when the printed pump is too weak itself. */
+  /**
+   * Least derate that leaves the margin.
+   *
+   * @param printed curve, not derated
+   * @param lift m, 0 or more
+   * @param marginShare wanted, -, 0 or more
+   * @return share, -; over 1 when the printed pump is too weak itself
+   * @throws Impossible if negative
+   */
   public static double derateForMargin(PumpCurve printed, double lift, double marginShare) {
     return shutoffHeadForMargin(lift, marginShare, 1) / printed.shutoffHead();
   }
 
-  /** Greatest lift, m, that leaves the margin; {@code curve} derated. */
+  /**
+   * Greatest lift that leaves the margin.
+   *
+   * @param curve the pump, derated
+   * @param marginShare wanted, -, 0 or more
+   * @return m
+   * @throws Impossible if negative
+   */
   public static double liftForMargin(PumpCurve curve, double marginShare) {
     return curve.shutoffHead() / (1 + Impossible.ifNegative("margin", marginShare));
   }
 
   /**
-   * Least derate, -, for a flow of the whole system, m3/s; over 1 when the printed pump is too weak
-   * itself, empty at or past the end of its curve.
+   * Least derate for a flow of the whole system.
+   *
+   * @param printed curve, not derated
+   * @param system what hangs on it
+   * @param flow m3/s, 0 or more
+   * @return share, -; over 1 when the printed pump is too weak itself, empty at or past its end
+   * @throws Impossible if the flow is negative
    */
   public static OptionalDouble derateForFlow(PumpCurve printed, WaterSystem system, double flow) {
     if (!(Impossible.ifNegative("flow", flow) < printed.maxFlow())) {
       return OptionalDouble.empty();
     }
     double head = printed.head(flow);
-    return head > 0
+    return head > CurveLimits.NO_HEAD
         ? OptionalDouble.of(Math.max(0, system.head(flow)) / head)
         : OptionalDouble.empty();
   }
 
   /**
-   * Least printed shut-off head, m, for a flow when the shape of the printed curve is kept and all
-   * its heads grow together; empty at or past its end.
+   * Least printed shut-off head for a flow when the shape of the printed curve is kept and all its
+   * heads grow together.
+   *
+   * @param printed curve, not derated
+   * @param derate share of the printed head left, -, above 0
+   * @param system what hangs on it
+   * @param flow m3/s, 0 or more
+   * @return m; empty at or past the curve's end
+   * @throws Impossible if the derate is not above 0 or the flow negative
    */
   public static OptionalDouble shutoffHeadForFlow(
       PumpCurve printed, double derate, WaterSystem system, double flow) {
@@ -69,7 +96,15 @@ public final class Mend {
         : share;
   }
 
-  /** Greatest lift, m, at which one line still gets the flow, m3/s; empty past the curve's end. */
+  /**
+   * Greatest lift at which one line still gets the flow.
+   *
+   * @param curve the pump, derated
+   * @param line from the pump to the outlet
+   * @param flow m3/s, 0 or more
+   * @return m; empty past the curve's end
+   * @throws Impossible if the flow is negative
+   */
   public static OptionalDouble liftForFlow(PumpCurve curve, Line line, double flow) {
     return flow <= curve.maxFlow()
         ? OptionalDouble.of(curve.head(flow) - line.loss(flow))
@@ -77,8 +112,14 @@ public final class Mend {
   }
 
   /**
-   * Greatest lift, m, of riser {@code i} at which it still gets {@code flow} m3/s beside the
-   * others; empty if none between 0 and the shut-off head does.
+   * Greatest lift of one riser at which it still gets a flow beside the others.
+   *
+   * @param curve the pump, derated
+   * @param manifold all risers
+   * @param i which riser
+   * @param flow m3/s, above 0
+   * @return m; empty if not even a lift of 0 lets it have the flow
+   * @throws Impossible unless the flow is above 0
    */
   public static OptionalDouble liftForFlow(PumpCurve curve, Manifold manifold, int i, double flow) {
     Impossible.unlessPositive("flow", flow);
@@ -110,8 +151,14 @@ public final class Mend {
   }
 
   /**
-   * Least bore, m, of section {@code section} so that the line loses no more than {@code head} m at
-   * {@code flow} m3/s, its K as numbers kept; empty if none up to 200 mm does.
+   * Least bore of a section with which the line loses no more than a head, its K kept as numbers.
+   *
+   * @param line the pipe
+   * @param section which section, from the pump
+   * @param flow m3/s, above 0
+   * @param head greatest loss of the whole line, m
+   * @return m; empty if none up to 200 mm does
+   * @throws Impossible unless the flow is above 0
    */
   public static OptionalDouble boreForLoss(Line line, int section, double flow, double head) {
     Impossible.unlessPositive("flow", flow);
@@ -127,8 +174,15 @@ public final class Mend {
   }
 
   /**
-   * Least bore, m, of section {@code section} of riser {@code i} with which it gets {@code flow}
-   * m3/s beside the others; empty if none up to 200 mm does.
+   * Least bore of a section of one riser with which it gets a flow beside the others.
+   *
+   * @param curve the pump, derated
+   * @param manifold all risers
+   * @param i which riser
+   * @param section which section of it
+   * @param flow m3/s, above 0
+   * @return m; empty if none up to 200 mm does
+   * @throws Impossible unless the flow is above 0
    */
   public static OptionalDouble boreForFlow(
       PumpCurve curve, Manifold manifold, int i, int section, double flow) {
