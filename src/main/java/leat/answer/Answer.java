@@ -64,15 +64,15 @@ public final class Answer {
   }
 
   /**
-   * JSON is one object: the one row of {@code figures}, then these rows as an array under {@code
-   * key}, then the arrays of {@link #array}. CSV stays these rows.
+   * JSON is one object: the one row of {@code figures}, then the arrays of {@link #array}. CSV
+   * stays the rows of this answer.
    */
-  public Answer under(String key, Answer figures) {
+  public Answer jsonObject(Answer figures) {
     head = figures;
-    return array(key, this);
+    return this;
   }
 
-  /** One more array of the JSON object, such as the elements beside the salts. */
+  /** One array of the JSON object: this answer's own rows, or others beside them. */
   public Answer array(String key, Answer rowsOfIt) {
     arrayNames.add(key);
     arrays.add(rowsOfIt);

@@ -11,7 +11,7 @@ public final class Rules {
 
   /** All rules. */
   public static Rule[] all() {
-    return joined(WaterRules.all());
+    return joined(WaterRules.all(), FeedRules.all());
   }
 
   private static Rule[] joined(Rule[]... groups) {

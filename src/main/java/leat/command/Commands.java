@@ -14,6 +14,8 @@ public final class Commands {
     {"build", "tank"},
     {"feed", "ec"},
     {"feed", "dose"},
+    {"feed", "crops"},
+    {"feed", "oxygen"},
     {"plans", "check"},
     {"plans", "plan"},
     {"plans", "units"},
@@ -39,6 +41,10 @@ public final class Commands {
         return new TankCommand();
       case "ec":
         return new EcCommand();
+      case "crops":
+        return new CropsCommand();
+      case "oxygen":
+        return new OxygenCommand();
       case "dose":
         return new DoseCommand();
       case "check":

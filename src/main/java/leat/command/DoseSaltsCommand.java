@@ -218,7 +218,7 @@ final class DoseSaltsCommand extends Command {
     }
     Answer figures = figures(plan, recipe, fit, volume);
     Answer elements = elements(recipe, fit);
-    answer.under("salts", figures).array("elements", elements);
+    answer.jsonObject(figures).array("salts", answer).array("elements", elements);
     Double within = call.from0("--within");
     boolean missed = within != null && fit != null && !fit.isWithin(Units.PERCENT.fromBase(within));
     sentence(answer, recipe, fit, volume, missed ? within : null, call.has("--weighed"));

@@ -7,6 +7,7 @@ import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.answer.Show;
 import leat.answer.Working;
+import leat.numeric.Impossible;
 import leat.plan.Kind;
 import leat.plan.Plan;
 import leat.plan.Refused;
@@ -232,6 +233,14 @@ final class EcCommand extends Command {
 
   @Override
   public Answer answer(Call call) {
+    try {
+      return answerOf(call);
+    } catch (Impossible e) {
+      throw EcErrors.ofTemperature(call, "temperature", e);
+    }
+  }
+
+  private Answer answerOf(Call call) {
     boolean predicts = call.has("--ion") || call.has("--weighed");
     if (predicts) {
       if (!call.operands().isEmpty()) {

@@ -1,7 +1,9 @@
 package leat.command;
 
 import java.util.List;
+import leat.numeric.Impossible;
 import leat.plan.Problem;
+import leat.plan.Refused;
 import leat.quantity.Nearest;
 import leat.quantity.Unreadable;
 
@@ -104,5 +106,26 @@ public final class EcErrors {
   /** A salt weighed twice. */
   public static Problem saltTwice(String flag, String typed) {
     return new Problem("salt-twice", null, flag, "\"" + typed + "\" is named twice");
+  }
+
+  /** A temperature the trade refuses is told of {@code --at}; anything else stays as it is. */
+  static RuntimeException ofTemperature(Call call, String quantity, Impossible e) {
+    return quantity.equals(e.quantity()) && call.has("--at")
+        ? new Refused(CommandErrors.impossible(call.place("at"), e.getMessage()))
+        : e;
+  }
+
+  /** A name that is no crop. */
+  public static Problem noCrop(String typed, String near) {
+    return new Problem(
+        "no-crop",
+        null,
+        "leat crops",
+        "no band is known for \""
+            + typed
+            + "\""
+            + (near == null
+                ? "; leat crops --list names the crops"
+                : "; did you mean \"" + near + "\"?"));
   }
 }

@@ -159,7 +159,7 @@ class DoseCommandTest {
         "--volume|0 L|--volume: it must be above 0; got \"0 L\"",
         "--rate-ec|0 mS/cm|--rate-ec: it must be above 0, such as \"1.9 mS/cm\"; got \"0 mS/cm\"",
         "--from|900 ppm|--from: an EC is needed, such as \"1.6 mS/cm\"; ppm is the EC times 500, 640 or 700 by the meter's scale, and leat ec --scale turns it back; got \"900 ppm\"",
-        "--parts|30|parts: a feed has 1 to 20 parts",
+        "--parts|30|--parts \"30\": a feed has 1 to 20 parts",
       })
   void badInput(String flag, String value, String message) {
     List<String> args =

@@ -233,7 +233,7 @@ class DoseSaltsCommandTest {
         "Q=3|potassium-nitrate|--ask: \"Q\": an element or oxide is needed, such as N, N-NO3, K, P2O5",
         "Cl2=3|potassium-nitrate|--ask: \"Cl2\": an element or oxide is needed, such as N, N-NO3, K, P2O5; did you mean \"Cl\"?",
         "NO3=3|potassium-nitrate|--ask: \"NO3\": NO3 is the ion, 4.43 times its nitrogen: say N-NO3",
-        "N=-3|potassium-nitrate|N: it cannot be negative",
+        "N=-3|potassium-nitrate|leat dose salts: N: it cannot be negative",
         "N|potassium-nitrate|--ask: expected a name, '=' and a concentration; got \"N\"",
         "N=3|potasium-nitrate|--salt: no salt \"potasium-nitrate\"; did you mean \"potassium-nitrate\"?",
       })

@@ -200,8 +200,8 @@ class EcCommandTest {
       value = {
         "900 ppm|leat ec: ppm is not one unit: meters show the EC times 500, 640 or 700, so \"900 ppm\" is 1.80, 1.41 or 1.29 mS/cm; the meter's manual says which: --scale 500, --scale 640 or --scale 700",
         "1.85|leat ec: an EC needs its unit, such as \"1.6 mS/cm\"; got \"1.85\"",
-        "-1 mS/cm|EC: it cannot be negative",
-        "1850 mS/cm|EC: no water conducts over 1000 mS/cm; 1.4 mS/cm is 1400 uS/cm",
+        "-1 mS/cm|leat ec: EC: it cannot be negative",
+        "1850 mS/cm|leat ec: EC: no water conducts over 1000 mS/cm; 1.4 mS/cm is 1400 uS/cm",
       })
   void badReadings(String typed, String message) {
     Cli cli = Cli.run("ec", typed);
@@ -212,9 +212,9 @@ class EcCommandTest {
 
   @ParameterizedTest
   @CsvSource({
-    "80 C,--coefficient,2 %,temperature: a solution between 0 and 60 C is needed",
-    "20 C,--coefficient,9 %,coefficient: it must lie between 0 and 3.5 % a degree",
-    "20 C,--scale,600,'scale: meters show ppm as EC times 500, 640 or 700, and 1 mS/cm is 500, 640 or 700 ppm by them: say which of the three'",
+    "80 C,--coefficient,2 %,'--at \"80 C\": a solution between 0 and 60 C is needed'",
+    "20 C,--coefficient,9 %,'--coefficient \"9 %\": it must lie between 0 and 3.5 % a degree'",
+    "20 C,--scale,600,'--scale \"600\": meters show ppm as EC times 500, 640 or 700, and 1 mS/cm is 500, 640 or 700 ppm by them: say which of the three'",
   })
   void badFlags(String at, String flag, String value, String message) {
     Cli cli = Cli.run("ec", "1 mS/cm", "--at", at, flag, value);
@@ -227,7 +227,7 @@ class EcCommandTest {
     "--ion,N=5,'--ion: \"N\": nitrogen may be nitrate or ammonium: say N-NO3 or N-NH4'",
     "--weighed,calcium-nitrate=5,'--weighed: no salt \"calcium-nitrate\"; did you mean \"calcium-nitrate-4h2o\" or \"calcium-nitrate-greenhouse\"?'",
     "--weighed,potasium-nitrate=5,'--weighed: no salt \"potasium-nitrate\"; did you mean \"potassium-nitrate\"?'",
-    "--ion,Ca=-5,Ca: it cannot be negative",
+    "--ion,Ca=-5,leat ec: Ca: it cannot be negative",
   })
   void badIonsAndSalts(String flag, String value, String message) {
     Cli cli = Cli.run("ec", flag, value, "--volume", "3 L");
