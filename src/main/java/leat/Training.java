@@ -38,6 +38,7 @@ public final class Training {
       "--length",
       "1.9 m"
     },
+    {"ec", "1.85 mS/cm", "--at", "18 C", "--format", "json"},
     {
       "tank",
       "--shape",

@@ -63,6 +63,12 @@ public final class Answer {
     return columns.clone();
   }
 
+  /** JSON is an array even for one row. */
+  public Answer asList() {
+    list = true;
+    return this;
+  }
+
   /**
    * JSON is one object: the one row of {@code figures}, then the arrays of {@link #array}. CSV
    * stays the rows of this answer.
@@ -76,12 +82,6 @@ public final class Answer {
   public Answer array(String key, Answer rowsOfIt) {
     arrayNames.add(key);
     arrays.add(rowsOfIt);
-    return this;
-  }
-
-  /** JSON is an array even for one row. */
-  public Answer asList() {
-    list = true;
     return this;
   }
 

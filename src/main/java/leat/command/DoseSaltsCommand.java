@@ -322,12 +322,18 @@ final class DoseSaltsCommand extends Command {
             .add(some.get(i).salt().name());
       }
     } else {
-      words.add(Litres.baseOfG(recipe.totalGrams()), Show.G).add(" of ").count(some.size());
-      words.add(some.size() == 1 ? " salt" : " salts");
+      words.add(Litres.baseOfG(recipe.totalGrams()), Show.G).add(" of ");
+      if (some.size() == 1) {
+        words.add(some.get(0).salt().name());
+      } else {
+        words.count(some.size()).add(" salts");
+      }
     }
     words.add(fit == null ? " in " : " into ").add(volume, Show.L);
-    if (fit == null) {
-      words.add(" make an EC of about ").addOrDash(ecOf(recipe), Show.MS_CM).add(".");
+    if (fit == null && recipe.ec() == null) {
+      words.add(" are a stock bottle, too strong for the sum of an EC.");
+    } else if (fit == null) {
+      words.add(" make an EC of about ").add(recipe.ec().ec25(), Show.MS_CM).add(".");
     } else if (breached != null) {
       words
           .add(
@@ -344,10 +350,6 @@ final class DoseSaltsCommand extends Command {
       words.add(": all that was asked within ").number(fit.worstMissPct(), 2).add(" %.");
     }
     answer.sentence(words);
-  }
-
-  private static Double ecOf(Recipe recipe) {
-    return recipe.ec() == null ? null : (Double) recipe.ec().ec25();
   }
 
   private static void text(
@@ -481,8 +483,8 @@ final class DoseSaltsCommand extends Command {
           Working.number(
               "sum of squared misses",
               "minimise sum ((got - asked)/asked)^2 over grams >= 0",
-              Phrase.of().count(fit.elements().size()).add(" elements asked"),
-              fit.sumSqRelMiss(),
+              Phrase.of().count(fit.elements().size()).add(" asked"),
+              fit.exact() ? 0 : fit.sumSqRelMiss(),
               4,
               "any",
               "non-negative least squares, Lawson and Hanson 1974; weights of IUPAC 2021"));

@@ -15,6 +15,7 @@ import leat.plan.Section;
 import leat.quantity.Dimension;
 import leat.quantity.NumberText;
 import leat.quantity.Units;
+import leat.quantity.Unreadable;
 import leat.solution.Compensation;
 import leat.solution.EcReading;
 import leat.solution.LinearCompensation;
@@ -132,6 +133,7 @@ final class EcCommand extends Command {
     return new String[] {
       "ec \"1.85 mS/cm\" --at \"18 C\"",
       "ec \"900 ppm\" --scale 500",
+      "ec \"850 ppm\" --plan weighed-salts.yaml",
       "ec \"1.2 mS/cm\" \"1640 uS/cm\" \"2.1 dS/m\" --format csv",
       "ec \"1.36 mS/cm\" --standard \"1.413 mS/cm\" --at \"22 C\"",
       "ec --weighed calcium-nitrate-4h2o=32 --weighed potassium-nitrate=21 --volume \"45 L\"",
@@ -177,7 +179,13 @@ final class EcCommand extends Command {
 
       @Override
       void answer(String cell, Row into) {
-        EcReading reading = reading(MeterCheck.corrected(text.read(cell), slope), at, by);
+        double read;
+        try {
+          read = text.read(cell);
+        } catch (Unreadable e) {
+          throw unit == null && "no-unit".equals(e.code()) ? EcErrors.noUnitInRows(e) : e;
+        }
+        EcReading reading = reading(MeterCheck.corrected(read, slope), at, by);
         if (!repeats) {
           into.set(EC, reading.ec());
         }

@@ -29,6 +29,16 @@ public final class EcErrors {
         null);
   }
 
+  /** Bare numbers in a column whose name does not tell their unit. */
+  public static Unreadable noUnitInRows(Unreadable bare) {
+    return new Unreadable(
+        "no-unit-in-rows",
+        bare.message() + "; for a whole column say --unit mS/cm",
+        bare.start(),
+        bare.end(),
+        null);
+  }
+
   /** Nothing to convert. */
   public static Problem noReading(Command command) {
     return new Problem(

@@ -135,7 +135,7 @@ final class EcStandard {
           "faulty-probe",
           "over 10 % off is a dirty or worn probe, or an old standard: clean first, then check again.");
     }
-    if (!known) {
+    if (!known && !check.faulty()) {
       answer.mind(
           "which-meter",
           "whether this meter compensates is a guess: --compensates true or false says it.");

@@ -236,6 +236,17 @@ class EcCommandTest {
   }
 
   @Test
+  void bareNumbersInRowsAskForTheirUnitOnce() {
+    Cli cli = Cli.piped("t,ec\n1,1.2\n", "ec", "--column", "ec", "--strict");
+    assertThat(cli.err)
+        .isEqualTo(
+            "standard input: row 1, column ec: an EC needs its unit, such as \"1.6 mS/cm\"; got \"1.2\"; for a whole column say --unit mS/cm\n");
+    assertThat(cli.exit).isEqualTo(2);
+    Cli told = Cli.piped("t,ec\n1,1200\n", "ec", "--column", "ec", "--unit", "uS/cm");
+    assertThat(told.out).endsWith("1,1200,1.2,1.2,600,768,840,ok\n");
+  }
+
+  @Test
   void examplesRun() {
     Examples.run(new EcCommand());
   }
