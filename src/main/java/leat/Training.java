@@ -38,6 +38,32 @@ public final class Training {
       "--length",
       "1.9 m"
     },
+    {"ec", "1.85 mS/cm", "--at", "18 C", "--format", "json"},
+    {
+      "dose",
+      "--volume",
+      "9 L",
+      "--from",
+      "0 mS/cm",
+      "--to",
+      "1 mS/cm",
+      "--rate",
+      "5 mL/L",
+      "--rate-ec",
+      "2 mS/cm"
+    },
+    {
+      "dose",
+      "salts",
+      "--volume",
+      "9 L",
+      "--ask",
+      "N=150",
+      "--salt",
+      "potassium-nitrate",
+      "--format",
+      "csv"
+    },
     {
       "tank",
       "--shape",

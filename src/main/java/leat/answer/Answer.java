@@ -41,6 +41,9 @@ public final class Answer {
   String verbatim;
   boolean list;
   int csvColumns;
+  Answer head;
+  final List<String> arrayNames = new ArrayList<>();
+  final List<Answer> arrays = new ArrayList<>();
   Column[] tableColumns;
   private int exitCode;
 
@@ -71,6 +74,22 @@ public final class Answer {
   /** JSON is an array even for one row. */
   public Answer asList() {
     list = true;
+    return this;
+  }
+
+  /**
+   * JSON is one object: the one row of {@code figures}, then the arrays of {@link #array}. CSV
+   * stays the rows of this answer.
+   */
+  public Answer jsonObject(Answer figures) {
+    head = figures;
+    return this;
+  }
+
+  /** One array of the JSON object: this answer's own rows, or others beside them. */
+  public Answer array(String key, Answer rowsOfIt) {
+    arrayNames.add(key);
+    arrays.add(rowsOfIt);
     return this;
   }
 

@@ -15,6 +15,10 @@ final class JsonWriter {
   }
 
   String write(Answer answer) {
+    if (answer.head != null) {
+      whole(answer);
+      return out.append('\n').toString();
+    }
     boolean array = answer.list || answer.rows.size() != 1;
     if (array) {
       out.append("[");
@@ -27,14 +31,43 @@ final class JsonWriter {
     return out.toString();
   }
 
-  private void object(Answer answer, Row row) {
+  /** One object with arrays in it. */
+  private void whole(Answer answer) {
     out.append('{');
+    fields(answer.head, answer.head.rows.get(0), "\n  ");
+    for (int i = 0; i < answer.arrays.size(); i++) {
+      Answer inner = answer.arrays.get(i);
+      out.append(",\n  ");
+      name(answer.arrayNames.get(i));
+      out.append('[');
+      for (int r = 0; r < inner.rows.size(); r++) {
+        out.append(r == 0 ? "\n    {" : ",\n    {");
+        fields(inner, inner.rows.get(r), " ");
+        out.append('}');
+      }
+      out.append(inner.rows.isEmpty() ? "]" : "\n  ]");
+    }
+    aside(answer);
+  }
+
+  private void fields(Answer answer, Row row, String before) {
     for (int c = 0; c < answer.columns.length; c++) {
       Column column = answer.columns[c];
-      out.append(c == 0 ? "\n" : ",\n").append("  ");
+      String space = c == 0 && before.equals(" ") ? "" : before;
+      out.append(c == 0 ? "" : ",").append(space);
       name(column.key());
       JsonValue.append(out, row.get(c), column);
     }
+  }
+
+  private void object(Answer answer, Row row) {
+    out.append('{');
+    fields(answer, row, "\n  ");
+    aside(answer);
+  }
+
+  /** What was taken, notes and workings, and the end of the object. */
+  private void aside(Answer answer) {
     if (!quiet) {
       taken(answer);
       notes(answer);

@@ -11,7 +11,8 @@ public final class Rules {
 
   /** All rules. */
   public static Rule[] all() {
-    return joined(WaterRules.all(), LevelRules.all(), DutyRules.all(), SolutionRules.all());
+    return joined(
+        WaterRules.all(), LevelRules.all(), DutyRules.all(), FeedRules.all(), SolutionRules.all());
   }
 
   private static Rule[] joined(Rule[]... groups) {

@@ -13,9 +13,13 @@ public final class Commands {
     {"build", "pump"},
     {"build", "tank"},
     {"sense", "level"},
+    {"feed", "ec"},
+    {"feed", "dose"},
+    {"feed", "stock"},
     {"feed", "topup"},
     {"feed", "acid"},
-    {"feed", "stock"},
+    {"feed", "crops"},
+    {"feed", "oxygen"},
     {"feed", "clean"},
     {"run", "duty"},
     {"plans", "check"},
@@ -53,6 +57,14 @@ public final class Commands {
         return new CleanCommand();
       case "duty":
         return new DutyCommand();
+      case "ec":
+        return new EcCommand();
+      case "crops":
+        return new CropsCommand();
+      case "oxygen":
+        return new OxygenCommand();
+      case "dose":
+        return new DoseCommand();
       case "check":
         return new CheckCommand();
       case "plan":
@@ -90,6 +102,8 @@ public final class Commands {
         return new DutyBackupCommand();
       case "duty cable":
         return new DutyCableCommand();
+      case "dose salts":
+        return new DoseSaltsCommand();
       default:
         return null;
     }

@@ -240,6 +240,7 @@ public final class Keys {
                     "white",
                     "outside colour"),
                 one("insulation", Kind.TEXT, "none", "insulation, or none")),
+            q("warmest", TEMPERATURE, "27 C", "warmest water of the season, measured on a hot day"),
             q("mass", MASS, "3.6 kg", "empty tank").from0(),
             one("foot", Kind.SIZE, "540 mm x 360 mm", "outside of the foot it stands on"),
             one("ground", Kind.TEXT, "rubber-mat", "what it stands on, for sliding"),
@@ -723,6 +724,10 @@ public final class Keys {
             q("loss", SHARE, "10 %", "plants lost after").within(0, 0.99),
             q("harvest", MASS, "0.18 kg", "harvest").from0(),
             q("water", FLOW, "0.12 L/d", "water when grown").from0(),
+            q("ec_low", EC, "1.2 mS/cm", "lowest EC it likes, instead of the table's").from0(),
+            q("ec_high", EC, "1.8 mS/cm", "highest EC it likes").from0(),
+            one("ph_low", Kind.NUMBER, "6.0", "lowest pH it likes").within(0, 14),
+            one("ph_high", Kind.NUMBER, "7.0", "highest pH it likes").within(0, 14),
             q("seed_price", MONEY, "0.03 EUR", "a seed").from0(),
             q("shop_price", MONEY, "1.60 EUR", "what a shop asks for it").from0())
         .readBy("crops sow season check");

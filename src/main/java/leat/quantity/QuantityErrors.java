@@ -123,6 +123,15 @@ public final class QuantityErrors {
     return new Unreadable("metres-for-minutes", text, from, to, mended);
   }
 
+  /** "900 ppm" for an EC. */
+  public static Unreadable ppmForEc(String got, int from, int to) {
+    String text =
+        needed(Dimension.EC)
+            + "; ppm is the EC times 500, 640 or 700 by the meter's scale, and leat ec --scale turns it back; got "
+            + quote(got);
+    return new Unreadable("ppm-for-ec", text, from, to, null);
+  }
+
   /** "16 oz" for a volume. */
   public static Unreadable ouncesForFluidOunces(String got, String mended, int from, int to) {
     String text =

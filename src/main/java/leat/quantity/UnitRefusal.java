@@ -46,6 +46,9 @@ final class UnitRefusal {
     if (wanted == Dimension.VOLUME && unit.equals("oz")) {
       return QuantityErrors.ouncesForFluidOunces(got(), mended("floz"), unitFrom, to);
     }
+    if (wanted == Dimension.EC && unit.equalsIgnoreCase("ppm")) {
+      return QuantityErrors.ppmForEc(got(), unitFrom, to);
+    }
     if (other != null) {
       return QuantityErrors.wrongDimension(wanted, other, got(), unitFrom, to);
     }

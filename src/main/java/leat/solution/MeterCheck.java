@@ -120,7 +120,7 @@ public record MeterCheck(
     double expected = compensates ? after : trueEc;
     double errorPct = 100 * (shown / expected - 1);
     double slope = expected / shown;
-    boolean faulty = Math.abs(slope - 1) > LARGEST_ERROR_PCT / 100;
+    boolean faulty = !isCorrectable(slope);
     return new MeterCheck(
         standard,
         celsius,
@@ -133,6 +133,15 @@ public record MeterCheck(
         slope,
         errorPct,
         faulty);
+  }
+
+  /**
+   * Whether a factor may correct the meter: within 10 % of 1; beyond, the probe is at fault.
+   *
+   * @param slope factor found in a check, -
+   */
+  public static boolean isCorrectable(double slope) {
+    return Math.abs(slope - 1) <= LARGEST_ERROR_PCT / 100 + 1e-12;
   }
 
   /**

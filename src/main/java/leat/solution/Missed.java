@@ -31,6 +31,9 @@ public record Missed(
 
   private static final double EXACT = 1e-9;
 
+  /** Misses under this, per cent, are finer than any salt's purity: common practice. */
+  private static final double WORTH_NAMING_PCT = 0.1;
+
   static Missed of(Asked asked, Recipe recipe) {
     double want = asked.mgPerL();
     double got = recipe.total().of(asked.element());
@@ -58,5 +61,10 @@ public record Missed(
   /** Whether it was hit, to the last digit worth naming. */
   public boolean isHit() {
     return Math.abs(relative()) <= EXACT;
+  }
+
+  /** Whether it is missed by more than a thousandth of what was asked. */
+  public boolean isWorthNaming() {
+    return Math.abs(100 * relative()) >= WORTH_NAMING_PCT;
   }
 }

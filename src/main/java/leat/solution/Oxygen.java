@@ -1,6 +1,8 @@
 package leat.solution;
 
+import java.util.function.DoubleUnaryOperator;
 import leat.numeric.Impossible;
+import leat.numeric.Roots;
 import leat.numeric.Validity;
 
 /**
@@ -130,6 +132,33 @@ public final class Oxygen {
     double theta = power(THETA, celsius);
     double p = pressureKpa / ATMOSPHERE_KPA;
     return oneAtmosphere * p * (1 - vapour / p) * (1 - theta * p) / ((1 - vapour) * (1 - theta));
+  }
+
+  /**
+   * The temperature at which water just holds so much: saturation falls as water warms.
+   *
+   * @param saturationMgL dissolved oxygen, mg/L
+   * @param pressureKpa station pressure, kPa
+   * @return temperature, C; 0 or 40 where the fit ends before it is met
+   * @throws Impossible if the oxygen is not above 0 or the pressure outside 30 to 110 kPa
+   */
+  public static double celsiusHolding(double saturationMgL, double pressureKpa) {
+    Impossible.unlessPositive("oxygen", saturationMgL);
+    if (saturationMgL(VALID.low(0), pressureKpa) <= saturationMgL) {
+      return VALID.low(0);
+    }
+    if (saturationMgL(VALID.high(0), pressureKpa) >= saturationMgL) {
+      return VALID.high(0);
+    }
+    return Roots.bracketed(
+        new DoubleUnaryOperator() {
+          @Override
+          public double applyAsDouble(double celsius) {
+            return saturationMgL(celsius, pressureKpa) - saturationMgL;
+          }
+        },
+        VALID.low(0),
+        VALID.high(0));
   }
 
   /**

@@ -182,6 +182,13 @@ class MessagesTest {
             "L/m",
             "8 L/min"),
         q(
+            "ppmForEc",
+            Dimension.EC,
+            "900 ppm",
+            "an EC is needed, such as \"1.6 mS/cm\"; ppm is the EC times 500, 640 or 700 by the meter's scale, and leat ec --scale turns it back; got \"900 ppm\"",
+            "ppm",
+            null),
+        q(
             "ouncesForFluidOunces",
             Dimension.VOLUME,
             "16 oz",

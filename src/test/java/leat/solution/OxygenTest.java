@@ -2,6 +2,7 @@ package leat.solution;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 
 import java.util.stream.Stream;
@@ -93,5 +94,17 @@ class OxygenTest {
     assertThatThrownBy(() -> Oxygen.atAltitude(20, 44_400)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> Oxygen.atPressure(20, 1013)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> Oxygen.atPressure(Double.NaN, 101)).isInstanceOf(Impossible.class);
+  }
+
+  @Test
+  void theTemperatureThatHoldsSoMuchGivesItBack() {
+    for (double celsius = 0.5; celsius < 40; celsius += 1.7) {
+      for (double kpa = 75; kpa < 105; kpa += 7) {
+        double held = Oxygen.saturationMgL(celsius, kpa);
+        assertThat(Oxygen.celsiusHolding(held, kpa)).isCloseTo(celsius, within(1e-6));
+      }
+    }
+    assertThat(Oxygen.celsiusHolding(20, 101.325)).isEqualTo(0);
+    assertThat(Oxygen.celsiusHolding(1, 101.325)).isEqualTo(40);
   }
 }

@@ -1,0 +1,128 @@
+package leat.system;
+
+import java.util.ArrayList;
+import java.util.List;
+import leat.numeric.Impossible;
+import leat.plan.Named;
+import leat.plan.Plan;
+import leat.plan.Refused;
+import leat.plan.Section;
+import leat.quantity.Nearest;
+import leat.solution.ElementName;
+import leat.solution.IonName;
+import leat.solution.Ions;
+import leat.solution.Label;
+import leat.solution.Salt;
+import leat.solution.Salts;
+
+/** The salts one can weigh with a plan, its own ones included, and the ions of its water. */
+public final class SaltsOf {
+  private SaltsOf() {}
+
+  /**
+   * The salts of {@code feed.salts}. One of the table's names without elements is that salt, with
+   * its price.
+   */
+  public static List<Salt> own(Plan plan) {
+    List<Section> sections = plan.section("feed").sections("salts");
+    List<Salt> salts = new ArrayList<>();
+    for (int i = 0; i < sections.size(); i++) {
+      salts.add(own(sections.get(i)));
+    }
+    return salts;
+  }
+
+  private static Salt own(Section section) {
+    String name = (String) section.needRaw("name");
+    Named elements = section.named("elements");
+    Double price = section.maybe("price");
+    Salt listed = Salts.find(name);
+    if (elements.size() == 0 && listed != null) {
+      return price == null ? listed : listed.withPrice(price);
+    }
+    Label label = Label.blank();
+    for (int i = 0; i < elements.size(); i++) {
+      String typed = elements.name(i);
+      try {
+        label = label.with(ElementName.of(typed), 100 * (Double) elements.value(i));
+      } catch (Impossible e) {
+        String near = Nearest.of(typed, java.util.Arrays.asList(ElementName.names()));
+        boolean unknown = "element".equals(e.quantity());
+        throw new Refused(
+            elements.problem(
+                i,
+                section.path("elements"),
+                unknown ? "unknown-element" : "bad-label",
+                (unknown ? "" : name + ": ")
+                    + e.getMessage()
+                    + (unknown && near != null ? "; did you mean \"" + near + "\"?" : "")));
+      }
+    }
+    Salt salt;
+    try {
+      salt = label.asSalt(name);
+    } catch (Impossible e) {
+      throw new Refused(section.problem("elements", "bad-label", name + ": " + e.getMessage()));
+    }
+    return price == null ? salt : salt.withPrice(price);
+  }
+
+  /** The salt of a name: the plan's own first, then the table's; null when there is none. */
+  public static Salt find(Plan plan, String name) {
+    List<Salt> own = own(plan);
+    for (int i = 0; i < own.size(); i++) {
+      if (own.get(i).name().equals(name)) {
+        return own.get(i);
+      }
+    }
+    return Salts.find(name);
+  }
+
+  /** Names of all salts, the plan's own first. */
+  public static List<String> names(Plan plan) {
+    List<Salt> own = own(plan);
+    List<String> names = new ArrayList<>();
+    for (int i = 0; i < own.size(); i++) {
+      names.add(own.get(i).name());
+    }
+    String[] table = Salts.names();
+    for (int i = 0; i < table.length; i++) {
+      if (!names.contains(table[i])) {
+        names.add(table[i]);
+      }
+    }
+    return names;
+  }
+
+  private static final String[] KEYS = {
+    "nitrate", "phosphorus", "potassium", "calcium", "magnesium", "sulfate", "sodium", "chloride"
+  };
+  private static final String[] IONS = {
+    "nitrate", "P", "potassium", "calcium", "magnesium", "sulfate", "sodium", "chloride"
+  };
+
+  /** Whether the plan's water names any ion or its alkalinity. */
+  public static boolean hasWater(Plan plan) {
+    Section water = plan.section("water");
+    for (int i = 0; i < KEYS.length; i++) {
+      if (water.has(KEYS[i])) {
+        return true;
+      }
+    }
+    return water.has("alkalinity");
+  }
+
+  /** The ions of the plan's water, mmol/L; what it does not name counts as none. */
+  public static Ions water(Plan plan) {
+    Section water = plan.section("water");
+    Ions ions = Ions.NONE;
+    for (int i = 0; i < KEYS.length; i++) {
+      Double mgPerL = water.maybe(KEYS[i]);
+      if (mgPerL != null) {
+        ions = ions.andMilligrams(IonName.of(IONS[i]), mgPerL);
+      }
+    }
+    Double alkalinity = water.maybe("alkalinity");
+    return alkalinity == null ? ions : ions.andAlkalinity(alkalinity);
+  }
+}
