@@ -126,7 +126,7 @@ final class CheckCommand extends Command {
         figures(answer, found, call.has("--all"));
       } catch (Refused e) {
         broken = true;
-        Run.tell(call.terminal, e.getMessage());
+        Run.tell(call.terminal, e);
       } catch (Impossible e) {
         broken = true;
         Run.tell(call.terminal, names.get(p) + ": " + e.quantity() + ": " + e.getMessage() + "\n");

@@ -12,7 +12,7 @@ public final class PlanErrors {
   /** A mistake of YAML itself. */
   public static Problem yamlSyntax(Origin at, String problem) {
     String what = problem == null ? "this is not YAML" : problem;
-    if (what.contains("'\\t'")) {
+    if (what.contains("'\\t")) {
       return new Problem(
           "yaml-tab", at, "", "a tab cannot start a YAML line or value: indent with spaces");
     }
