@@ -95,7 +95,10 @@ final class Shell {
 
   private Shown inShell(String line) {
     try {
-      ProcessBuilder builder = new ProcessBuilder("sh", "-c", line).redirectErrorStream(true);
+      ProcessBuilder builder = new ProcessBuilder("sh", "-c", line);
+      Path err = Files.createTempFile("leat", ".err");
+      // Kept apart and put behind, so that what is shown does not hang on who was faster.
+      builder.redirectError(err.toFile());
       builder.directory(folder.toFile());
       builder.environment().remove("LEAT_PLAN");
       builder.environment().put("LC_ALL", "C.UTF-8");
@@ -107,7 +110,9 @@ final class Shell {
         process.destroyForcibly();
         throw new AssertionError("does not end: " + line);
       }
-      return new Shown(text, process.exitValue());
+      String notes = Files.readString(err);
+      Files.delete(err);
+      return new Shown(text + notes, process.exitValue());
     } catch (IOException | InterruptedException e) {
       throw new AssertionError(line, e);
     }
