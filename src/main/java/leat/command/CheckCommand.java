@@ -59,7 +59,7 @@ final class CheckCommand extends Command {
     return new String[] {
       "Judges plans by the design rules of this trade. A rule that fails names the key to change and a value that would pass, found by solving the model."
           + " A rule whose keys are missing is unknown, never a pass.",
-      "Exit code 1 when a rule fails (with --strict also when one warns), 2 when a plan cannot be read; the other plans are judged all the same.",
+      "Exit code 1 when a rule fails (with --strict also when one warns), 2 when a plan is wrong, 3 when its file cannot be read; the other plans are judged all the same.",
       "Limits of your own stand in the plan under limits, by the rule's id."
     };
   }
@@ -109,7 +109,7 @@ final class CheckCommand extends Command {
     Answer answer =
         new Answer(PLAN, RULE, VERDICT, VALUE, NEED, LIMIT, UNIT, ADVICE, PLACE).asList();
     int[] counts = new int[Verdict.values().length];
-    boolean broken = false;
+    int broken = 0;
     Phrase sentences = Phrase.of();
     for (int p = 0; p < names.size(); p++) {
       try {
@@ -125,10 +125,10 @@ final class CheckCommand extends Command {
         answer.block();
         figures(answer, found, call.has("--all"));
       } catch (Refused e) {
-        broken = true;
+        broken = e.exitCode() > broken ? e.exitCode() : broken;
         Run.tell(call.terminal, e);
       } catch (Impossible e) {
-        broken = true;
+        broken = broken == 0 ? 2 : broken;
         Run.tell(call.terminal, names.get(p) + ": " + e.quantity() + ": " + e.getMessage() + "\n");
       }
     }
@@ -140,7 +140,7 @@ final class CheckCommand extends Command {
     boolean no =
         counts[Verdict.FAIL.ordinal()] > 0
             || call.has("--strict") && counts[Verdict.WARN.ordinal()] > 0;
-    return broken ? answer.exit(2) : no ? answer.no() : answer;
+    return broken > 0 ? answer.exit(broken) : no ? answer.no() : answer;
   }
 
   private static List<Finding> only(List<String> wanted, List<Finding> found) {

@@ -32,19 +32,40 @@ public final class Mend {
     return lift * (1 + marginShare) / Impossible.unlessPositive("derate", derate);
   }
 
-  /** Least derate, -, that leaves the margin; over 1 when the printed pump is too weak itself. */
+  /**
+   * Least derate that leaves the margin.
+   *
+   * @param printed curve of the box
+   * @param lift m, 0 or more
+   * @param marginShare wanted, -, 0 or more
+   * @return -; over 1 when the printed pump is too weak itself
+   * @throws Impossible outside
+   */
   public static double derateForMargin(PumpCurve printed, double lift, double marginShare) {
     return shutoffHeadForMargin(lift, marginShare, 1) / printed.shutoffHead();
   }
 
-  /** Greatest lift, m, that leaves the margin; {@code curve} derated. */
+  /**
+   * Greatest lift that leaves the margin.
+   *
+   * @param curve derated
+   * @param marginShare wanted, -, 0 or more
+   * @return m
+   * @throws Impossible outside
+   */
   public static double liftForMargin(PumpCurve curve, double marginShare) {
     return curve.shutoffHead() / (1 + Impossible.ifNegative("margin", marginShare));
   }
 
   /**
-   * Least derate, -, for a flow of the whole system, m3/s; over 1 when the printed pump is too weak
-   * itself, empty at or past the end of its curve.
+   * Least derate for a flow of the whole system.
+   *
+   * @param printed curve of the box
+   * @param system what the pump works against
+   * @param flow of the whole system, m3/s, 0 or more
+   * @return -; over 1 when the printed pump is too weak itself, empty at or past the end of its
+   *     curve
+   * @throws Impossible when the flow is negative
    */
   public static OptionalDouble derateForFlow(PumpCurve printed, WaterSystem system, double flow) {
     if (!(Impossible.ifNegative("flow", flow) < printed.maxFlow())) {
@@ -57,8 +78,15 @@ public final class Mend {
   }
 
   /**
-   * Least printed shut-off head, m, for a flow when the shape of the printed curve is kept and all
-   * its heads grow together; empty at or past its end.
+   * Least printed shut-off head for a flow when the shape of the printed curve is kept and all its
+   * heads grow together.
+   *
+   * @param printed curve of the box
+   * @param derate share of the printed head left, -, above 0
+   * @param system what the pump works against
+   * @param flow of the whole system, m3/s, 0 or more
+   * @return m; empty at or past the curve's end
+   * @throws Impossible outside
    */
   public static OptionalDouble shutoffHeadForFlow(
       PumpCurve printed, double derate, WaterSystem system, double flow) {
@@ -69,7 +97,14 @@ public final class Mend {
         : share;
   }
 
-  /** Greatest lift, m, at which one line still gets the flow, m3/s; empty past the curve's end. */
+  /**
+   * Greatest lift at which one line still gets the flow.
+   *
+   * @param curve derated
+   * @param line the riser's pipe
+   * @param flow m3/s
+   * @return m; empty past the curve's end
+   */
   public static OptionalDouble liftForFlow(PumpCurve curve, Line line, double flow) {
     return flow <= curve.maxFlow()
         ? OptionalDouble.of(curve.head(flow) - line.loss(flow))
@@ -77,8 +112,13 @@ public final class Mend {
   }
 
   /**
-   * Greatest lift, m, of riser {@code i} at which it still gets {@code flow} m3/s beside the
-   * others; empty if none between 0 and the shut-off head does.
+   * Greatest lift of riser {@code i} at which it still gets its flow beside the others.
+   *
+   * @param curve derated
+   * @param manifold all risers
+   * @param i the riser that is asked about
+   * @param flow m3/s
+   * @return m; empty if none between 0 and the shut-off head does
    */
   public static OptionalDouble liftForFlow(PumpCurve curve, Manifold manifold, int i, double flow) {
     Impossible.unlessPositive("flow", flow);
@@ -110,8 +150,13 @@ public final class Mend {
   }
 
   /**
-   * Least bore, m, of section {@code section} so that the line loses no more than {@code head} m at
-   * {@code flow} m3/s, its K as numbers kept; empty if none up to 200 mm does.
+   * Least bore of one section so that the line loses no more than a head, its K as numbers kept.
+   *
+   * @param line the pipe
+   * @param section which of its sections
+   * @param flow m3/s
+   * @param head greatest loss, m
+   * @return m; empty if none up to 200 mm does
    */
   public static OptionalDouble boreForLoss(Line line, int section, double flow, double head) {
     Impossible.unlessPositive("flow", flow);
@@ -127,8 +172,14 @@ public final class Mend {
   }
 
   /**
-   * Least bore, m, of section {@code section} of riser {@code i} with which it gets {@code flow}
-   * m3/s beside the others; empty if none up to 200 mm does.
+   * Least bore of one section of riser {@code i} with which it gets its flow beside the others.
+   *
+   * @param curve derated
+   * @param manifold all risers
+   * @param i the riser that is asked about
+   * @param section which of its sections
+   * @param flow m3/s
+   * @return m; empty if none up to 200 mm does
    */
   public static OptionalDouble boreForFlow(
       PumpCurve curve, Manifold manifold, int i, int section, double flow) {

@@ -168,10 +168,10 @@ final class ManPages {
         tag.append(' ').append(Roff.italic(flag.label()));
       }
       StringBuilder text = new StringBuilder(flag.meaning());
-      if (flag.kind() != null && flag.kind().words() != null) {
-        text.append("; ").append(flag.kind().word());
-      }
-      if (!flag.example().isEmpty()) {
+      String[] words = flag.kind() == null ? null : flag.kind().words();
+      if (words != null && !List.of(flag.meaning().split("[ ,:;]+")).containsAll(List.of(words))) {
+        text.append(": ").append(String.join(", ", words));
+      } else if (words == null && !flag.example().isEmpty()) {
         text.append(", such as \"").append(flag.example()).append('"');
       }
       if (flag.isRepeatable()) {
