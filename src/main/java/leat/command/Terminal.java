@@ -49,7 +49,7 @@ public final class Terminal {
   /** A file of the user's, from the folder the command runs in. */
   java.io.File file(String name) {
     java.io.File file = new java.io.File(name);
-    return file.isAbsolute() || folder == null ? file : folder.resolve(name).toFile();
+    return file.isAbsolute() || folder == null ? file : new java.io.File(folder.toFile(), name);
   }
 
   /** Standard input, which can be taken once. */

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
@@ -17,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Every command line that a document shows is run, and what it says compared. */
 class DocsTest {
@@ -38,6 +40,23 @@ class DocsTest {
     Shell.Shown shown = new Shell(folder).run("leat " + example);
     assertThat(shown.exit()).as("leat %s\n%s", example, shown.text()).isBetween(0, 1);
     assertThat(shown.text()).isNotBlank();
+  }
+
+  /** The machine's language changes nothing: decimals, letters, digits. */
+  @ParameterizedTest
+  @ValueSource(strings = {"de-DE", "tr-TR", "ar-EG-u-nu-arab"})
+  void everyLocaleGetsTheSame(String tag) {
+    Shell shell = new Shell(folder);
+    Locale before = Locale.getDefault();
+    for (String example : examples()) {
+      String plain = shell.run("leat " + example).text();
+      try {
+        Locale.setDefault(Locale.forLanguageTag(tag));
+        assertThat(shell.run("leat " + example).text()).as(example).isEqualTo(plain);
+      } finally {
+        Locale.setDefault(before);
+      }
+    }
   }
 
   @Test

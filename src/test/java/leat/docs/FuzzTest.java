@@ -211,7 +211,7 @@ class FuzzTest {
     for (byte b : text.getBytes(StandardCharsets.UTF_8)) {
       if (b == '\n') {
         out.append("\\n");
-      } else if (b < 32 || b == '\'' || b == '\\') {
+      } else if (b < 32 || b == '\'' || b == '\\' || b == '%') {
         out.append(String.format("\\x%02x", b & 0xff));
       } else {
         out.append((char) b);
