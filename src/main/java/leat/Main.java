@@ -3,6 +3,8 @@ package leat;
 import java.io.FileDescriptor;
 import java.io.FileInputStream;
 import java.io.FileOutputStream;
+import java.io.OutputStream;
+import java.nio.file.Path;
 import leat.command.Run;
 import leat.command.Terminal;
 
@@ -12,20 +14,24 @@ public final class Main {
 
   /** Runs a command line and ends the process with its exit code. */
   public static void main(String[] args) {
-    // picocli's documented switch: converters nobody uses here are not loaded.
-    System.setProperty("picocli.converters.excludes", "java.sql.*,java.time.*");
-    Terminal terminal =
-        new Terminal(
-            new FileInputStream(FileDescriptor.in),
-            new FileOutputStream(FileDescriptor.out),
-            new FileOutputStream(FileDescriptor.err),
-            System.getenv(),
-            null,
-            null);
-    int code = Run.run(args, terminal);
+    int code =
+        Run.run(
+            args,
+            terminal(
+                new FileOutputStream(FileDescriptor.out),
+                new FileOutputStream(FileDescriptor.err),
+                null));
     if (code != 0) {
       // System.exit looks up a logger on newer JVMs, which costs more than the whole answer.
       Runtime.getRuntime().halt(code);
     }
+  }
+
+  /** The real world around a run, but for where its words go. */
+  static Terminal terminal(OutputStream out, OutputStream err, Path folder) {
+    // picocli's documented switch: converters nobody uses here are not loaded.
+    System.setProperty("picocli.converters.excludes", "java.sql.*,java.time.*");
+    return new Terminal(
+        new FileInputStream(FileDescriptor.in), out, err, System.getenv(), folder, null);
   }
 }

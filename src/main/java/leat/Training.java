@@ -1,11 +1,8 @@
 package leat;
 
-import java.io.ByteArrayInputStream;
 import java.io.OutputStream;
 import java.nio.file.Path;
-import java.util.Map;
 import leat.command.Run;
-import leat.command.Terminal;
 
 /**
  * Runs a few command lines of one kind so that the classes they load go into a class-data archive;
@@ -65,18 +62,12 @@ public final class Training {
 
   /** Arguments: the kind (sum or plan) and the folder of the example plans. */
   public static void main(String[] args) {
-    System.setProperty("picocli.converters.excludes", "java.sql.*,java.time.*");
     String[][] lines = "plan".equals(args[0]) ? PLANS : SUMS;
     for (int i = 0; i < lines.length; i++) {
       Run.run(
           lines[i],
-          new Terminal(
-              new ByteArrayInputStream(new byte[0]),
-              OutputStream.nullOutputStream(),
-              OutputStream.nullOutputStream(),
-              Map.of(),
-              Path.of(args[1]),
-              null));
+          Main.terminal(
+              OutputStream.nullOutputStream(), OutputStream.nullOutputStream(), Path.of(args[1])));
     }
   }
 }

@@ -143,6 +143,12 @@ public final class Answer {
 
   /** A doubt, a range left or a danger, under a kebab-case code. */
   public Answer mind(String code, Phrase text) {
+    for (int i = 0; i < minds.size(); i++) {
+      if (minds.get(i).code.equals(code)
+          && minds.get(i).text.render(false).equals(text.render(false))) {
+        return this;
+      }
+    }
     minds.add(new Note(code, text));
     return this;
   }

@@ -35,6 +35,11 @@ public final class Finding {
     return new Finding(rule, verdict, value, null, limit, advice, null);
   }
 
+  /** A value that is not held against a number. */
+  static Finding valueOnly(Rule rule, Verdict verdict, double value, Phrase advice) {
+    return new Finding(rule, verdict, value, null, null, advice, null);
+  }
+
   /** A finding in words, such as "not measured". */
   static Finding words(Rule rule, Verdict verdict, String words, Phrase advice) {
     return new Finding(rule, verdict, null, words, null, advice, null);

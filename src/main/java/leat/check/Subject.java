@@ -1,5 +1,6 @@
 package leat.check;
 
+import leat.hydraulics.ManifoldFlow;
 import leat.level.Tank;
 import leat.plan.Named;
 import leat.plan.Plan;
@@ -15,6 +16,8 @@ public final class Subject {
   private final Plan plan;
   private Tank tank;
   private Waterway waterway;
+  private ManifoldFlow flowsLow;
+  private ManifoldFlow flowsFull;
 
   /** The plan to judge. */
   public Subject(Plan plan) {
@@ -47,6 +50,22 @@ public final class Subject {
     return waterway;
   }
 
+  /** Flows with the tank at its refill mark. */
+  public ManifoldFlow flowsLow() {
+    if (flowsLow == null) {
+      flowsLow = waterway().flows(waterway().low());
+    }
+    return flowsLow;
+  }
+
+  /** Flows with the tank full. */
+  public ManifoldFlow flowsFull() {
+    if (flowsFull == null) {
+      flowsFull = waterway().flows(waterway().full());
+    }
+    return flowsFull;
+  }
+
   /** The plan's own limit for a rule, in the rule's base unit, or null. */
   Double ownLimit(Rule rule) {
     Object text = plan.root().named("limits").get(rule.id());
@@ -54,6 +73,12 @@ public final class Subject {
       return null;
     }
     return readLimit(rule, (String) text);
+  }
+
+  /** The plan's own limit for a rule, else the value of a key that is the limit. */
+  double limitOr(Rule rule, Section section, String key) {
+    Double own = ownLimit(rule);
+    return own != null ? own : section.need(key);
   }
 
   private Double readLimit(Rule rule, String text) {

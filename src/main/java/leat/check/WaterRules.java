@@ -6,6 +6,26 @@ final class WaterRules {
 
   /** In the order they are shown. */
   static Rule[] all() {
-    return new Rule[] {new PumpMargin()};
+    return new Rule[] {
+      new ReachesTop(),
+      new PumpMargin(),
+      new TowerStarved(),
+      new FlowWanted(),
+      new RunOut(),
+      new OutletOverTop(),
+      new SiphonsBack(),
+      new Freeboard(),
+      new IntakeCovered(),
+      new CapLift(),
+      new FilmClosed(),
+      new FilmFlood(),
+      new GapCarries(),
+      new GapClogs(),
+      new RiserFast(),
+      new RiserSlow(),
+      new StrainerHead(),
+      new StrainerHolds(),
+      new PumpGuess()
+    };
   }
 }

@@ -118,6 +118,20 @@ public final class Call {
     return value;
   }
 
+  /**
+   * Where a quantity that the trade refuses came from: the flag as typed, else the command and the
+   * quantity.
+   */
+  String place(String quantity) {
+    String name = "--" + quantity.replace(' ', '-').replace('_', '-');
+    for (int i = 0; i < flags.length; i++) {
+      if (flags[i].name.equals(name) && typed.has(flags[i])) {
+        return name + " \"" + String.join("\" \"", texts(name)) + "\"";
+      }
+    }
+    return "leat " + command.name() + ": " + quantity;
+  }
+
   /** The refusal for a flag that this question cannot do without. */
   public Refused needs(String name) {
     return new Refused(CommandErrors.needed(command, flag(name)));
@@ -190,7 +204,7 @@ public final class Call {
 
   /** Lays what was taken from the plan's defaults into an answer. */
   public Answer withTaken(Answer answer) {
-    return answer.taken(plan().taken().words());
+    return plan == null ? answer : answer.taken(plan.taken().words());
   }
 
   /** The format asked for. */

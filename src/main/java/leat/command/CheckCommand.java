@@ -59,7 +59,7 @@ final class CheckCommand extends Command {
     return new String[] {
       "Judges plans by the design rules of this trade. A rule that fails names the key to change and a value that would pass, found by solving the model."
           + " A rule whose keys are missing is unknown, never a pass.",
-      "Exit code 1 when a rule fails (with --strict also when one warns), 2 when a plan is wrong, 3 when its file cannot be read; the other plans are judged all the same.",
+      "Exit code 1 when a rule fails (with --strict also when one warns), 2 when a plan is wrong and 3 when it cannot be read; the other plans are judged all the same.",
       "Limits of your own stand in the plan under limits, by the rule's id."
     };
   }
@@ -121,6 +121,7 @@ final class CheckCommand extends Command {
           counts[found.get(i).verdict().ordinal()]++;
           row(answer, names.get(p), found.get(i));
         }
+        whatIf(answer, plan, found);
         sentence(sentences, names.size() > 1 ? names.get(p) + ": " : "", own, found.size());
         answer.block();
         figures(answer, found, call.has("--all"));
@@ -141,6 +142,31 @@ final class CheckCommand extends Command {
         counts[Verdict.FAIL.ordinal()] > 0
             || call.has("--strict") && counts[Verdict.WARN.ordinal()] > 0;
     return broken > 0 ? answer.exit(broken) : no ? answer.no() : answer;
+  }
+
+  /**
+   * A measured flow belongs to the tower as it was: changing riser or outlet must keep the derate
+   * it found.
+   */
+  private static void whatIf(Answer answer, Plan plan, List<Finding> found) {
+    if (!plan.section("pump").has("measured")) {
+      return;
+    }
+    for (int i = 0; i < found.size(); i++) {
+      Finding finding = found.get(i);
+      boolean touchesPipes = finding.advice().render(false).contains("towers[");
+      if (touchesPipes
+          && finding.verdict() != Verdict.PASS
+          && finding.verdict() != Verdict.UNKNOWN) {
+        answer.mind(
+            "measured-what-if",
+            Phrase.of(
+                    "pump.measured belongs to the tower as it was measured. Before you change riser or outlet write pump.derate: ")
+                .add(leat.system.Waterway.of(plan).derate(), Show.PERCENT.digits(3))
+                .add(" in its place, and measure again after."));
+        return;
+      }
+    }
   }
 
   private static List<Finding> only(List<String> wanted, List<Finding> found) {

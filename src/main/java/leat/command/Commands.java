@@ -32,7 +32,7 @@ public final class Commands {
       case "head":
         return new HeadCommand();
       case "pump":
-        return null;
+        return new PumpCommand();
       case "tank":
         return new TankCommand();
       case "check":

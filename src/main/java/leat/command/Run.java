@@ -72,10 +72,18 @@ public final class Run {
     if (streamed >= 0) {
       return streamed;
     }
-    Answer answer = command.answer(call);
+    Answer answer = answerOf(command, call);
     output.write(format.write(answer));
     tell(terminal, format.aside(answer));
     return answer.exitCode();
+  }
+
+  private static Answer answerOf(Command command, Call call) {
+    try {
+      return command.answer(call);
+    } catch (Impossible e) {
+      throw new Refused(CommandErrors.impossible(call.place(e.quantity()), e.getMessage()));
+    }
   }
 
   private static Command find(String[] args, int at) {

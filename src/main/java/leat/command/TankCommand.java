@@ -6,6 +6,7 @@ import leat.answer.Column;
 import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.answer.Show;
+import leat.hydraulics.TankDrain;
 import leat.level.Dipstick;
 import leat.level.Tank;
 import leat.plan.Kind;
@@ -14,6 +15,8 @@ import leat.plan.Refused;
 import leat.plan.Section;
 import leat.quantity.Dimension;
 import leat.quantity.Units;
+import leat.system.DrainOf;
+import leat.system.HeldWater;
 import leat.system.TankOf;
 
 /** {@code leat tank}: litres at a level and back, dipstick tables, size for a thirst. */
@@ -25,7 +28,9 @@ final class TankCommand extends Command {
   static final Column MM_PER_L = Column.number("mm_per_L", "mm a litre", 3);
   static final Column TO_FULL = Column.of("to_full_L", "to full", Show.L);
   static final Column TO_RIM = Column.of("to_rim_L", "to the rim", Show.L);
-  static final Column PER_MM = Column.of("L_per_mm_L", "a millimetre here", Show.L);
+  static final Column AREA = Column.of("surface_cm2", "surface", Show.CM2);
+  static final Column DRAIN = Column.of("drain_s", "out by the drain", Show.S);
+  static final Column LEFT = Column.of("left_L", "left under the drain", Show.L);
   static final Column NEEDED = Column.of("needed_L", "must hold at full", Show.L);
   static final Column DRUNK = Column.of("drunk_L", "drunk", Show.L);
   static final Column BELOW_LOW = Column.of("below_low_L", "below the refill mark", Show.L);
@@ -89,6 +94,15 @@ final class TankCommand extends Command {
       Flag.of("--table", "ROW", Kind.STRAP, "100 mm = 12.4 L", "a row of a strapping table")
           .sets("tank.table")
           .repeatable(),
+      Flag.of(
+              "--drain-bore",
+              "LENGTH",
+              LENGTH,
+              "19 mm",
+              "inside diameter of the drain: how long it takes to empty")
+          .sets("tank.drain.bore"),
+      Flag.of("--drain-height", "LENGTH", LENGTH, "12 mm", "level of the drain's centre")
+          .sets("tank.drain.height"),
       Flag.of("--full", "LENGTH", LENGTH, "280 mm", "level when full").sets("tank.full"),
       Flag.of("--low", "LENGTH", LENGTH, "80 mm", "refill mark").sets("tank.low"),
     };
@@ -139,7 +153,8 @@ final class TankCommand extends Command {
   }
 
   private Answer levels(Call call, Section section, Tank tank) {
-    Answer answer = new Answer(LEVEL, VOLUME, ABOVE_LOW, TO_FULL, TO_RIM, MM_PER_L);
+    Answer answer =
+        new Answer(LEVEL, VOLUME, ABOVE_LOW, TO_FULL, TO_RIM, MM_PER_L, AREA, DRAIN, LEFT);
     List<Object> asked = call.values("--level");
     for (int i = 0; i < asked.size(); i++) {
       row(answer, section, tank, (Double) asked.get(i));
@@ -155,7 +170,7 @@ final class TankCommand extends Command {
     } else {
       answer.figure(first, TO_FULL, at(section, "full"));
       answer.figure(first, MM_PER_L);
-      answer.figure(first, TO_RIM);
+      figures(answer, first, section);
     }
     call.withTaken(answer);
     answer.mind(
@@ -163,6 +178,23 @@ final class TankCommand extends Command {
         "from drawn sizes; a filled wall bulges, 1 to 3 % more at the top. Pour known litres to know.");
     answer.next("leat tank " + again(call) + "--every \"10 mm\" -o dipstick.csv");
     return answer;
+  }
+
+  private static void figures(Answer answer, Row row, Section section) {
+    Double rain = section.maybe("rain_area");
+    answer.figure(
+        row,
+        TO_RIM,
+        rain == null
+            ? Phrase.of()
+            : Phrase.of("a 50 mm downpour on the lid brings ")
+                .add(HeldWater.downpour(rain), Show.L));
+    if (row.get(DRAIN) != null) {
+      answer.figure(
+          "out by the drain",
+          Phrase.of("about ").duration((Double) row.get(DRAIN)),
+          Phrase.of((Double) row.get(LEFT), Show.L).add(" stay under it"));
+    }
   }
 
   private static String again(Call call) {
@@ -185,7 +217,13 @@ final class TankCommand extends Command {
         .set(ABOVE_LOW, mark.aboveLow())
         .set(TO_FULL, full == null ? null : Double.valueOf(Dipstick.between(tank, level, full)))
         .set(TO_RIM, Dipstick.between(tank, level, tank.height()))
-        .set(MM_PER_L, mark.levelPerVolume());
+        .set(MM_PER_L, mark.levelPerVolume())
+        .set(AREA, mark.area());
+    Section drain = section.section("drain");
+    TankDrain out = drain.has("bore") ? DrainOf.from(drain, tank, level) : null;
+    if (out != null) {
+      answer.row(answer.size() - 1).set(DRAIN, out.seconds()).set(LEFT, out.volumeLeft());
+    }
   }
 
   private static Phrase sentence(Row row) {

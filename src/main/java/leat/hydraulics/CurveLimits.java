@@ -8,6 +8,9 @@ import leat.numeric.Impossible;
  * <p>Source: sheet hydraulics.md section 5; the outer limits only keep the sums finite.
  */
 final class CurveLimits {
+  /** Less head than this is the end of the curve: no share of it explains anything, m. */
+  static final double NO_HEAD = 1e-12;
+
   private CurveLimits() {}
 
   static double head(String quantity, double head) {

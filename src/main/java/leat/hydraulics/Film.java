@@ -231,6 +231,11 @@ public record Film(
     return regime(reynolds);
   }
 
+  /** Flow on this wall from which a dry spot on clean plastic closes, m3/s. */
+  public double flowForClosedFilm() {
+    return breaksBelow * perimeter;
+  }
+
   /** Rivulets are likely on clean plastic; say so, never "dry". */
   public boolean rivuletsLikely() {
     return loading < breaksBelow;

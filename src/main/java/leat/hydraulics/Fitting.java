@@ -13,6 +13,15 @@ import leat.numeric.Impossible;
  * lift checks; globe and angle valves and the return bend from memory of Munson's table.
  */
 public final class Fitting {
+  /** Munson's threaded elbow of 45 degrees, -; the list has Potter's 0.32. */
+  public static final double OTHER_PRINTED_ELBOW_45 = 0.4;
+
+  /** Munson's threaded tee into the branch, -; the list has Potter's 1.8. */
+  public static final double OTHER_PRINTED_TEE_BRANCH = 2;
+
+  /** Munson's swing check, -; the list has Potter's 2.9. */
+  public static final double OTHER_PRINTED_SWING_CHECK = 2;
+
   private static final String[] NAME = {
     "entrance",
     "entrance-inward",

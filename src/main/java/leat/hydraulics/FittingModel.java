@@ -93,6 +93,9 @@ public final class FittingModel {
     while (degreesClosed > COCK_DEGREES[i]) {
       i++;
     }
+    if (degreesClosed == COCK_DEGREES[i]) {
+      return COCK_K[i];
+    }
     double share = (degreesClosed - COCK_DEGREES[i - 1]) / (COCK_DEGREES[i] - COCK_DEGREES[i - 1]);
     return COCK_K[i - 1] * Math.pow(COCK_K[i] / COCK_K[i - 1], share);
   }

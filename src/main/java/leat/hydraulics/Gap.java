@@ -106,7 +106,7 @@ public record Gap(
       double discharge,
       Liquid liquid) {
     accept(flow, width, spreader, discharge);
-    Impossible.ifNegative("thickness", thickness);
+    Impossible.unlessWithin("thickness", thickness, 0, 10, "a plate is 0 to 10 m thick");
     double round = Math.PI * (spreader + width);
     double area = round * width;
     double viscous =

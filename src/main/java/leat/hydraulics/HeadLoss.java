@@ -89,7 +89,7 @@ public record HeadLoss(
    * @throws Impossible unless the flow is above 0
    */
   public static HeadLoss of(Riser riser, double flow) {
-    Impossible.unlessPositive("flow", flow);
+    Impossible.unlessWithin("flow", flow, 1e-15, 100, "friction needs a flow above 0");
     Line line = riser.line();
     OfSection[] parts = new OfSection[line.size()];
     for (int i = 0; i < parts.length; i++) {

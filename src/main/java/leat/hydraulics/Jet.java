@@ -52,7 +52,7 @@ public record Jet(
       double flow, double bore, double plateHeight, double turnDegrees, Liquid liquid) {
     Impossible.unlessWithin("flow", flow, 1e-15, 100, "a jet needs a flow above 0");
     Impossible.unlessWithin("bore", bore, 1e-4, 2, "an outlet's bore is between 0.1 mm and 2 m");
-    Impossible.ifNegative("plate height", plateHeight);
+    Impossible.unlessWithin("plate height", plateHeight, 0, 1000, "a plate is above the outlet");
     double v = flow / (Math.PI / 4 * bore * bore);
     double height = v * v / (2 * Liquid.GRAVITY);
     double left = v * v - 2 * Liquid.GRAVITY * plateHeight;

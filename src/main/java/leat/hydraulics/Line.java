@@ -176,8 +176,10 @@ public final class Line {
 
   /** Darcy friction factor in section {@code i}, -; {@code flow} m3/s, above 0. */
   public double frictionFactor(int i, double flow) {
-    double re = Impossible.unlessPositive("flow", reynolds(i, flow));
-    return factor(i, re);
+    accept(flow);
+    double re = reynolds(i, flow);
+    return factor(
+        i, Impossible.unlessWithin("flow", re, 1e-12, 1e30, "friction needs a flow above 0"));
   }
 
   /** Friction loss of section {@code i} alone, m; {@code flow} m3/s. */

@@ -215,7 +215,7 @@ public final class Manifold implements WaterSystem {
       return OptionalDouble.empty();
     }
     double head = printed.head(total);
-    if (!(head > 0)) {
+    if (!(head > CurveLimits.NO_HEAD)) {
       return OptionalDouble.empty();
     }
     return OptionalDouble.of(Math.max(0, manifoldHead + commonLoss(total)) / head);

@@ -102,8 +102,11 @@ public record MeasuredDerate(
 
   private static MeasuredDerate of(
       PumpCurve printed, WaterSystem system, double flow, OptionalDouble low, OptionalDouble high) {
+    if (flow != 0) {
+      Impossible.unlessWithin("flow", flow, 1e-15, 100, "a measured flow is 0 or above");
+    }
     double natural = OperatingPoint.of(printed, system).flow();
-    double systemHead = system.head(Impossible.ifNegative("flow", flow));
+    double systemHead = system.head(flow);
     OptionalDouble none = OptionalDouble.empty();
     if (flow == 0) {
       double shutoff = printed.shutoffHead();
@@ -134,7 +137,9 @@ public record MeasuredDerate(
       return OptionalDouble.empty();
     }
     double head = printed.head(flow);
-    return head > 0 ? OptionalDouble.of(system.head(flow) / head) : OptionalDouble.empty();
+    return head > CurveLimits.NO_HEAD
+        ? OptionalDouble.of(system.head(flow) / head)
+        : OptionalDouble.empty();
   }
 
   private static double sensitivity(PumpCurve printed, WaterSystem system, double flow) {

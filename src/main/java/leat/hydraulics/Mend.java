@@ -35,11 +35,11 @@ public final class Mend {
   /**
    * Least derate that leaves the margin.
    *
-   * @param printed curve of the box
+   * @param printed curve, not derated
    * @param lift m, 0 or more
    * @param marginShare wanted, -, 0 or more
-   * @return -; over 1 when the printed pump is too weak itself
-   * @throws Impossible outside
+   * @return share, -; over 1 when the printed pump is too weak itself
+   * @throws Impossible if negative
    */
   public static double derateForMargin(PumpCurve printed, double lift, double marginShare) {
     return shutoffHeadForMargin(lift, marginShare, 1) / printed.shutoffHead();
@@ -48,10 +48,10 @@ public final class Mend {
   /**
    * Greatest lift that leaves the margin.
    *
-   * @param curve derated
+   * @param curve the pump, derated
    * @param marginShare wanted, -, 0 or more
    * @return m
-   * @throws Impossible outside
+   * @throws Impossible if negative
    */
   public static double liftForMargin(PumpCurve curve, double marginShare) {
     return curve.shutoffHead() / (1 + Impossible.ifNegative("margin", marginShare));
@@ -60,19 +60,18 @@ public final class Mend {
   /**
    * Least derate for a flow of the whole system.
    *
-   * @param printed curve of the box
-   * @param system what the pump works against
-   * @param flow of the whole system, m3/s, 0 or more
-   * @return -; over 1 when the printed pump is too weak itself, empty at or past the end of its
-   *     curve
-   * @throws Impossible when the flow is negative
+   * @param printed curve, not derated
+   * @param system what hangs on it
+   * @param flow m3/s, 0 or more
+   * @return share, -; over 1 when the printed pump is too weak itself, empty at or past its end
+   * @throws Impossible if the flow is negative
    */
   public static OptionalDouble derateForFlow(PumpCurve printed, WaterSystem system, double flow) {
     if (!(Impossible.ifNegative("flow", flow) < printed.maxFlow())) {
       return OptionalDouble.empty();
     }
     double head = printed.head(flow);
-    return head > 0
+    return head > CurveLimits.NO_HEAD
         ? OptionalDouble.of(Math.max(0, system.head(flow)) / head)
         : OptionalDouble.empty();
   }
@@ -81,12 +80,12 @@ public final class Mend {
    * Least printed shut-off head for a flow when the shape of the printed curve is kept and all its
    * heads grow together.
    *
-   * @param printed curve of the box
+   * @param printed curve, not derated
    * @param derate share of the printed head left, -, above 0
-   * @param system what the pump works against
-   * @param flow of the whole system, m3/s, 0 or more
+   * @param system what hangs on it
+   * @param flow m3/s, 0 or more
    * @return m; empty at or past the curve's end
-   * @throws Impossible outside
+   * @throws Impossible if the derate is not above 0 or the flow negative
    */
   public static OptionalDouble shutoffHeadForFlow(
       PumpCurve printed, double derate, WaterSystem system, double flow) {
@@ -100,10 +99,11 @@ public final class Mend {
   /**
    * Greatest lift at which one line still gets the flow.
    *
-   * @param curve derated
-   * @param line the riser's pipe
-   * @param flow m3/s
+   * @param curve the pump, derated
+   * @param line from the pump to the outlet
+   * @param flow m3/s, 0 or more
    * @return m; empty past the curve's end
+   * @throws Impossible if the flow is negative
    */
   public static OptionalDouble liftForFlow(PumpCurve curve, Line line, double flow) {
     return flow <= curve.maxFlow()
@@ -112,13 +112,14 @@ public final class Mend {
   }
 
   /**
-   * Greatest lift of riser {@code i} at which it still gets its flow beside the others.
+   * Greatest lift of one riser at which it still gets a flow beside the others.
    *
-   * @param curve derated
+   * @param curve the pump, derated
    * @param manifold all risers
-   * @param i the riser that is asked about
-   * @param flow m3/s
-   * @return m; empty if none between 0 and the shut-off head does
+   * @param i which riser
+   * @param flow m3/s, above 0
+   * @return m; empty if not even a lift of 0 lets it have the flow
+   * @throws Impossible unless the flow is above 0
    */
   public static OptionalDouble liftForFlow(PumpCurve curve, Manifold manifold, int i, double flow) {
     Impossible.unlessPositive("flow", flow);
@@ -150,13 +151,14 @@ public final class Mend {
   }
 
   /**
-   * Least bore of one section so that the line loses no more than a head, its K as numbers kept.
+   * Least bore of a section with which the line loses no more than a head, its K kept as numbers.
    *
    * @param line the pipe
-   * @param section which of its sections
-   * @param flow m3/s
-   * @param head greatest loss, m
+   * @param section which section, from the pump
+   * @param flow m3/s, above 0
+   * @param head greatest loss of the whole line, m
    * @return m; empty if none up to 200 mm does
+   * @throws Impossible unless the flow is above 0
    */
   public static OptionalDouble boreForLoss(Line line, int section, double flow, double head) {
     Impossible.unlessPositive("flow", flow);
@@ -172,14 +174,15 @@ public final class Mend {
   }
 
   /**
-   * Least bore of one section of riser {@code i} with which it gets its flow beside the others.
+   * Least bore of a section of one riser with which it gets a flow beside the others.
    *
-   * @param curve derated
+   * @param curve the pump, derated
    * @param manifold all risers
-   * @param i the riser that is asked about
-   * @param section which of its sections
-   * @param flow m3/s
+   * @param i which riser
+   * @param section which section of it
+   * @param flow m3/s, above 0
    * @return m; empty if none up to 200 mm does
+   * @throws Impossible unless the flow is above 0
    */
   public static OptionalDouble boreForFlow(
       PumpCurve curve, Manifold manifold, int i, int section, double flow) {

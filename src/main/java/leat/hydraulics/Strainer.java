@@ -121,6 +121,19 @@ public record Strainer(
   }
 
   /**
+   * Finest mesh that holds back no more than a head.
+   *
+   * @param head m, above 0
+   * @return aperture, m
+   * @throws Impossible unless above 0
+   */
+  public static double apertureForHold(double head) {
+    return 4
+        * SIGMA
+        / (SIGMA_DENSITY * Liquid.GRAVITY * Impossible.unlessPositive("freeboard", head));
+  }
+
+  /**
    * Head that surface tension holds back on a mesh in air, an upper bound.
    *
    * @param aperture m, above 0

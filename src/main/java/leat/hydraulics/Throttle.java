@@ -54,7 +54,7 @@ public record Throttle(
     }
     double total = 0;
     for (double q : wantedFlows) {
-      total += Impossible.unlessPositive("flow", q);
+      total += Impossible.unlessWithin("flow", q, 1e-12, 100, "a wanted flow is above 0");
     }
     ManifoldFlow natural = manifold.solve(curve);
     boolean onCurve = total <= curve.maxFlow();

@@ -19,11 +19,13 @@ public record Body(double area, double from, double to) {
    * @throws Impossible if the area is not above 0 or the upper end is not above the lower
    */
   public Body {
-    Impossible.unlessPositive("displaced", area);
-    Impossible.ifNegative("displaced", from);
-    if (!(to > from) || Double.isInfinite(to)) {
+    Bounds.area("displaced", area);
+    Bounds.sizeOrZero("displaced", from);
+    if (!(to > from)) {
       throw new Impossible("displaced", "the body's upper end must lie above its lower end");
     }
+    Bounds.size("displaced", to);
+    Bounds.size("displaced", to - from);
   }
 
   /**
@@ -35,7 +37,7 @@ public record Body(double area, double from, double to) {
    * @throws Impossible as the constructor
    */
   public static Body round(double diameter, double from, double to) {
-    Impossible.unlessPositive("displaced", diameter);
+    Bounds.size("displaced", diameter);
     return new Body(Math.PI * diameter * diameter / 4, from, to);
   }
 
@@ -48,11 +50,12 @@ public record Body(double area, double from, double to) {
    * @throws Impossible as the constructor
    */
   public static Body ofVolume(double volume, double from, double to) {
-    Impossible.unlessPositive("displaced", volume);
-    if (!(to > from) || Double.isInfinite(to)) {
+    Bounds.volume("displaced", volume);
+    Bounds.sizeOrZero("displaced", from);
+    if (!(to > from)) {
       throw new Impossible("displaced", "the body's upper end must lie above its lower end");
     }
-    return new Body(volume / (to - from), from, to);
+    return new Body(volume / Bounds.size("displaced", to - from), from, to);
   }
 
   /**

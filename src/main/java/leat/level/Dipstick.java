@@ -14,6 +14,12 @@ public final class Dipstick {
   /** Most rows a dipstick has, so that a slip of the unit does not fill a disk. */
   public static final int MOST_ROWS = 1_000_000;
 
+  /** A surface smaller than this has no slope worth giving, m2. */
+  private static final double LEAST_AREA = 1e-12;
+
+  /** A thirst smaller than this is none, m3/s. */
+  private static final double LEAST_THIRST = 1e-15;
+
   private Dipstick() {}
 
   /**
@@ -47,7 +53,7 @@ public final class Dipstick {
         volume,
         low == null ? null : Double.valueOf(volume - tank.volume(low)),
         area,
-        area > 0 ? Double.valueOf(1 / area) : null);
+        area > LEAST_AREA ? Double.valueOf(1 / area) : null);
   }
 
   /**
@@ -145,11 +151,11 @@ public final class Dipstick {
    * @throws Impossible if full is not above low, or thirst or time are negative
    */
   public static Need need(Tank tank, double low, double full, double thirst, double time) {
-    Impossible.ifNegative("thirst", thirst);
-    Impossible.ifNegative("days", time);
+    Impossible.unlessWithin("thirst", thirst, 0, 1000, "it must lie from 0 to 1000 m3/s");
+    Impossible.unlessWithin("days", time, 0, 1e10, "it must lie from 0 to 300 years");
     double unusable = tank.volume(low);
     double usable = tank.volume(full) - unusable;
-    if (!(usable > 0)) {
+    if (!(usable > LEAST_AREA)) {
       throw new Impossible("full", "the full mark must lie above the low mark");
     }
     double drunk = thirst * time;
@@ -160,7 +166,7 @@ public final class Dipstick {
         needed,
         drunk <= usable * (1 + Tank.ROUNDING),
         needed <= tank.capacity() ? Double.valueOf(tank.level(needed)) : null,
-        thirst > 0 ? Double.valueOf(usable / thirst) : null,
+        thirst > LEAST_THIRST ? Double.valueOf(usable / thirst) : null,
         Math.cbrt(drunk / usable));
   }
 }

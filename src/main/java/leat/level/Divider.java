@@ -58,20 +58,21 @@ public record Divider(
    *     tolerance is not from 0 to below 1, or the error is negative
    */
   public Divider {
-    Impossible.unlessPositive("supply", supply);
-    Impossible.unlessPositive("resistor", fixed);
-    Impossible.unlessPositive("reference", reference);
+    Impossible.unlessWithin("supply", supply, 1e-3, 1000, "it must lie from 1 mV to 1 kV");
+    Impossible.unlessWithin("reference", reference, 1e-3, 1000, "it must lie from 1 mV to 1 kV");
+    Impossible.unlessWithin("resistor", fixed, 1e-3, 1e9, "it must lie from 1 mohm to 1 Gohm");
     share("supply_tolerance", supplyTolerance);
     share("resistor_tolerance", fixedTolerance);
     share("reference_tolerance", referenceTolerance);
-    Impossible.ifNegative("adc_error", adcError);
+    Impossible.unlessWithin(
+        "adc_error", adcError, 0, 1e6, "it must lie from 0 to a million counts");
     Impossible.unlessWithin("bits", bits, 1, MOST_BITS, "an ADC has from 1 to 24 bits");
     if (ratiometric && supply != reference) {
       throw new Impossible("reference", "a ratiometric ADC has the supply as its reference");
     }
   }
 
-  private static void share(String word, double value) {
+  static void share(String word, double value) {
     Impossible.unlessWithin(word, value, 0, 0.99, "it must lie from 0 to below 100 %");
   }
 
@@ -144,6 +145,18 @@ public record Divider(
     return code == topCode() || code / codes() * reference / supply >= 1;
   }
 
+  /**
+   * Whether a code has no lower bound of ohms but the lead: the top code of a sender on the high
+   * side, when the reference lies under the supply and clips it.
+   *
+   * @param code the code
+   * @throws Impossible if the ADC has no such code
+   */
+  public boolean isUnderRange(int code) {
+    checkCode(code);
+    return side == Side.HIGH && code == topCode() && reference < supply;
+  }
+
   private void checkCode(int code) {
     if (code < 0) {
       throw new Impossible("counts", "an ADC's counts cannot be negative");
@@ -154,15 +167,15 @@ public record Divider(
   }
 
   /** Share of the supply at the node; ohm with lead, may be infinite. */
-  private double share(double ohm, double fixedOhm) {
+  double share(double ohm, double fixedOhm) {
     if (Double.isInfinite(ohm)) {
       return side == Side.LOW ? 1 : 0;
     }
     return side == Side.LOW ? ohm / (ohm + fixedOhm) : fixedOhm / (ohm + fixedOhm);
   }
 
-  private static double total(double ohm, double lead) {
-    Impossible.ifNegative("lead", lead);
+  static double total(double ohm, double lead) {
+    Bounds.ohm("lead", lead);
     double total = ohm + lead;
     if (!(total >= 0)) {
       throw new Impossible("ohm", "a resistance cannot be negative");
@@ -234,17 +247,24 @@ public record Divider(
    *
    * @param code the code
    * @param lead the sender's lead, ohm
-   * @throws Impossible if the ADC has no such code, or it is over range
+   * @throws Impossible if the ADC has no such code, or it is over or under range
    */
   public double ohm(int code, double lead) {
+    Bounds.ohm("lead", lead);
     if (isOverRange(code)) {
       throw new Impossible("counts", "the end code has no resistance: open or over range");
     }
-    return inverse(code / codes() * reference / supply, fixed) - lead;
+    if (isUnderRange(code)) {
+      throw new Impossible("counts", "the top code has no resistance: the reference clips it");
+    }
+    double share = code / codes() * reference / supply;
+    double total =
+        side == Side.LOW ? fixed * share / (1 - share) : fixed * (1 / Math.min(share, 1) - 1);
+    return total - lead;
   }
 
   /** Ohm with lead at a share of the supply; null when none is that great. */
-  private Double inverse(double share, double fixedOhm) {
+  Double inverse(double share, double fixedOhm) {
     if (side == Side.LOW) {
       return share >= 1 ? null : Double.valueOf(fixedOhm * share / (1 - share));
     }
@@ -268,7 +288,10 @@ public record Divider(
    * @throws Impossible if the ADC has no such code
    */
   public Double lowerBound(int code, double lead) {
-    checkCode(code);
+    Bounds.ohm("lead", lead);
+    if (isUnderRange(code)) {
+      return -lead;
+    }
     double share =
         side == Side.LOW
             ? Math.max(0, code - 0.5 - adcError) / codes() * leastScale()
@@ -298,30 +321,16 @@ public record Divider(
     return new Band(low, high == null ? null : Double.valueOf(high - lead));
   }
 
-  private double leastScale() {
+  double leastScale() {
     return ratiometric
         ? 1
         : reference * (1 - referenceTolerance) / (supply * (1 + supplyTolerance));
   }
 
-  private double greatestScale() {
+  double greatestScale() {
     return ratiometric
         ? 1
         : reference * (1 + referenceTolerance) / (supply * (1 - supplyTolerance));
-  }
-
-  /**
-   * Counts, not rounded, of a sender when everything is off one way; held to 0 and the top code.
-   *
-   * @param ohm the sender with its lead, ohm
-   * @param up whether the counts are driven up or down
-   */
-  private double worstCount(double ohm, boolean up) {
-    boolean smallFixed = side == Side.LOW == up;
-    double share = share(ohm, fixed * (smallFixed ? 1 - fixedTolerance : 1 + fixedTolerance));
-    double count = codes() * share / (up ? leastScale() : greatestScale());
-    count += up ? 0.5 + adcError : -0.5 - adcError;
-    return Math.min(Math.max(count, 0), topCode());
   }
 
   /**
@@ -363,29 +372,6 @@ public record Divider(
    * @throws Impossible if a resistance or tolerance is negative
    */
   public Step step(double ohm, double lead, double ladderTolerance, int blindBelow) {
-    Impossible.ifNegative("ohm", ohm);
-    share("tolerance", ladderTolerance);
-    Impossible.ifNegative("blind", blindBelow);
-    double least = total(ohm * (1 - ladderTolerance), lead);
-    double most = total(ohm * (1 + ladderTolerance), lead);
-    double few = worstCount(side == Side.LOW ? least : most, false);
-    double many = worstCount(side == Side.LOW ? most : least, true);
-    double scale = reference / supply / codes();
-    Double low = inverse((side == Side.LOW ? few : many) * scale, fixed);
-    Double high = inverse((side == Side.LOW ? many : few) * scale, fixed);
-    double ohmLow = low == null ? ohm : low - lead;
-    Double misread =
-        high == null ? null : Double.valueOf(Math.max(high - lead - ohm, ohm - ohmLow));
-    return new Step(
-        ohm,
-        code(ohm, lead),
-        (int) Math.ceil(few),
-        (int) Math.floor(many),
-        ohmLow,
-        high == null ? null : Double.valueOf(high - lead),
-        misread,
-        Math.ceil(few) < blindBelow,
-        current(ohm, lead),
-        senderPower(ohm, lead));
+    return new WorstCase(this, lead, blindBelow).step(ohm, ladderTolerance);
   }
 }

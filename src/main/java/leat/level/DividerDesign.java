@@ -36,6 +36,31 @@ public record DividerDesign(
     boolean[] apart,
     double leastFixed,
     Double greatestFixed) {
+  /**
+   * Greatest current in the sender when no other limit is named, A: reeds and their thin resistors
+   * are not made for more. Common practice, without a published source.
+   */
+  public static final double GREATEST_CURRENT = 0.1;
+
+  /** Least fixed resistor considered, ohm. */
+  private static final double LEAST_FIXED = 1e-3;
+
+  /**
+   * Whether what each step can be taken for stays inside its window: then a count never leaves its
+   * step by the divider's and the ladder's errors alone. If not, widen the plan's reading
+   * tolerance.
+   *
+   * @param limits the windows
+   */
+  public boolean staysInWindows(Limits limits) {
+    for (Divider.Step s : steps) {
+      if (s.misread() == null || s.misread() > limits.halfWindow(s.ohm())) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** Whether the steps all stay apart. */
   public boolean allApart() {
     for (boolean a : apart) {
@@ -86,7 +111,7 @@ public record DividerDesign(
    * @param ohms resistances of the steps, ohm, in any order
    * @param lead the sender's lead, ohm
    * @param ladderTolerance tolerance of the ladder's resistors, a share
-   * @param mostCurrent greatest current wanted in the sender, A; null for no limit
+   * @param mostCurrent greatest current wanted in the sender, A; null for {@link #GREATEST_CURRENT}
    * @param series the series to choose from; null for any value
    * @param blindBelow codes under this are not to be trusted, counts; 0 for none
    * @throws Impossible if there are fewer than two steps, two alike, or no resistor keeps the
@@ -101,7 +126,7 @@ public record DividerDesign(
       ESeries series,
       int blindBelow) {
     double[] steps = sorted(ohms);
-    Impossible.ifNegative("lead", lead);
+    Bounds.ohm("lead", lead);
     double[] total = new double[steps.length];
     for (int i = 0; i < steps.length; i++) {
       total[i] = steps[i] + lead;
@@ -124,7 +149,7 @@ public record DividerDesign(
     double[] steps = ohms.clone();
     java.util.Arrays.sort(steps);
     for (int i = 0; i < steps.length; i++) {
-      Impossible.ifNegative("steps", steps[i]);
+      Bounds.ohm("steps", steps[i]);
       if (i > 0 && steps[i] == steps[i - 1]) {
         throw new Impossible("steps", "two steps have the same resistance");
       }
@@ -147,11 +172,10 @@ public record DividerDesign(
     if (d.side() == Divider.Side.LOW && share < 1) {
       least = total[total.length - 1] * (1 / share - 1);
     }
-    if (mostCurrent != null) {
-      Impossible.unlessPositive("max_current", mostCurrent);
-      least = Math.max(least, d.supply() / mostCurrent - total[0]);
-    }
-    return Math.max(least, 0);
+    double most = mostCurrent == null ? GREATEST_CURRENT : mostCurrent;
+    Impossible.unlessWithin("max_current", most, 1e-6, 1000, "it must lie from 1 uA to 1 kA");
+    least = Math.max(least, d.supply() / most - total[0]);
+    return Math.max(least, Math.nextUp(LEAST_FIXED));
   }
 
   private static double greatestFixed(Divider d, double[] total) {
@@ -195,7 +219,7 @@ public record DividerDesign(
   }
 
   private static double bestOfAny(double[] total, double least, double most) {
-    double best = Math.max(least, Double.MIN_NORMAL);
+    double best = least;
     double bestGap = smallestGap(total, best);
     int pairs = total.length - 1;
     double[] tried = new double[3];

@@ -1,6 +1,5 @@
 package leat.level;
 
-import java.util.ArrayList;
 import java.util.List;
 import leat.numeric.Impossible;
 
@@ -57,10 +56,10 @@ public final class Ladder {
     this.reed = reeds.clone();
     this.resistor = resistors.clone();
     this.returnAt = returnAt;
-    this.pullIn = Impossible.unlessPositive("pull_in", pullIn);
-    this.dropOut = Impossible.unlessPositive("drop_out", dropOut);
-    this.bottomStop = Impossible.ifNegative("stops", bottomStop);
-    this.topStop = Impossible.ifNegative("stops", topStop);
+    this.pullIn = Bounds.size("pull_in", pullIn);
+    this.dropOut = Bounds.size("drop_out", dropOut);
+    this.bottomStop = Bounds.sizeOrZero("stops", bottomStop);
+    this.topStop = Bounds.sizeOrZero("stops", topStop);
     check();
     this.node = nodes();
   }
@@ -78,8 +77,8 @@ public final class Ladder {
     if (count < 2 || count > 1000) {
       throw new Impossible("reeds", "a ladder has from 2 to 1000 reeds");
     }
-    Impossible.ifNegative("first", first);
-    Impossible.unlessPositive("pitch", pitch);
+    Bounds.sizeOrZero("first", first);
+    Bounds.size("pitch", pitch);
     double[] levels = new double[count];
     for (int i = 0; i < count; i++) {
       levels[i] = first + i * pitch;
@@ -101,8 +100,8 @@ public final class Ladder {
     if (count < 2 || count > 1000) {
       throw new Impossible("reeds", "a ladder has from 2 to 1000 reeds");
     }
-    Impossible.ifNegative("empty", empty);
-    Impossible.ifNegative("full", full);
+    Bounds.ohm("empty", empty);
+    Bounds.ohm("full", full);
     if (empty == full) {
       throw new Impossible("full", "full and empty cannot have the same resistance");
     }
@@ -120,14 +119,15 @@ public final class Ladder {
     if (resistor.length != n) {
       throw new Impossible("resistors", "there must be one resistor a reed, 0 ohm for a link");
     }
-    Impossible.ifNegative("first", reed[0]);
+    Bounds.sizeOrZero("first", reed[0]);
     for (int i = 1; i < n; i++) {
-      if (!(reed[i] > reed[i - 1]) || Double.isInfinite(reed[i])) {
+      if (!(reed[i] > reed[i - 1])) {
         throw new Impossible("reeds", "the reeds' levels must rise from reed to reed");
       }
+      Bounds.size("reeds", reed[i]);
     }
     for (int i = 0; i < n; i++) {
-      Impossible.ifNegative("resistors", resistor[i]);
+      Bounds.ohm("resistors", resistor[i]);
       boolean terminal = i == (returnAt == ReturnAt.BOTTOM ? 0 : n - 1);
       if (!terminal && resistor[i] == 0) {
         throw new Impossible("resistors", "two steps would have the same resistance");
@@ -299,66 +299,26 @@ public final class Ladder {
     if (motion == Motion.UNKNOWN) {
       throw new Impossible("motion", "a sequence needs a direction");
     }
-    boolean up = motion == Motion.RISING;
-    double[] edges = new double[2 * reed.length + 1];
-    int n = 0;
-    for (double level : reed) {
-      n = insideStops(edges, n, level + (up ? -pullIn : pullIn));
-      n = insideStops(edges, n, level + (up ? dropOut : -dropOut));
-    }
-    edges[n++] = up ? topStop : bottomStop;
-    java.util.Arrays.sort(edges, 0, n);
-    List<Stretch> all = new ArrayList<>();
-    double at = up ? bottomStop : topStop;
-    for (int k = 0; k < n; k++) {
-      double next = edges[up ? k : n - 1 - k];
-      if (Math.abs(next - at) > Tank.ROUNDING) {
-        append(all, stretch(at, next, up));
-      }
-      at = next;
-    }
-    return all;
+    return new ReedSequence(this, motion == Motion.RISING).stretches();
   }
 
-  private static void append(List<Stretch> all, Stretch next) {
-    int last = all.size() - 1;
-    if (last >= 0
-        && all.get(last).lowest() == next.lowest()
-        && all.get(last).highest() == next.highest()) {
-      all.set(
-          last,
-          new Stretch(all.get(last).from(), next.to(), next.lowest(), next.highest(), next.ohm()));
-    } else {
-      all.add(next);
-    }
+  /** Within how far of it a reed pulls in, m. */
+  public double pullIn() {
+    return pullIn;
   }
 
-  private int insideStops(double[] edges, int n, double level) {
-    if (level > bottomStop && level < topStop) {
-      edges[n] = level;
-      return n + 1;
-    }
-    return n;
+  /** Beyond how far of it a reed drops out, m. */
+  public double dropOut() {
+    return dropOut;
   }
 
-  private Stretch stretch(double from, double to, boolean up) {
-    double middle = (from + to) / 2;
-    int lowest = -1;
-    int highest = -1;
-    for (int i = 0; i < reed.length; i++) {
-      double ahead = up ? reed[i] - middle : middle - reed[i];
-      // behind the float a reed holds if the float came within pull-in of it; ahead, on the way
-      // down, it still holds if the upper stop did not let the float leave it
-      boolean held = up ? bottomStop - reed[i] <= pullIn : reed[i] - topStop <= pullIn;
-      boolean neverLeft = !up && topStop - reed[i] <= dropOut;
-      boolean closed =
-          ahead >= 0 ? ahead <= pullIn || neverLeft && ahead <= dropOut : -ahead <= dropOut && held;
-      if (closed) {
-        lowest = lowest < 0 ? i : lowest;
-        highest = i;
-      }
-    }
-    Double ohm = lowest < 0 ? null : node[returnAt == ReturnAt.BOTTOM ? lowest : highest];
-    return new Stretch(from, to, lowest, highest, ohm);
+  /** Level at which the float comes to rest below, m. */
+  public double bottomStop() {
+    return bottomStop;
+  }
+
+  /** Level at which the float comes to rest above, m. */
+  public double topStop() {
+    return topStop;
   }
 }

@@ -33,8 +33,8 @@ public final class Lead {
    *     -60 to 150 C
    */
   public static double ohm(double length, double section, double celsius) {
-    Impossible.ifNegative("length", length);
-    Impossible.unlessPositive("section", section);
+    Impossible.unlessWithin("length", length, 0, 1e6, "it must lie from 0 to 1000 km");
+    Impossible.unlessWithin("section", section, 1e-10, 1, "it must lie from 0.0001 mm2 to 1 m2");
     Impossible.unlessWithin("temperature", celsius, -60, 150, "a lead lies from -60 to 150 C");
     return 2 * COPPER_20 * (1 + COPPER_COEFFICIENT * (celsius - 20)) * length / section;
   }

@@ -45,11 +45,11 @@ public record Limits(
    *     short
    */
   public Limits {
-    Impossible.ifNegative("reading", reading);
+    Bounds.ohm("reading", reading);
     Impossible.unlessWithin("tolerance", tolerance, 0, 0.99, "it must lie from 0 to below 100 %");
-    Impossible.ifNegative("lead", lead);
-    Impossible.ifNegative("short_below", shortBelow);
-    Impossible.unlessPositive("open_above", openAbove);
+    Bounds.ohm("lead", lead);
+    Bounds.ohm("short_below", shortBelow);
+    Bounds.ohm("open_above", openAbove);
     if (openAbove <= shortBelow) {
       throw new Impossible("open_above", "open must begin above what counts as a short");
     }

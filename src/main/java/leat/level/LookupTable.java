@@ -6,7 +6,8 @@ import leat.numeric.Impossible;
 
 /**
  * The table a controller needs: every stretch of ohms, or of counts, with its status and band;
- * without gaps and in order of ohms, it gives for each reading what {@link Sender#decode} gives.
+ * without gaps and in order of ohms, it gives for each reading what {@link Sender#decode} gives. An
+ * end code that the ADC's reference clips has a row of its own at the end, without ohms.
  *
  * <p>Source: {@link Sender}, {@link Divider}.
  */
@@ -50,7 +51,32 @@ public final class LookupTable {
       rows.add(new Row(first, from, to, codes[0], codes[1]));
       s = end;
     }
+    if (divider != null) {
+      splitOff(rows, sender, divider, motion, 0);
+      splitOff(rows, sender, divider, motion, divider.topCode());
+    }
     return rows;
+  }
+
+  /** An end code that the reference clips means something else than the ohms beyond it. */
+  private static void splitOff(List<Row> rows, Sender sender, Divider d, Motion motion, int code) {
+    if (!d.isOverRange(code) && !d.isUnderRange(code)) {
+      return;
+    }
+    Reading reading = sender.decodeCode(code, d, motion, new Reading());
+    for (int i = 0; i < rows.size(); i++) {
+      Row r = rows.get(i);
+      if (r.countsFrom() >= 0 && r.countsFrom() <= code && code <= r.countsTo()) {
+        if (r.reading().status() == reading.status()) {
+          return;
+        }
+        int from = r.countsFrom() == code ? code + 1 : r.countsFrom();
+        int to = r.countsTo() == code ? code - 1 : r.countsTo();
+        boolean none = from > to;
+        rows.set(i, new Row(r.reading(), r.ohmFrom(), r.ohmTo(), none ? -1 : from, none ? -1 : to));
+      }
+    }
+    rows.add(new Row(reading, null, null, code, code));
   }
 
   private static boolean same(Reading a, Reading b) {
@@ -81,7 +107,7 @@ public final class LookupTable {
     while (least < most) {
       int middle = (least + most) >>> 1;
       int code = low ? middle : count - 1 - middle;
-      if (!d.isOverRange(code) && d.ohm(code, 0) < ohm) {
+      if (d.isUnderRange(code) || !d.isOverRange(code) && d.ohm(code, 0) < ohm) {
         least = middle + 1;
       } else {
         most = middle;

@@ -1,7 +1,5 @@
 package leat.level;
 
-import leat.numeric.Impossible;
-
 /**
  * A cylinder lying on its side, with flat ends.
  *
@@ -27,8 +25,8 @@ public final class LyingCylinder implements Tank {
    * @throws Impossible if a size is not above 0
    */
   public LyingCylinder(double diameter, double length) {
-    this.diameter = Impossible.unlessPositive("diameter", diameter);
-    this.length = Impossible.unlessPositive("length", length);
+    this.diameter = Bounds.size("diameter", diameter);
+    this.length = Bounds.size("length", length);
   }
 
   @Override

@@ -1,6 +1,10 @@
 package leat.level;
 
-/** Which way the level has moved since the reading began. */
+/**
+ * Which way the level has moved since the reading began.
+ *
+ * <p>Source: sheet level-decode.csv, column motion.
+ */
 public enum Motion {
   /** Not known: a single reading has no direction. */
   UNKNOWN,

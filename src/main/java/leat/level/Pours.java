@@ -1,13 +1,18 @@
 package leat.level;
 
+import java.util.Arrays;
 import leat.numeric.Impossible;
 
 /**
- * Getting pairs of poured volume and ohms ready for {@link SenderFit}.
+ * Getting pairs of poured volume and ohms ready for {@link SenderFit}: running totals, order, which
+ * way the ohms go, and how near two readings of one step lie.
  *
- * <p>Source: arithmetic.
+ * <p>Source: arithmetic; {@link Isotonic}.
  */
 public final class Pours {
+  /** Least window for one step that is suggested, ohm. */
+  private static final double LEAST_SAME_WITHIN = 1.0;
+
   private Pours() {}
 
   /**
@@ -19,14 +24,14 @@ public final class Pours {
    * @throws Impossible if more is taken out than is there
    */
   public static double[] runningTotals(double start, double[] additions) {
-    double sum = Impossible.ifNegative("litres", start);
+    double sum = Bounds.volumeOrZero("litres", start);
     double[] totals = new double[additions.length];
     for (int i = 0; i < totals.length; i++) {
       sum += additions[i];
-      if (!(sum >= -1e-12) || Double.isInfinite(sum)) {
+      if (!(sum >= -1e-12)) {
         throw new Impossible("litres", "more is taken out than was poured in");
       }
-      totals[i] = Math.max(sum, 0);
+      totals[i] = sum > 1e-12 ? Bounds.volume("litres", sum) : 0;
     }
     return totals;
   }
@@ -66,7 +71,7 @@ public final class Pours {
   /**
    * Rows in another order.
    *
-   * @param values values by row
+   * @param values values by row, in any unit
    * @param order indexes
    */
   public static double[] inOrder(double[] values, int[] order) {
@@ -75,5 +80,73 @@ public final class Pours {
       out[i] = values[order[i]];
     }
     return out;
+  }
+
+  /** Which way the ohms go, and how sure. */
+  public enum Direction {
+    /** They rise as the tank fills. */
+    RISES,
+    /** They fall. */
+    FALLS,
+    /** The readings do not say. */
+    UNCLEAR
+  }
+
+  /**
+   * Which way the ohms go as the tank fills, by which monotone curve leaves the smaller residual.
+   *
+   * @param volumes volumes, m3, in any order
+   * @param ohms readings, ohm
+   * @throws Impossible if there are fewer than two pairs or one is not a number
+   */
+  public static Direction direction(double[] volumes, double[] ohms) {
+    checkPairs(volumes, ohms);
+    double[] sorted = inOrder(ohms, order(volumes));
+    double up = Isotonic.residual(sorted, Isotonic.fit(sorted, false));
+    double down = Isotonic.residual(sorted, Isotonic.fit(sorted, true));
+    if (up == down) {
+      return Direction.UNCLEAR;
+    }
+    return up < down ? Direction.RISES : Direction.FALLS;
+  }
+
+  /**
+   * A value for {@code sameWithin} when nobody states one: half of the smallest jump, where jumps
+   * are told from scatter by the widest ratio between neighbouring sizes of change; at least 1 ohm.
+   *
+   * @param volumes volumes, m3, in any order
+   * @param ohms readings, ohm
+   * @throws Impossible if there are fewer than two pairs or one is not a number
+   */
+  public static double suggestedSameWithin(double[] volumes, double[] ohms) {
+    boolean falls = direction(volumes, ohms) == Direction.FALLS;
+    double[] fit = Isotonic.fit(inOrder(ohms, order(volumes)), falls);
+    double[] change = new double[fit.length - 1];
+    for (int i = 0; i < change.length; i++) {
+      change[i] = Math.max(Math.abs(fit[i + 1] - fit[i]), LEAST_SAME_WITHIN);
+    }
+    Arrays.sort(change);
+    double ratio = 1;
+    double jump = 0;
+    for (int i = 0; i < change.length; i++) {
+      double before = i == 0 ? LEAST_SAME_WITHIN : change[i - 1];
+      if (change[i] / before > ratio) {
+        ratio = change[i] / before;
+        jump = change[i];
+      }
+    }
+    return Math.max(jump / 2, LEAST_SAME_WITHIN);
+  }
+
+  static void checkPairs(double[] volumes, double[] ohms) {
+    if (volumes.length != ohms.length || volumes.length < 2) {
+      throw new Impossible("pairs", "at least two pairs of litres and ohms are needed");
+    }
+    for (int i = 0; i < volumes.length; i++) {
+      Bounds.volumeOrZero("litres", volumes[i]);
+      if (!(Math.abs(ohms[i]) <= 1e9)) {
+        throw new Impossible("ohm", "a reading that is open or empty cannot be fitted");
+      }
+    }
   }
 }

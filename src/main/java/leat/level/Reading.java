@@ -119,6 +119,16 @@ public final class Reading {
     return inBand(volume);
   }
 
+  /**
+   * How much more than a mark's volume it is about, m3, negative below it: the middle of the
+   * volumes less the mark's.
+   *
+   * @param mark volume at the mark, m3
+   */
+  public double aboveMark(double mark) {
+    return inBand(volume) - mark;
+  }
+
   /** Middle of the volumes over the volume at the full mark, a share; may pass 1. */
   public double fullShare() {
     return inBand(fullShare);

@@ -43,11 +43,16 @@ public final class Sections implements Tank {
           "sections", "the first must be at height 0, the volume below it is unknown");
     }
     for (int i = 0; i < heights.length; i++) {
-      if (!(areas[i] > 0) || Double.isInfinite(areas[i])) {
+      if (!(areas[i] > 0)) {
         throw new Impossible("sections", "an area must be above 0");
       }
-      if (i > 0 && !(heights[i] > heights[i - 1]) || Double.isInfinite(heights[i])) {
+      Bounds.area("sections", areas[i]);
+      if (i > 0 && !(heights[i] > heights[i - 1])) {
         throw new Impossible("sections", "the heights must rise");
+      }
+      if (i > 0) {
+        Bounds.size("sections", heights[i]);
+        Bounds.size("sections", heights[i] - heights[i - 1]);
       }
     }
     this.height = heights.clone();

@@ -45,7 +45,7 @@ public final class Sender {
   public Sender(Staircase staircase, Limits limits, double fullVolume) {
     this.staircase = staircase;
     this.limits = limits;
-    this.fullVolume = Impossible.unlessPositive("full", fullVolume);
+    this.fullVolume = Bounds.volume("full", fullVolume);
     int n = staircase.size();
     this.sortedOhm = new double[n];
     this.windowLow = new double[n];
@@ -158,6 +158,26 @@ public final class Sender {
     }
   }
 
+  /**
+   * Whether the windows of step {@code i} and the next one stay apart; if not, a reading between
+   * them is ambiguous.
+   *
+   * @param i step, from the bottom, not the top one
+   */
+  public boolean apart(int i) {
+    int k = Math.min(position(i), position(i + 1));
+    return windowHigh[k] < windowLow[k + 1];
+  }
+
+  /** Number of neighbouring pairs of steps whose windows overlap. */
+  public int overlaps() {
+    int n = 0;
+    for (int k = 0; k + 1 < sortedOhm.length; k++) {
+      n += windowHigh[k] < windowLow[k + 1] ? 0 : 1;
+    }
+    return n;
+  }
+
   /** Its steps. */
   public Staircase staircase() {
     return staircase;
@@ -205,10 +225,16 @@ public final class Sender {
    * @param motion which way the level has moved since the reading began
    * @param out filled with the answer
    * @return {@code out}; at the end code that has no upper bound the status is open when even its
-   *     lower bound is, else over-range, and the ohms are those of that bound
+   *     lower bound is, else over-range, and the ohms are those of that bound; at a top code that
+   *     the reference clips on the high side it is under-range, the ohms those of its upper bound
    * @throws Impossible if the ADC has no such code
    */
   public Reading decodeCode(int code, Divider divider, Motion motion, Reading out) {
+    if (divider.isUnderRange(code)) {
+      decode(divider.band(code, 0).high(), motion, out);
+      out.status = Status.UNDER_RANGE;
+      return out;
+    }
     if (!divider.isOverRange(code)) {
       return decode(divider.ohm(code, 0), motion, out);
     }

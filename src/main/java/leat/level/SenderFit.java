@@ -51,9 +51,6 @@ public record SenderFit(
     List<Edge> edges,
     double stepRms,
     double stepMax) {
-  /** Steps further apart than this times the scatter are taken for steps when none is stated. */
-  private static final double LEAST_SAME_WITHIN = 1.0;
-
   /**
    * A step found.
    *
@@ -79,62 +76,6 @@ public record SenderFit(
     }
   }
 
-  /** Which way the ohms go, and how sure. */
-  public enum Direction {
-    /** They rise as the tank fills. */
-    RISES,
-    /** They fall. */
-    FALLS,
-    /** The readings do not say. */
-    UNCLEAR
-  }
-
-  /**
-   * Which way the ohms go as the tank fills, by which monotone curve leaves the smaller residual.
-   *
-   * @param volumes volumes, m3, in any order
-   * @param ohms readings, ohm
-   * @throws Impossible if there are fewer than two pairs or one is not a number
-   */
-  public static Direction direction(double[] volumes, double[] ohms) {
-    checkPairs(volumes, ohms);
-    double[] sorted = Pours.inOrder(ohms, Pours.order(volumes));
-    double up = residual(sorted, isotonic(sorted, false));
-    double down = residual(sorted, isotonic(sorted, true));
-    if (up == down) {
-      return Direction.UNCLEAR;
-    }
-    return up < down ? Direction.RISES : Direction.FALLS;
-  }
-
-  /**
-   * A value for {@code sameWithin} when nobody states one: half of the smallest jump, where jumps
-   * are told from scatter by the widest ratio between neighbouring sizes of change; at least 1 ohm.
-   *
-   * @param volumes volumes, m3, in any order
-   * @param ohms readings, ohm
-   * @throws Impossible if there are fewer than two pairs or one is not a number
-   */
-  public static double suggestedSameWithin(double[] volumes, double[] ohms) {
-    boolean falls = direction(volumes, ohms) == Direction.FALLS;
-    double[] fit = isotonic(Pours.inOrder(ohms, Pours.order(volumes)), falls);
-    double[] change = new double[fit.length - 1];
-    for (int i = 0; i < change.length; i++) {
-      change[i] = Math.max(Math.abs(fit[i + 1] - fit[i]), LEAST_SAME_WITHIN);
-    }
-    Arrays.sort(change);
-    double ratio = 1;
-    double jump = 0;
-    for (int i = 0; i < change.length; i++) {
-      double before = i == 0 ? LEAST_SAME_WITHIN : change[i - 1];
-      if (change[i] / before > ratio) {
-        ratio = change[i] / before;
-        jump = change[i];
-      }
-    }
-    return Math.max(jump / 2, LEAST_SAME_WITHIN);
-  }
-
   /**
    * The fit.
    *
@@ -149,8 +90,8 @@ public record SenderFit(
    */
   public static SenderFit of(
       double[] volumes, double[] ohms, Motion motion, boolean falls, double sameWithin) {
-    checkPairs(volumes, ohms);
-    Impossible.unlessPositive("same_within", sameWithin);
+    Pours.checkPairs(volumes, ohms);
+    Bounds.ohm("same_within", Impossible.unlessPositive("same_within", sameWithin));
     if (motion == Motion.UNKNOWN) {
       throw new Impossible("motion", "a fit needs one motion: poured in, or drained");
     }
@@ -168,7 +109,7 @@ public record SenderFit(
     int[] order = Pours.order(volumes);
     double[] volume = Pours.inOrder(volumes, order);
     double[] raw = Pours.inOrder(ohms, order);
-    double[] fit = isotonic(raw, falls);
+    double[] fit = Isotonic.fit(raw, falls);
     List<Step> steps = steps(raw, fit, sameWithin);
     double[] byStep = new double[raw.length];
     for (Step s : steps) {
@@ -181,76 +122,13 @@ public record SenderFit(
         volume,
         raw,
         fit,
-        Math.sqrt(residual(raw, fit) / raw.length),
-        greatest(raw, fit),
-        violations(raw, falls),
+        Math.sqrt(Isotonic.residual(raw, fit) / raw.length),
+        Isotonic.greatest(raw, fit),
+        Isotonic.violations(raw, falls),
         steps,
         edges(volume, steps),
-        Math.sqrt(residual(raw, byStep) / raw.length),
-        greatest(raw, byStep));
-  }
-
-  private static void checkPairs(double[] volumes, double[] ohms) {
-    if (volumes.length != ohms.length || volumes.length < 2) {
-      throw new Impossible("pairs", "at least two pairs of litres and ohms are needed");
-    }
-    for (int i = 0; i < volumes.length; i++) {
-      Impossible.ifNegative("litres", volumes[i]);
-      if (!(Math.abs(ohms[i]) < Double.POSITIVE_INFINITY)) {
-        throw new Impossible("ohm", "a reading that is open or empty cannot be fitted");
-      }
-    }
-  }
-
-  /** Pool adjacent violators, equal weights. */
-  private static double[] isotonic(double[] y, boolean falls) {
-    int n = y.length;
-    double[] sum = new double[n];
-    int[] size = new int[n];
-    int blocks = 0;
-    for (double value : y) {
-      sum[blocks] = falls ? -value : value;
-      size[blocks] = 1;
-      blocks++;
-      while (blocks > 1
-          && sum[blocks - 2] / size[blocks - 2] > sum[blocks - 1] / size[blocks - 1]) {
-        sum[blocks - 2] += sum[blocks - 1];
-        size[blocks - 2] += size[blocks - 1];
-        blocks--;
-      }
-    }
-    double[] fit = new double[n];
-    int at = 0;
-    for (int b = 0; b < blocks; b++) {
-      double mean = sum[b] / size[b];
-      Arrays.fill(fit, at, at + size[b], falls ? -mean : mean);
-      at += size[b];
-    }
-    return fit;
-  }
-
-  private static double residual(double[] y, double[] fit) {
-    double sum = 0;
-    for (int i = 0; i < y.length; i++) {
-      sum += (y[i] - fit[i]) * (y[i] - fit[i]);
-    }
-    return sum;
-  }
-
-  private static double greatest(double[] y, double[] fit) {
-    double most = 0;
-    for (int i = 0; i < y.length; i++) {
-      most = Math.max(most, Math.abs(y[i] - fit[i]));
-    }
-    return most;
-  }
-
-  private static int violations(double[] y, boolean falls) {
-    int n = 0;
-    for (int i = 1; i < y.length; i++) {
-      n += (falls ? y[i] > y[i - 1] : y[i] < y[i - 1]) ? 1 : 0;
-    }
-    return n;
+        Math.sqrt(Isotonic.residual(raw, byStep) / raw.length),
+        Isotonic.greatest(raw, byStep));
   }
 
   private static List<Step> steps(double[] raw, double[] fit, double sameWithin) {

@@ -48,6 +48,12 @@ public final class StepUse {
     }
   }
 
+  /** A use below this is none, m3/s. */
+  private static final double LEAST_USE = 1e-18;
+
+  /** Shortest time over which a rate is given, s. */
+  private static final double LEAST_TIME = 1e-3;
+
   private final List<Run> runs = new ArrayList<>();
 
   /** An empty log. */
@@ -61,6 +67,7 @@ public final class StepUse {
    * @throws Impossible if the time goes back
    */
   public void add(double time, int step) {
+    Impossible.unlessWithin("time", time, -1e12, 1e12, "it lies beyond any log");
     if (runs.isEmpty()) {
       runs.add(new Run(step, time));
       return;
@@ -126,7 +133,7 @@ public final class StepUse {
    * @throws Impossible if there is no sample, a step the sender does not have, or a negative value
    */
   public Result result(Staircase stairs, double edgeUncertainty, double chatter) {
-    Impossible.ifNegative("edge_uncertainty", edgeUncertainty);
+    Bounds.volumeOrZero("edge_uncertainty", edgeUncertainty);
     Impossible.ifNegative("chatter", chatter);
     if (runs.isEmpty()) {
       throw new Impossible("reading", "there is no ok reading in the log");
@@ -195,7 +202,7 @@ public final class StepUse {
     Run first = runs.get(0);
     Run last = runs.get(runs.size() - 1);
     double time = last.last - first.first;
-    return time > 0
+    return time >= LEAST_TIME
         ? Double.valueOf((middle(stairs, first.step) - middle(stairs, last.step)) / time)
         : null;
   }
@@ -206,7 +213,7 @@ public final class StepUse {
       double time = r.last - r.first;
       double band =
           stairs.volumeHigh(r.step, Motion.UNKNOWN) - stairs.volumeLow(r.step, Motion.UNKNOWN);
-      if (time > 0 && (high == null || band / time < high)) {
+      if (time >= LEAST_TIME && (high == null || band / time < high)) {
         high = band / time;
       }
     }
@@ -242,7 +249,7 @@ public final class StepUse {
       }
       i = end;
     }
-    if (segments == 0 || !(span > 0)) {
+    if (segments == 0 || !(span >= LEAST_TIME)) {
       return new Result(
           Outcome.NO_RATE, changes, 0, 0, 0, null, null, null, null, null, naive(stairs));
     }
@@ -255,7 +262,7 @@ public final class StepUse {
         span,
         used / span,
         Math.max(0, used - 2 * u * segments) / longest,
-        shortest > 0 ? Double.valueOf((used + 2 * u * segments) / shortest) : null,
+        shortest >= LEAST_TIME ? Double.valueOf((used + 2 * u * segments) / shortest) : null,
         fits ? Double.valueOf(steadyLow) : null,
         fits ? Double.valueOf(steadyHigh) : null,
         naive(stairs));
@@ -268,7 +275,7 @@ public final class StepUse {
         Change a = changes.get(i);
         Change b = changes.get(j);
         double time = b.latest() - a.earliest();
-        if (time > 0) {
+        if (time >= LEAST_TIME) {
           low = Math.max(low, (a.volume() - b.volume() - 2 * u) / time);
         }
       }
@@ -282,7 +289,7 @@ public final class StepUse {
       for (int j = i + 1; j < to; j++) {
         Change a = changes.get(i);
         Change b = changes.get(j);
-        if (b.earliest() > a.latest()) {
+        if (b.earliest() - a.latest() >= LEAST_TIME) {
           high = Math.min(high, (a.volume() - b.volume() + 2 * u) / (b.earliest() - a.latest()));
         }
       }
@@ -315,9 +322,10 @@ public final class StepUse {
       return null;
     }
     double left = last.volume() - stairs.volumeHigh(last.step() - 1, Motion.FALLING);
-    double soon = Math.max(0, left - 2 * edgeUncertainty) / result.high();
+    double soon =
+        result.high() > LEAST_USE ? Math.max(0, left - 2 * edgeUncertainty) / result.high() : 0;
     Double late =
-        result.low() > 0
+        result.low() > LEAST_USE
             ? Double.valueOf(last.latest() + (left + 2 * edgeUncertainty) / result.low())
             : null;
     return new Next(last.earliest() + soon, late);

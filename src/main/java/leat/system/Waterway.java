@@ -7,11 +7,14 @@ import leat.hydraulics.Liquid;
 import leat.hydraulics.Manifold;
 import leat.hydraulics.ManifoldFlow;
 import leat.hydraulics.MeasuredDerate;
+import leat.hydraulics.Power;
 import leat.hydraulics.PumpCurve;
 import leat.hydraulics.Riser;
 import leat.hydraulics.Section;
 import leat.plan.Plan;
 import leat.quantity.MeasuredFlow;
+import leat.quantity.Quantity;
+import leat.quantity.Units;
 
 /**
  * The water's way of a plan: pump, common pipe and the risers of all towers, with the derate in
@@ -124,6 +127,21 @@ public final class Waterway {
     return MeasuredDerate.of(printed, trial, flow.flow().value());
   }
 
+  /** The same at the lift the water's way was asked for, whatever the level. */
+  public MeasuredDerate measureAtLift(MeasuredFlow flow) {
+    return measure(new MeasuredFlow(flow.flow(), flow.bucket(), Quantity.of(0, Units.M)));
+  }
+
+  /** Share of the electrical power that arrives in the water, or null when the power is unknown. */
+  public Double efficiency(ManifoldFlow flows) {
+    Double electric = plan.section("pump").maybe("power");
+    if (electric == null) {
+      return null;
+    }
+    return Power.efficiency(
+        Power.hydraulic(water.density(), flows.totalFlow(), flows.pumpHead()), electric);
+  }
+
   private double derateInForce() {
     if (measured != null && measured.derate().isPresent()) {
       return measured.derate().getAsDouble();
@@ -154,7 +172,7 @@ public final class Waterway {
 
   /** How many equal towers of this kind there are. */
   public int count(int t) {
-    return towers.get(t).count("count");
+    return towers.get(t).has("count") ? towers.get(t).count("count") : 1;
   }
 
   /** Index of the first riser of a tower in the manifold. */

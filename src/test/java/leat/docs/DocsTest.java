@@ -133,7 +133,7 @@ class DocsTest {
     try {
       process =
           new ProcessBuilder("bash", "-c", script, "bash", line)
-              .directory(Cli.EXAMPLES.toFile())
+              .directory(Runner.EXAMPLES.toFile())
               .redirectErrorStream(true)
               .start();
     } catch (IOException e) {
@@ -157,7 +157,7 @@ class DocsTest {
     String readme = Golden.read(Path.of("README.md"));
     String line = readme.lines().filter(l -> l.startsWith("$ scripts/leat ")).findFirst().get();
     String[] args = line.substring(15).split(" +#")[0].split(" ");
-    assertThat(Cli.in(Path.of("").toAbsolutePath()).run(args).exit()).as(line).isBetween(0, 1);
+    assertThat(Runner.in(Path.of("").toAbsolutePath()).run(args).exit()).as(line).isBetween(0, 1);
   }
 
   /**

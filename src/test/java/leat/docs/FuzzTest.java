@@ -43,7 +43,7 @@ class FuzzTest {
   @Test
   void nothingTypedBreaksIt(@TempDir Path folder) throws Exception {
     List<String> plans = new ArrayList<>();
-    try (Stream<Path> files = Files.list(Cli.EXAMPLES)) {
+    try (Stream<Path> files = Files.list(Runner.EXAMPLES)) {
       for (Path file : (Iterable<Path>) files.sorted()::iterator) {
         Files.copy(file, folder.resolve(file.getFileName()));
         if (file.toString().endsWith(".yaml")) {
@@ -102,7 +102,7 @@ class FuzzTest {
   private String complaint(Path folder, Case one) {
     started = System.nanoTime();
     now = one;
-    Cli.Said said = Cli.in(folder).reading(one.plan()).run(one.args().toArray(new String[0]));
+    Runner.Said said = Runner.in(folder).reading(one.plan()).run(one.args().toArray(new String[0]));
     now = null;
     if (said.exit() < 0 || said.exit() > 3) {
       return "exit " + said.exit() + ": " + said.err();

@@ -172,7 +172,7 @@ final class GalleryCase {
   }
 
   /** Runs it in an empty folder. */
-  Cli.Said run(Path folder) {
+  Runner.Said run(Path folder) {
     try {
       for (Map.Entry<String, byte[]> one : files.entrySet()) {
         Files.write(folder.resolve(one.getKey()), one.getValue());
@@ -189,7 +189,7 @@ final class GalleryCase {
     }
     String[] args = words.subList(1, words.size()).toArray(new String[0]);
     ByteArrayOutputStream kept = new ByteArrayOutputStream();
-    return Cli.in(folder).with(environment).reading(input).run(screen(kept), kept, args);
+    return Runner.in(folder).with(environment).reading(input).run(screen(kept), kept, args);
   }
 
   private OutputStream screen(ByteArrayOutputStream kept) {
@@ -213,7 +213,7 @@ final class GalleryCase {
   }
 
   /** The text of the file with what a run said as what must come out. */
-  String with(Cli.Said said) {
+  String with(Runner.Said said) {
     StringBuilder text = new StringBuilder(given);
     text.append("== exit ").append(said.exit()).append('\n');
     if (!said.out().isEmpty()) {

@@ -28,7 +28,7 @@ class GalleryTest {
   @ParameterizedTest
   @MethodSource("cases")
   void says(GalleryCase one, @TempDir Path folder) {
-    Cli.Said said = one.run(folder);
+    Runner.Said said = one.run(folder);
     assertThat(said.codes()).as("%s shows its message", one).contains(one.code);
     if (Golden.writes()) {
       Golden.write(one.file, one.with(said));

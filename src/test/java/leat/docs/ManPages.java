@@ -28,9 +28,9 @@ final class ManPages {
   private static final int MOST_LINES = 30;
 
   private final Shell shell;
-  private final Function<GalleryCase, Cli.Said> gallery;
+  private final Function<GalleryCase, Runner.Said> gallery;
 
-  ManPages(Shell shell, Function<GalleryCase, Cli.Said> gallery) {
+  ManPages(Shell shell, Function<GalleryCase, Runner.Said> gallery) {
     this.shell = shell;
     this.gallery = gallery;
   }
@@ -378,7 +378,7 @@ final class ManPages {
       }
     }
     for (GalleryCase one : first.values()) {
-      Cli.Said said = gallery.apply(one);
+      Runner.Said said = gallery.apply(one);
       page.subhead(one.code);
       page.paragraph(one.why + " Exit status " + said.exit() + ".");
       page.verbatim("$ " + cut(one.line) + "\n" + cut(said.err().stripTrailing()));

@@ -25,7 +25,7 @@ final class Shell {
 
   Shell(Path folder) {
     this.folder = folder;
-    copy(Cli.EXAMPLES, folder);
+    copy(Runner.EXAMPLES, folder);
   }
 
   private static void copy(Path from, Path to) {
@@ -50,7 +50,7 @@ final class Shell {
       return inShell(line);
     }
     String[] args = words.subList(1, words.size()).toArray(new String[0]);
-    Cli.Said said = Cli.in(folder).run(args);
+    Runner.Said said = Runner.in(folder).run(args);
     return new Shown(said.both(), said.exit());
   }
 

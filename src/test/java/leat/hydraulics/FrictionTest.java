@@ -57,8 +57,8 @@ class FrictionTest {
 
   /**
    * F. M. White, Fluid Mechanics, example 6.7 (memory): oil of 900 kg/m3 and 1E-5 m2/s, 0.2 m3/s
-   * through 500 m of 200 mm cast iron, roughness 0.26 mm: f 0.0225 from the chart, h_f 117 m.
-   * Printed from velocity and f rounded: half a percent.
+   * through 500 m of 200 mm cast iron, roughness 0.26 mm: f 0.0225 from the chart, h_f 117 m. Chart
+   * reading, rounded: 1 %, ours.
    */
   @Test
   void meetsWhitesCastIronExample() {

@@ -73,7 +73,8 @@ class OperatingPointTest {
   /**
    * F. M. White, Fluid Mechanics, example 11.6 (memory): pump of the form H = 490 - 0.26 Q2 (ft,
    * thousands of gal/min) raising water 120 ft through 1500 ft of 16 in pipe with f 0.030: system
-   * head 120 + 1.335 Q2, operating flow 15.2. Here f 0.030 comes from a pipe so rough that
+   * head 120 + 1.335 Q2, operating flow 15.2; the pump and pipe are remembered, coefficient and
+   * answer were recomputed here, not seen again. Here f 0.030 comes from a pipe so rough that
    * Colebrook gives it at any flow.
    */
   @Test

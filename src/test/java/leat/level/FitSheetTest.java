@@ -116,13 +116,13 @@ class FitSheetTest {
   @ParameterizedTest
   @MethodSource("values")
   void directionIsSeenUnlessNothingChanges(Row r) {
-    SenderFit.Direction wanted =
+    Pours.Direction wanted =
         r.id().equals("FT07")
-            ? SenderFit.Direction.UNCLEAR
+            ? Pours.Direction.UNCLEAR
             : r.text("ohm_direction").equals("decreasing")
-                ? SenderFit.Direction.FALLS
-                : SenderFit.Direction.RISES;
-    assertThat(SenderFit.direction(r.list("litres_list", ";"), r.list("ohm_list", ";")))
+                ? Pours.Direction.FALLS
+                : Pours.Direction.RISES;
+    assertThat(Pours.direction(r.list("litres_list", ";"), r.list("ohm_list", ";")))
         .isEqualTo(wanted);
   }
 
@@ -131,7 +131,7 @@ class FitSheetTest {
   void suggestedWindowFindsTheSameSteps(Row r) {
     double[] litres = SheetTanks.times(r.list("litres_list", ";"), L);
     double[] ohms = r.list("ohm_list", ";");
-    double same = SenderFit.suggestedSameWithin(litres, ohms);
+    double same = Pours.suggestedSameWithin(litres, ohms);
     SenderFit f =
         SenderFit.of(
             litres,

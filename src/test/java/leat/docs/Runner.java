@@ -15,7 +15,7 @@ import leat.command.Run;
 import leat.command.Terminal;
 
 /** Runs command lines in this process, as the launcher would, and keeps what they said. */
-public final class Cli {
+public final class Runner {
   /** Today, as the tests have it. */
   public static final Clock CLOCK =
       Clock.fixed(Instant.parse("2027-06-12T10:00:00Z"), ZoneId.of("Europe/Vienna"));
@@ -35,29 +35,29 @@ public final class Cli {
   private final Map<String, String> environment;
   private final byte[] input;
 
-  private Cli(Path folder, Map<String, String> environment, byte[] input) {
+  private Runner(Path folder, Map<String, String> environment, byte[] input) {
     this.folder = folder;
     this.environment = environment;
     this.input = input;
   }
 
   /** In a folder, with nothing set and nothing on standard input. */
-  public static Cli in(Path folder) {
-    return new Cli(folder, Map.of(), new byte[0]);
+  public static Runner in(Path folder) {
+    return new Runner(folder, Map.of(), new byte[0]);
   }
 
   /** With variables of the environment. */
-  public Cli with(Map<String, String> variables) {
-    return new Cli(folder, variables, input);
+  public Runner with(Map<String, String> variables) {
+    return new Runner(folder, variables, input);
   }
 
   /** With something on standard input. */
-  public Cli reading(byte[] bytes) {
-    return new Cli(folder, environment, bytes);
+  public Runner reading(byte[] bytes) {
+    return new Runner(folder, environment, bytes);
   }
 
   /** With something on standard input. */
-  public Cli reading(String text) {
+  public Runner reading(String text) {
     return reading(text.getBytes(StandardCharsets.UTF_8));
   }
 

@@ -1,0 +1,236 @@
+package leat.system;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import leat.hydraulics.Cap;
+import leat.hydraulics.Fill;
+import leat.hydraulics.Film;
+import leat.hydraulics.Gap;
+import leat.hydraulics.Jet;
+import leat.hydraulics.ManifoldFlow;
+import leat.hydraulics.Mend;
+import leat.hydraulics.Power;
+import leat.hydraulics.Riser;
+import leat.plan.Section;
+
+/**
+ * One tower with the tank at one level: its flow, what fills and comes back, the film down its wall
+ * and the push on its cap. What the plan does not tell is empty.
+ */
+public final class TowerAt {
+  private final Waterway way;
+  private final int tower;
+  private final ManifoldFlow flows;
+  private final int index;
+  private final Section section;
+
+  /** Tower {@code t} of a water's way under solved flows. */
+  public TowerAt(Waterway way, int t, ManifoldFlow flows) {
+    this.way = way;
+    this.tower = t;
+    this.flows = flows;
+    this.index = way.riserOf(t);
+    this.section = way.tower(t);
+  }
+
+  /** The riser. */
+  public Riser riser() {
+    return flows.manifold().riser(index);
+  }
+
+  /** Flow of one such tower, m3/s, 0 when dry. */
+  public double flow() {
+    return flows.flow(index);
+  }
+
+  /** Whether water leaves the top. */
+  public boolean reaches() {
+    return !flows.dry(index);
+  }
+
+  /** Dry though the pump alone would reach it. */
+  public boolean starved() {
+    return flows.starved(index);
+  }
+
+  /** Shut-off head less the lift, m. */
+  public double margin() {
+    return flows.margin(index);
+  }
+
+  /** That over the lift, or empty. */
+  public OptionalDouble marginShare() {
+    return flows.marginShare(index);
+  }
+
+  /** Speed in the last section of the riser, m/s. */
+  public double velocity() {
+    return riser().line().velocity(riser().line().size() - 1, flow());
+  }
+
+  /** Flow once the tower's valve is closed to what is wanted, where that is told and less, m3/s. */
+  public double throttledFlow() {
+    OptionalDouble wanted = way.wanted(tower);
+    return wanted.isPresent() ? Math.min(wanted.getAsDouble(), flow()) : flow();
+  }
+
+  /** Speed in the last section of the riser at the throttled flow, m/s. */
+  public double throttledVelocity() {
+    return riser().line().velocity(riser().line().size() - 1, throttledFlow());
+  }
+
+  /** Bore in which the throttled flow runs at a speed, m. */
+  public double boreForVelocity(double velocity) {
+    return Mend.boreForVelocity(throttledFlow(), velocity);
+  }
+
+  /** How high water stands over the tank's level when it does not reach, m. */
+  public double standsAt() {
+    return Math.max(0, flows.manifoldHead());
+  }
+
+  /** Volume of the riser above the tank's level, m3. */
+  public double riserVolume() {
+    return riser().volumeAboveLevel();
+  }
+
+  /** Time to fill the riser at a start, s: 0 with a check valve, empty when it does not reach. */
+  public OptionalDouble fillTime() {
+    if (!reaches()) {
+      return OptionalDouble.empty();
+    }
+    return OptionalDouble.of(checkValve() ? 0 : Fill.simpleTime(riserVolume(), flow()));
+  }
+
+  private boolean checkValve() {
+    return way.plan().section("pump").yes("check_valve");
+  }
+
+  /** Water that this tower's riser gives back at a stop, m3, without film. */
+  public double riserDrainBack() {
+    if (checkValve()) {
+      return 0;
+    }
+    return reaches() ? riserVolume() : riser().volumeUpTo(Math.max(0, standsAt()));
+  }
+
+  /**
+   * Film on the wall, m3: the plan's measured hold-up shared among the towers, else computed; 0
+   * when unknown.
+   */
+  public double heldUp() {
+    Double holdUp = way.plan().root().maybe("hold_up");
+    if (holdUp != null) {
+      return reaches() && flows.totalFlow() > 0 ? holdUp * flow() / flows.totalFlow() : 0;
+    }
+    Film film = film();
+    return film == null ? 0 : film.volume();
+  }
+
+  /** All that comes back to the tank from one such tower at a stop, m3. */
+  public double drainBack() {
+    return riserDrainBack() + heldUp();
+  }
+
+  /** Hydraulic power that goes into this tower's water, W. */
+  public double hydraulicPower() {
+    return Power.hydraulic(way.water().density(), flow(), flows.pumpHead());
+  }
+
+  /** Height over which the film falls, m, or empty without modules. */
+  public OptionalDouble filmHeight() {
+    double height = stack(section);
+    return height > 0 ? OptionalDouble.of(height) : OptionalDouble.empty();
+  }
+
+  /** Height of a stack of modules, m, 0 without. */
+  static double stack(Section tower) {
+    List<Section> modules = tower.sections("modules");
+    double height = 0;
+    double overlap = 0;
+    for (int i = 0; i < modules.size(); i++) {
+      Section module = modules.get(i);
+      Double own = module.maybe("overlap");
+      overlap = own == null ? 0 : own;
+      int count = module.has("count") ? module.count("count") : 1;
+      height += count * (module.need("height") - overlap);
+    }
+    return modules.isEmpty() ? 0 : height + overlap;
+  }
+
+  /**
+   * Height of the stack's top over the tank's floor, m, or empty when base or modules are unknown.
+   */
+  public OptionalDouble top() {
+    Double base = section.section("base").maybe("height");
+    OptionalDouble height = filmHeight();
+    return base == null || height.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(base + height.getAsDouble());
+  }
+
+  /** Inside diameter of the lowest module, m, or empty. */
+  public OptionalDouble innerDiameter() {
+    List<Section> modules = section.sections("modules");
+    if (modules.isEmpty() || !modules.get(0).has("diameter")) {
+      return OptionalDouble.empty();
+    }
+    Double wall = modules.get(0).maybe("wall");
+    return OptionalDouble.of(modules.get(0).need("diameter") - 2 * (wall == null ? 0 : wall));
+  }
+
+  /** The film down the wall, or null when it is dry or the modules are unknown. */
+  public Film film() {
+    if (!reaches() || filmHeight().isEmpty() || innerDiameter().isEmpty()) {
+      return null;
+    }
+    return Film.of(
+        flow(), innerDiameter().getAsDouble(), 1, filmHeight().getAsDouble(), way.water());
+  }
+
+  /** The slot between spreader and wall, or null when it is dry or unknown. */
+  public Gap gap() {
+    Section cap = section.section("cap");
+    if (!reaches() || !cap.has("gap") || !cap.has("spreader")) {
+      return null;
+    }
+    return Gap.slot(
+        flow(), cap.need("gap"), cap.need("spreader"), cap.get("plate"), Gap.SHARP, way.water());
+  }
+
+  /**
+   * Least width of the slot, m, whose water stands no deeper than {@code depth} m at this flow, or
+   * empty.
+   */
+  public OptionalDouble slotForDepth(double depth) {
+    Section cap = section.section("cap");
+    return Mend.slotForDepth(
+        depth, flow(), cap.need("spreader"), cap.get("plate"), Gap.SHARP, way.water());
+  }
+
+  /** The push of the jet on the cap, or null when it is dry or the cap's mass is unknown. */
+  public Cap cap() {
+    Section cap = section.section("cap");
+    if (!reaches() || !cap.has("mass")) {
+      return null;
+    }
+    double bore = riser().line().section(riser().line().size() - 1).bore();
+    Jet jet = Jet.of(flow(), bore, cap.get("clearance"), Jet.FLAT, way.water());
+    return Cap.of(jet, 0, cap.need("mass"), cap.get("grip"));
+  }
+
+  /** Name of the tower. */
+  public String name() {
+    return way.name(tower);
+  }
+
+  /** Its number in the plan. */
+  public int number() {
+    return tower;
+  }
+
+  /** How many such towers there are. */
+  public int count() {
+    return way.count(tower);
+  }
+}
