@@ -46,12 +46,13 @@ final class Completion {
         "# What stands behind a flag: words, keys of a plan, files, or something only you know.\n");
     out.append("_leat_values() {\n  case $1:$2 in\n");
     for (Command command : commands) {
+      Map<String, List<String>> flags = new TreeMap<>();
       for (Flag flag : Declared.allFlags(command)) {
-        String values = values(flag);
-        if (values != null) {
-          line(out, values(command, flag), "'" + values + "'");
+        if (flag.label() != null) {
+          flags.computeIfAbsent(values(flag), v -> new ArrayList<>()).add(pattern(command, flag));
         }
       }
+      flags.forEach((values, names) -> line(out, String.join("|", names), "'" + values + "'"));
     }
     out.append("  esac\n}\n\n");
     out.append("_leat_operands() {\n  case $1 in\n");
@@ -74,7 +75,7 @@ final class Completion {
     return command.name().replace(" ", "\\ ");
   }
 
-  private static String values(Command command, Flag flag) {
+  private static String pattern(Command command, Flag flag) {
     StringBuilder pattern = new StringBuilder();
     for (String name : new String[] {flag.name(), flag.shortName(), flag.alias()}) {
       if (name != null) {
@@ -94,9 +95,6 @@ final class Completion {
   }
 
   private static String values(Flag flag) {
-    if (flag.label() == null) {
-      return null;
-    }
     if (flag.kind().words() != null) {
       return String.join(" ", flag.kind().words());
     }
