@@ -26,6 +26,7 @@ final class Messages {
       Pattern.compile("new\\s+(?:Problem|Unreadable)\\(\\s*\"([a-z][a-z0-9-]*)\"");
   private static final Pattern CALLED =
       Pattern.compile("(?<!new )\\b(?:problem|refused|unreadable)\\(([^;]*)");
+  private static final Pattern PASSED = Pattern.compile("\\b\\w+Errors\\s*\\.\\w+\\(");
   private static final Pattern WORD = Pattern.compile("\"([a-z][a-z0-9]*(?:-[a-z0-9]+)*)\"");
 
   private Messages() {}
@@ -92,7 +93,8 @@ final class Messages {
 
   private static List<String> codes(String name, String body) {
     List<String> codes = new ArrayList<>();
-    boolean passesOn = body.contains(".code()") || body.contains("String code");
+    boolean passesOn =
+        body.contains(".code()") || body.contains("String code") || PASSED.matcher(body).find();
     Matcher built = BUILT.matcher(body);
     while (built.find()) {
       codes.add(built.group(1));
