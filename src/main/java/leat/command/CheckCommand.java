@@ -127,7 +127,7 @@ final class CheckCommand extends Command {
         figures(answer, found, call.has("--all"));
       } catch (Refused e) {
         broken = e.exitCode() > broken ? e.exitCode() : broken;
-        Run.tell(call.terminal, e.getMessage());
+        Run.tell(call.terminal, e);
       } catch (Impossible e) {
         broken = broken == 0 ? 2 : broken;
         Run.tell(call.terminal, names.get(p) + ": " + e.quantity() + ": " + e.getMessage() + "\n");

@@ -19,7 +19,8 @@ final class Help {
     for (int g = 0; g < Commands.GROUPS.length; g++) {
       boolean first = true;
       for (int i = 0; i < Commands.LIST.length; i++) {
-        if (!Commands.LIST[i][0].equals(Commands.GROUPS[g])) {
+        if (!Commands.LIST[i][0].equals(Commands.GROUPS[g])
+            || Commands.of(Commands.LIST[i][1]) == null) {
           continue;
         }
         if (first) {

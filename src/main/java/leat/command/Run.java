@@ -20,12 +20,10 @@ public final class Run {
     try {
       return answered(args, terminal);
     } catch (Refused e) {
-      tell(terminal, e.getMessage());
+      tell(terminal, e);
       return e.exitCode();
     } catch (Impossible e) {
-      tell(
-          terminal,
-          new Refused(CommandErrors.impossible(e.quantity(), e.getMessage())).getMessage());
+      tell(terminal, new Refused(CommandErrors.impossible(e.quantity(), e.getMessage())));
       return 2;
     } catch (Output.ClosedPipe e) {
       return 0;
@@ -34,7 +32,7 @@ public final class Run {
         throw e;
       }
       Problem bug = CommandErrors.bug(where(e));
-      tell(terminal, new Refused(bug).getMessage());
+      tell(terminal, new Refused(bug));
       return 70;
     }
   }
@@ -100,6 +98,12 @@ public final class Run {
       throw new Refused(CommandErrors.unknownCommand(args[at], Commands.names()));
     }
     return command;
+  }
+
+  /** Tells every problem of a refusal. */
+  static void tell(Terminal terminal, Refused refused) {
+    terminal.told().addAll(refused.problems());
+    tell(terminal, refused.getMessage());
   }
 
   static void tell(Terminal terminal, String text) {

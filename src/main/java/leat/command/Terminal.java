@@ -3,7 +3,10 @@ package leat.command;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
+import leat.plan.Problem;
 
 /** The world around one run: streams, environment, clock and zone. Tests make their own. */
 public final class Terminal {
@@ -14,6 +17,7 @@ public final class Terminal {
   final java.nio.file.Path folder;
   private Clock clock;
   private boolean stdinTaken;
+  private final List<Problem> told = new ArrayList<>();
 
   /**
    * All of it at once; {@code folder} is what relative paths start from, and {@code clock} null
@@ -45,7 +49,7 @@ public final class Terminal {
   /** A file of the user's, from the folder the command runs in. */
   java.io.File file(String name) {
     java.io.File file = new java.io.File(name);
-    return file.isAbsolute() || folder == null ? file : folder.resolve(name).toFile();
+    return file.isAbsolute() || folder == null ? file : new java.io.File(folder.toFile(), name);
   }
 
   /** Standard input, which can be taken once. */
@@ -55,5 +59,10 @@ public final class Terminal {
     }
     stdinTaken = true;
     return in;
+  }
+
+  /** The problems that were told on standard error so far; the error gallery asks for them. */
+  List<Problem> told() {
+    return told;
   }
 }

@@ -58,7 +58,7 @@ public final class QuantityErrors {
   /** Over 1e15. */
   public static Unreadable tooLarge(String got, int from, int to) {
     return new Unreadable(
-        "too-large",
+        "number-too-large",
         "the number is too large for anything here; got " + quote(got),
         from,
         to,
@@ -68,7 +68,7 @@ public final class QuantityErrors {
   /** Under 1e-15 and not 0. */
   public static Unreadable tooSmall(String got, int from, int to) {
     return new Unreadable(
-        "too-small",
+        "number-too-small",
         "the number is too small for anything here; got " + quote(got),
         from,
         to,
@@ -245,7 +245,7 @@ public final class QuantityErrors {
   /** A step so small that the values would never end. */
   public static Unreadable tooManyValues(int most, String got, int from, int to) {
     String text = "more than " + most + " values; take a larger step; got " + quote(got);
-    return new Unreadable("too-many-values", text, from, to, null);
+    return new Unreadable("too-many-steps", text, from, to, null);
   }
 
   /** "10 L in 0 s". */

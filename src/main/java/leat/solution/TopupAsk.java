@@ -45,7 +45,18 @@ public record TopupAsk(
     }
   }
 
-  /** The question without rain. */
+  /**
+   * The question without rain.
+   *
+   * @param volumeL what the tank holds, L; it may be over full
+   * @param ecMsCm its EC, mS/cm
+   * @param fullL the volume at the full mark, L
+   * @param targetMsCm the EC wanted, mS/cm
+   * @param waterEcMsCm the EC of the water poured, mS/cm
+   * @param feed the concentrate
+   * @return the question
+   * @throws Impossible as the constructor
+   */
   public static TopupAsk dry(
       double volumeL,
       double ecMsCm,

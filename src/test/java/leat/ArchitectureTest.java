@@ -1,0 +1,262 @@
+package leat;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.AccessTarget;
+import com.tngtech.archunit.core.domain.JavaAccess;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import leat.command.Declared;
+import org.junit.jupiter.api.Test;
+
+/** What may know what; see DEVELOPERS.md. */
+class ArchitectureTest {
+  private static final JavaClasses LEAT =
+      new ClassFileImporter().importPath(Declared.CLASSES.resolve("leat"));
+
+  /** Packages that are not the trade; every other package is one of the trade. */
+  private static final Set<String> HOUSE =
+      Set.of("answer", "check", "command", "numeric", "plan", "quantity", "system");
+
+  private static final String[] JDK = {
+    "java.lang..", "java.util", "java.util.function", "java.time.."
+  };
+  private static final String[] JDK_OF_THE_HOUSE = {
+    "java.lang..", "java.util", "java.util.function", "java.math..", "java.time..", "java.text.."
+  };
+
+  /** The packages of the trade, those that come later too. */
+  static List<String> trade() {
+    Set<String> names = new TreeSet<>();
+    for (JavaClass one : LEAT) {
+      String[] parts = one.getPackageName().split("\\.");
+      if (parts.length > 1 && parts[0].equals("leat") && !HOUSE.contains(parts[1])) {
+        names.add(parts[1]);
+      }
+    }
+    assertThat(names).contains("hydraulics", "level", "solution", "energy");
+    return new ArrayList<>(names);
+  }
+
+  private static void onlyKnows(String who, String[] jdk, String... others) {
+    List<String> allowed = new ArrayList<>(List.of(jdk));
+    allowed.add("leat." + who + "..");
+    for (String other : others) {
+      allowed.add(other.contains(".") ? other : "leat." + other + "..");
+    }
+    DescribedPredicate<JavaClass> known =
+        resideInAnyPackage(allowed.toArray(new String[0]))
+            .or(DescribedPredicate.describe("arrays of bare values", JavaClass::isPrimitive))
+            .or(
+                DescribedPredicate.describe(
+                    "arrays", c -> c.isArray() && c.getBaseComponentType().isPrimitive()));
+    classes()
+        .that(resideInAPackage("leat." + who + ".."))
+        .should()
+        .onlyDependOnClassesThat(known)
+        .because("see DEVELOPERS.md, the house in a page")
+        .check(LEAT);
+  }
+
+  private static String[] withTrade(String... others) {
+    List<String> all = new ArrayList<>(trade());
+    all.addAll(List.of(others));
+    return all.toArray(new String[0]);
+  }
+
+  @Test
+  void theTradeIsPure() {
+    for (String who : trade()) {
+      onlyKnows(who, JDK, "numeric");
+    }
+    onlyKnows("numeric", JDK);
+  }
+
+  @Test
+  void theHouseKnowsDownwardsOnly() {
+    onlyKnows("quantity", JDK_OF_THE_HOUSE);
+    onlyKnows("answer", JDK_OF_THE_HOUSE, "quantity");
+    // The plan asks the trade for the names of fittings and walls, and for what physics refuses.
+    onlyKnows(
+        "plan",
+        JDK_OF_THE_HOUSE,
+        withTrade("numeric", "quantity", "org.yaml.snakeyaml..", "java.io", "java.nio.."));
+    onlyKnows("system", JDK_OF_THE_HOUSE, withTrade("numeric", "plan", "quantity"));
+    onlyKnows(
+        "check", JDK_OF_THE_HOUSE, withTrade("numeric", "plan", "quantity", "system", "answer"));
+    onlyKnows(
+        "command",
+        JDK_OF_THE_HOUSE,
+        withTrade(
+            "numeric",
+            "plan",
+            "quantity",
+            "system",
+            "answer",
+            "check",
+            "picocli..",
+            "org.apache.commons.csv..",
+            "java.io",
+            "java.nio.."));
+  }
+
+  @Test
+  void noCycles() {
+    slices().matching("leat.(*)..").should().beFreeOfCycles().check(LEAT);
+  }
+
+  private static DescribedPredicate<JavaAccess<?>> access(
+      String what, String owner, String... names) {
+    return DescribedPredicate.describe(
+        what,
+        a -> {
+          AccessTarget target = a.getTarget();
+          boolean named = names.length == 0;
+          for (String name : names) {
+            named |= target.getName().equals(name);
+          }
+          return named && target.getOwner().getName().startsWith(owner);
+        });
+  }
+
+  private static void never(DescribedPredicate<JavaAccess<?>> access, String... except) {
+    noClasses()
+        .that(
+            DescribedPredicate.describe(
+                "others", c -> !List.of(except).contains(c.getSimpleName())))
+        .should()
+        .accessTargetWhere(access)
+        .check(LEAT);
+  }
+
+  @Test
+  void nobodyPrintsOrEndsTheProcess() {
+    never(access("standard streams", "java.lang.System", "out", "err", "in"));
+    never(access("the end of the process", "java.lang.System", "exit"));
+    never(access("the runtime's halt", "java.lang.Runtime", "halt", "exit", "exec"), "Main");
+  }
+
+  @Test
+  void clockZoneLocaleAndChanceComeFromOutside() {
+    never(
+        DescribedPredicate.describe(
+            "now() without a clock",
+            a ->
+                a.getTarget().getFullName().startsWith("java.time.")
+                    && a.getTarget().getName().equals("now")
+                    && !a.getTarget().getFullName().endsWith("(java.time.Clock)")));
+    never(
+        access("the system's clock", "java.time.Clock", "systemUTC", "systemDefaultZone"),
+        "Terminal");
+    never(access("milliseconds", "java.lang.System", "currentTimeMillis", "nanoTime"));
+    never(access("dates of the old kind", "java.util.Date"));
+    never(access("the default zone", "java.time.ZoneId", "systemDefault"));
+    never(access("the default zone", "java.util.TimeZone"));
+    never(access("the default locale", "java.util.Locale", "getDefault"));
+    never(access("chance", "java.util.Random"));
+    never(access("chance", "java.util.concurrent.ThreadLocalRandom"));
+    never(access("chance", "java.lang.Math", "random"));
+  }
+
+  /** Calls that take the machine's locale or character set when none is named. */
+  @Test
+  void nothingHangsOnTheMachine() {
+    DescribedPredicate<JavaAccess<?>> bare =
+        DescribedPredicate.describe(
+            "the machine's own locale or character set",
+            a -> {
+              String target = a.getTarget().getFullName();
+              return target.equals("java.lang.String.toLowerCase()")
+                  || target.equals("java.lang.String.toUpperCase()")
+                  || target.equals("java.lang.String.getBytes()")
+                  || target.equals("java.lang.String.<init>([B)")
+                  || target.startsWith("java.lang.String.format(java.lang.String")
+                  || target.startsWith("java.lang.String.formatted(")
+                  || target.equals("java.io.InputStreamReader.<init>(java.io.InputStream)")
+                  || target.startsWith("java.io.FileReader.<init>")
+                  || target.startsWith("java.io.PrintStream.<init>")
+                  || target.startsWith("java.text.DecimalFormat.<init>")
+                  || target.startsWith("java.text.NumberFormat.");
+            });
+    never(bare);
+  }
+
+  /** Start-up: these cost more than a whole answer. */
+  @Test
+  void nothingSlowToStart() throws IOException {
+    String[] slow = {
+      "java/lang/invoke/LambdaMetafactory",
+      "java/util/stream/",
+      "java/util/regex/",
+      "makeConcatWithConstants"
+    };
+    List<String> found = new ArrayList<>();
+    try (Stream<Path> files = Files.walk(Declared.CLASSES.resolve("leat"))) {
+      for (Path file : (Iterable<Path>) files::iterator) {
+        if (file.toString().endsWith(".class")) {
+          String bytes = Files.readString(file, StandardCharsets.ISO_8859_1);
+          for (String word : slow) {
+            if (bytes.contains(word)) {
+              found.add(file.getFileName() + " uses " + word);
+            }
+          }
+        }
+      }
+    }
+    assertThat(found).isEmpty();
+    never(access("String.format", "java.lang.String", "format", "formatted"));
+  }
+
+  /** Smaller, larger and without its sign are no formulas; everything else of Math is. */
+  @Test
+  void commandsDoNotCalculate() {
+    noClasses()
+        .that(resideInAPackage("leat.command.."))
+        .should()
+        .accessTargetWhere(
+            DescribedPredicate.describe(
+                "a calculation",
+                a ->
+                    a.getTarget().getOwner().getName().matches("java.lang.(Strict)?Math")
+                        && !a.getTarget().getName().matches("min|max|abs")))
+        .check(LEAT);
+  }
+
+  /** Messages are built by named methods, so that the gallery can show each. */
+  @Test
+  void messagesAreNamed() {
+    noClasses()
+        .that(
+            DescribedPredicate.describe(
+                "no list of messages",
+                c ->
+                    !c.getSimpleName().endsWith("Errors")
+                        && !Set.of("Unreadable", "QuantityReader", "Section", "Named")
+                            .contains(c.getSimpleName())))
+        .should()
+        .accessTargetWhere(
+            DescribedPredicate.describe(
+                "building a message",
+                a ->
+                    a.getTarget()
+                        .getFullName()
+                        .matches("leat\\.(plan\\.Problem|quantity\\.Unreadable)\\.<init>.*")))
+        .check(LEAT);
+  }
+}
