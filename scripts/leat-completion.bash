@@ -1,10 +1,14 @@
 # Completion of leat for bash:  source scripts/leat-completion.bash
 # Made from the declarations of the program; change those.
 
-_leat_commands='check head pump tank units help'
+_leat_commands='acid check clean crops dose duty ec head level oxygen plan pump stock tank topup units help'
 
 _leat_second() {
   case $1 in
+    dose) echo 'salts' ;;
+    duty) echo 'backup cable' ;;
+    level) echo 'divider fit ladder table' ;;
+    plan) echo 'keys new schema show' ;;
   esac
 }
 
@@ -12,8 +16,30 @@ _leat_flags() {
   case $1 in
     head) echo '--flow --lift --bore --length --roughness --k --temperature --tower --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
     pump) echo '--shutoff-head --max-flow --point --derate --speed --power --lift --level --bore --length --roughness --k --temperature --check-valve --throttle-to --measured --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    tank) echo '--level --volume --every --thirst --days --shape --top --bottom --diameter --length --height --corner --corner-top --table --drain-bore --drain-height --full --low --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
+    tank) echo '--level --volume --every --thirst --days --shape --top --bottom --diameter --length --height --corner --corner-top --table --dipstick --drain-bore --drain-height --full --low --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
+    level) echo '--counts --motion --column --rows --prefix --strict --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
+    level\ divider) echo '--ohm --supply --reference --bits --sender-side --resistor --series --max-current --adc-error --resistor-tolerance --supply-tolerance --reference-tolerance --blind --lead --tolerance --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
+    level\ fit) echo '--cumulative --start --litres --ohm --motion --drained --same-within --leave-out --paste --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
+    level\ ladder) echo '--empty --full --range --steps --series --equal --first --last --pull-in --drop-out --tolerance --reading --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
+    level\ table) echo '--every --c --motion --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
+    ec) echo '--at --scale --coefficient --natural-water --standard --compensates --ion --weighed --volume --unit --column --rows --prefix --strict --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
+    dose) echo '--volume --from --to --label --rate --rate-ec --parts --each --step --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
+    dose\ salts) echo '--volume --ask --salt --weighed --within --scale --list --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
+    stock) echo '--weigh --for --bottle --makes --coldest --one-bottle --season --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
+    topup) echo '--volume --reading --counts --motion --ec --full --target --water-ec --rate --rate-ec --parts --rain --rainfall --rain-ec --can --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
+    acid) echo '--volume --alkalinity --ph --to --acid --density --temperature --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
+    crops) echo '--list --widen --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
+    oxygen) echo '--at --altitude --pressure --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
+    clean) echo '--volume --with --strength --label --density --aim --contact --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
+    duty) echo '--power --run --rest --against --price --standing --standing-share --days --from --to --time-zone --controller --relay --cycles --coil --inrush --mains --dc --suggest --most-starts --plug-water --plant-use --dry-limit --dry-limit-night --wetting --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
+    duty\ backup) echo '--hours --battery --capacity --chemistry --depth --reserve --inverter --idle --power --run --rest --controller --dc --sun --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
+    duty\ cable) echo '--dc --power --length --section --gauge --strands --temperature --inrush --least-voltage --drop --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
     check) echo '--all --strict --rules --rule --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
+    plan) echo '--format --output --units --delimiter --decimal --quiet --explain --help' ;;
+    plan\ keys) echo '--format --output --units --delimiter --decimal --quiet --explain --help' ;;
+    plan\ new) echo '--name --force --format --output --units --delimiter --decimal --quiet --explain --help' ;;
+    plan\ schema) echo '--format --output --units --delimiter --decimal --quiet --explain --help' ;;
+    plan\ show) echo '--plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
     units) echo '--format --output --units --delimiter --decimal --quiet --explain --help' ;;
   esac
 }
@@ -34,12 +60,127 @@ _leat_values() {
     pump:--plan|pump:-p) echo 'plans' ;;
     pump:--format|pump:-f) echo 'text csv json' ;;
     tank:--shape) echo 'box tapered-box cylinder cone lying-cylinder table' ;;
-    tank:--output|tank:-o) echo 'files' ;;
+    tank:--dipstick|tank:--output|tank:-o) echo 'files' ;;
     tank:--set) echo 'keys' ;;
     tank:--units) echo 'metric us' ;;
     tank:--level|tank:--volume|tank:--every|tank:--thirst|tank:--days|tank:--top|tank:--bottom|tank:--diameter|tank:--length|tank:--height|tank:--corner|tank:--corner-top|tank:--table|tank:--drain-bore|tank:--drain-height|tank:--full|tank:--low|tank:--delimiter|tank:--decimal) echo 'nothing' ;;
     tank:--plan|tank:-p) echo 'plans' ;;
     tank:--format|tank:-f) echo 'text csv json' ;;
+    level:--rows|level:--output|level:-o) echo 'files' ;;
+    level:--set) echo 'keys' ;;
+    level:--units) echo 'metric us' ;;
+    level:--column|level:--prefix|level:--delimiter|level:--decimal) echo 'nothing' ;;
+    level:--plan|level:-p) echo 'plans' ;;
+    level:--format|level:-f) echo 'text csv json' ;;
+    level:--motion) echo 'unknown rising falling' ;;
+    level\ divider:--series) echo 'E6 E12 E24 E48 E96 any' ;;
+    level\ divider:--output|level\ divider:-o) echo 'files' ;;
+    level\ divider:--set) echo 'keys' ;;
+    level\ divider:--sender-side) echo 'low high' ;;
+    level\ divider:--units) echo 'metric us' ;;
+    level\ divider:--ohm|level\ divider:--supply|level\ divider:--reference|level\ divider:--bits|level\ divider:--resistor|level\ divider:--max-current|level\ divider:--adc-error|level\ divider:--resistor-tolerance|level\ divider:--supply-tolerance|level\ divider:--reference-tolerance|level\ divider:--blind|level\ divider:--lead|level\ divider:--tolerance|level\ divider:--delimiter|level\ divider:--decimal) echo 'nothing' ;;
+    level\ divider:--plan|level\ divider:-p) echo 'plans' ;;
+    level\ divider:--format|level\ divider:-f) echo 'text csv json' ;;
+    level\ fit:--drained|level\ fit:--output|level\ fit:-o) echo 'files' ;;
+    level\ fit:--set) echo 'keys' ;;
+    level\ fit:--units) echo 'metric us' ;;
+    level\ fit:--start|level\ fit:--litres|level\ fit:--ohm|level\ fit:--same-within|level\ fit:--leave-out|level\ fit:--delimiter|level\ fit:--decimal) echo 'nothing' ;;
+    level\ fit:--plan|level\ fit:-p) echo 'plans' ;;
+    level\ fit:--motion) echo 'rising falling' ;;
+    level\ fit:--format|level\ fit:-f) echo 'text csv json' ;;
+    level\ ladder:--series) echo 'E6 E12 E24 E48 E96' ;;
+    level\ ladder:--output|level\ ladder:-o) echo 'files' ;;
+    level\ ladder:--set) echo 'keys' ;;
+    level\ ladder:--units) echo 'metric us' ;;
+    level\ ladder:--empty|level\ ladder:--full|level\ ladder:--range|level\ ladder:--steps|level\ ladder:--first|level\ ladder:--last|level\ ladder:--pull-in|level\ ladder:--drop-out|level\ ladder:--tolerance|level\ ladder:--reading|level\ ladder:--delimiter|level\ ladder:--decimal) echo 'nothing' ;;
+    level\ ladder:--equal) echo 'ohms litres needle' ;;
+    level\ ladder:--plan|level\ ladder:-p) echo 'plans' ;;
+    level\ ladder:--format|level\ ladder:-f) echo 'text csv json' ;;
+    level\ table:--output|level\ table:-o) echo 'files' ;;
+    level\ table:--set) echo 'keys' ;;
+    level\ table:--units) echo 'metric us' ;;
+    level\ table:--every|level\ table:--delimiter|level\ table:--decimal) echo 'nothing' ;;
+    level\ table:--plan|level\ table:-p) echo 'plans' ;;
+    level\ table:--format|level\ table:-f) echo 'text csv json' ;;
+    level\ table:--motion) echo 'unknown rising falling' ;;
+    ec:--rows|ec:--output|ec:-o) echo 'files' ;;
+    ec:--set) echo 'keys' ;;
+    ec:--unit) echo 'mS/cm uS/cm dS/m mS/m ppm' ;;
+    ec:--units) echo 'metric us' ;;
+    ec:--at|ec:--scale|ec:--coefficient|ec:--standard|ec:--compensates|ec:--ion|ec:--weighed|ec:--volume|ec:--column|ec:--prefix|ec:--delimiter|ec:--decimal) echo 'nothing' ;;
+    ec:--plan|ec:-p) echo 'plans' ;;
+    ec:--format|ec:-f) echo 'text csv json' ;;
+    dose:--output|dose:-o) echo 'files' ;;
+    dose:--set) echo 'keys' ;;
+    dose:--units) echo 'metric us' ;;
+    dose:--volume|dose:--from|dose:--to|dose:--label|dose:--rate|dose:--rate-ec|dose:--parts|dose:--step|dose:--delimiter|dose:--decimal) echo 'nothing' ;;
+    dose:--plan|dose:-p) echo 'plans' ;;
+    dose:--format|dose:-f) echo 'text csv json' ;;
+    dose\ salts:--output|dose\ salts:-o) echo 'files' ;;
+    dose\ salts:--set) echo 'keys' ;;
+    dose\ salts:--units) echo 'metric us' ;;
+    dose\ salts:--volume|dose\ salts:--ask|dose\ salts:--salt|dose\ salts:--weighed|dose\ salts:--within|dose\ salts:--scale|dose\ salts:--delimiter|dose\ salts:--decimal) echo 'nothing' ;;
+    dose\ salts:--plan|dose\ salts:-p) echo 'plans' ;;
+    dose\ salts:--format|dose\ salts:-f) echo 'text csv json' ;;
+    stock:--output|stock:-o) echo 'files' ;;
+    stock:--set) echo 'keys' ;;
+    stock:--units) echo 'metric us' ;;
+    stock:--weigh|stock:--for|stock:--bottle|stock:--makes|stock:--coldest|stock:--season|stock:--delimiter|stock:--decimal) echo 'nothing' ;;
+    stock:--plan|stock:-p) echo 'plans' ;;
+    stock:--format|stock:-f) echo 'text csv json' ;;
+    topup:--output|topup:-o) echo 'files' ;;
+    topup:--set) echo 'keys' ;;
+    topup:--units) echo 'metric us' ;;
+    topup:--volume|topup:--reading|topup:--ec|topup:--full|topup:--target|topup:--water-ec|topup:--rate|topup:--rate-ec|topup:--parts|topup:--rain|topup:--rainfall|topup:--rain-ec|topup:--can|topup:--delimiter|topup:--decimal) echo 'nothing' ;;
+    topup:--plan|topup:-p) echo 'plans' ;;
+    topup:--format|topup:-f) echo 'text csv json' ;;
+    topup:--motion) echo 'unknown rising falling' ;;
+    acid:--output|acid:-o) echo 'files' ;;
+    acid:--set) echo 'keys' ;;
+    acid:--units) echo 'metric us' ;;
+    acid:--volume|acid:--alkalinity|acid:--ph|acid:--to|acid:--acid|acid:--density|acid:--temperature|acid:--delimiter|acid:--decimal) echo 'nothing' ;;
+    acid:--plan|acid:-p) echo 'plans' ;;
+    acid:--format|acid:-f) echo 'text csv json' ;;
+    crops:--output|crops:-o) echo 'files' ;;
+    crops:--set) echo 'keys' ;;
+    crops:--units) echo 'metric us' ;;
+    crops:--delimiter|crops:--decimal) echo 'nothing' ;;
+    crops:--plan|crops:-p) echo 'plans' ;;
+    crops:--format|crops:-f) echo 'text csv json' ;;
+    oxygen:--output|oxygen:-o) echo 'files' ;;
+    oxygen:--set) echo 'keys' ;;
+    oxygen:--units) echo 'metric us' ;;
+    oxygen:--at|oxygen:--altitude|oxygen:--pressure|oxygen:--delimiter|oxygen:--decimal) echo 'nothing' ;;
+    oxygen:--plan|oxygen:-p) echo 'plans' ;;
+    oxygen:--format|oxygen:-f) echo 'text csv json' ;;
+    clean:--output|clean:-o) echo 'files' ;;
+    clean:--with) echo 'hypochlorite peroxide' ;;
+    clean:--set) echo 'keys' ;;
+    clean:--units) echo 'metric us' ;;
+    clean:--volume|clean:--strength|clean:--density|clean:--aim|clean:--contact|clean:--delimiter|clean:--decimal) echo 'nothing' ;;
+    clean:--plan|clean:-p) echo 'plans' ;;
+    clean:--format|clean:-f) echo 'text csv json' ;;
+    clean:--label) echo 'volume weight hypochlorite-volume hypochlorite-weight' ;;
+    duty:--output|duty:-o) echo 'files' ;;
+    duty:--set) echo 'keys' ;;
+    duty:--units) echo 'metric us' ;;
+    duty:--power|duty:--run|duty:--on|duty:--rest|duty:--off|duty:--against|duty:--price|duty:--standing|duty:--standing-share|duty:--days|duty:--from|duty:--to|duty:--time-zone|duty:--controller|duty:--relay|duty:--cycles|duty:--coil|duty:--inrush|duty:--mains|duty:--dc|duty:--most-starts|duty:--plug-water|duty:--plant-use|duty:--dry-limit|duty:--dry-limit-night|duty:--wetting|duty:--delimiter|duty:--decimal) echo 'nothing' ;;
+    duty:--plan|duty:-p) echo 'plans' ;;
+    duty:--format|duty:-f) echo 'text csv json' ;;
+    duty\ backup:--output|duty\ backup:-o) echo 'files' ;;
+    duty\ backup:--set) echo 'keys' ;;
+    duty\ backup:--chemistry) echo 'lithium lead' ;;
+    duty\ backup:--units) echo 'metric us' ;;
+    duty\ backup:--hours|duty\ backup:--battery|duty\ backup:--capacity|duty\ backup:--depth|duty\ backup:--reserve|duty\ backup:--inverter|duty\ backup:--idle|duty\ backup:--power|duty\ backup:--run|duty\ backup:--on|duty\ backup:--rest|duty\ backup:--off|duty\ backup:--controller|duty\ backup:--dc|duty\ backup:--sun|duty\ backup:--delimiter|duty\ backup:--decimal) echo 'nothing' ;;
+    duty\ backup:--plan|duty\ backup:-p) echo 'plans' ;;
+    duty\ backup:--format|duty\ backup:-f) echo 'text csv json' ;;
+    duty\ cable:--output|duty\ cable:-o) echo 'files' ;;
+    duty\ cable:--strands) echo 'flexible solid' ;;
+    duty\ cable:--set) echo 'keys' ;;
+    duty\ cable:--units) echo 'metric us' ;;
+    duty\ cable:--dc|duty\ cable:--power|duty\ cable:--length|duty\ cable:--section|duty\ cable:--gauge|duty\ cable:--temperature|duty\ cable:--inrush|duty\ cable:--least-voltage|duty\ cable:--drop|duty\ cable:--delimiter|duty\ cable:--decimal) echo 'nothing' ;;
+    duty\ cable:--plan|duty\ cable:-p) echo 'plans' ;;
+    duty\ cable:--format|duty\ cable:-f) echo 'text csv json' ;;
     check:--output|check:-o) echo 'files' ;;
     check:--set) echo 'keys' ;;
     check:--units) echo 'metric us' ;;
@@ -47,6 +188,28 @@ _leat_values() {
     check:--plan|check:-p) echo 'plans' ;;
     check:--rule) echo 'rules' ;;
     check:--format|check:-f) echo 'text csv json' ;;
+    plan:--output|plan:-o) echo 'files' ;;
+    plan:--units) echo 'metric us' ;;
+    plan:--delimiter|plan:--decimal) echo 'nothing' ;;
+    plan:--format|plan:-f) echo 'text csv json' ;;
+    plan\ keys:--output|plan\ keys:-o) echo 'files' ;;
+    plan\ keys:--units) echo 'metric us' ;;
+    plan\ keys:--delimiter|plan\ keys:--decimal) echo 'nothing' ;;
+    plan\ keys:--format|plan\ keys:-f) echo 'text csv json' ;;
+    plan\ new:--output|plan\ new:-o) echo 'files' ;;
+    plan\ new:--units) echo 'metric us' ;;
+    plan\ new:--name|plan\ new:--delimiter|plan\ new:--decimal) echo 'nothing' ;;
+    plan\ new:--format|plan\ new:-f) echo 'text csv json' ;;
+    plan\ schema:--output|plan\ schema:-o) echo 'files' ;;
+    plan\ schema:--units) echo 'metric us' ;;
+    plan\ schema:--delimiter|plan\ schema:--decimal) echo 'nothing' ;;
+    plan\ schema:--format|plan\ schema:-f) echo 'text csv json' ;;
+    plan\ show:--output|plan\ show:-o) echo 'files' ;;
+    plan\ show:--set) echo 'keys' ;;
+    plan\ show:--units) echo 'metric us' ;;
+    plan\ show:--delimiter|plan\ show:--decimal) echo 'nothing' ;;
+    plan\ show:--plan|plan\ show:-p) echo 'plans' ;;
+    plan\ show:--format|plan\ show:-f) echo 'text csv json' ;;
     units:--output|units:-o) echo 'files' ;;
     units:--units) echo 'metric us' ;;
     units:--delimiter|units:--decimal) echo 'nothing' ;;
@@ -57,11 +220,12 @@ _leat_values() {
 _leat_operands() {
   case $1 in
     check) echo plans ;;
+    plan\ show) echo plans ;;
   esac
 }
 
-_leat_keys='name= about= currency= site.time_zone= site.latitude= site.altitude= site.terrain= site.height_above_ground= site.wind.speed= site.wind.is= site.shelter= site.weather= site.sun_on_tank= tank.shape= tank.bottom= tank.top= tank.diameter= tank.length= tank.height= tank.corner= tank.corner_top= tank.table= tank.between= tank.bodies[0].name= tank.bodies[0].area= tank.bodies[0].from= tank.bodies[0].to= tank.full= tank.low= tank.intake= tank.rim_overflow= tank.wall.thickness= tank.wall.colour= tank.wall.insulation= tank.mass= tank.foot= tank.ground= tank.rain_area= tank.drain.bore= tank.drain.height= tank.drain.length= tank.drain.drop= sender.steps= sender.edges= sender.ladder.reeds= sender.ladder.first= sender.ladder.pitch= sender.ladder.resistors= sender.ladder.empty= sender.ladder.full= sender.ladder.return_at= sender.ladder.pull_in= sender.ladder.drop_out= sender.ladder.stops= sender.below= sender.hysteresis= sender.tolerance= sender.reading= sender.lead= sender.open_above= sender.short_below= sender.divider.supply= sender.divider.resistor= sender.divider.sender_side= sender.divider.bits= sender.divider.reference= sender.divider.resistor_tolerance= sender.divider.supply_tolerance= sender.divider.reference_tolerance= sender.divider.adc_error= sender.divider.blind= sender.divider.ratiometric= pump.curve= pump.shutoff_head= pump.max_flow= pump.derate= pump.speed= pump.measured= pump.power= pump.power_factor= pump.supply.mains= pump.supply.dc= pump.supply.cable.length= pump.supply.cable.section= pump.check_valve= pump.body= cap_sensor.wet= cap_sensor.dry= hold_up= pipe.bore= pipe.length= pipe.material= pipe.roughness= pipe.k= pipe.fittings= pipe.valve= towers[0].name= towers[0].count= towers[0].riser.bore= towers[0].riser.length= towers[0].riser.material= towers[0].riser.roughness= towers[0].riser.k= towers[0].riser.fittings= towers[0].riser.valve= towers[0].outlet= towers[0].wanted= towers[0].base.height= towers[0].modules[0].name= towers[0].modules[0].count= towers[0].modules[0].height= towers[0].modules[0].overlap= towers[0].modules[0].diameter= towers[0].modules[0].wall= towers[0].modules[0].pots= towers[0].modules[0].pot= towers[0].modules[0].turn= towers[0].modules[0].mass= towers[0].modules[0].print_time= towers[0].cap.mass= towers[0].cap.spreader= towers[0].cap.gap= towers[0].cap.plate= towers[0].cap.clearance= towers[0].cap.grip= towers[0].cap.print_time= towers[0].guys.lines= towers[0].guys.ring= towers[0].guys.run= towers[0].guys.anchor= towers[0].foot_radius= towers[0].fastened= strainer.aperture= strainer.wire= strainer.diameter= strainer.clogged= strainer.freeboard= timing[0].run= timing[0].rest= timing[0].from= timing[0].to= timing[0].months= timing[0].days= wetting= dry_limit.day= dry_limit.night= dry_limit.alarm= controller.power= controller.relay.rated= controller.relay.coil= controller.relay.coil_when= controller.relay.cycles= controller.relay.inrush= backup.hours= backup.battery= backup.capacity= backup.depth= backup.reserve= backup.inverter= backup.idle= tariff.price= tariff.standing= tariff.bands[0].from= tariff.bands[0].to= tariff.bands[0].months= tariff.bands[0].days= tariff.bands[0].price= water.ec= water.alkalinity= water.ph= water.nitrate= water.phosphorus= water.potassium= water.calcium= water.magnesium= water.sulfate= water.sodium= water.chloride= water.temperature= water.price= rain.ec= feed.parts[0].name= feed.parts[0].rate= feed.parts[0].price= feed.rate_ec= feed.acid.name= feed.acid.price= feed.salts[0].name= feed.salts[0].elements= feed.salts[0].price= meters.ec.slope= meters.ec.checked= meters.ec.compensates= meters.ec.scale= meters.ph.offset= meters.ph.checked= target.ec= target.ec_low= target.ec_high= target.ph= target.ph_low= target.ph_high= thirst= drinks= crops[0].name= crops[0].tower= crops[0].pots= crops[0].sow= crops[0].until= crops[0].every= crops[0].nursery= crops[0].growing= crops[0].germination= crops[0].loss= crops[0].harvest= crops[0].water= crops[0].seed_price= crops[0].shop_price= season.from= season.to= season.refill= season.change.every= season.change.or_added= season.away[0].from= season.away[0].to= season.catch= prices.filament= prices.spool= prices.pump= prices.tank= prices.sender= prices.controller= prices.other= prices.life= printer.power= printer.count= printer.jobs= printer.waste= clean.with= clean.strength= clean.aim= clean.contact= limits= log.time= log.reading= log.ec= log.ph= log.temperature= log.pump= log.cap= log.delimiter= log.decimal='
-_leat_rules='reaches-top pump-margin tower-starved flow-wanted run-out outlet-over-top siphon-back freeboard intake-covered cap-lift film-closed film-flood gap-carries gap-clogs riser-fast riser-slow strainer-head strainer-holds pump-guess'
+_leat_keys='name= about= currency= site.time_zone= site.latitude= site.altitude= site.terrain= site.height_above_ground= site.wind.speed= site.wind.is= site.shelter= site.weather= site.sun_on_tank= tank.shape= tank.bottom= tank.top= tank.diameter= tank.length= tank.height= tank.corner= tank.corner_top= tank.table= tank.between= tank.bodies[0].name= tank.bodies[0].area= tank.bodies[0].from= tank.bodies[0].to= tank.holds= tank.holds_full= tank.full= tank.low= tank.intake= tank.rim_overflow= tank.wall.thickness= tank.wall.colour= tank.wall.insulation= tank.warmest= tank.mass= tank.foot= tank.ground= tank.rain_area= tank.drain.bore= tank.drain.height= tank.drain.length= tank.drain.drop= sender.steps= sender.edges= sender.ladder.reeds= sender.ladder.first= sender.ladder.pitch= sender.ladder.levels= sender.ladder.resistors= sender.ladder.empty= sender.ladder.full= sender.ladder.return_at= sender.ladder.pull_in= sender.ladder.drop_out= sender.ladder.stops= sender.below= sender.hysteresis= sender.hysteresis_volume= sender.edge_error= sender.tolerance= sender.reading= sender.lead= sender.open_above= sender.short_below= sender.divider.supply= sender.divider.resistor= sender.divider.sender_side= sender.divider.bits= sender.divider.reference= sender.divider.resistor_tolerance= sender.divider.supply_tolerance= sender.divider.reference_tolerance= sender.divider.adc_error= sender.divider.blind= sender.divider.ratiometric= pump.curve= pump.shutoff_head= pump.max_flow= pump.derate= pump.speed= pump.measured= pump.power= pump.power_factor= pump.supply.mains= pump.supply.dc= pump.supply.cable.length= pump.supply.cable.section= pump.check_valve= pump.body= cap_sensor.wet= cap_sensor.dry= hold_up= pipe.bore= pipe.length= pipe.material= pipe.roughness= pipe.k= pipe.fittings= pipe.valve= towers[0].name= towers[0].count= towers[0].riser.bore= towers[0].riser.length= towers[0].riser.material= towers[0].riser.roughness= towers[0].riser.k= towers[0].riser.fittings= towers[0].riser.valve= towers[0].outlet= towers[0].wanted= towers[0].base.height= towers[0].modules[0].name= towers[0].modules[0].count= towers[0].modules[0].height= towers[0].modules[0].overlap= towers[0].modules[0].diameter= towers[0].modules[0].wall= towers[0].modules[0].pots= towers[0].modules[0].pot= towers[0].modules[0].turn= towers[0].modules[0].mass= towers[0].modules[0].print_time= towers[0].cap.mass= towers[0].cap.spreader= towers[0].cap.gap= towers[0].cap.plate= towers[0].cap.clearance= towers[0].cap.grip= towers[0].cap.print_time= towers[0].guys.lines= towers[0].guys.ring= towers[0].guys.run= towers[0].guys.anchor= towers[0].foot_radius= towers[0].fastened= strainer.aperture= strainer.wire= strainer.diameter= strainer.clogged= strainer.freeboard= timing[0].run= timing[0].rest= timing[0].from= timing[0].to= timing[0].months= timing[0].days= wetting= dry_limit.day= dry_limit.night= dry_limit.alarm= controller.power= controller.relay.rated= controller.relay.coil= controller.relay.coil_when= controller.relay.cycles= controller.relay.inrush= backup.hours= backup.battery= backup.capacity= backup.chemistry= backup.depth= backup.reserve= backup.inverter= backup.idle= tariff.price= tariff.standing= tariff.bands[0].from= tariff.bands[0].to= tariff.bands[0].months= tariff.bands[0].days= tariff.bands[0].price= water.ec= water.alkalinity= water.ph= water.nitrate= water.phosphorus= water.potassium= water.calcium= water.magnesium= water.sulfate= water.sodium= water.chloride= water.temperature= water.price= rain.ec= feed.parts[0].name= feed.parts[0].rate= feed.parts[0].price= feed.rate_ec= feed.acid.name= feed.acid.price= feed.stock.bottle= feed.stock.makes= feed.stock.coldest= feed.stock.grams= feed.salts[0].name= feed.salts[0].elements= feed.salts[0].price= meters.ec.slope= meters.ec.checked= meters.ec.compensates= meters.ec.scale= meters.ph.offset= meters.ph.checked= target.ec= target.ec_low= target.ec_high= target.ph= target.ph_low= target.ph_high= thirst= drinks= crops[0].name= crops[0].tower= crops[0].pots= crops[0].sow= crops[0].until= crops[0].every= crops[0].nursery= crops[0].growing= crops[0].germination= crops[0].loss= crops[0].harvest= crops[0].water= crops[0].ec_low= crops[0].ec_high= crops[0].ph_low= crops[0].ph_high= crops[0].seed_price= crops[0].shop_price= season.from= season.to= season.refill= season.change.every= season.change.or_added= season.away[0].from= season.away[0].to= season.catch= prices.filament= prices.spool= prices.pump= prices.tank= prices.sender= prices.controller= prices.other= prices.life= printer.power= printer.count= printer.jobs= printer.waste= clean.with= clean.strength= clean.aim= clean.contact= limits= log.time= log.reading= log.ec= log.ph= log.temperature= log.pump= log.cap= log.delimiter= log.decimal='
+_leat_rules='reaches-top pump-margin tower-starved flow-wanted run-out outlet-over-top siphon-back freeboard intake-covered cap-lift film-closed film-flood gap-carries gap-clogs riser-fast riser-slow strainer-head strainer-holds pump-guess steps-resolvable low-above-step intake-seen sender-blind step-against-thirst dip-seen sender-guess run-covers rest-day rest-night starts-per-hour relay-life cost-season backup-hours cable-drop crops-share target-in-band target-above-water oxygen meter-guess water-alkalinity change-interval parts-compatible acid-household'
 
 _leat_plan_files() {
   local name
