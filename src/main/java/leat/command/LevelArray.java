@@ -95,8 +95,8 @@ final class LevelArray {
   private void row(String until, LookupTable.Row stretch) {
     boolean band = stretch.reading().hasBand();
     out.append("  {").append(until).append(", ").append(constant(stretch.reading().status()));
-    out.append(", ").append(band ? (long) Math.floor(stretch.reading().volumeLow() * ML) : 0);
-    out.append("UL, ").append(band ? (long) Math.ceil(stretch.reading().volumeHigh() * ML) : 0);
+    out.append(", ").append(band ? LookupTable.millilitresLow(stretch.reading()) : 0);
+    out.append("UL, ").append(band ? LookupTable.millilitresHigh(stretch.reading()) : 0);
     out.append("UL},\n");
   }
 }

@@ -7,6 +7,7 @@ import leat.level.Sender;
 import leat.plan.Origin;
 import leat.plan.PlanErrors;
 import leat.plan.Refused;
+import leat.quantity.NumberText;
 import leat.quantity.QuantityReader;
 import leat.quantity.Units;
 import leat.quantity.Unreadable;
@@ -49,7 +50,7 @@ final class SenderReading {
     if (counts != counts) {
       counts = asCounts(text);
     }
-    if (counts != Math.rint(counts) || Math.abs(counts) > 1e9) {
+    if (!NumberText.isWhole(counts)) {
       throw LevelErrors.notCounts(text);
     }
     return sender.decodeCode((int) counts, divider, motion, reading);

@@ -12,6 +12,9 @@ import leat.numeric.Impossible;
  * <p>Source: {@link Sender}, {@link Divider}.
  */
 public final class LookupTable {
+  /** In a cubic metre. */
+  private static final double MILLILITRES = 1e6;
+
   /** Most rows of an interpolated table. */
   public static final int MOST_ROWS = 100_000;
 
@@ -27,6 +30,18 @@ public final class LookupTable {
    * @param countsTo last code; -1 likewise
    */
   public record Row(Reading reading, Double ohmFrom, Double ohmTo, int countsFrom, int countsTo) {}
+
+  /**
+   * Least volume of a reading in whole millilitres, rounded outwards so that the band still holds.
+   */
+  public static long millilitresLow(Reading reading) {
+    return (long) Math.floor(reading.volumeLow() * MILLILITRES);
+  }
+
+  /** Greatest volume of a reading in whole millilitres, rounded outwards. */
+  public static long millilitresHigh(Reading reading) {
+    return (long) Math.ceil(reading.volumeHigh() * MILLILITRES);
+  }
 
   /**
    * The table.

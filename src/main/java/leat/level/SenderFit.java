@@ -193,6 +193,14 @@ public record SenderFit(
     return most;
   }
 
+  /**
+   * Tolerance of a reading for the plan, ohm: the greatest sound residual in tenths, and a meter's
+   * usual 1.5 at least.
+   */
+  public double readingTolerance() {
+    return Math.max(Limits.DEFAULT_READING, Math.ceil(soundMax() * 10) / 10);
+  }
+
   /** Number of steps that are suspect. */
   public int suspects() {
     int n = 0;

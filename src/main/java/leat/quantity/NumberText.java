@@ -80,6 +80,21 @@ public final class NumberText {
     return d.sign() + plain(d, true);
   }
 
+  /** Whether a number is whole and small enough to be written without an exponent. */
+  public static boolean isWhole(double value) {
+    return value == Math.rint(value) && Math.abs(value) < 1e9;
+  }
+
+  /** The nearest whole number. */
+  public static long nearest(double value) {
+    return Math.round(value);
+  }
+
+  /** The shortest text of a number rounded to at most so many decimals: "0.4", "12". */
+  public static String atMost(double value, int decimals) {
+    return shortest(Double.parseDouble(decimals(value, decimals)));
+  }
+
   private static String scientific(Digits d, int exponent) {
     StringBuilder out = new StringBuilder(d.text);
     if (d.text.length() > 1) {
