@@ -77,6 +77,11 @@ public final class Subject {
     return flowsFull;
   }
 
+  /** Whether the plan sets a limit of its own for a rule. */
+  boolean hasOwnLimit(Rule rule) {
+    return ownLimit(rule) != null;
+  }
+
   /** The plan's own limit for a rule, in the rule's base unit, or null. */
   Double ownLimit(Rule rule) {
     Object text = plan.root().named("limits").get(rule.id());

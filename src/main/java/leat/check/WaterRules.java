@@ -13,6 +13,7 @@ final class WaterRules {
       new FlowWanted(),
       new RunOut(),
       new OutletOverTop(),
+      new Reach(),
       new SiphonsBack(),
       new Freeboard(),
       new IntakeCovered(),

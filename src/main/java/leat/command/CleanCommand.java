@@ -64,7 +64,7 @@ final class CleanCommand extends Command {
               "strength on the bottle's label")
           .sets("clean.strength"),
       Flag.of(
-          "--label",
+          "--basis",
           "COUNTS",
           Kind.choice("volume", "weight", "hypochlorite-volume", "hypochlorite-weight"),
           "weight",
@@ -94,7 +94,7 @@ final class CleanCommand extends Command {
       "Tells how much bleach or peroxide to pour so that the whole loop stands at a strength. Free chlorine of 200 mg/L for 30 minutes on clean parts, or 0.3 % peroxide"
           + " overnight, are common practice. Dirt eats chlorine: wash first.",
       "With a plan the loop needs at least what stands under the pump's intake mark plus what the towers hold.",
-      "Labels count in four ways; --label says which. Hypochlorite by volume of available chlorine, and peroxide by weight, are taken when nothing is said."
+      "Labels count in four ways; --basis says which. Hypochlorite by volume of available chlorine, and peroxide by weight, are taken when nothing is said."
     };
   }
 
@@ -202,8 +202,8 @@ final class CleanCommand extends Command {
   private static Clean.Answer dilute(
       Call call, Section clean, boolean bleach, double volume, double aim) {
     double percent = Units.PERCENT.fromBase(clean.need("strength"));
-    String label = call.text("--label");
-    Object checked = call.value("--label");
+    String label = call.text("--basis");
+    Object checked = call.value("--basis");
     Clean.Basis basis =
         checked == null
             ? bleach ? Clean.Basis.WEIGHT_IN_VOLUME : Clean.Basis.WEIGHT_IN_WEIGHT

@@ -104,7 +104,7 @@ final class DoseSaltsCommand extends Command {
           "5 %",
           "exit code 1 when an asked element is missed by more"),
       Flag.of(
-          "--scale",
+          "--scale-step",
           "STEP",
           Kind.quantity(Dimension.MASS),
           "0.1 g",
@@ -132,9 +132,9 @@ final class DoseSaltsCommand extends Command {
   public String[] examples() {
     return new String[] {
       "dose salts --volume \"45 L\" --ask N=150 --ask K=180 --ask Ca=120 --salt calcium-nitrate-4h2o --salt potassium-nitrate",
-      "dose salts --volume \"45 L\" --ask P=31 --ask K=235 --ask Ca=200 --ask Mg=48.6 --salt monopotassium-phosphate --salt potassium-nitrate --salt calcium-nitrate-4h2o --salt magnesium-sulfate-7h2o --scale \"0.1 g\"",
+      "dose salts --volume \"45 L\" --ask P=31 --ask K=235 --ask Ca=200 --ask Mg=48.6 --salt monopotassium-phosphate --salt potassium-nitrate --salt calcium-nitrate-4h2o --salt magnesium-sulfate-7h2o --scale-step \"0.1 g\"",
       "dose salts --volume \"45 L\" --weighed calcium-nitrate-greenhouse=30 --weighed potassium-nitrate=20 --format json",
-      "dose salts --plan weighed-salts.yaml --ask N=140 --ask P=30 --ask K=200 --ask Ca=110 --ask Mg=35 --scale \"0.1 g\" --within \"10 %\"",
+      "dose salts --plan weighed-salts.yaml --ask N=140 --ask P=30 --ask K=200 --ask Ca=110 --ask Mg=35 --scale-step \"0.1 g\" --within \"10 %\"",
       "dose salts --list",
     };
   }
@@ -163,7 +163,7 @@ final class DoseSaltsCommand extends Command {
     List<Asked> asked = asked(call);
     double volume = DoseCommand.volume(call, plan);
     Ions water = SaltsOf.water(plan);
-    Double step = call.above0("--scale");
+    Double step = call.above0("--scale-step");
     RecipeFit fit = null;
     Recipe recipe;
     if (forward) {
@@ -472,9 +472,9 @@ final class DoseSaltsCommand extends Command {
 
   private static void next(Call call, Answer answer) {
     answer.next(
-        call.has("--scale")
+        call.has("--scale-step")
             ? "weigh, dissolve one after the other, then  leat ec READING  to compare"
-            : "the same with --scale \"0.1 g\"   to see what your scale makes of it");
+            : "the same with --scale-step \"0.1 g\"   to see what your scale makes of it");
   }
 
   private static void workings(Answer answer, RecipeFit fit) {

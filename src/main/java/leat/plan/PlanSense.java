@@ -125,7 +125,10 @@ final class PlanSense {
         try {
           ElementName.of(elements.name(k));
         } catch (Impossible e) {
-          String near = Nearest.of(elements.name(k), java.util.Arrays.asList(ElementName.names()));
+          String near =
+              "ion".equals(e.quantity())
+                  ? null
+                  : Nearest.of(elements.name(k), java.util.Arrays.asList(ElementName.names()));
           problems.add(
               PlanErrors.notAnElement(
                   elements,

@@ -52,14 +52,14 @@ public record ElementName(String name, Element element, double factor, boolean i
   private static Impossible unknown(String name) {
     switch (name) {
       case "NO3":
-        return new Impossible("element", "NO3 is the ion, 4.43 times its nitrogen: say N-NO3");
+        return new Impossible("ion", "NO3 is the ion, 4.43 times its nitrogen: say N-NO3");
       case "NH4":
-        return new Impossible("element", "NH4 is the ion, 1.29 times its nitrogen: say N-NH4");
+        return new Impossible("ion", "NH4 is the ion, 1.29 times its nitrogen: say N-NH4");
       case "PO4":
       case "H2PO4":
-        return new Impossible("element", "that is the ion, about 3 times its phosphorus: say P");
+        return new Impossible("ion", "that is the ion, about 3 times its phosphorus: say P");
       case "SO4":
-        return new Impossible("element", "SO4 is the ion, 3 times its sulfur: say S");
+        return new Impossible("ion", "SO4 is the ion, 3 times its sulfur: say S");
       default:
         return new Impossible(
             "element", "an element or oxide is needed, such as N, N-NO3, K, P2O5");

@@ -169,6 +169,23 @@ public final class TowerAt {
         : OptionalDouble.of(base + height.getAsDouble());
   }
 
+  /** Height of the middle of the top module over the tank's floor, m, or empty when unknown. */
+  public OptionalDouble highestPot() {
+    List<Section> modules = section.sections("modules");
+    return top().isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(
+            top().getAsDouble() - modules.get(modules.size() - 1).need("height") / 2);
+  }
+
+  /**
+   * Height of the base that puts the highest pot at a height, m; negative when the stack alone is
+   * higher.
+   */
+  public double baseFor(double height) {
+    return section.section("base").need("height") + height - highestPot().getAsDouble();
+  }
+
   /** Inside diameter of the lowest module, m, or empty. */
   public OptionalDouble innerDiameter() {
     List<Section> modules = section.sections("modules");

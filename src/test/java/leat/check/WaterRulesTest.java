@@ -54,6 +54,7 @@ class WaterRulesTest {
         Arguments.of("flow-wanted", "terrace.yaml", "north", List.of()),
         Arguments.of(
             "outlet-over-top", "first-tower.yaml", null, List.of("towers[0].outlet=1.2 m")),
+        Arguments.of("reach", "terrace.yaml", "north", List.of("limits={reach: 1.5 m}")),
         Arguments.of("siphon-back", "first-tower.yaml", null, List.of("towers[0].outlet=0.2 m")),
         Arguments.of("freeboard", "first-tower.yaml", null, List.of("tank.full=318 mm")),
         Arguments.of("intake-covered", "first-tower.yaml", null, List.of("tank.low=50 mm")),

@@ -42,7 +42,7 @@ class CleanCommandTest {
                 r.text("agent"),
                 "--strength",
                 r.text("strength_pct") + " %",
-                "--label",
+                "--basis",
                 label(r.text("strength_basis")),
                 "--aim",
                 bleach ? r.text("target") + " mg/L" : 10 * r.num("target") + " g/L",

@@ -114,7 +114,7 @@ class DoseSaltsCommandTest {
 
   @Test
   void aScaleRounds() {
-    Cli csv = run(CONTRACT, "--format", "csv", "--scale", "0.5 g");
+    Cli csv = run(CONTRACT, "--format", "csv", "--scale-step", "0.5 g");
     assertThat(csv.out).isEqualTo("salt,grams\ncalcium-nitrate-4h2o,32\npotassium-nitrate,21\n");
   }
 
