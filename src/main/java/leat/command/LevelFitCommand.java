@@ -434,26 +434,23 @@ final class LevelFitCommand extends Command {
     double[] ohms = fit.edgeOhms();
     for (int i = 0; i < at.length; i++) {
       out.append(i == 0 ? "" : i % 5 == 0 ? ",\n          " : ", ");
-      out.append(rounded(at[i] * 1000, 100)).append(" L = ");
-      out.append(rounded(ohms[i], 10)).append(" ohm");
+      out.append(NumberText.rounded(at[i] * 1000, 2)).append(" L = ");
+      out.append(NumberText.rounded(ohms[i], 1)).append(" ohm");
     }
-    out.append("]\n  below: ").append(rounded(fit.below(), 10)).append(" ohm\n");
+    out.append("]\n  below: ").append(NumberText.rounded(fit.below(), 1)).append(" ohm\n");
     if (hysteresis != null && tank != null) {
-      out.append("  hysteresis: ").append(rounded(hysteresis * 1000, 10)).append(" mm\n");
+      out.append("  hysteresis: ").append(NumberText.rounded(hysteresis * 1000, 1)).append(" mm\n");
     } else if (hysteresis != null) {
-      out.append("  hysteresis_volume: ").append(rounded(hysteresis * 1000, 100)).append(" L\n");
+      out.append("  hysteresis_volume: ")
+          .append(NumberText.rounded(hysteresis * 1000, 2))
+          .append(" L\n");
     }
-    out.append("  edge_error: ").append(rounded(fit.edgeUncertainty() * 1000, 100));
+    out.append("  edge_error: ").append(NumberText.rounded(fit.edgeUncertainty() * 1000, 2));
     out.append(" L                 # half a pour\n");
     out.append("  tolerance: 0 %                     # fitted: each step as it is\n");
-    out.append("  reading: ")
-        .append(rounded(Math.max(1.5, Math.ceil(fit.soundMax() * 10) / 10), 10));
+    out.append("  reading: ").append(NumberText.rounded(fit.readingTolerance(), 1));
     out.append(" ohm\n");
     out.append("  lead: 0 ohm                        # it is in the fitted readings\n");
     return out.toString();
-  }
-
-  private static String rounded(double value, double parts) {
-    return NumberText.shortest(Math.rint(value * parts) / parts);
   }
 }

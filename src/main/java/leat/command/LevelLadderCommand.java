@@ -350,6 +350,6 @@ final class LevelLadderCommand extends Command {
   }
 
   private static String mm(double level) {
-    return NumberText.shortest(Math.rint(level * 1e4) / 10) + " mm";
+    return NumberText.rounded(level * 1000, 1) + " mm";
   }
 }

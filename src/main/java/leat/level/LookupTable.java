@@ -26,7 +26,19 @@ public final class LookupTable {
    * @param countsFrom first code; -1 when no code falls into the stretch, or no divider was given
    * @param countsTo last code; -1 likewise
    */
-  public record Row(Reading reading, Double ohmFrom, Double ohmTo, int countsFrom, int countsTo) {}
+  public record Row(Reading reading, Double ohmFrom, Double ohmTo, int countsFrom, int countsTo) {
+    private static final double ML = 1e6;
+
+    /** Least volume in whole mL, rounded down; 0 without a band. */
+    public long leastMillilitres() {
+      return reading.hasBand() ? (long) Math.floor(reading.volumeLow() * ML) : 0;
+    }
+
+    /** Greatest volume in whole mL, rounded up; 0 without a band. */
+    public long greatestMillilitres() {
+      return reading.hasBand() ? (long) Math.ceil(reading.volumeHigh() * ML) : 0;
+    }
+  }
 
   /**
    * The table.

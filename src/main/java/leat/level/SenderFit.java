@@ -182,6 +182,14 @@ public record SenderFit(
     return worst;
   }
 
+  /**
+   * Tolerance of the reading for the plan, ohm: what the steps that are not suspect need, rounded
+   * up to a tenth, and no less than a meter's usual one.
+   */
+  public double readingTolerance() {
+    return Math.max(Limits.DEFAULT_READING, Math.ceil(soundMax() * 10) / 10);
+  }
+
   /** Greatest residual of the steps that are not suspect, ohm. */
   public double soundMax() {
     double most = 0;

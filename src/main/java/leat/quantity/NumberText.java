@@ -80,6 +80,25 @@ public final class NumberText {
     return d.sign() + plain(d, true);
   }
 
+  /**
+   * A number with at most {@code decimals} digits after the point, without groups and without zeros
+   * at the end, for what is pasted into a plan: "6.5", "10", "0.12".
+   *
+   * @param value a finite number
+   * @param decimals digits after the point, 0 to 15
+   * @throws IllegalArgumentException if the value is not finite or the decimals are out of range
+   */
+  public static String rounded(double value, int decimals) {
+    if (decimals < 0 || decimals > NOISE_FREE) {
+      throw new IllegalArgumentException("0 to 15 decimals");
+    }
+    Digits d = Digits.of(value);
+    d.round(NOISE_FREE);
+    d.round(d.point + decimals);
+    d.dropZeros();
+    return d.isZero() ? "0" : d.sign() + plain(d, false);
+  }
+
   private static String scientific(Digits d, int exponent) {
     StringBuilder out = new StringBuilder(d.text);
     if (d.text.length() > 1) {

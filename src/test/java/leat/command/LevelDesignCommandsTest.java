@@ -138,7 +138,7 @@ class LevelDesignCommandsTest {
     assertThat(Ran.run("level", "ladder", "--steps", "8").err())
         .startsWith("leat level ladder: the wanted ohms are needed: --range 240-33");
     assertThat(Ran.run("level", "ladder", "--range", "0-190", "--steps", "1").err())
-        .isEqualTo("steps: a ladder has from 2 to 1000 steps\n");
+        .isEqualTo("--steps \"1\": a ladder has from 2 to 1000 steps\n");
     assertThat(
             Ran.run("level", "ladder", "--range", "0-190", "--steps", "8", "--equal", "litres")
                 .err())
@@ -277,7 +277,7 @@ class LevelDesignCommandsTest {
           .isBetween(row.get("volume_low_L").asDouble(), row.get("volume_high_L").asDouble());
     }
     assertThat(Ran.run("level", "table", "--plan", P, "--every", "0.0001 ohm").err())
-        .isEqualTo("every: that makes over 100,000 rows\n");
+        .isEqualTo("--every \"0.0001 ohm\": that makes over 100,000 rows\n");
   }
 
   // fit
