@@ -19,7 +19,7 @@ _leat_flags() {
     tank) echo '--level --volume --every --thirst --days --shape --top --bottom --diameter --length --height --corner --corner-top --table --dipstick --drain-bore --drain-height --full --low --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
     level) echo '--counts --motion --column --rows --prefix --strict --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
     level\ divider) echo '--ohm --supply --reference --bits --sender-side --resistor --series --max-current --adc-error --resistor-tolerance --supply-tolerance --reference-tolerance --blind --lead --tolerance --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    level\ fit) echo '--cumulative --start --litres --ohm --motion --drained --same-within --leave-out --paste --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
+    level\ fit) echo '--cumulative --start --litres-column --ohm-column --motion --drained --same-within --leave-out --paste --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
     level\ ladder) echo '--empty --full --range --steps --series --equal --first --last --pull-in --drop-out --tolerance --reading --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
     level\ table) echo '--every --c --motion --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
     ec) echo '--at --scale --coefficient --natural-water --standard --compensates --ion --weighed --volume --unit --column --rows --prefix --strict --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
@@ -84,7 +84,7 @@ _leat_values() {
     level\ fit:--drained|level\ fit:--output|level\ fit:-o) echo 'files' ;;
     level\ fit:--set) echo 'keys' ;;
     level\ fit:--units) echo 'metric us' ;;
-    level\ fit:--start|level\ fit:--litres|level\ fit:--ohm|level\ fit:--same-within|level\ fit:--leave-out|level\ fit:--delimiter|level\ fit:--decimal) echo 'nothing' ;;
+    level\ fit:--start|level\ fit:--litres-column|level\ fit:--ohm-column|level\ fit:--same-within|level\ fit:--leave-out|level\ fit:--delimiter|level\ fit:--decimal) echo 'nothing' ;;
     level\ fit:--plan|level\ fit:-p) echo 'plans' ;;
     level\ fit:--motion) echo 'rising falling' ;;
     level\ fit:--format|level\ fit:-f) echo 'text csv json' ;;

@@ -126,7 +126,7 @@ public final class Call {
     String name = "--" + quantity.replace(' ', '-').replace('_', '-');
     for (int i = 0; i < flags.length; i++) {
       if (flags[i].name.equals(name) && typed.has(flags[i])) {
-        return name + " \"" + String.join("\" \"", texts(name)) + "\"";
+        return flags[i].hasValue() ? name + " \"" + String.join("\" \"", texts(name)) + "\"" : name;
       }
     }
     return "leat " + command.name() + ": " + quantity;

@@ -20,6 +20,7 @@ import leat.plan.Kind;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.quantity.Dimension;
+import leat.quantity.NumberText;
 import leat.quantity.Units;
 import leat.system.DrawOf;
 import leat.system.PeriodOf;
@@ -348,7 +349,7 @@ final class DutyCommand extends Command {
 
   /** A whole number without decimals, others with significant digits. */
   static Phrase whole(double value, int digits) {
-    return value == Math.rint(value) && value < 1e9
+    return NumberText.isWhole(value)
         ? Phrase.of().count((long) value)
         : Phrase.of().number(value, digits);
   }
@@ -409,7 +410,7 @@ final class DutyCommand extends Command {
   }
 
   private static String grouped(double operations) {
-    String text = Phrase.of().count(Math.round(operations)).render(false);
+    String text = Phrase.of().count(NumberText.nearest(operations)).render(false);
     StringBuilder out = new StringBuilder();
     for (int i = 0; i < text.length(); i++) {
       if (i > 0 && (text.length() - i) % 3 == 0 && text.length() > 4) {

@@ -18,6 +18,7 @@ import leat.energy.Timetable;
 import leat.energy.Timing;
 import leat.energy.TradeOff;
 import leat.plan.Plan;
+import leat.quantity.NumberText;
 import leat.quantity.Units;
 import leat.system.DrawOf;
 import leat.system.PeriodOf;
@@ -238,7 +239,7 @@ final class DutySuggestion {
       words.add(": the least energy that keeps the roots wet");
     }
     amount(words.add(", "), lines.get(0)).add(" in ");
-    words.count(Math.round(terms.period.days())).add(" days");
+    words.count(NumberText.nearest(terms.period.days())).add(" days");
     if (TimetableOf.isKnown(plan)) {
       amount(words.add("; the plan's timing takes "), lines.get(1));
     }
@@ -409,7 +410,7 @@ final class DutySuggestion {
   /** Whole seconds as one would type them: minutes where they are whole. */
   private static String time(double s) {
     double minutes = Units.MIN.fromBase(s);
-    return minutes >= 2 && minutes == Math.rint(minutes)
+    return minutes >= 2 && NumberText.isWhole(minutes)
         ? Phrase.of().count((long) minutes).add(" min").render(false)
         : Phrase.of().count((long) s).add(" s").render(false);
   }

@@ -8,6 +8,8 @@ import leat.quantity.NumberText;
 
 /** The lookup table of a sender as C for a microcontroller: an array and a search in it. */
 final class LevelArray {
+  private static final double ML = 1e6;
+
   private final List<LookupTable.Row> rows;
   private final Divider divider;
   private final String plan;
@@ -91,9 +93,10 @@ final class LevelArray {
   }
 
   private void row(String until, LookupTable.Row stretch) {
+    boolean band = stretch.reading().hasBand();
     out.append("  {").append(until).append(", ").append(constant(stretch.reading().status()));
-    out.append(", ").append(stretch.leastMillilitres()).append("UL, ");
-    out.append(stretch.greatestMillilitres());
+    out.append(", ").append(band ? LookupTable.millilitresLow(stretch.reading()) : 0);
+    out.append("UL, ").append(band ? LookupTable.millilitresHigh(stretch.reading()) : 0);
     out.append("UL},\n");
   }
 }

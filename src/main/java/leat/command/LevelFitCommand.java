@@ -59,8 +59,8 @@ final class LevelFitCommand extends Command {
           Kind.quantity(Dimension.VOLUME),
           "2 L",
           "litres in the tank before the first pour, with --cumulative"),
-      Flag.of("--litres", "NAME", Kind.TEXT, "poured", "column of the litres"),
-      Flag.of("--ohm", "NAME", Kind.TEXT, "meter", "column of the ohms"),
+      Flag.of("--litres-column", "NAME", Kind.TEXT, "poured", "column of the litres"),
+      Flag.of("--ohm-column", "NAME", Kind.TEXT, "meter", "column of the ohms"),
       Flag.of(
           "--motion",
           "WAY",
@@ -122,12 +122,12 @@ final class LevelFitCommand extends Command {
       RowTable table = new RowTable(call, file);
       name = table.name();
       int litresAt =
-          call.has("--litres")
-              ? table.column(call.text("--litres"))
+          call.has("--litres-column")
+              ? table.column(call.text("--litres-column"))
               : table.column("litres", "liters", "volume_L", "L", "poured_L", "added_L");
       int ohmAt =
-          call.has("--ohm")
-              ? table.column(call.text("--ohm"))
+          call.has("--ohm-column")
+              ? table.column(call.text("--ohm-column"))
               : table.column("ohm", "ohms", "reading_ohm", "reading");
       double[] poured = new double[table.size()];
       double[] read = new double[table.size()];
@@ -434,21 +434,24 @@ final class LevelFitCommand extends Command {
     double[] ohms = fit.edgeOhms();
     for (int i = 0; i < at.length; i++) {
       out.append(i == 0 ? "" : i % 5 == 0 ? ",\n          " : ", ");
-      out.append(NumberText.rounded(at[i] * 1000, 2)).append(" L = ");
-      out.append(NumberText.rounded(ohms[i], 1)).append(" ohm");
+      out.append(NumberText.atMost(Units.L.fromBase(at[i]), 2)).append(" L = ");
+      out.append(NumberText.atMost(ohms[i], 1)).append(" ohm");
     }
-    out.append("]\n  below: ").append(NumberText.rounded(fit.below(), 1)).append(" ohm\n");
+    out.append("]\n  below: ").append(NumberText.atMost(fit.below(), 1)).append(" ohm\n");
     if (hysteresis != null && tank != null) {
-      out.append("  hysteresis: ").append(NumberText.rounded(hysteresis * 1000, 1)).append(" mm\n");
+      out.append("  hysteresis: ")
+          .append(NumberText.atMost(Units.MM.fromBase(hysteresis), 1))
+          .append(" mm\n");
     } else if (hysteresis != null) {
       out.append("  hysteresis_volume: ")
-          .append(NumberText.rounded(hysteresis * 1000, 2))
+          .append(NumberText.atMost(Units.L.fromBase(hysteresis), 2))
           .append(" L\n");
     }
-    out.append("  edge_error: ").append(NumberText.rounded(fit.edgeUncertainty() * 1000, 2));
+    out.append("  edge_error: ")
+        .append(NumberText.atMost(Units.L.fromBase(fit.edgeUncertainty()), 2));
     out.append(" L                 # half a pour\n");
     out.append("  tolerance: 0 %                     # fitted: each step as it is\n");
-    out.append("  reading: ").append(NumberText.rounded(fit.readingTolerance(), 1));
+    out.append("  reading: ").append(NumberText.atMost(fit.readingTolerance(), 1));
     out.append(" ohm\n");
     out.append("  lead: 0 ohm                        # it is in the fitted readings\n");
     return out.toString();

@@ -17,6 +17,7 @@ import leat.plan.Refused;
 import leat.plan.Section;
 import leat.quantity.Dimension;
 import leat.quantity.NumberText;
+import leat.quantity.Units;
 import leat.system.TankOf;
 
 /** {@code leat level ladder}: the resistor chain of a sender of one's own. */
@@ -350,6 +351,6 @@ final class LevelLadderCommand extends Command {
   }
 
   private static String mm(double level) {
-    return NumberText.rounded(level * 1000, 1) + " mm";
+    return NumberText.atMost(Units.MM.fromBase(level), 1) + " mm";
   }
 }

@@ -82,7 +82,7 @@ final class OxygenCommand extends Command {
 
   @Override
   public String[] seeAlso() {
-    return new String[] {"leat-season(1)", "leat-check(1)"};
+    return new String[] {"leat-check(1)"};
   }
 
   @Override

@@ -8,6 +8,7 @@ import leat.numeric.Impossible;
 import leat.plan.Origin;
 import leat.plan.PlanErrors;
 import leat.plan.Refused;
+import leat.quantity.NumberText;
 import leat.quantity.QuantityReader;
 import leat.quantity.Units;
 import leat.quantity.Unreadable;
@@ -50,7 +51,7 @@ final class SenderReading {
     if (counts != counts) {
       counts = asCounts(text);
     }
-    if ((int) counts != counts) {
+    if (!NumberText.isWhole(counts)) {
       throw LevelErrors.notCounts(text);
     }
     return sender.decodeCode((int) counts, divider, motion, reading);

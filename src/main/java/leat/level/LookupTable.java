@@ -12,6 +12,9 @@ import leat.numeric.Impossible;
  * <p>Source: {@link Sender}, {@link Divider}.
  */
 public final class LookupTable {
+  /** In a cubic metre. */
+  private static final double MILLILITRES = 1e6;
+
   /** Most rows of an interpolated table. */
   public static final int MOST_ROWS = 100_000;
 
@@ -26,18 +29,18 @@ public final class LookupTable {
    * @param countsFrom first code; -1 when no code falls into the stretch, or no divider was given
    * @param countsTo last code; -1 likewise
    */
-  public record Row(Reading reading, Double ohmFrom, Double ohmTo, int countsFrom, int countsTo) {
-    private static final double ML = 1e6;
+  public record Row(Reading reading, Double ohmFrom, Double ohmTo, int countsFrom, int countsTo) {}
 
-    /** Least volume in whole mL, rounded down; 0 without a band. */
-    public long leastMillilitres() {
-      return reading.hasBand() ? (long) Math.floor(reading.volumeLow() * ML) : 0;
-    }
+  /**
+   * Least volume of a reading in whole millilitres, rounded outwards so that the band still holds.
+   */
+  public static long millilitresLow(Reading reading) {
+    return (long) Math.floor(reading.volumeLow() * MILLILITRES);
+  }
 
-    /** Greatest volume in whole mL, rounded up; 0 without a band. */
-    public long greatestMillilitres() {
-      return reading.hasBand() ? (long) Math.ceil(reading.volumeHigh() * ML) : 0;
-    }
+  /** Greatest volume of a reading in whole millilitres, rounded outwards. */
+  public static long millilitresHigh(Reading reading) {
+    return (long) Math.ceil(reading.volumeHigh() * MILLILITRES);
   }
 
   /**

@@ -182,14 +182,6 @@ public record SenderFit(
     return worst;
   }
 
-  /**
-   * Tolerance of the reading for the plan, ohm: what the steps that are not suspect need, rounded
-   * up to a tenth, and no less than a meter's usual one.
-   */
-  public double readingTolerance() {
-    return Math.max(Limits.DEFAULT_READING, Math.ceil(soundMax() * 10) / 10);
-  }
-
   /** Greatest residual of the steps that are not suspect, ohm. */
   public double soundMax() {
     double most = 0;
@@ -199,6 +191,14 @@ public record SenderFit(
       }
     }
     return most;
+  }
+
+  /**
+   * Tolerance of a reading for the plan, ohm: the greatest sound residual in tenths, and a meter's
+   * usual 1.5 at least.
+   */
+  public double readingTolerance() {
+    return Math.max(Limits.DEFAULT_READING, Math.ceil(soundMax() * 10) / 10);
   }
 
   /** Number of steps that are suspect. */

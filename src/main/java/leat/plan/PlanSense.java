@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import leat.energy.Timing;
 import leat.numeric.Impossible;
+import leat.quantity.Nearest;
 import leat.solution.Acids;
 import leat.solution.ElementName;
 import leat.solution.PpmScale;
@@ -124,8 +125,13 @@ final class PlanSense {
         try {
           ElementName.of(elements.name(k));
         } catch (Impossible e) {
+          String near = Nearest.of(elements.name(k), java.util.Arrays.asList(ElementName.names()));
           problems.add(
-              PlanErrors.notAnElement(elements, k, salts.get(i).path("elements"), e.getMessage()));
+              PlanErrors.notAnElement(
+                  elements,
+                  k,
+                  salts.get(i).path("elements"),
+                  e.getMessage() + (near == null ? "" : "; did you mean \"" + near + "\"?")));
         }
       }
     }

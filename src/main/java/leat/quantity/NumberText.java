@@ -80,15 +80,25 @@ public final class NumberText {
     return d.sign() + plain(d, true);
   }
 
+  /** Whether a number is whole and small enough to be written without an exponent. */
+  public static boolean isWhole(double value) {
+    return value == Math.rint(value) && Math.abs(value) < 1e9;
+  }
+
+  /** The nearest whole number. */
+  public static long nearest(double value) {
+    return Math.round(value);
+  }
+
   /**
-   * A number with at most {@code decimals} digits after the point, without groups and without zeros
-   * at the end, for what is pasted into a plan: "6.5", "10", "0.12".
+   * A number rounded to at most {@code decimals} digits after the point, without groups and without
+   * zeros at the end, for what is pasted into a plan: "6.5", "12", "12345.7".
    *
    * @param value a finite number
    * @param decimals digits after the point, 0 to 15
    * @throws IllegalArgumentException if the value is not finite or the decimals are out of range
    */
-  public static String rounded(double value, int decimals) {
+  public static String atMost(double value, int decimals) {
     if (decimals < 0 || decimals > NOISE_FREE) {
       throw new IllegalArgumentException("0 to 15 decimals");
     }

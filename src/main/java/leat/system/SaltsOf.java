@@ -7,7 +7,6 @@ import leat.plan.Named;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
-import leat.quantity.Nearest;
 import leat.solution.ElementName;
 import leat.solution.IonName;
 import leat.solution.Ions;
@@ -46,16 +45,9 @@ public final class SaltsOf {
       try {
         label = label.with(ElementName.of(typed), 100 * (Double) elements.value(i));
       } catch (Impossible e) {
-        String near = Nearest.of(typed, java.util.Arrays.asList(ElementName.names()));
-        boolean unknown = "element".equals(e.quantity());
         throw new Refused(
             elements.problem(
-                i,
-                section.path("elements"),
-                unknown ? "unknown-element" : "bad-label",
-                (unknown ? "" : name + ": ")
-                    + e.getMessage()
-                    + (unknown && near != null ? "; did you mean \"" + near + "\"?" : "")));
+                i, section.path("elements"), "bad-label", name + ": " + e.getMessage()));
       }
     }
     Salt salt;

@@ -167,8 +167,8 @@ class AcidCommandTest {
           """
           8 | 7.7 | --to "7.7": acid lowers the pH and the water is under that already: no acid is needed
           4 | -15 mg/L | --alkalinity: it cannot be negative, such as "180 mg/L as CaCO3"; got "-15 mg/L"
-          6 | 15 | --ph: out of the range that makes sense, such as "7.6"; got "15"
-          8 | -1 | --to: out of the range that makes sense, such as "5.8"; got "-1"
+          6 | 15 | --ph: it can be 14 at most, such as "7.6"; got "15"
+          8 | -1 | --to: it cannot be negative, such as "5.8"; got "-1"
           10 | nitric-131 | --acid: a strength cannot be over 100 %
           10 | nitric | --acid: its strength belongs behind the name, such as nitric-38
           10 | nitrc-60 | --acid: no acid "nitrc-60"; did you mean "nitric-60"?
@@ -191,7 +191,6 @@ class AcidCommandTest {
     Cli cli = Cli.run(line.toArray(new String[0]));
     assertThat(cli.exit).isEqualTo(2);
     assertThat(cli.err)
-        .isEqualTo(
-            "--temperature \"99 C\": the constants of carbonic acid are known from 0 to 90 C\n");
+        .isEqualTo("--temperature: it can be 60 C at most, such as \"16 C\"; got \"99 C\"\n");
   }
 }

@@ -134,7 +134,7 @@ class DutyCommandTest {
         "--against: expected a time after '/', such as \"15 min/15 min\"; got \"15\"",
         changed(12, "15/15"));
     refused(
-        "--standing: this price is in CHF, the others in EUR; leat does not convert money: give every price in one currency",
+        "--standing: a plan has one currency: this is CHF, tariff.price says EUR",
         with(CONTRACT, "--standing", "1 CHF/d"));
     refused(
         "leat duty: --to is needed (last day of the period), such as --to \"2027-10-15\"",
@@ -172,11 +172,11 @@ class DutyCommandTest {
   @Test
   void refusalsOfAPlan() {
     refused(
-        "--set timing[2].months: out of the range that makes sense, such as \"[6, 7, 8]\"; got \"13\"",
+        "--set timing[2].months: it must lie between 1 and 12, such as \"[6, 7, 8]\"; got \"13\"",
         with(PLAN, "--set", "timing[2].months=[13]"));
-    refused(
-        "night-rate.yaml: timing[1].to: needed (end of the window, not included), such as \"to: \"06:00\"\"",
-        with(PLAN, "--set", "timing[1].to="));
+    assertThat(Cli.run(with(PLAN, "--set", "timing[1].to=")).err)
+        .startsWith(
+            "night-rate.yaml:42:38: timing[1].from: \"from\" needs \"to\" beside it, such as to: \"06:00\"\n");
     refused(
         "--set timing[0].months: the first timing holds whenever no later one does, so it has no hours, months or days of its own; put one before it, such as \"- {run: 90 s, rest: 12 min}\"",
         with(PLAN, "--set", "timing[0].months=[5]"));

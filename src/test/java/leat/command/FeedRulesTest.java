@@ -45,11 +45,17 @@ class FeedRulesTest {
 
   @Test
   void targetInTheBandOfTheCrops() {
-    assertThat(judged("target-in-band", "target.ec=1.8 mS/cm", "target.ph=7"))
+    assertThat(judged("target-in-band", "target.ec=1.8 mS/cm", "target.ph=7", "target.ph_high=7"))
         .containsExactly(
             "target-in-band,pass,1.80 mS/cm,in the crops' band,,,,EC",
             "target-in-band,pass,pH 7.00,in the crops' band,,,,pH");
-    assertThat(judged("target-in-band", "target.ec=1.81 mS/cm", "target.ph=5.99"))
+    assertThat(
+            judged(
+                "target-in-band",
+                "target.ec=1.81 mS/cm",
+                "target.ec_high=2 mS/cm",
+                "target.ph=5.99",
+                "target.ph_low=5.5"))
         .containsExactly(
             "target-in-band,warn,1.81 mS/cm,in the crops' band,,,target.ec of 1.80 mS/cm; the crops like 1.20 to 1.80 mS/cm,EC",
             "target-in-band,warn,pH 5.99,in the crops' band,,,target.ph of 6.00; the crops like 6.0 to 7.0,pH");

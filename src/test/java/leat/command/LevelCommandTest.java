@@ -210,29 +210,18 @@ class LevelCommandTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "sender.steps=[40 mm = 10 ohm, 60 mm = 27 ohm, 80 mm = 20 ohm]|sender.steps|readings only rise or only fall from step to step; \"20 ohm\" comes after \"27 ohm\"",
-        "sender.steps=[40 mm = 10 ohm, 60 mm = 10 ohm, 80 mm = 20 ohm]|sender.steps|readings only rise or only fall from step to step; \"10 ohm\" comes after \"10 ohm\"",
-        "sender.steps=[40 mm = 10 ohm, 60 mm = 27 ohm, 380 mm = 40 ohm]|sender.steps|\"380 mm\" lies above the rim of the tank, 330 mm",
-        "sender.steps=[40 mm = 10 ohm]|sender.steps|at least 2 are needed, such as [40 mm = 10 ohm, 60 mm = 27 ohm]",
+        "sender.steps=[40 mm = 10 ohm, 60 mm = 27 ohm, 80 mm = 20 ohm]|sender.steps|a sender's readings only rise or only fall from step to step",
+        "sender.steps=[40 mm = 10 ohm, 60 mm = 10 ohm, 80 mm = 20 ohm]|sender.steps|a sender's readings only rise or only fall from step to step",
+        "sender.steps=[40 mm = 10 ohm, 60 mm = 27 ohm, 380 mm = 40 ohm]|sender.steps|lies above the rim of the tank, 330 mm",
+        "sender.steps=[40 mm = 10 ohm]|sender.steps|at least 2 are needed",
         "sender.steps=|sender.steps|needed (levels and the reading that begins there)",
         "sender.open_above=150 ohm|sender.open_above|it must lie above the window of the highest step",
+        "sender.edges=[5 L = 10 ohm]|sender.below|needed (reading under the first edge)",
       })
   void refusedSenders(String set, String key, String why) {
     Ran cli = Ran.run("level", "83", "--plan", P, "--set", set);
     assertThat(cli.exit()).isEqualTo(2);
     assertThat(cli.err()).contains(key).contains(why).doesNotContain("Exception");
-  }
-
-  @Test
-  void aSenderIsDescribedOnce(@TempDir Path folder) throws IOException {
-    Path file = folder.resolve("p.yaml");
-    Files.writeString(
-        file,
-        Files.readString(Path.of("examples", P))
-            .replace("  hysteresis:", "  edges: [9 L = 27 ohm, 15 L = 43 ohm]\n  hysteresis:"));
-    Ran cli = Ran.run("level", "83", "--plan", file.toString());
-    assertThat(cli.exit()).isEqualTo(2);
-    assertThat(cli.err()).contains("sender.edges: ").contains("steps");
   }
 
   @Test

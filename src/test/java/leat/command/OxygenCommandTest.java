@@ -52,7 +52,7 @@ class OxygenCommandTest {
       value = {
         "50 C|0 m|--at \"50 C\": the oxygen tables end at 0 and 40 C",
         "-1 C|0 m|--at \"-1 C\": the oxygen tables end at 0 and 40 C",
-        "20 C|20 km|--altitude \"20 km\": an altitude lies between -500 m and 9000 m",
+        "20 C|20 km|--altitude: it must lie between -430 m and 9000 m, such as \"310 m\"; got \"20 km\"",
       })
   void badInput(String at, String altitude, String message) {
     Cli cli = Cli.run("oxygen", "--at", at, "--altitude", altitude);

@@ -152,6 +152,6 @@ class NumberTextTest {
     "99.96, 1, 100"
   })
   void roundedToPaste(double value, int decimals, String text) {
-    assertThat(NumberText.rounded(value, decimals)).isEqualTo(text);
+    assertThat(NumberText.atMost(value, decimals)).isEqualTo(text);
   }
 }
