@@ -14,7 +14,7 @@ public final class LevelErrors {
   /** No reading was given. */
   public static Problem noReading(Command command) {
     return problem(
-        "no-reading",
+        "reading-needed",
         command,
         "a reading in ohm is needed, such as leat level 83 --plan first-tower.yaml; --column NAME"
             + " takes rows from standard input");
@@ -142,5 +142,10 @@ public final class LevelErrors {
   public static Problem lineTooLong(String source) {
     return new Problem(
         "line-too-long", null, source, "a line is longer than 1 MB: these are no rows of a table");
+  }
+
+  /** A reading that the ADC cannot give. */
+  public static Problem impossibleReading(String typed, String why) {
+    return new Problem("impossible-reading", null, "reading", why + "; got \"" + typed + "\"");
   }
 }

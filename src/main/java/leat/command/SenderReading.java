@@ -4,6 +4,7 @@ import leat.level.Divider;
 import leat.level.Motion;
 import leat.level.Reading;
 import leat.level.Sender;
+import leat.numeric.Impossible;
 import leat.plan.Origin;
 import leat.plan.PlanErrors;
 import leat.plan.Refused;
@@ -65,6 +66,8 @@ final class SenderReading {
       return of(text.strip());
     } catch (Unreadable e) {
       throw new Refused(PlanErrors.unreadable(Origin.flag("reading", text), "", e));
+    } catch (Impossible e) {
+      throw new Refused(LevelErrors.impossibleReading(text, e.getMessage()));
     }
   }
 

@@ -90,9 +90,23 @@ public final class NumberText {
     return Math.round(value);
   }
 
-  /** The shortest text of a number rounded to at most so many decimals: "0.4", "12". */
+  /**
+   * A number rounded to at most {@code decimals} digits after the point, without groups and without
+   * zeros at the end, for what is pasted into a plan: "6.5", "12", "12345.7".
+   *
+   * @param value a finite number
+   * @param decimals digits after the point, 0 to 15
+   * @throws IllegalArgumentException if the value is not finite or the decimals are out of range
+   */
   public static String atMost(double value, int decimals) {
-    return shortest(Double.parseDouble(decimals(value, decimals)));
+    if (decimals < 0 || decimals > NOISE_FREE) {
+      throw new IllegalArgumentException("0 to 15 decimals");
+    }
+    Digits d = Digits.of(value);
+    d.round(NOISE_FREE);
+    d.round(d.point + decimals);
+    d.dropZeros();
+    return d.isZero() ? "0" : d.sign() + plain(d, false);
   }
 
   private static String scientific(Digits d, int exponent) {

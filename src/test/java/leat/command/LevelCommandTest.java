@@ -175,7 +175,7 @@ class LevelCommandTest {
     assertThat(json.get("level_low_mm").asDouble()).isEqualTo(116);
     assertThat(Ran.run("level", "4095", "--counts", "--plan", P).exit()).isEqualTo(1);
     assertThat(Ran.run("level", "4096", "--counts", "--plan", P).err())
-        .isEqualTo("--counts: the ADC has not so many counts\n");
+        .isEqualTo("reading: the ADC has not so many counts; got \"4096\"\n");
     assertThat(Ran.run("level", "12.5", "--counts", "--plan", P).err())
         .isEqualTo(
             "reading: expected counts of the ADC, a whole number such as 1286; got \"12.5\"\n");

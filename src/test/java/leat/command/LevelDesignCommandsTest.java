@@ -398,6 +398,14 @@ class LevelDesignCommandsTest {
   }
 
   @Test
+  void largeOhmsArePastedAsTheyAre(@TempDir Path folder) throws IOException {
+    Path file = folder.resolve("pairs.csv");
+    Files.writeString(file, "litres,ohm\n1,10000\n2,10001\n3,12345.6\n4,12345.7\n");
+    assertThat(Ran.run("level", "fit", file.toString(), "--paste").out())
+        .startsWith("sender:\n  edges: [2.5 L = 12345.7 ohm]\n  below: 10000.5 ohm\n");
+  }
+
+  @Test
   void drainedPairsGiveTheHysteresis(@TempDir Path folder) throws IOException {
     Path drained = folder.resolve("drained.csv");
     String text = Files.readString(Path.of("examples/pours.csv"));

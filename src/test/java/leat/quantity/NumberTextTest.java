@@ -137,4 +137,21 @@ class NumberTextTest {
     assertThatThrownBy(() -> NumberText.decimals(1, 16))
         .isInstanceOf(IllegalArgumentException.class);
   }
+
+  @org.junit.jupiter.params.ParameterizedTest
+  @org.junit.jupiter.params.provider.CsvSource({
+    "6.5, 2, 6.5",
+    "6.504, 2, 6.5",
+    "6.505, 2, 6.51",
+    "10, 1, 10",
+    "0.04, 1, 0",
+    "-0.04, 1, 0",
+    "-2.25, 1, -2.3",
+    "12345.67, 1, 12345.7",
+    "0.999, 2, 1",
+    "99.96, 1, 100"
+  })
+  void roundedToPaste(double value, int decimals, String text) {
+    assertThat(NumberText.atMost(value, decimals)).isEqualTo(text);
+  }
 }
