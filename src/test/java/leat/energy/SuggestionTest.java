@@ -73,7 +73,10 @@ class SuggestionTest {
     double best = draw.meanW(1); // without pause is always allowed, and starts nothing
     for (int on = 1; on <= 400; on++) {
       for (int off = 1; off <= 200; off++) {
-        if (on >= least.seconds() && off <= rest && on + off >= leastCycle) {
+        // rounding dust on a whole second is no second more, as in Suggestion
+        if (on >= least.seconds() - Suggestion.WHOLE_S
+            && off <= rest + Suggestion.WHOLE_S
+            && on + off >= leastCycle) {
           best = Math.min(best, draw.meanW(on / (double) (on + off)));
         }
       }
