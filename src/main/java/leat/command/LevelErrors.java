@@ -79,7 +79,7 @@ public final class LevelErrors {
   /** A fit of readings that never change. */
   public static Problem noStep(String file) {
     return new Problem(
-        "no-step",
+        "no-steps-in-pours",
         null,
         file,
         "the readings never change by a step: pour until they do, or state --same-within smaller");

@@ -15,33 +15,12 @@ import leat.quantity.Nearest;
 public final class DutyErrors {
   private DutyErrors() {}
 
-  /** A first entry with hours, months or days of its own. */
-  public static Problem firstHasWindow(Section entry, String key) {
-    return entry.problem(
-        key,
-        "first-has-window",
-        "the first timing holds whenever no later one does, so it has no hours, months or days of"
-            + " its own; put one before it, such as \"- {run: 90 s, rest: 12 min}\"");
-  }
-
   /** An entry that later ones cover, or that no day has. */
   public static Problem neverInForce(Section entry, String key) {
     return entry.problem(
         key,
         "never-in-force",
         "this entry never holds: a later one covers all of it, and the last that matches wins");
-  }
-
-  /** A price in another currency than the rest. */
-  public static Problem twoCurrencies(Section section, String key, String one, String other) {
-    return section.problem(
-        key,
-        "two-currencies",
-        "this price is in "
-            + other
-            + ", the others in "
-            + one
-            + "; leat does not convert money: give every price in one currency");
   }
 
   /** A time zone nobody knows. */

@@ -34,14 +34,6 @@ public final class SenderErrors {
 
   private SenderErrors() {}
 
-  /** Two or three ways to describe the sender at once. */
-  public static Problem severalWays(Section sender, String one, String other) {
-    return sender.problem(
-        other,
-        "sender-twice",
-        "the sender is described twice, by " + one + " and by " + other + "; keep one of them");
-  }
-
   /** A hysteresis as a length where only litres are known. */
   public static Problem hysteresisNeedsShape(Section sender) {
     return sender.problem(

@@ -75,7 +75,6 @@ public final class SenderOf {
   public static Staircase staircase(Plan plan) {
     Section sender = plan.section("sender");
     Section tank = plan.section("tank");
-    refuseTwo(sender);
     try {
       if (sender.has("edges")) {
         return byEdges(sender, tank);
@@ -91,17 +90,6 @@ public final class SenderOf {
       throw new Refused(SenderErrors.refused(sender, e));
     }
     throw sender.missing("steps");
-  }
-
-  private static void refuseTwo(Section sender) {
-    boolean ladder = sender.section("ladder").isGiven();
-    if (sender.has("steps") && sender.has("edges")) {
-      throw new Refused(SenderErrors.severalWays(sender, "steps", "edges"));
-    }
-    if (ladder && (sender.has("steps") || sender.has("edges"))) {
-      throw new Refused(
-          SenderErrors.severalWays(sender, sender.has("steps") ? "steps" : "edges", "ladder"));
-    }
   }
 
   private static Staircase bySteps(Section sender, Tank tank) {

@@ -4,7 +4,6 @@ import java.util.List;
 import leat.energy.Tariff;
 import leat.energy.Window;
 import leat.plan.Plan;
-import leat.plan.Refused;
 import leat.plan.Section;
 import leat.quantity.Dimension;
 import leat.quantity.QuantityReader;
@@ -66,9 +65,6 @@ public final class TariffOf {
       return before;
     }
     String own = QuantityReader.read(typed, dimension).currency();
-    if (before != null && own != null && !before.equals(own)) {
-      throw new Refused(DutyErrors.twoCurrencies(section, key, before, own));
-    }
     return before == null ? own : before;
   }
 

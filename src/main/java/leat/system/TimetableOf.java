@@ -5,7 +5,6 @@ import leat.energy.Timetable;
 import leat.energy.Timing;
 import leat.energy.Window;
 import leat.plan.Plan;
-import leat.plan.Refused;
 import leat.plan.Section;
 
 /** The timings of a plan. */
@@ -27,10 +26,6 @@ public final class TimetableOf {
     Timing[] timings = new Timing[entries.size()];
     for (int i = 0; i < windows.length; i++) {
       Section entry = entries.get(i);
-      String own = WindowOf.key(entry);
-      if (i == 0 && own != null) {
-        throw new Refused(DutyErrors.firstHasWindow(entry, own));
-      }
       windows[i] = i == 0 ? Window.always() : WindowOf.of(entry);
       timings[i] = new Timing(entry.need("run"), entry.need("rest"));
     }
