@@ -14,7 +14,7 @@ _leat_second() {
 
 _leat_flags() {
   case $1 in
-    head) echo '--flow --lift --bore --length --roughness --k --temperature --tower --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
+    head) echo '--flow --lift --bore --length --roughness --k --fitting --temperature --tower --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
     pump) echo '--shutoff-head --max-flow --point --derate --speed --power --lift --level --bore --length --roughness --k --temperature --check-valve --throttle-to --measured --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
     tank) echo '--level --volume --every --thirst --days --shape --top --bottom --diameter --length --height --corner --corner-top --table --dipstick --drain-bore --drain-height --full --low --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
     level) echo '--counts --motion --column --rows --prefix --strict --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
@@ -50,7 +50,7 @@ _leat_values() {
     head:--output|head:-o) echo 'files' ;;
     head:--set) echo 'keys' ;;
     head:--units) echo 'metric us' ;;
-    head:--flow|head:--lift|head:--bore|head:--length|head:--roughness|head:--k|head:--temperature|head:--tower|head:--delimiter|head:--decimal) echo 'nothing' ;;
+    head:--flow|head:--lift|head:--bore|head:--length|head:--roughness|head:--k|head:--fitting|head:--temperature|head:--tower|head:--delimiter|head:--decimal) echo 'nothing' ;;
     head:--plan|head:-p) echo 'plans' ;;
     head:--format|head:-f) echo 'text csv json' ;;
     pump:--output|pump:-o) echo 'files' ;;

@@ -89,6 +89,11 @@ final class CheckCommand extends Command {
         && Rules.find(call.operands().get(0)) != null) {
       return list(new Rule[] {Rules.find(call.operands().get(0))});
     }
+    if (call.has("--explain")
+        && call.operands().size() == 1
+        && !call.terminal.file(call.operands().get(0)).exists()) {
+      throw new Refused(CheckErrors.noSuchRule(call.operands().get(0)));
+    }
     List<String> names = new ArrayList<>(call.operands());
     if (call.text("--plan") != null || names.isEmpty() && call.hasPlan()) {
       names.add(0, call.planName());

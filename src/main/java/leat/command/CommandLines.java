@@ -95,7 +95,6 @@ final class CommandLines {
   static final class Typed {
     final Map<String, List<String>> values = new HashMap<>();
     final List<String> operands = new ArrayList<>();
-    final List<String> order = new ArrayList<>();
 
     boolean has(Flag flag) {
       return values.containsKey(flag.name);
@@ -103,6 +102,58 @@ final class CommandLines {
   }
 
   static Typed parse(Command command, String[] args) {
+    Typed plain = plain(command, args);
+    return plain != null ? plain : withPicocli(command, args);
+  }
+
+  /**
+   * Reads a plain line, each flag written out with its value behind it, without picocli, which
+   * costs half of a one-off sum's start; null for anything else, also for every mistake.
+   */
+  static Typed plain(Command command, String[] args) {
+    Flag[] flags = CommonFlags.all(command);
+    Typed typed = new Typed();
+    for (int i = 0; i < args.length; i++) {
+      String arg = args[i];
+      Flag flag = named(flags, arg);
+      if (flag == null) {
+        if (arg.startsWith("-")) {
+          return null;
+        }
+        typed.operands.add(arg);
+        continue;
+      }
+      String value = "true";
+      if (flag.hasValue()) {
+        i++;
+        if (i == args.length || args[i].startsWith("-")) {
+          return null;
+        }
+        value = args[i];
+      }
+      List<String> values = typed.values.get(flag.name);
+      if (values == null) {
+        values = new ArrayList<>();
+        typed.values.put(flag.name, values);
+      } else if (!flag.repeatable) {
+        return null;
+      }
+      values.add(value);
+    }
+    return typed;
+  }
+
+  private static Flag named(Flag[] flags, String arg) {
+    for (int i = 0; i < flags.length; i++) {
+      Flag flag = flags[i];
+      if (arg.equals(flag.name) || arg.equals(flag.shortName) || arg.equals(flag.alias)) {
+        return flag;
+      }
+    }
+    return null;
+  }
+
+  static Typed withPicocli(Command command, String[] args) {
     CommandLine.ParseResult result;
     try {
       result = of(command, args).parseArgs(args);
@@ -119,11 +170,11 @@ final class CommandLines {
     for (int i = 0; i < matched.size(); i++) {
       OptionSpec option = matched.get(i);
       typed.values.put(option.names()[0], new ArrayList<>(option.stringValues()));
-      typed.order.add(option.names()[0]);
     }
     List<PositionalParamSpec> positionals = result.matchedPositionals();
-    for (int i = 0; i < positionals.size(); i++) {
-      typed.operands.addAll(positionals.get(i).stringValues());
+    if (!positionals.isEmpty()) {
+      // one list of operands, which picocli names again for every group of them
+      typed.operands.addAll(positionals.get(0).stringValues());
     }
     return typed;
   }

@@ -18,6 +18,7 @@ import leat.hydraulics.Water;
 import leat.plan.Kind;
 import leat.plan.Refused;
 import leat.quantity.Dimension;
+import leat.system.PipeOf;
 import leat.system.Waterway;
 
 /** {@code leat head}: head lost in a riser at a flow. */
@@ -68,6 +69,13 @@ final class HeadCommand extends Command {
       Flag.of("--k", "K", Kind.NUMBER, "2.5", "sum of the loss factors of the fittings, one a bore")
           .repeatable(),
       Flag.of(
+              "--fitting",
+              "NAME=COUNT",
+              Kind.FITTING,
+              "elbow=2",
+              "a fitting by name and how many, in the last bore; instead of --k")
+          .repeatable(),
+      Flag.of(
           "--temperature",
           "TEMP",
           Kind.quantity(Dimension.TEMPERATURE),
@@ -91,6 +99,7 @@ final class HeadCommand extends Command {
     return new String[] {
       "head --flow \"8 L/min\" --lift \"1.9 m\" --bore \"13 mm\" --length \"2.2 m\" --k 2.5",
       "head --flow \"8 L/min\" --lift \"1.9 m\" --bore \"13 mm\" --length \"2.2 m\" --roughness \"0.0015 mm\" --temperature \"20 C\" --k 2.5 --format json",
+      "head --flow \"8 L/min\" --lift \"1.9 m\" --bore \"13 mm\" --length \"2.2 m\" --fitting entrance=1 --fitting elbow=2 --fitting exit=1",
       "head --plan first-tower.yaml --flow \"6 L/min\" --explain",
     };
   }
@@ -155,7 +164,11 @@ final class HeadCommand extends Command {
           CommandErrors.notAsMany(
               this, ks.size() > bores.size() ? "--k" : "--roughness", "--bore"));
     }
-    if (ks.isEmpty()) {
+    List<Object> fittings = call.values("--fitting");
+    if (!fittings.isEmpty() && !ks.isEmpty()) {
+      throw new Refused(CommandErrors.notBoth(this, "--k", "--fitting"));
+    }
+    if (ks.isEmpty() && fittings.isEmpty()) {
       answer.taken(Phrase.of("K 1.5: entrance and exit only"));
     }
     if (roughnesses.isEmpty()) {
@@ -166,17 +179,26 @@ final class HeadCommand extends Command {
       answer.taken(Phrase.of("water 20 C"));
     }
     Section[] sections = new Section[bores.size()];
+    double named = PipeOf.sumOfK(fittings);
     for (int i = 0; i < sections.length; i++) {
       sections[i] =
           new Section(
               (Double) lengths.get(i),
               (Double) bores.get(i),
               pick(roughnesses, i, Roughness.SMOOTH_TUBE),
-              ks.isEmpty() && i == 0
-                  ? Section.K_WHEN_NOT_NAMED
-                  : i < ks.size() ? (Double) ks.get(i) : 0);
+              k(ks, i, fittings.isEmpty(), i == sections.length - 1 ? named : 0));
     }
     return new Riser(new Line(Liquid.water(celsius == null ? 20 : celsius), sections), lift);
+  }
+
+  /**
+   * K of a stretch: as given, else that of the named fittings, else entrance and exit on the first.
+   */
+  private static double k(List<Object> ks, int i, boolean nothingNamed, double named) {
+    if (!ks.isEmpty()) {
+      return i < ks.size() ? (Double) ks.get(i) : 0;
+    }
+    return nothingNamed && i == 0 ? Section.K_WHEN_NOT_NAMED : named;
   }
 
   private static double pick(List<Object> values, int i, double otherwise) {

@@ -480,6 +480,28 @@ public abstract class Kind {
         }
       };
 
+  /** A fitting by name and how many: "elbow=2"; a {@link leat.quantity.Named}. */
+  public static final Kind FITTING =
+      new Kind("a fitting and how many") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          leat.quantity.Named named = Compounds.named(typed, Units.NUMBER_UNIT);
+          String[] known = leat.hydraulics.Fitting.names();
+          if (!leat.hydraulics.Fitting.isKnown(named.name())) {
+            throw PlanErrors.notOneOf(named.name(), known);
+          }
+          if (named.quantity().value() < 0) {
+            throw PlanErrors.partNegative(typed, named.quantity().typed());
+          }
+          return named;
+        }
+
+        @Override
+        String schema() {
+          return patterned("^[a-z0-9-]+=[0-9.]+$");
+        }
+      };
+
   /** Run and rest of a pump: "15 min/15 min"; a {@link leat.quantity.Timing}. */
   public static final Kind TIMING =
       new Kind("a run and a rest") {

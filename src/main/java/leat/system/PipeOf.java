@@ -1,5 +1,6 @@
 package leat.system;
 
+import java.util.List;
 import leat.hydraulics.Fitting;
 import leat.hydraulics.Line;
 import leat.hydraulics.Liquid;
@@ -9,6 +10,16 @@ import leat.plan.Named;
 /** Pipes of a plan's {@code pipe} and {@code riser} sections. */
 public final class PipeOf {
   private PipeOf() {}
+
+  /** Sum of K of fittings as typed on a command line, each a name and how many. */
+  public static double sumOfK(List<Object> fittings) {
+    double sum = 0;
+    for (int i = 0; i < fittings.size(); i++) {
+      leat.quantity.Named fitting = (leat.quantity.Named) fittings.get(i);
+      sum += Fitting.k(fitting.name()) * fitting.quantity().value();
+    }
+    return sum;
+  }
 
   /** One stretch of pipe; without K and fittings it gets {@code usualK}, noted as taken. */
   static leat.hydraulics.Section of(leat.plan.Section pipe, double usualK, String taken) {
