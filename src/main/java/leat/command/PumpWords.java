@@ -310,7 +310,7 @@ final class PumpWords {
     }
     ManifoldFlow worn =
         way.manifold(levels[0]).solve(way.printed().derated(PumpCurve.USUAL_DERATE_WORN));
-    words.add("at 70 %: ");
+    words.add(way.derate() > PumpCurve.USUAL_DERATE_NEW ? "At 70 %: " : "at 70 %: ");
     for (int t = 0; t < way.towers(); t++) {
       words
           .add(t == 0 ? "" : ", ")
