@@ -186,7 +186,7 @@ final class LevelCommand extends Command {
     } else if (LevelColumns.motion(call) == Motion.UNKNOWN && hasHysteresis(reading)) {
       answer.next(
           "leat level "
-              + call.operands().get(0)
+              + quoted(call.operands().get(0))
               + (call.has("--counts") ? " --counts" : "")
               + plan
               + " --motion falling   when it has only been drunk from: a narrower band");
@@ -247,5 +247,9 @@ final class LevelCommand extends Command {
             Show.PERCENT,
             "any; may pass 100 %",
             "definition"));
+  }
+
+  private static String quoted(String operand) {
+    return operand.indexOf(' ') < 0 ? operand : '"' + operand + '"';
   }
 }

@@ -64,7 +64,7 @@ public final class Output {
       return stream(target);
     }
     if (!folder.isDirectory()) {
-      throw refused("there is no folder " + folder.getName());
+      throw refused("there is no folder " + folder.getPath());
     }
     draft =
         new File(folder, "." + target.getName() + "." + ProcessHandle.current().pid() + ".part");

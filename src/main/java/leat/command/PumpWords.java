@@ -295,10 +295,36 @@ final class PumpWords {
           "hold-up",
           "what drains back is riser and computed film; roots and pots hold more. Pour in, stop, read and see: hold_up.");
     }
+    whatIf();
+    for (int t = 0; t < way.towers(); t++) {
+      if (lowest().get(t).riser().shorterThanLift()) {
+        answer.mind(
+            "short-pipe",
+            way.name(t) + ": the pipe is shorter than the height it must climb: measure again.");
+      }
+    }
     if (way.plan().section("pump").yes("check_valve")) {
       answer.mind(
           "check-valve",
           "a check valve leaks in time: look whether the tank takes the riser without it, too.");
+    }
+  }
+
+  /** A measured flow is fitted to the tower as it now stands, and a dry intake pumps nothing. */
+  private void whatIf() {
+    boolean changed = call.has("--lift") || call.has("--bore") || call.has("--length");
+    if (way.isMeasured() && (changed || !call.texts("--set").isEmpty())) {
+      answer.mind(
+          "measured-what-if",
+          "pump.measured belongs to the tower as it was measured; to try another riser or lift, set pump.measured= and pump.derate to what the unchanged plan's derate_pct says.");
+    }
+    Double intake = way.plan().section("tank").maybe("intake");
+    if (call.has("--level") && intake != null && levels[0] < intake) {
+      answer.mind(
+          "dry-intake",
+          Phrase.of("the intake lies at ")
+              .add(intake, Show.MM)
+              .add(": at this level the pump draws air and runs dry, whatever its curve says."));
     }
   }
 

@@ -61,7 +61,8 @@ final class RowTable {
   }
 
   private static String text(Call call, String name) {
-    try (InputStream in = open(call, name)) {
+    // buffered, because readNBytes of a FileInputStream asks for the position, which a pipe has not
+    try (InputStream in = new java.io.BufferedInputStream(open(call, name))) {
       byte[] bytes = in.readNBytes(MOST_BYTES + 1);
       if (bytes.length > MOST_BYTES) {
         throw new Refused(LevelErrors.tooManyRows(name));
