@@ -64,7 +64,7 @@ public final class Output {
       return stream(target);
     }
     if (!folder.isDirectory()) {
-      throw refused("there is no folder " + folder.getPath());
+      throw refused("there is no folder " + new File(fileName).getParent());
     }
     draft =
         new File(folder, "." + target.getName() + "." + ProcessHandle.current().pid() + ".part");
