@@ -7,8 +7,8 @@ _leat_second() {
   case $1 in
     dose) echo 'salts' ;;
     duty) echo 'backup cable' ;;
-    level) echo 'divider fit ladder table' ;;
-    plan) echo 'keys new schema show' ;;
+    level) echo 'table ladder divider fit' ;;
+    plan) echo 'new schema show keys' ;;
   esac
 }
 
@@ -18,10 +18,10 @@ _leat_flags() {
     pump) echo '--shutoff-head --max-flow --point --derate --speed --power --lift --level --bore --length --roughness --k --temperature --check-valve --throttle-to --measured --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
     tank) echo '--level --volume --every --thirst --days --shape --top --bottom --diameter --length --height --corner --corner-top --table --dipstick --drain-bore --drain-height --full --low --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
     level) echo '--counts --motion --column --rows --prefix --strict --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
+    level\ table) echo '--every --c --motion --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
+    level\ ladder) echo '--empty --full --range --steps --series --equal --first --last --pull-in --drop-out --tolerance --reading --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
     level\ divider) echo '--ohm --supply --reference --bits --sender-side --resistor --series --max-current --adc-error --resistor-tolerance --supply-tolerance --reference-tolerance --blind --lead --tolerance --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
     level\ fit) echo '--cumulative --start --litres-column --ohm-column --motion --drained --same-within --leave-out --paste --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    level\ ladder) echo '--empty --full --range --steps --series --equal --first --last --pull-in --drop-out --tolerance --reading --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    level\ table) echo '--every --c --motion --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
     ec) echo '--at --scale --coefficient --natural-water --standard --compensates --ion --weighed --volume --unit --column --rows --prefix --strict --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
     dose) echo '--volume --from --to --label --rate --rate-ec --parts --each --step --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
     dose\ salts) echo '--volume --ask --salt --weighed --within --scale-step --list --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
@@ -36,10 +36,10 @@ _leat_flags() {
     duty\ cable) echo '--dc --power --length --section --gauge --strands --temperature --inrush --least-voltage --drop --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
     check) echo '--all --strict --rules --rule --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
     plan) echo '--format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    plan\ keys) echo '--format --output --units --delimiter --decimal --quiet --explain --help' ;;
     plan\ new) echo '--name --force --format --output --units --delimiter --decimal --quiet --explain --help' ;;
     plan\ schema) echo '--format --output --units --delimiter --decimal --quiet --explain --help' ;;
     plan\ show) echo '--plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
+    plan\ keys) echo '--format --output --units --delimiter --decimal --quiet --explain --help' ;;
     units) echo '--format --output --units --delimiter --decimal --quiet --explain --help' ;;
   esac
 }
@@ -73,6 +73,21 @@ _leat_values() {
     level:--plan|level:-p) echo 'plans' ;;
     level:--format|level:-f) echo 'text csv json' ;;
     level:--motion) echo 'unknown rising falling' ;;
+    level\ table:--output|level\ table:-o) echo 'files' ;;
+    level\ table:--set) echo 'keys' ;;
+    level\ table:--units) echo 'metric us' ;;
+    level\ table:--every|level\ table:--delimiter|level\ table:--decimal) echo 'nothing' ;;
+    level\ table:--plan|level\ table:-p) echo 'plans' ;;
+    level\ table:--format|level\ table:-f) echo 'text csv json' ;;
+    level\ table:--motion) echo 'unknown rising falling' ;;
+    level\ ladder:--series) echo 'E6 E12 E24 E48 E96' ;;
+    level\ ladder:--output|level\ ladder:-o) echo 'files' ;;
+    level\ ladder:--set) echo 'keys' ;;
+    level\ ladder:--units) echo 'metric us' ;;
+    level\ ladder:--empty|level\ ladder:--full|level\ ladder:--range|level\ ladder:--steps|level\ ladder:--first|level\ ladder:--last|level\ ladder:--pull-in|level\ ladder:--drop-out|level\ ladder:--tolerance|level\ ladder:--reading|level\ ladder:--delimiter|level\ ladder:--decimal) echo 'nothing' ;;
+    level\ ladder:--equal) echo 'ohms litres needle' ;;
+    level\ ladder:--plan|level\ ladder:-p) echo 'plans' ;;
+    level\ ladder:--format|level\ ladder:-f) echo 'text csv json' ;;
     level\ divider:--series) echo 'E6 E12 E24 E48 E96 any' ;;
     level\ divider:--output|level\ divider:-o) echo 'files' ;;
     level\ divider:--set) echo 'keys' ;;
@@ -88,21 +103,6 @@ _leat_values() {
     level\ fit:--plan|level\ fit:-p) echo 'plans' ;;
     level\ fit:--motion) echo 'rising falling' ;;
     level\ fit:--format|level\ fit:-f) echo 'text csv json' ;;
-    level\ ladder:--series) echo 'E6 E12 E24 E48 E96' ;;
-    level\ ladder:--output|level\ ladder:-o) echo 'files' ;;
-    level\ ladder:--set) echo 'keys' ;;
-    level\ ladder:--units) echo 'metric us' ;;
-    level\ ladder:--empty|level\ ladder:--full|level\ ladder:--range|level\ ladder:--steps|level\ ladder:--first|level\ ladder:--last|level\ ladder:--pull-in|level\ ladder:--drop-out|level\ ladder:--tolerance|level\ ladder:--reading|level\ ladder:--delimiter|level\ ladder:--decimal) echo 'nothing' ;;
-    level\ ladder:--equal) echo 'ohms litres needle' ;;
-    level\ ladder:--plan|level\ ladder:-p) echo 'plans' ;;
-    level\ ladder:--format|level\ ladder:-f) echo 'text csv json' ;;
-    level\ table:--output|level\ table:-o) echo 'files' ;;
-    level\ table:--set) echo 'keys' ;;
-    level\ table:--units) echo 'metric us' ;;
-    level\ table:--every|level\ table:--delimiter|level\ table:--decimal) echo 'nothing' ;;
-    level\ table:--plan|level\ table:-p) echo 'plans' ;;
-    level\ table:--format|level\ table:-f) echo 'text csv json' ;;
-    level\ table:--motion) echo 'unknown rising falling' ;;
     ec:--rows|ec:--output|ec:-o) echo 'files' ;;
     ec:--set) echo 'keys' ;;
     ec:--unit) echo 'mS/cm uS/cm dS/m mS/m ppm' ;;
@@ -192,10 +192,6 @@ _leat_values() {
     plan:--units) echo 'metric us' ;;
     plan:--delimiter|plan:--decimal) echo 'nothing' ;;
     plan:--format|plan:-f) echo 'text csv json' ;;
-    plan\ keys:--output|plan\ keys:-o) echo 'files' ;;
-    plan\ keys:--units) echo 'metric us' ;;
-    plan\ keys:--delimiter|plan\ keys:--decimal) echo 'nothing' ;;
-    plan\ keys:--format|plan\ keys:-f) echo 'text csv json' ;;
     plan\ new:--output|plan\ new:-o) echo 'files' ;;
     plan\ new:--units) echo 'metric us' ;;
     plan\ new:--name|plan\ new:--delimiter|plan\ new:--decimal) echo 'nothing' ;;
@@ -210,6 +206,10 @@ _leat_values() {
     plan\ show:--delimiter|plan\ show:--decimal) echo 'nothing' ;;
     plan\ show:--plan|plan\ show:-p) echo 'plans' ;;
     plan\ show:--format|plan\ show:-f) echo 'text csv json' ;;
+    plan\ keys:--output|plan\ keys:-o) echo 'files' ;;
+    plan\ keys:--units) echo 'metric us' ;;
+    plan\ keys:--delimiter|plan\ keys:--decimal) echo 'nothing' ;;
+    plan\ keys:--format|plan\ keys:-f) echo 'text csv json' ;;
     units:--output|units:-o) echo 'files' ;;
     units:--units) echo 'metric us' ;;
     units:--delimiter|units:--decimal) echo 'nothing' ;;

@@ -5,8 +5,8 @@ import java.io.FileInputStream;
 import java.io.FileOutputStream;
 import java.io.OutputStream;
 import java.nio.file.Path;
-import leat.command.Run;
-import leat.command.Terminal;
+import leat.cli.Terminal;
+import leat.command.Commands;
 
 /** Starts the one command that was named. */
 public final class Main {
@@ -15,7 +15,7 @@ public final class Main {
   /** Runs a command line and ends the process with its exit code. */
   public static void main(String[] args) {
     int code =
-        Run.run(
+        Commands.run(
             args,
             terminal(
                 new FileOutputStream(FileDescriptor.out),

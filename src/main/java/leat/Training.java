@@ -2,7 +2,7 @@ package leat;
 
 import java.io.OutputStream;
 import java.nio.file.Path;
-import leat.command.Run;
+import leat.command.Commands;
 
 /**
  * Runs a few command lines of one kind so that the classes they load go into a class-data archive;
@@ -141,7 +141,7 @@ public final class Training {
   public static void main(String[] args) {
     String[][] lines = "plan".equals(args[0]) ? PLANS : SUMS;
     for (int i = 0; i < lines.length; i++) {
-      Run.run(
+      Commands.run(
           lines[i],
           Main.terminal(
               OutputStream.nullOutputStream(), OutputStream.nullOutputStream(), Path.of(args[1])));

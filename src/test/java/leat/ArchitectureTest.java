@@ -22,7 +22,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
-import leat.command.Declared;
+import leat.cli.Declared;
 import org.junit.jupiter.api.Test;
 
 /** What may know what; see DEVELOPERS.md. */
@@ -32,7 +32,7 @@ class ArchitectureTest {
 
   /** Packages that are not the trade; every other package is one of the trade. */
   private static final Set<String> HOUSE =
-      Set.of("answer", "check", "command", "numeric", "plan", "quantity", "system");
+      Set.of("answer", "check", "cli", "command", "numeric", "plan", "quantity", "system");
 
   private static final String[] JDK = {
     "java.lang..", "java.util", "java.util.function", "java.time.."
@@ -101,6 +101,17 @@ class ArchitectureTest {
     onlyKnows(
         "check", JDK_OF_THE_HOUSE, withTrade("numeric", "plan", "quantity", "system", "answer"));
     onlyKnows(
+        "cli",
+        JDK_OF_THE_HOUSE,
+        "numeric",
+        "plan",
+        "quantity",
+        "answer",
+        "picocli..",
+        "org.apache.commons.csv..",
+        "java.io",
+        "java.nio..");
+    onlyKnows(
         "command",
         JDK_OF_THE_HOUSE,
         withTrade(
@@ -110,6 +121,7 @@ class ArchitectureTest {
             "system",
             "answer",
             "check",
+            "cli",
             "picocli..",
             "org.apache.commons.csv..",
             "java.io",

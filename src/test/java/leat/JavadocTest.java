@@ -56,7 +56,7 @@ class JavadocTest {
   }
 
   private static List<Path> sources(String trade) throws IOException {
-    try (Stream<Path> files = Files.list(Path.of("src/main/java/leat", trade))) {
+    try (Stream<Path> files = Files.walk(Path.of("src/main/java/leat", trade))) {
       return files.filter(f -> f.toString().endsWith(".java")).sorted().toList();
     }
   }

@@ -3,8 +3,8 @@ package leat.check;
 import leat.answer.Show;
 
 /** A rule whose words are given at once. */
-abstract class DeclaredRule extends Rule {
-  static final String PRACTICE = "common practice, no source";
+public abstract class DeclaredRule extends Rule {
+  public static final String PRACTICE = "common practice, no source";
 
   private final String id;
   private final String need;
@@ -14,7 +14,7 @@ abstract class DeclaredRule extends Rule {
   private final String reads;
   private final String meaning;
 
-  DeclaredRule(
+  public DeclaredRule(
       String id,
       String need,
       Show show,

@@ -31,22 +31,22 @@ public final class Finding {
   }
 
   /** A measured value against a limit. */
-  static Finding of(Rule rule, Verdict verdict, double value, double limit, Phrase advice) {
+  public static Finding of(Rule rule, Verdict verdict, double value, double limit, Phrase advice) {
     return new Finding(rule, verdict, value, null, limit, advice, null);
   }
 
   /** A value that is not held against a number. */
-  static Finding valueOnly(Rule rule, Verdict verdict, double value, Phrase advice) {
+  public static Finding valueOnly(Rule rule, Verdict verdict, double value, Phrase advice) {
     return new Finding(rule, verdict, value, null, null, advice, null);
   }
 
   /** A finding in words, such as "not measured". */
-  static Finding words(Rule rule, Verdict verdict, String words, Phrase advice) {
+  public static Finding words(Rule rule, Verdict verdict, String words, Phrase advice) {
     return new Finding(rule, verdict, null, words, null, advice, null);
   }
 
   /** A key is missing or the rule has nothing to judge. */
-  static Finding unknown(Rule rule, Phrase why) {
+  public static Finding unknown(Rule rule, Phrase why) {
     return new Finding(rule, Verdict.UNKNOWN, null, null, null, why, null);
   }
 

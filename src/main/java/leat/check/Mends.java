@@ -7,18 +7,18 @@ import leat.answer.Show;
  * Words of advice: a key and a value that would pass. The value is rounded to what is shown away
  * from the limit, so that it passes as it stands there.
  */
-final class Mends {
+public final class Mends {
   private static final int DIGITS = 3;
 
   private Mends() {}
 
   /** Adds "key of value", a value that must be reached. */
-  static Phrase of(Phrase words, String key, double least, Show show) {
+  public static Phrase of(Phrase words, String key, double least, Show show) {
     return words.add(key + " of ").add(up(least, show), show);
   }
 
   /** Adds "key of value", a value that must not be passed. */
-  static Phrase atMost(Phrase words, String key, double most, Show show) {
+  public static Phrase atMost(Phrase words, String key, double most, Show show) {
     return words.add(key + " of ").add(down(most, show), show);
   }
 

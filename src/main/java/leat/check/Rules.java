@@ -3,6 +3,10 @@ package leat.check;
 import java.util.ArrayList;
 import java.util.List;
 import leat.answer.Phrase;
+import leat.check.build.WaterRules;
+import leat.check.feed.SolutionRules;
+import leat.check.run.DutyRules;
+import leat.check.sense.LevelRules;
 import leat.plan.Refused;
 
 /** The one list of rules, in the order they are judged and shown. */

@@ -78,12 +78,12 @@ public final class Subject {
   }
 
   /** Whether the plan sets a limit of its own for a rule. */
-  boolean hasOwnLimit(Rule rule) {
+  public boolean hasOwnLimit(Rule rule) {
     return ownLimit(rule) != null;
   }
 
   /** The plan's own limit for a rule, in the rule's base unit, or null. */
-  Double ownLimit(Rule rule) {
+  public Double ownLimit(Rule rule) {
     Object text = plan.root().named("limits").get(rule.id());
     if (text == null) {
       return null;
@@ -92,7 +92,7 @@ public final class Subject {
   }
 
   /** The plan's own limit for a rule, else the value of a key that is the limit. */
-  double limitOr(Rule rule, Section section, String key) {
+  public double limitOr(Rule rule, Section section, String key) {
     Double own = ownLimit(rule);
     return own != null ? own : section.need(key);
   }

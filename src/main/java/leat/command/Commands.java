@@ -1,111 +1,81 @@
 package leat.command;
 
-/** The one list of commands: name, group, summary, in the order help shows them. */
-public final class Commands {
-  private Commands() {}
+import leat.cli.Command;
+import leat.cli.CommandList;
+import leat.cli.Run;
+import leat.cli.Terminal;
+import leat.command.build.HeadCommand;
+import leat.command.build.PumpCommand;
+import leat.command.build.TankCommand;
+import leat.command.feed.AcidCommand;
+import leat.command.feed.CleanCommand;
+import leat.command.feed.CropsCommand;
+import leat.command.feed.DoseCommand;
+import leat.command.feed.DoseSaltsCommand;
+import leat.command.feed.EcCommand;
+import leat.command.feed.OxygenCommand;
+import leat.command.feed.StockCommand;
+import leat.command.feed.TopupCommand;
+import leat.command.plans.CheckCommand;
+import leat.command.plans.PlanCommand;
+import leat.command.plans.PlanKeysCommand;
+import leat.command.plans.PlanNewCommand;
+import leat.command.plans.PlanSchemaCommand;
+import leat.command.plans.PlanShowCommand;
+import leat.command.plans.UnitsCommand;
+import leat.command.run.DutyBackupCommand;
+import leat.command.run.DutyCableCommand;
+import leat.command.run.DutyCommand;
+import leat.command.sense.LevelCommand;
+import leat.command.sense.LevelDividerCommand;
+import leat.command.sense.LevelFitCommand;
+import leat.command.sense.LevelLadderCommand;
+import leat.command.sense.LevelTableCommand;
 
-  /** Groups in the order of help. */
-  static final String[] GROUPS = {"build", "sense", "feed", "run", "plans"};
-
-  /** Group and name of each command. */
-  static final String[][] LIST = {
-    {"build", "head"},
-    {"build", "pump"},
-    {"build", "tank"},
-    {"sense", "level"},
-    {"feed", "ec"},
-    {"feed", "dose"},
-    {"feed", "stock"},
-    {"feed", "topup"},
-    {"feed", "acid"},
-    {"feed", "crops"},
-    {"feed", "oxygen"},
-    {"feed", "clean"},
-    {"run", "duty"},
-    {"plans", "check"},
-    {"plans", "plan"},
-    {"plans", "units"},
-  };
-
-  /** Names of all commands. */
-  public static String[] names() {
-    String[] names = new String[LIST.length];
-    for (int i = 0; i < names.length; i++) {
-      names[i] = LIST[i][1];
-    }
-    return names;
+/**
+ * The one list of commands, in the order help shows them; group, help, completion and manual pages
+ * derive from it.
+ */
+public final class Commands extends CommandList {
+  /** The exit code of a command line. */
+  public static int run(String[] args, Terminal terminal) {
+    return Run.run(args, terminal, new Commands());
   }
 
-  /** Builds the command of a name, or null. Only the class of that command is loaded. */
-  public static Command of(String name) {
-    switch (name) {
-      case "head":
-        return new HeadCommand();
-      case "pump":
-        return new PumpCommand();
-      case "tank":
-        return new TankCommand();
-      case "level":
-        return new LevelCommand();
-      case "topup":
-        return new TopupCommand();
-      case "acid":
-        return new AcidCommand();
-      case "stock":
-        return new StockCommand();
-      case "clean":
-        return new CleanCommand();
-      case "duty":
-        return new DutyCommand();
-      case "ec":
-        return new EcCommand();
-      case "crops":
-        return new CropsCommand();
-      case "oxygen":
-        return new OxygenCommand();
-      case "dose":
-        return new DoseCommand();
-      case "check":
-        return new CheckCommand();
-      case "plan":
-        return new PlanCommand();
-      case "units":
-        return new UnitsCommand();
-      default:
-        return null;
-    }
+  @Override
+  public String[] groups() {
+    return new String[] {"build", "sense", "feed", "run", "plans"};
   }
 
-  /**
-   * Command lines may name a command in two words, such as {@code plan new}; the command of two
-   * words, or null.
-   */
-  static Command of(String first, String second) {
-    switch (first + " " + second) {
-      case "plan new":
-        return new PlanNewCommand();
-      case "plan schema":
-        return new PlanSchemaCommand();
-      case "plan show":
-        return new PlanShowCommand();
-      case "plan keys":
-        return new PlanKeysCommand();
-      case "level table":
-        return new LevelTableCommand();
-      case "level ladder":
-        return new LevelLadderCommand();
-      case "level divider":
-        return new LevelDividerCommand();
-      case "level fit":
-        return new LevelFitCommand();
-      case "duty backup":
-        return new DutyBackupCommand();
-      case "duty cable":
-        return new DutyCableCommand();
-      case "dose salts":
-        return new DoseSaltsCommand();
-      default:
-        return null;
-    }
+  @Override
+  protected Command walk() {
+    if (is("build", "head")) return new HeadCommand();
+    if (is("build", "pump")) return new PumpCommand();
+    if (is("build", "tank")) return new TankCommand();
+    if (is("sense", "level")) return new LevelCommand();
+    if (is("sense", "level table")) return new LevelTableCommand();
+    if (is("sense", "level ladder")) return new LevelLadderCommand();
+    if (is("sense", "level divider")) return new LevelDividerCommand();
+    if (is("sense", "level fit")) return new LevelFitCommand();
+    if (is("feed", "ec")) return new EcCommand();
+    if (is("feed", "dose")) return new DoseCommand();
+    if (is("feed", "dose salts")) return new DoseSaltsCommand();
+    if (is("feed", "stock")) return new StockCommand();
+    if (is("feed", "topup")) return new TopupCommand();
+    if (is("feed", "acid")) return new AcidCommand();
+    if (is("feed", "crops")) return new CropsCommand();
+    if (is("feed", "oxygen")) return new OxygenCommand();
+    if (is("feed", "clean")) return new CleanCommand();
+    if (is("run", "duty")) return new DutyCommand();
+    if (is("run", "duty backup")) return new DutyBackupCommand();
+    if (is("run", "duty cable")) return new DutyCableCommand();
+    if (is("plans", "check")) return new CheckCommand();
+    if (is("plans", "plan")) return new PlanCommand();
+    if (is("plans", "plan new")) return new PlanNewCommand();
+    if (is("plans", "plan schema")) return new PlanSchemaCommand();
+    if (is("plans", "plan show")) return new PlanShowCommand();
+    if (is("plans", "plan keys")) return new PlanKeysCommand();
+    if (is("plans", "units")) return new UnitsCommand();
+    return null;
   }
 }

@@ -6,9 +6,9 @@ import java.util.List;
 import leat.energy.Timing;
 import leat.numeric.Impossible;
 import leat.quantity.Nearest;
-import leat.solution.Acids;
 import leat.solution.ElementName;
-import leat.solution.PpmScale;
+import leat.solution.acid.Acids;
+import leat.solution.conductivity.PpmScale;
 
 /**
  * Mistakes that only several values together show: low above full, dates that run backwards, a crop

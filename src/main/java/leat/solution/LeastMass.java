@@ -8,7 +8,7 @@ package leat.solution;
  *
  * <p>Source: R. G. Bland, Math. Oper. Res. 2 (1977) 103.
  */
-final class LeastMass {
+public final class LeastMass {
   private static final double NOUGHT = 1e-10;
   private static final int MOST_ROUNDS = 10_000;
 
@@ -40,7 +40,7 @@ final class LeastMass {
    * @param b right side
    * @param cost one for each column
    */
-  static double[] solve(double[][] a, double[] b, double[] cost) {
+  public static double[] solve(double[][] a, double[] b, double[] cost) {
     LeastMass programme = new LeastMass(a, b);
     double[] artificial = new double[programme.columns + programme.rows];
     java.util.Arrays.fill(artificial, programme.columns, artificial.length, 1);

@@ -5,7 +5,7 @@ package leat.solution;
  *
  * <p>Source: G. H. Golub, Numer. Math. 7 (1965) 206.
  */
-final class LeastSquares {
+public final class LeastSquares {
   private LeastSquares() {}
 
   /**
@@ -15,7 +15,7 @@ final class LeastSquares {
    * @param chosen columns to use, independent
    * @param b right side
    */
-  static double[] onSupport(double[][] columns, boolean[] chosen, double[] b) {
+  public static double[] onSupport(double[][] columns, boolean[] chosen, double[] b) {
     int n = 0;
     for (boolean use : chosen) {
       n += use ? 1 : 0;

@@ -12,7 +12,7 @@ import java.util.Arrays;
  * <p>Source: C. L. Lawson and R. J. Hanson, Solving Least Squares Problems, 1974, chapter 23. Check
  * values: sheet solution-recipe-inverse.csv.
  */
-final class NonNegativeLeastSquares {
+public final class NonNegativeLeastSquares {
   /** Gradient, relative to |column| |b|, that counts as nought. */
   static final double NOUGHT = 1e-10;
 
@@ -40,7 +40,7 @@ final class NonNegativeLeastSquares {
    * @param columns of A, each of length 1 or 0
    * @param b right side
    */
-  static double[] solve(double[][] columns, double[] b) {
+  public static double[] solve(double[][] columns, double[] b) {
     NonNegativeLeastSquares problem = new NonNegativeLeastSquares(columns, b);
     problem.run();
     return problem.x;
@@ -115,7 +115,15 @@ final class NonNegativeLeastSquares {
     return LeastSquares.onSupport(columns, passive, b);
   }
 
-  static double[] residual(double[][] columns, double[] x, double[] b) {
+  /**
+   * What a solution leaves unmet.
+   *
+   * @param columns columns of the matrix, -
+   * @param x the solution, -
+   * @param b the right side, -
+   * @return b less the matrix times x, -
+   */
+  public static double[] residual(double[][] columns, double[] x, double[] b) {
     double[] r = b.clone();
     for (int j = 0; j < x.length; j++) {
       for (int i = 0; i < r.length; i++) {
@@ -125,7 +133,14 @@ final class NonNegativeLeastSquares {
     return r;
   }
 
-  static double dot(double[] u, double[] v) {
+  /**
+   * Scalar product.
+   *
+   * @param u one vector, -
+   * @param v the other, of the same length, -
+   * @return sum of the products, -
+   */
+  public static double dot(double[] u, double[] v) {
     double sum = 0;
     for (int i = 0; i < u.length; i++) {
       sum += u[i] * v[i];
@@ -133,7 +148,13 @@ final class NonNegativeLeastSquares {
     return sum;
   }
 
-  static double norm(double[] v) {
+  /**
+   * Length of a vector.
+   *
+   * @param v the vector, -
+   * @return root of the sum of squares, -
+   */
+  public static double norm(double[] v) {
     return Math.sqrt(dot(v, v));
   }
 }

@@ -5,8 +5,8 @@ import leat.numeric.Impossible;
 import leat.plan.Refused;
 import leat.plan.Section;
 import leat.quantity.Nearest;
-import leat.solution.Acid;
-import leat.solution.Acids;
+import leat.solution.acid.Acid;
+import leat.solution.acid.Acids;
 
 /** The acid of a plan's {@code feed.acid} section. */
 public final class AcidOf {

@@ -2,7 +2,7 @@ package leat.system;
 
 import java.util.List;
 import leat.plan.Section;
-import leat.solution.FeedParts;
+import leat.solution.tank.FeedParts;
 
 /** The bottles of concentrate of a plan's {@code feed} section. */
 public final class ConcentrateOf {

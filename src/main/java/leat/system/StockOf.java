@@ -7,10 +7,10 @@ import leat.plan.Refused;
 import leat.plan.Section;
 import leat.quantity.Nearest;
 import leat.quantity.Units;
-import leat.solution.Stock;
-import leat.solution.StockSalt;
-import leat.solution.StockSalts;
-import leat.solution.StockWater;
+import leat.solution.stock.Stock;
+import leat.solution.stock.StockSalt;
+import leat.solution.stock.StockSalts;
+import leat.solution.stock.StockWater;
 
 /** The bottles of own salts of a plan's {@code feed.stock} section, and the water they go into. */
 public final class StockOf {

@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import leat.check.Rules;
-import leat.command.Command;
-import leat.command.Declared;
-import leat.command.Flag;
+import leat.cli.Command;
+import leat.cli.Declared;
+import leat.cli.Flag;
 import leat.plan.Key;
 import leat.plan.Keys;
 

@@ -13,10 +13,10 @@ import java.util.Set;
 import leat.answer.Column;
 import leat.check.Rule;
 import leat.check.Rules;
-import leat.command.Command;
+import leat.cli.Command;
+import leat.cli.Declared;
+import leat.cli.Flag;
 import leat.command.Commands;
-import leat.command.Declared;
-import leat.command.Flag;
 import leat.plan.Key;
 import leat.plan.Keys;
 import leat.plan.Kind;
@@ -62,7 +62,7 @@ class DeclarationsTest {
       assertThat(names.add(command.name())).as(command.name()).isTrue();
       assertThat(command.summary()).as(command.name()).isNotBlank().doesNotEndWith(".");
     }
-    for (String name : Commands.names()) {
+    for (String name : new Commands().names()) {
       assertThat(names.contains(name) || TO_COME.contains(name)).as(name).isTrue();
     }
   }
@@ -166,7 +166,7 @@ class DeclarationsTest {
   /** The static columns of all classes of commands. */
   static List<Column> columns() throws IllegalAccessException {
     List<Column> all = new ArrayList<>();
-    for (Class<?> type : Declared.classesOf("leat.command")) {
+    for (Class<?> type : Declared.classesBelow("leat.command")) {
       for (Field field : type.getDeclaredFields()) {
         if (Modifier.isStatic(field.getModifiers()) && field.getType() == Column.class) {
           field.setAccessible(true);
@@ -206,7 +206,7 @@ class DeclarationsTest {
         assertThat(find(key)).as("%s reads %s", rule.id(), key).isNotNull();
       }
     }
-    for (Class<?> type : Declared.classesOf("leat.check")) {
+    for (Class<?> type : Declared.classesBelow("leat.check")) {
       if (Rule.class.isAssignableFrom(type) && !Modifier.isAbstract(type.getModifiers())) {
         assertThat(listed).contains(type.getName());
       }

@@ -9,10 +9,10 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import leat.check.Rule;
 import leat.check.Rules;
-import leat.command.Command;
+import leat.cli.Command;
+import leat.cli.Declared;
+import leat.cli.Flag;
 import leat.command.Commands;
-import leat.command.Declared;
-import leat.command.Flag;
 import leat.plan.Key;
 import leat.plan.Keys;
 import leat.quantity.Dimension;
@@ -59,7 +59,7 @@ final class ManPages {
         .contains(reference)) {
       return true;
     }
-    List<String> names = new ArrayList<>(List.of(Commands.names()));
+    List<String> names = new ArrayList<>(List.of(new Commands().names()));
     Declared.commands().forEach(c -> names.add(c.name()));
     return names.stream().anyMatch(n -> reference.equals(page(n) + "(1)"));
   }

@@ -15,7 +15,7 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import leat.command.Declared;
+import leat.cli.Declared;
 import leat.plan.Problem;
 import leat.quantity.Unreadable;
 

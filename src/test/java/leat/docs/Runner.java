@@ -10,9 +10,9 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
-import leat.command.Declared;
-import leat.command.Run;
-import leat.command.Terminal;
+import leat.cli.Declared;
+import leat.cli.Terminal;
+import leat.command.Commands;
 
 /** Runs command lines in this process, as the launcher would, and keeps what they said. */
 public final class Runner {
@@ -72,7 +72,7 @@ public final class Runner {
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     Terminal terminal =
         new Terminal(new ByteArrayInputStream(input), out, err, environment, folder, CLOCK);
-    int exit = Run.run(args, terminal);
+    int exit = Commands.run(args, terminal);
     return new Said(
         kept.toString(StandardCharsets.UTF_8),
         err.toString(StandardCharsets.UTF_8),

@@ -6,8 +6,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
-import leat.command.Run;
-import leat.command.Terminal;
+import leat.cli.Terminal;
+import leat.command.Commands;
 
 /** One command line, run in this JVM from examples/ or another folder. */
 final class Leat {
@@ -31,7 +31,7 @@ final class Leat {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     ByteArrayInputStream in = new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8));
-    int code = Run.run(args, new Terminal(in, out, err, all, folder, null));
+    int code = Commands.run(args, new Terminal(in, out, err, all, folder, null));
     return new Leat(
         out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8), code);
   }

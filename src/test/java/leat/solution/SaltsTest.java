@@ -10,13 +10,14 @@ import java.util.stream.Stream;
 import leat.Sheet;
 import leat.Sheet.Row;
 import leat.numeric.Impossible;
+import leat.solution.conductivity.IonConductivityTest;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class SaltsTest {
+public class SaltsTest {
   private static final List<String> COLUMNS =
       List.of(
           "n_no3", "n_nh4", "p", "k", "ca", "mg", "s", "cl", "na", "fe", "mn", "zn", "cu", "b",
@@ -26,7 +27,7 @@ class SaltsTest {
     return Sheet.of("solution-salts.csv").atLeast(35);
   }
 
-  static Element element(String column) {
+  public static Element element(String column) {
     return ElementName.of(label(column)).element();
   }
 

@@ -1,0 +1,41 @@
+package leat.check.build;
+
+import java.util.List;
+import leat.answer.Phrase;
+import leat.answer.Show;
+import leat.check.DeclaredRule;
+import leat.check.Finding;
+import leat.check.Mends;
+import leat.check.Subject;
+import leat.check.Verdict;
+import leat.hydraulics.Strainer;
+import leat.plan.Section;
+
+/** A dry mesh does not hold the water back by surface tension. */
+final class StrainerHolds extends DeclaredRule {
+  StrainerHolds() {
+    super(
+        "strainer-holds",
+        AT_MOST,
+        Show.MM,
+        null,
+        "4 sigma/(rho g w), an upper bound",
+        "strainer.aperture strainer.freeboard",
+        "Height of water that surface tension holds on a mesh hanging in air when it first wets, against the height it may hold back.");
+  }
+
+  @Override
+  public List<Finding> judge(Subject subject) {
+    Section strainer = subject.section("strainer");
+    double limit = subject.limitOr(this, strainer, "freeboard");
+    double hold = Strainer.capillaryHold(strainer.need("aperture"));
+    Phrase advice =
+        Mends.of(
+                Phrase.of("let the mesh dip into the water, or "),
+                "strainer.aperture",
+                Strainer.apertureForHold(limit),
+                Show.MM)
+            .add(" or more");
+    return List.of(atMost(hold, limit, Verdict.WARN, advice));
+  }
+}

@@ -1,0 +1,244 @@
+package leat.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import leat.answer.Answer;
+import leat.answer.Format;
+import leat.plan.Kind;
+import leat.plan.KindReader;
+import leat.plan.Origin;
+import leat.plan.Plan;
+import leat.plan.PlanFile;
+import leat.plan.Refused;
+import leat.plan.Source;
+
+/**
+ * One call of a command: the typed flags as quantities, and the plan with the flags laid over it.
+ */
+public final class Call {
+  public final Command command;
+  public final Terminal terminal;
+  private final CommandLines.Typed typed;
+  private final Flag[] flags;
+  private Plan plan;
+
+  Call(Command command, CommandLines.Typed typed, Terminal terminal) {
+    this.command = command;
+    this.typed = typed;
+    this.terminal = terminal;
+    this.flags = CommonFlags.all(command);
+    checkOperands();
+  }
+
+  private void checkOperands() {
+    for (int i = 0; i < typed.operands.size(); i++) {
+      String operand = typed.operands.get(i);
+      if (operand.length() > 1 && operand.charAt(0) == '-' && !startsNumber(operand)) {
+        throw new Refused(CommandErrors.unknownFlag(command, operand, flags));
+      }
+    }
+    if (command.operands().isEmpty() && !typed.operands.isEmpty()) {
+      throw new Refused(CommandErrors.noOperands(command, typed.operands.get(0)));
+    }
+  }
+
+  private static boolean startsNumber(String text) {
+    char c = text.charAt(1);
+    return c >= '0' && c <= '9' || c == '.';
+  }
+
+  private Flag flag(String name) {
+    for (int i = 0; i < flags.length; i++) {
+      if (flags[i].name.equals(name)) {
+        return flags[i];
+      }
+    }
+    throw new IllegalArgumentException(name + " is not a flag of " + command.name());
+  }
+
+  /** Operands as typed. */
+  public List<String> operands() {
+    return typed.operands;
+  }
+
+  /** Whether a flag was given. */
+  public boolean has(String name) {
+    return typed.has(flag(name));
+  }
+
+  /** The text of a flag, or null. */
+  public String text(String name) {
+    List<String> values = typed.values.get(flag(name).name);
+    return values == null || values.isEmpty() ? null : values.get(0);
+  }
+
+  /** The texts of a repeatable flag. */
+  public List<String> texts(String name) {
+    List<String> values = typed.values.get(flag(name).name);
+    return values == null ? new ArrayList<>() : values;
+  }
+
+  /** The value of a flag as its kind reads it, or null. */
+  public Object value(String name) {
+    String text = text(name);
+    return text == null ? null : KindReader.read(flag(name).kind, name, text);
+  }
+
+  /** The values of a repeatable flag as its kind reads them. */
+  public List<Object> values(String name) {
+    List<String> all = texts(name);
+    List<Object> result = new ArrayList<>();
+    for (int i = 0; i < all.size(); i++) {
+      result.add(KindReader.read(flag(name).kind, name, all.get(i)));
+    }
+    return result;
+  }
+
+  /** A quantity in its base unit, or null. */
+  public Double quantity(String name) {
+    Object value = value(name);
+    return value == null ? null : Double.valueOf(((Number) value).doubleValue());
+  }
+
+  /** A quantity above 0, or null. */
+  public Double above0(String name) {
+    Double value = quantity(name);
+    if (value != null && !(value > 0)) {
+      throw new Refused(CommandErrors.mustBeAbove0(name, text(name)));
+    }
+    return value;
+  }
+
+  /** A quantity from 0, or null. */
+  public Double from0(String name) {
+    Double value = quantity(name);
+    if (value != null && value < 0) {
+      throw new Refused(CommandErrors.cannotBeNegative(name, text(name)));
+    }
+    return value;
+  }
+
+  /**
+   * Where a quantity that the trade refuses came from: the flag as typed, else the command and the
+   * quantity.
+   */
+  public String place(String quantity) {
+    String name = "--" + quantity.replace(' ', '-').replace('_', '-');
+    for (int i = 0; i < flags.length; i++) {
+      if (flags[i].name.equals(name) && typed.has(flags[i])) {
+        return flags[i].hasValue() ? name + " \"" + String.join("\" \"", texts(name)) + "\"" : name;
+      }
+    }
+    return "leat " + command.name() + ": " + quantity;
+  }
+
+  /** The refusal for a flag that this question cannot do without. */
+  public Refused needs(String name) {
+    return new Refused(CommandErrors.needed(command, flag(name)));
+  }
+
+  /** An operand read as a kind. */
+  public Object operand(int i, Kind kind) {
+    return KindReader.read(kind, "operand " + (i + 1), typed.operands.get(i));
+  }
+
+  /** The file named by --plan, else by LEAT_PLAN when no other way to a plan is used, else null. */
+  public String planName() {
+    String named = text("--plan");
+    if (named != null) {
+      return named;
+    }
+    String fallback = terminal.environment.get("LEAT_PLAN");
+    return fallback == null || fallback.isEmpty() ? null : fallback;
+  }
+
+  /** Whether a plan file is named. */
+  public boolean hasPlan() {
+    return planName() != null;
+  }
+
+  /**
+   * The plan with --set and the flags laid over it; an empty one with the flags when none is named.
+   */
+  public Plan plan() {
+    if (plan == null) {
+      plan = plan(planName());
+    }
+    return plan;
+  }
+
+  /** A named plan with --set and the flags laid over it; null for flags alone. */
+  public Plan plan(String name) {
+    Plan.Draft draft =
+        name == null
+            ? Plan.Draft.empty()
+            : PlanFile.read(
+                name, terminal.file(name), "-".equals(name) ? terminal.takeInput() : null);
+    List<String> sets = texts("--set");
+    for (int i = 0; i < sets.size(); i++) {
+      String set = sets.get(i);
+      int equals = set.indexOf('=');
+      if (equals <= 0) {
+        throw new Refused(leat.plan.PlanErrors.badSet(Origin.flag("--set " + set, set)));
+      }
+      String path = set.substring(0, equals).strip();
+      draft.set(path, Source.flag("--set " + path, set.substring(equals + 1)));
+    }
+    for (int i = 0; i < flags.length; i++) {
+      if (flags[i].planPath != null) {
+        draft.flag(flags[i].planPath, flags[i].name);
+      }
+      lay(flags[i], draft);
+    }
+    return draft.read();
+  }
+
+  private void lay(Flag flag, Plan.Draft draft) {
+    if (flag.planPath == null || !typed.has(flag)) {
+      return;
+    }
+    List<String> given = typed.values.get(flag.name);
+    if (flag.repeatable) {
+      draft.setList(flag.planPath, flag.name, given);
+    } else {
+      draft.setText(flag.planPath, flag.name, given.get(0));
+    }
+  }
+
+  /** Lays what was taken from the plan's defaults into an answer. */
+  public Answer withTaken(Answer answer) {
+    return plan == null ? answer : answer.taken(plan.taken().words());
+  }
+
+  /** The format asked for. */
+  public Format format() {
+    String format = (String) valueOr("--format", "text");
+    String units = (String) valueOr("--units", "metric");
+    char delimiter = character("--delimiter", ',');
+    char decimal = character("--decimal", '.');
+    if (delimiter == decimal) {
+      throw new Refused(CommandErrors.sameSeparators(delimiter));
+    }
+    return new Format(
+        format, "us".equals(units), has("--quiet"), has("--explain"), delimiter, decimal);
+  }
+
+  private Object valueOr(String name, Object otherwise) {
+    Object value = value(name);
+    return value == null ? otherwise : value;
+  }
+
+  private char character(String name, char otherwise) {
+    String text = text(name);
+    if (text == null) {
+      return otherwise;
+    }
+    if ("\\t".equals(text) || "tab".equals(text)) {
+      return '\t';
+    }
+    if (text.length() != 1 || Character.isLetterOrDigit(text.charAt(0)) || text.charAt(0) == '"') {
+      throw new Refused(CommandErrors.notACharacter(name, text));
+    }
+    return text.charAt(0);
+  }
+}

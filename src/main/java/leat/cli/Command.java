@@ -1,0 +1,47 @@
+package leat.cli;
+
+import leat.answer.Answer;
+
+/**
+ * One command: its words and flags, declared once, and what it answers. No formulas, no formatting
+ * of numbers.
+ */
+public abstract class Command {
+  /** Name as typed, such as {@code head} or {@code duty backup}. */
+  public abstract String name();
+
+  /** One line that says what it answers. */
+  public abstract String summary();
+
+  /** What the operands are called in help, such as {@code PLAN...}; empty for none. */
+  public String operands() {
+    return "";
+  }
+
+  /** Its own flags, besides those every command has. */
+  public abstract Flag[] flags();
+
+  /** Paragraphs of the manual, after the summary. */
+  public abstract String[] manual();
+
+  /** Command lines shown in help and run in the manual, without the leading {@code leat}. */
+  public abstract String[] examples();
+
+  /** Whether it takes {@code --plan} and {@code --set}. */
+  public boolean takesPlan() {
+    return true;
+  }
+
+  /** Where to look further, names of other pages. */
+  public String[] seeAlso() {
+    return new String[0];
+  }
+
+  /** The answer to a call. */
+  public abstract Answer answer(Call call);
+
+  /** Answers by writing rows as it reads them; returns -1 when this call is no stream. */
+  public int stream(Call call, Output output) {
+    return -1;
+  }
+}

@@ -1,0 +1,215 @@
+package leat.cli;
+
+import leat.plan.Problem;
+import leat.quantity.Nearest;
+
+/**
+ * Every message about a command line, one named method each; the error gallery holds an entry for
+ * each.
+ */
+public final class CommandErrors {
+  private CommandErrors() {}
+
+  private static Problem problem(String code, Command command, String message) {
+    return new Problem(code, null, "leat " + command.name(), message);
+  }
+
+  /** A command nobody knows. */
+  public static Problem unknownCommand(String typed, String[] names) {
+    String near = Nearest.of(typed, java.util.Arrays.asList(names));
+    return new Problem(
+        "unknown-command",
+        null,
+        "leat",
+        "no command \""
+            + typed
+            + "\""
+            + (near == null ? "; leat --help lists them" : "; did you mean \"" + near + "\"?"));
+  }
+
+  /** A flag the command does not have. */
+  public static Problem unknownFlag(Command command, String typed, Flag[] flags) {
+    int equals = typed.indexOf('=');
+    String name = equals > 0 ? typed.substring(0, equals) : typed;
+    String[] names = new String[flags.length];
+    for (int i = 0; i < flags.length; i++) {
+      names[i] = flags[i].name;
+    }
+    String near = Nearest.of(name, java.util.Arrays.asList(names));
+    return problem(
+        "unknown-flag",
+        command,
+        "no flag "
+            + name
+            + (near == null
+                ? "; leat " + command.name() + " --help lists them"
+                : "; did you mean " + near + "?"));
+  }
+
+  /** A flag given twice. */
+  public static Problem flagTwice(Command command, String flag) {
+    return problem("flag-twice", command, flag + " is given twice; it takes one value");
+  }
+
+  /** A flag at the end without its value. */
+  public static Problem missingValue(Command command, String flag) {
+    return problem("missing-value", command, flag + " wants a value behind it");
+  }
+
+  /** What picocli says when nothing above fits. */
+  public static Problem badCommandLine(Command command, String why) {
+    return problem("bad-command-line", command, why);
+  }
+
+  /** An operand where none is taken. */
+  public static Problem noOperands(Command command, String operand) {
+    return problem(
+        "no-operands",
+        command,
+        "\""
+            + operand
+            + "\" belongs to no flag; values with a space want quotes, such as --bore \"13 mm\"");
+  }
+
+  /** A flag the question cannot do without. */
+  public static Problem needed(Command command, Flag flag) {
+    return problem(
+        "needed-flag",
+        command,
+        flag.name()
+            + " is needed ("
+            + flag.meaning()
+            + "), such as "
+            + flag.name()
+            + " \""
+            + flag.example()
+            + "\"");
+  }
+
+  /** One of several ways to ask is needed. */
+  public static Problem neededOneOf(Command command, String ways) {
+    return problem("needed-one-of", command, ways);
+  }
+
+  /** Two flags that exclude each other. */
+  public static Problem notBoth(Command command, String one, String other) {
+    return problem(
+        "not-both", command, one + " and " + other + " ask for different things; give one of them");
+  }
+
+  /** A plan is needed. */
+  public static Problem neededPlan(Command command) {
+    return problem(
+        "needed-plan",
+        command,
+        "a plan is needed: name a file, or set LEAT_PLAN; `leat plan new` writes one to start from");
+  }
+
+  /** 0 or negative where that means nothing. */
+  public static Problem mustBeAbove0(String flag, String typed) {
+    return new Problem("must-be-above-0", null, flag, "it must be above 0; got \"" + typed + "\"");
+  }
+
+  /** Negative where that means nothing. */
+  public static Problem cannotBeNegative(String flag, String typed) {
+    return new Problem(
+        "cannot-be-negative", null, flag, "it cannot be negative; got \"" + typed + "\"");
+  }
+
+  /** A separator that is none. */
+  public static Problem notACharacter(String flag, String typed) {
+    return new Problem(
+        "not-a-character",
+        null,
+        flag,
+        "one character is needed, such as \";\" or tab; got \"" + typed + "\"");
+  }
+
+  /** The same sign between columns and decimals. */
+  public static Problem sameSeparators(char sign) {
+    return new Problem(
+        "same-separators",
+        null,
+        "--delimiter",
+        "columns and decimals cannot both be parted by \""
+            + sign
+            + "\"; write --delimiter \";\" --decimal \",\"");
+  }
+
+  /** A word that is none of a list. */
+  public static Problem unknownWord(
+      String what, String typed, String near, java.util.List<String> known) {
+    String mend =
+        near == null ? "; known: " + String.join(", ", known) : "; did you mean \"" + near + "\"?";
+    return new Problem("unknown-word", null, what, "no " + what + " \"" + typed + "\"" + mend);
+  }
+
+  /** Rows without even a header. */
+  public static Problem emptyRows(String source) {
+    return new Problem(
+        "empty-rows",
+        null,
+        source,
+        "there are no rows, not even a header line with the column names");
+  }
+
+  /** A column that is not there. */
+  public static Problem noColumn(String source, String column, java.util.List<String> names) {
+    String near = Nearest.of(column, names);
+    return new Problem(
+        "no-column",
+        null,
+        source,
+        "no column \""
+            + column
+            + "\""
+            + (near == null
+                ? "; it has " + String.join(", ", names)
+                : "; did you mean \"" + near + "\"?"));
+  }
+
+  /** A column of the answer that the rows have already. */
+  public static Problem nameClash(String source, String column) {
+    return new Problem(
+        "name-clash",
+        null,
+        source,
+        "the rows have a column \""
+            + column
+            + "\" already; --prefix leat_ puts something before the answer's names");
+  }
+
+  /** A bad row under --strict. */
+  public static Problem badRow(String source, long row, String column, String why) {
+    return new Problem("bad-row", null, source, "row " + row + ", column " + column + ": " + why);
+  }
+
+  /** Repeated flags that do not pair. */
+  public static Problem notAsMany(Command command, String one, String other) {
+    return problem(
+        "not-as-many",
+        command,
+        one + " is wanted as often as " + other + ", one for each stretch of pipe");
+  }
+
+  /** Physics or chemistry refuses an input. */
+  public static Problem impossible(String quantity, String reason) {
+    return new Problem("impossible", null, quantity, reason);
+  }
+
+  /** An output file that cannot be written. */
+  public static Problem cannotWrite(String name, String why) {
+    return new Problem("cannot-write", null, name, why);
+  }
+
+  /** A bug of ours. */
+  public static Problem bug(String what) {
+    return new Problem(
+        "bug",
+        null,
+        "leat",
+        "this is a bug in leat, not a mistake of yours ("
+            + what
+            + "); please report the command line");
+  }
+}

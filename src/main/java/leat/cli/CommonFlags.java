@@ -1,0 +1,75 @@
+package leat.cli;
+
+import leat.plan.Kind;
+
+/** Flags that every command has. */
+final class CommonFlags {
+  private CommonFlags() {}
+
+  static final Flag PLAN =
+      Flag.of(
+          "--plan",
+          "-p",
+          "FILE",
+          Kind.TEXT,
+          "terrace.yaml",
+          "the plan to read; - is standard input; LEAT_PLAN names it otherwise");
+  static final Flag SET =
+      Flag.of(
+              "--set",
+              "KEY=VALUE",
+              Kind.TEXT,
+              "pump.derate=70%",
+              "sets a key of the plan, the value as in YAML; an empty one removes it")
+          .repeatable();
+  static final Flag FORMAT =
+      Flag.of(
+          "--format",
+          "-f",
+          "FORMAT",
+          Kind.choice("text", "csv", "json"),
+          "json",
+          "text, csv or json");
+  static final Flag OUTPUT =
+      Flag.of(
+          "--output",
+          "-o",
+          "FILE",
+          Kind.TEXT,
+          "answer.csv",
+          "writes the answer to a file, whole or not at all");
+  static final Flag UNITS =
+      Flag.of(
+          "--units",
+          "SYSTEM",
+          Kind.choice("metric", "us"),
+          "us",
+          "units of text: metric or us; csv and json stay metric");
+  static final Flag DELIMITER =
+      Flag.of("--delimiter", "CHAR", Kind.TEXT, ";", "between the columns of csv, read or written");
+  static final Flag DECIMAL =
+      Flag.of("--decimal", "CHAR", Kind.TEXT, ",", "decimal sign of csv, read or written");
+  static final Flag QUIET =
+      Flag.on("--quiet", "-q", "no Taken, Mind, Next; nothing on standard error but errors");
+  static final Flag EXPLAIN =
+      Flag.on("--explain", "shows each formula with the numbers in it, its range and its source");
+  static final Flag HELP = Flag.on("--help", "-h", "shows this help");
+
+  static Flag[] of(Command command) {
+    if (command.takesPlan()) {
+      return new Flag[] {
+        PLAN, SET, FORMAT, OUTPUT, UNITS, DELIMITER, DECIMAL, QUIET, EXPLAIN, HELP
+      };
+    }
+    return new Flag[] {FORMAT, OUTPUT, UNITS, DELIMITER, DECIMAL, QUIET, EXPLAIN, HELP};
+  }
+
+  /** All flags of a command, its own first. */
+  static Flag[] all(Command command) {
+    Flag[] own = command.flags();
+    Flag[] common = of(command);
+    Flag[] all = java.util.Arrays.copyOf(own, own.length + common.length);
+    System.arraycopy(common, 0, all, own.length, common.length);
+    return all;
+  }
+}

@@ -1,0 +1,356 @@
+package leat.command.build;
+
+import java.util.List;
+import leat.answer.Answer;
+import leat.answer.Column;
+import leat.answer.Phrase;
+import leat.answer.Row;
+import leat.answer.Show;
+import leat.answer.Working;
+import leat.cli.Call;
+import leat.cli.Command;
+import leat.cli.CommandErrors;
+import leat.cli.Flag;
+import leat.hydraulics.HeadLoss;
+import leat.hydraulics.Line;
+import leat.hydraulics.Liquid;
+import leat.hydraulics.Regime;
+import leat.hydraulics.Riser;
+import leat.hydraulics.Roughness;
+import leat.hydraulics.Section;
+import leat.hydraulics.Water;
+import leat.plan.Kind;
+import leat.plan.Refused;
+import leat.quantity.Dimension;
+import leat.system.PipeOf;
+import leat.system.Waterway;
+
+/** {@code leat head}: head lost in a riser at a flow. */
+public final class HeadCommand extends Command {
+  static final Column VELOCITY = Column.of("velocity_m_s", "speed", Show.M_S);
+  static final Column REYNOLDS = Column.number("reynolds", "Reynolds number", 3);
+  static final Column REGIME = Column.plain("regime", "flow");
+  static final Column FRICTION_FACTOR = Column.number("friction_factor", "friction factor", 3);
+  static final Column STATIC = Column.of("static_head_m", "climb", Show.M);
+  static final Column FRICTION = Column.of("friction_head_m", "rubbing in the pipe", Show.M);
+  static final Column FITTING = Column.of("fitting_head_m", "bends and ends", Show.M);
+  static final Column TOTAL = Column.of("total_head_m", "head in all", Show.M);
+  static final Column OTHER =
+      Column.of("total_head_churchill_m", "head by Churchill's formula", Show.M);
+
+  private static final Kind LENGTH = Kind.quantity(Dimension.LENGTH);
+
+  @Override
+  public String name() {
+    return "head";
+  }
+
+  @Override
+  public String summary() {
+    return "head lost in a riser at a flow";
+  }
+
+  @Override
+  public Flag[] flags() {
+    return new Flag[] {
+      Flag.of("--flow", "FLOW", Kind.quantity(Dimension.FLOW), "8 L/min", "flow in the riser"),
+      Flag.of(
+          "--lift",
+          "HEIGHT",
+          LENGTH,
+          "1.9 m",
+          "height of the outlet over the water, at its lowest working level"),
+      Flag.of("--bore", "LENGTH", LENGTH, "13 mm", "inside diameter; several for pipes in series")
+          .repeatable(),
+      Flag.of("--length", "LENGTH", LENGTH, "2.2 m", "length of pipe, one a bore").repeatable(),
+      Flag.of(
+              "--roughness",
+              "LENGTH",
+              LENGTH,
+              "0.0015 mm",
+              "roughness of the wall, one or one a bore")
+          .repeatable(),
+      Flag.of("--k", "K", Kind.NUMBER, "2.5", "sum of the loss factors of the fittings, one a bore")
+          .repeatable(),
+      Flag.of(
+              "--fitting",
+              "NAME=COUNT",
+              Kind.FITTING,
+              "elbow=2",
+              "a fitting by name and how many, in the last bore; instead of --k")
+          .repeatable(),
+      Flag.of(
+          "--temperature",
+          "TEMP",
+          Kind.quantity(Dimension.TEMPERATURE),
+          "20 C",
+          "temperature of the water"),
+      Flag.of("--tower", "NAME", Kind.TEXT, "north", "tower of the plan; the first otherwise"),
+    };
+  }
+
+  @Override
+  public String[] manual() {
+    return new String[] {
+      "Tells the head that a flow takes in a riser: the climb, what rubs away on the wall (Colebrook's friction factor in turbulent flow, 64/Re in laminar, a straight"
+          + " line between the two from Re 2000 to 4000), and what bends and ends cost.",
+      "Pipes in series are given by several --bore with as many --length. With a plan, the riser and the lift over the refill mark are the plan's."
+    };
+  }
+
+  @Override
+  public String[] examples() {
+    return new String[] {
+      "head --flow \"8 L/min\" --lift \"1.9 m\" --bore \"13 mm\" --length \"2.2 m\" --k 2.5",
+      "head --flow \"8 L/min\" --lift \"1.9 m\" --bore \"13 mm\" --length \"2.2 m\" --roughness \"0.0015 mm\" --temperature \"20 C\" --k 2.5 --format json",
+      "head --flow \"8 L/min\" --lift \"1.9 m\" --bore \"13 mm\" --length \"2.2 m\" --fitting entrance=1 --fitting elbow=2 --fitting exit=1",
+      "head --plan first-tower.yaml --flow \"6 L/min\" --explain",
+    };
+  }
+
+  @Override
+  public String[] seeAlso() {
+    return new String[] {"leat-pump(1)"};
+  }
+
+  @Override
+  public Answer answer(Call call) {
+    Double flow = call.above0("--flow");
+    if (flow == null) {
+      throw call.needs("--flow");
+    }
+    Answer answer =
+        new Answer(
+            VELOCITY, REYNOLDS, REGIME, FRICTION_FACTOR, STATIC, FRICTION, FITTING, TOTAL, OTHER);
+    Riser riser = call.has("--bore") ? fromFlags(call, answer) : fromPlan(call);
+    HeadLoss loss = HeadLoss.of(riser, flow);
+    fill(call, answer, riser, loss);
+    call.withTaken(answer);
+    return answer;
+  }
+
+  private Riser fromPlan(Call call) {
+    if (!call.hasPlan()) {
+      throw call.needs("--bore");
+    }
+    Waterway way =
+        Waterway.of(call.plan(), call.quantity("--temperature"), call.quantity("--lift"));
+    return way.riser(tower(call, way), call.has("--lift") ? 0 : way.low());
+  }
+
+  private int tower(Call call, Waterway way) {
+    String wanted = call.text("--tower");
+    List<String> names = new java.util.ArrayList<>();
+    for (int t = 0; t < way.towers(); t++) {
+      if (wanted == null || way.name(t).equals(wanted)) {
+        return t;
+      }
+      names.add(way.name(t));
+    }
+    throw new Refused(
+        CommandErrors.unknownWord("tower", wanted, leat.quantity.Nearest.of(wanted, names), names));
+  }
+
+  private Riser fromFlags(Call call, Answer answer) {
+    List<Object> bores = call.values("--bore");
+    List<Object> lengths = call.values("--length");
+    List<Object> ks = call.values("--k");
+    List<Object> roughnesses = call.values("--roughness");
+    Double lift = call.quantity("--lift");
+    if (lift == null) {
+      throw call.needs("--lift");
+    }
+    if (lengths.size() != bores.size()) {
+      throw new Refused(CommandErrors.notAsMany(this, "--length", "--bore"));
+    }
+    if (ks.size() > bores.size() || roughnesses.size() > bores.size()) {
+      throw new Refused(
+          CommandErrors.notAsMany(
+              this, ks.size() > bores.size() ? "--k" : "--roughness", "--bore"));
+    }
+    List<Object> fittings = call.values("--fitting");
+    if (!fittings.isEmpty() && !ks.isEmpty()) {
+      throw new Refused(CommandErrors.notBoth(this, "--k", "--fitting"));
+    }
+    if (ks.isEmpty() && fittings.isEmpty()) {
+      answer.taken(Phrase.of("K 1.5: entrance and exit only"));
+    }
+    if (roughnesses.isEmpty()) {
+      answer.taken(Phrase.of("wall 0.0015 mm, smooth tube"));
+    }
+    Double celsius = call.quantity("--temperature");
+    if (celsius == null) {
+      answer.taken(Phrase.of("water 20 C"));
+    }
+    Section[] sections = new Section[bores.size()];
+    double named = PipeOf.sumOfK(fittings);
+    for (int i = 0; i < sections.length; i++) {
+      sections[i] =
+          new Section(
+              (Double) lengths.get(i),
+              (Double) bores.get(i),
+              pick(roughnesses, i, Roughness.SMOOTH_TUBE),
+              k(ks, i, fittings.isEmpty(), i == sections.length - 1 ? named : 0));
+    }
+    return new Riser(new Line(Liquid.water(celsius == null ? 20 : celsius), sections), lift);
+  }
+
+  /**
+   * K of a stretch: as given, else that of the named fittings, else entrance and exit on the first.
+   */
+  private static double k(List<Object> ks, int i, boolean nothingNamed, double named) {
+    if (!ks.isEmpty()) {
+      return i < ks.size() ? (Double) ks.get(i) : 0;
+    }
+    return nothingNamed && i == 0 ? Section.K_WHEN_NOT_NAMED : named;
+  }
+
+  private static double pick(List<Object> values, int i, double otherwise) {
+    if (values.isEmpty()) {
+      return otherwise;
+    }
+    return (Double) values.get(Math.min(i, values.size() - 1));
+  }
+
+  private void fill(Call call, Answer answer, Riser riser, HeadLoss loss) {
+    HeadLoss.OfSection fastest = loss.fastest();
+    Row row =
+        answer
+            .row()
+            .set(VELOCITY, fastest.velocity())
+            .set(REYNOLDS, fastest.reynolds())
+            .set(REGIME, word(fastest.regime()))
+            .set(FRICTION_FACTOR, fastest.frictionFactor())
+            .set(STATIC, loss.staticHead())
+            .set(FRICTION, loss.frictionHead())
+            .set(FITTING, loss.fittingHead())
+            .set(TOTAL, loss.totalHead())
+            .set(OTHER, loss.totalHeadChurchill());
+    answer.sentence(
+        Phrase.of("Lifting ")
+            .add(loss.flow(), Show.L_MIN)
+            .add(" takes ")
+            .add(loss.totalHead(), Show.M)
+            .add(" of head: ")
+            .add(loss.staticHead(), Show.M)
+            .add(" to climb, ")
+            .add(loss.lostHead(), Show.M)
+            .add(" lost on the way."));
+    answer.figure(row, STATIC, Phrase.of(loss.share(loss.staticHead()), Show.PERCENT));
+    answer.figure(row, FRICTION, Phrase.of(loss.share(loss.frictionHead()), Show.PERCENT));
+    answer.figure(row, FITTING, Phrase.of(loss.share(loss.fittingHead()), Show.PERCENT));
+    answer.figure(
+        row,
+        VELOCITY,
+        Phrase.of(word(fastest.regime())).add(", Re ").number(fastest.reynolds(), 3));
+    minds(answer, loss, fastest, riser);
+    Double celsius = call.quantity("--temperature");
+    if (celsius != null && !Water.USUAL.holds(celsius)) {
+      answer.mind("temperature-range", "outside 5 to 35 C roots suffer, whatever the pipe does.");
+    }
+    workings(answer, loss, fastest);
+    answer.next(
+        call.hasPlan()
+            ? "leat pump --plan " + call.planName() + "   to see what your pump gives"
+            : "leat pump --lift \""
+                + call.text("--lift")
+                + "\" --bore \""
+                + call.text("--bore")
+                + "\" --length \""
+                + call.text("--length")
+                + "\" --shutoff-head ... --max-flow ...   to see what your pump gives");
+  }
+
+  static String word(Regime regime) {
+    switch (regime) {
+      case LAMINAR:
+        return "laminar";
+      case TURBULENT:
+        return "turbulent";
+      default:
+        return "transitional";
+    }
+  }
+
+  private static void minds(Answer answer, HeadLoss loss, HeadLoss.OfSection s, Riser riser) {
+    answer.mind("head-accuracy", "lost head good to about 10 %; the bends' K is the soft part.");
+    if (s.regime() == Regime.TRANSITIONAL) {
+      answer.mind(
+          "transition",
+          Phrase.of(
+                  "near the transition the flow may flicker between laminar and turbulent; friction uncertain by a fifth. Churchill's formula gives ")
+              .add(loss.totalHeadChurchill(), Show.M)
+              .add(" in all."));
+    }
+    if (s.velocity() < HeadLoss.OfSection.SLOW) {
+      answer.mind("slow", "under 0.3 m/s air and grit stay in the tube.");
+    }
+    if (s.velocity() > 2.5) {
+      answer.mind("very-fast", "over 2.5 m/s in a tower's riser: are these L/h and not L/min?");
+    } else if (s.velocity() > 1.5) {
+      answer.mind(
+          "fast", "over 1.5 m/s it is noisy and friction eats the head: try the next bore up.");
+    }
+    if (loss.heavy()) {
+      answer.mind(
+          "heavy-loss", "more than half of the climb is lost on the way: a wider bore pays.");
+    }
+    if (riser.shorterThanLift()) {
+      answer.mind(
+          "short-pipe", "the pipe is shorter than the height it must climb: measure again.");
+    }
+    if (!Section.USUAL.holds(s.bore())) {
+      answer.mind("bore-range", "the formulas were checked for bores of 4 to 50 mm.");
+    }
+  }
+
+  private static void workings(Answer answer, HeadLoss loss, HeadLoss.OfSection s) {
+    answer.working(
+        Working.number(
+            "Reynolds number",
+            "Re = rho v D / mu",
+            Phrase.of("v = ").add(s.velocity(), Show.M_S).add(", D = ").add(s.bore(), Show.MM),
+            s.reynolds(),
+            4,
+            "any",
+            "viscosity: IAPWS SR6-08(2011); density: Tanaka et al. 2001"));
+    answer.working(
+        Working.number(
+            "friction factor (Darcy)",
+            formula(s.regime()),
+            Phrase.of("Re = ").number(s.reynolds(), 4),
+            s.frictionFactor(),
+            4,
+            "Re 4000 to 1E8, e/D 0 to 0.05 for Colebrook",
+            "Colebrook 1939; the line between Re 2000 and 4000 is our own"));
+    answer.working(
+        Working.of(
+            "friction head",
+            "h = f (L/D) v^2/(2 g)",
+            Phrase.of("f = ").number(s.frictionFactor(), 4),
+            loss.frictionHead(),
+            Show.M.digits(4),
+            "full round pipe",
+            "Darcy and Weisbach"));
+    answer.working(
+        Working.of(
+            "bends and ends",
+            "h = sum K v^2/(2 g)",
+            Phrase.of("v = ").add(s.velocity(), Show.M_S),
+            loss.fittingHead(),
+            Show.M.digits(4),
+            "K good to 30 %",
+            "handbook tables of K"));
+  }
+
+  private static String formula(Regime regime) {
+    switch (regime) {
+      case LAMINAR:
+        return "f = 64/Re";
+      case TURBULENT:
+        return "1/sqrt(f) = -2 log10(e/(3.7 D) + 2.51/(Re sqrt(f)))";
+      default:
+        return "f = 0.032 + (Re - 2000)/2000 (f_Colebrook(4000) - 0.032)";
+    }
+  }
+}

@@ -1,0 +1,125 @@
+package leat.command.build;
+
+import leat.answer.Answer;
+import leat.answer.Column;
+import leat.answer.Phrase;
+import leat.answer.Row;
+import leat.answer.Show;
+import leat.cli.Call;
+import leat.hydraulics.MeasuredDerate;
+import leat.quantity.MeasuredFlow;
+import leat.system.Waterway;
+
+/**
+ * Answers {@code leat pump --measured}: the share of the printed head that explains a bucket and a
+ * watch.
+ */
+final class MeasuredAnswer {
+  static final Column DERATE =
+      Column.of("derate_pct", "share of the printed head", Show.PERCENT.digits(3));
+  static final Column LOW = Column.of("derate_low_pct", "at least", Show.PERCENT.digits(3));
+  static final Column HIGH = Column.of("derate_high_pct", "at most", Show.PERCENT.digits(3));
+  static final Column FLOW = Column.of("measured_L_min", "measured", Show.L_MIN);
+  static final Column EXPECTED = Column.of("printed_L_min", "printed curve promises", Show.L_MIN);
+  static final Column HEAD = Column.of("head_m", "head it gives there", Show.M);
+  static final Column STATUS = Column.plain("status", "status");
+
+  private final Call call;
+  private final Waterway way;
+
+  MeasuredAnswer(Call call, Waterway way) {
+    this.call = call;
+    this.way = way;
+  }
+
+  Answer answer(MeasuredFlow flow) {
+    Answer answer = new Answer(DERATE, LOW, HIGH, FLOW, EXPECTED, HEAD, STATUS);
+    if (!call.has("--lift") && flow.level() == null) {
+      answer.taken(Phrase.of("the tank full during the trial"));
+    }
+    MeasuredDerate found = call.has("--lift") ? way.measureAtLift(flow) : way.measure(flow);
+    Row row =
+        answer
+            .row()
+            .set(DERATE, PumpCommand.orNull(found.derate()))
+            .set(LOW, PumpCommand.orNull(found.low()))
+            .set(HIGH, PumpCommand.orNull(found.high()))
+            .set(FLOW, found.flow())
+            .set(EXPECTED, found.printedFlow())
+            .set(HEAD, found.systemHead())
+            .set(STATUS, found.status().word());
+    answer.sentence(sentence(found, flow));
+    answer.figure(row, FLOW, Phrase.of(way.towers() > 1 ? "all towers together" : ""));
+    answer.figure(row, EXPECTED);
+    answer.figure(row, HEAD);
+    minds(answer, found, flow);
+    call.withTaken(answer);
+    if (found.derate().isPresent() && found.status() == MeasuredDerate.Status.VALUE) {
+      Phrase paste =
+          Phrase.of("paste into the plan:  pump: {measured: ")
+              .add(found.flow(), Show.L_MIN.digits(4));
+      answer.next(
+          paste.render(false) + (flow.level() == null ? "" : " @ " + flow.level().text()) + "}");
+    }
+    boolean none =
+        found.status() == MeasuredDerate.Status.BEYOND_CURVE
+            || found.status() == MeasuredDerate.Status.NO_FLOW;
+    return none ? answer.no() : answer;
+  }
+
+  private String level(MeasuredFlow flow) {
+    if (flow.level() != null) {
+      return " @ " + flow.level().text();
+    }
+    return call.hasPlan() && !call.has("--lift")
+        ? " @ " + way.plan().section("tank").typed("full")
+        : "";
+  }
+
+  private static Phrase sentence(MeasuredDerate found, MeasuredFlow flow) {
+    switch (found.status()) {
+      case BEYOND_CURVE:
+        return Phrase.of("No share of the printed head explains ")
+            .add(found.flow(), Show.L_MIN)
+            .add(": it is past the end of the printed curve.");
+      case NO_FLOW:
+        return Phrase.of("Nothing came out: the pump has at most ")
+            .addOrDash(PumpCommand.orNull(found.high()), Show.PERCENT)
+            .add(" of its printed head left.");
+      default:
+        Phrase words =
+            Phrase.of("Your pump gives ")
+                .add(found.derate().getAsDouble(), Show.PERCENT)
+                .add(" of its printed head");
+        if (found.low().isPresent() && found.high().isPresent()) {
+          words
+              .add(" (")
+              .add(found.low().getAsDouble(), Show.PERCENT)
+              .add(" to ")
+              .add(found.high().getAsDouble(), Show.PERCENT)
+              .add(" for a second on the watch)");
+        }
+        return words.add(".");
+    }
+  }
+
+  private static void minds(Answer answer, MeasuredDerate found, MeasuredFlow flow) {
+    if (found.status() == MeasuredDerate.Status.OVER_100) {
+      answer.mind(
+          "over-100",
+          "over 100 %: the lift, the bore, K or the bucket is wrong, or the print is humble. Measure again before you carry it on.");
+    } else if (found.status() == MeasuredDerate.Status.BEYOND_CURVE) {
+      answer.mind(
+          "beyond-curve",
+          "look for litres an hour taken for litres a minute, a bucket with another mark, or another pump in the box.");
+    } else if (found.status() == MeasuredDerate.Status.VALUE) {
+      answer.mind(
+          "one-bucket",
+          "one bucket cannot tell a weak pump from a kinked riser. A second one with the outlet half a metre lower can.");
+    }
+    if (flow.bucket() != null && flow.bucket().time().value() < MeasuredDerate.LEAST_CATCH) {
+      answer.mind(
+          "short-catch", "collect for at least 25 s: a second on the watch weighs less then.");
+    }
+  }
+}

@@ -1,0 +1,326 @@
+package leat.command.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import leat.answer.Answer;
+import leat.answer.Column;
+import leat.answer.Row;
+import leat.answer.Show;
+import leat.cli.Call;
+import leat.cli.Command;
+import leat.cli.CommandErrors;
+import leat.cli.Flag;
+import leat.hydraulics.ManifoldFlow;
+import leat.plan.Kind;
+import leat.plan.Plan;
+import leat.plan.Refused;
+import leat.quantity.Dimension;
+import leat.quantity.MeasuredFlow;
+import leat.system.PumpOf;
+import leat.system.TowerAt;
+import leat.system.Valves;
+import leat.system.Waterway;
+
+/** {@code leat pump}: where a pump's curve meets the risers. */
+public final class PumpCommand extends Command {
+  static final Column TOWER = Column.plain("tower", "tower");
+  static final Column AT = Column.plain("at", "tank");
+  static final Column LEVEL = Column.of("level_mm", "level", Show.MM);
+  static final Column FLOW = Column.of("flow_L_min", "flow", Show.L_MIN);
+  static final Column HEAD = Column.of("head_m", "pump's head", Show.M);
+  static final Column REACHES = Column.plain("reaches_top", "reaches the top");
+  static final Column MARGIN = Column.of("margin_m", "margin", Show.M);
+  static final Column MARGIN_PCT = Column.of("margin_pct", "margin over the lift", Show.PERCENT);
+  static final Column FILL = Column.of("fill_time_s", "water at the top after", Show.S);
+  static final Column RISER = Column.of("riser_L", "riser holds", Show.L);
+  static final Column BACK = Column.of("drain_back_L", "drains back", Show.L);
+  static final Column POWER = Column.of("hydraulic_power_W", "power in the water", Show.W);
+  static final Column VELOCITY = Column.of("velocity_m_s", "speed in the riser", Show.M_S);
+  static final Column FILM = Column.of("film_mm", "film", Show.MM.digits(2));
+  static final Column FILM_SPEED = Column.of("film_speed_m_s", "film's speed", Show.M_S.digits(2));
+  static final Column TRANSIT = Column.of("transit_s", "down the wall in", Show.S);
+  static final Column PUSH = Column.of("push_N", "push on the cap", Show.N);
+  static final Column HOLD = Column.of("hold_down_N", "cap holds down", Show.N);
+  static final Column VALVE_HEAD = Column.of("valve_head_m", "held back by the valve", Show.M);
+  static final Column VALVE_K = Column.number("valve_k", "K of the valve", 3);
+  static final Column LITRE = Column.of("litre_in_s", "1 L in", Show.S);
+  static final Column DERATE =
+      Column.of("derate_pct", "share of the printed head", Show.PERCENT.digits(3));
+  static final Column EFFICIENCY = Column.of("efficiency_pct", "wire to water", Show.PERCENT);
+  static final Column STATUS = Column.plain("status", "status");
+  static final Column[] ONE = {
+    FLOW,
+    HEAD,
+    REACHES,
+    MARGIN,
+    MARGIN_PCT,
+    FILL,
+    RISER,
+    BACK,
+    POWER,
+    VELOCITY,
+    DERATE,
+    EFFICIENCY,
+    VALVE_HEAD,
+    VALVE_K,
+    LITRE,
+    STATUS
+  };
+  static final Column[] PLAN = {
+    TOWER,
+    AT,
+    LEVEL,
+    FLOW,
+    HEAD,
+    REACHES,
+    MARGIN,
+    MARGIN_PCT,
+    FILL,
+    RISER,
+    BACK,
+    POWER,
+    VELOCITY,
+    FILM,
+    FILM_SPEED,
+    TRANSIT,
+    PUSH,
+    HOLD,
+    DERATE,
+    EFFICIENCY,
+    VALVE_HEAD,
+    VALVE_K,
+    LITRE,
+    STATUS
+  };
+
+  private static final Kind LENGTH = Kind.quantity(Dimension.LENGTH);
+
+  @Override
+  public String name() {
+    return "pump";
+  }
+
+  @Override
+  public String summary() {
+    return "where a pump's curve meets the riser(s): flow, margin, throttle, fill time";
+  }
+
+  @Override
+  public Flag[] flags() {
+    return new Flag[] {
+      Flag.of(
+              "--shutoff-head",
+              "HEAD",
+              Kind.quantity(Dimension.HEAD),
+              "2.4 m",
+              "printed greatest head, at no flow")
+          .sets("pump.shutoff_head"),
+      Flag.of(
+              "--max-flow",
+              "FLOW",
+              Kind.quantity(Dimension.FLOW),
+              "1000 L/h",
+              "printed greatest flow, at no head")
+          .sets("pump.max_flow"),
+      Flag.of(
+              "--point",
+              "POINT",
+              Kind.POINT,
+              "600 L/h @ 1.7 m",
+              "a point of the printed curve, from no flow on")
+          .sets("pump.curve")
+          .repeatable(),
+      Flag.of(
+              "--derate",
+              "SHARE",
+              Kind.quantity(Dimension.SHARE),
+              "80 %",
+              "share of the printed head that is left")
+          .sets("pump.derate"),
+      Flag.of(
+              "--speed",
+              "SHARE",
+              Kind.quantity(Dimension.SHARE),
+              "83 %",
+              "speed against the printed one")
+          .sets("pump.speed"),
+      Flag.of("--power", "POWER", Kind.quantity(Dimension.POWER), "22 W", "electrical power")
+          .sets("pump.power"),
+      Flag.of(
+          "--lift",
+          "HEIGHT",
+          LENGTH,
+          "1.7 m",
+          "height of the outlet over the water, at its lowest working level"),
+      Flag.of(
+          "--level", "LENGTH", LENGTH, "200 mm", "one level of the tank instead of low and full"),
+      Flag.of("--bore", "LENGTH", LENGTH, "12 mm", "inside diameter of the riser")
+          .sets("towers[*].riser.bore"),
+      Flag.of("--length", "LENGTH", LENGTH, "1.9 m", "length of the riser")
+          .sets("towers[*].riser.length"),
+      Flag.of("--roughness", "LENGTH", LENGTH, "0.0015 mm", "roughness of its wall")
+          .sets("towers[*].riser.roughness"),
+      Flag.of("--k", "K", Kind.NUMBER, "2.5", "sum of the loss factors of its fittings")
+          .sets("towers[*].riser.k"),
+      Flag.of(
+          "--temperature",
+          "TEMP",
+          Kind.quantity(Dimension.TEMPERATURE),
+          "20 C",
+          "temperature of the water"),
+      Flag.of(
+              "--check-valve",
+              "YES",
+              Kind.YES_NO,
+              "true",
+              "whether a check valve keeps the riser full")
+          .sets("pump.check_valve"),
+      Flag.of(
+          "--throttle-to",
+          "FLOW",
+          Kind.quantity(Dimension.FLOW),
+          "4 L/min",
+          "flow that a valve in the riser should leave"),
+      Flag.of(
+          "--measured",
+          "FLOW",
+          Kind.MEASURED,
+          "10 L in 65 s",
+          "flow caught in a bucket, all towers together: finds the derate"),
+    };
+  }
+
+  @Override
+  public String[] manual() {
+    return new String[] {
+      "Finds where the pump's curve, derated, meets what the risers take, and tells flow, margin, fill time and what drains back. With a plan it answers for each tower at the"
+          + " refill mark and with the tank full; --level asks for one level. Exit code 1 when a tower gets nothing.",
+      "Margin is the head at no flow that is left, less the lift; never the friction at the operating point. Printed curves are optimistic: 70 to 85 % of the printed head is usual."
+          + " A bucket and a watch know better: --measured finds the share that explains a measured flow, with the doubt of a second on the watch.",
+      "--throttle-to tells what a valve must hold back, and in how many seconds a litre then comes. Never throttle the intake."
+    };
+  }
+
+  @Override
+  public String[] examples() {
+    return new String[] {
+      "pump --shutoff-head \"2.4 m\" --max-flow \"1000 L/h\" --lift \"1.7 m\" --bore \"12 mm\" --length \"1.9 m\" --k 2.5",
+      "pump --point \"0 L/h@2.4 m\" --point \"600 L/h@1.7 m\" --point \"1000 L/h@0 m\" --derate \"85 %\" --throttle-to \"4 L/min\" --lift \"1.3 m\" --bore \"12 mm\" --length \"1.6 m\" --format json",
+      "pump --plan terrace.yaml",
+      "pump --plan first-tower.yaml --measured \"10 L in 65 s\"",
+    };
+  }
+
+  @Override
+  public String[] seeAlso() {
+    return new String[] {"leat-head(1)", "leat-check(1)"};
+  }
+
+  @Override
+  public Answer answer(Call call) {
+    Plan plan = call.plan();
+    if (!PumpOf.isKnown(plan.section("pump")) && !call.hasPlan()) {
+      throw new Refused(
+          CommandErrors.neededOneOf(
+              this,
+              "a pump's curve is needed: --shutoff-head and --max-flow from its box, or several --point"));
+    }
+    if (!call.hasPlan() && !call.has("--lift")) {
+      throw call.needs("--lift");
+    }
+    Waterway way = Waterway.of(plan, call.quantity("--temperature"), call.quantity("--lift"));
+    if (call.has("--measured")) {
+      return new MeasuredAnswer(call, way).answer((MeasuredFlow) call.value("--measured"));
+    }
+    Answer answer = call.hasPlan() ? new Answer(PLAN).asList() : new Answer(ONE);
+    double[] levels = levels(call, way);
+    List<List<TowerAt>> states = new ArrayList<>();
+    for (int l = 0; l < levels.length; l++) {
+      states.add(
+          rows(
+              call,
+              answer,
+              way,
+              levels[l],
+              levels.length == 1
+                  ? (call.has("--level") ? "level" : "lift")
+                  : l == 0 ? "low" : "full"));
+    }
+    new PumpWords(call, answer, way, states, levels).write();
+    call.withTaken(answer);
+    return anyDry(states) ? answer.no() : answer;
+  }
+
+  private static double[] levels(Call call, Waterway way) {
+    if (call.has("--lift")) {
+      return new double[] {0};
+    }
+    Double level = call.from0("--level");
+    return level != null ? new double[] {level} : new double[] {way.low(), way.full()};
+  }
+
+  private static boolean anyDry(List<List<TowerAt>> states) {
+    for (int l = 0; l < states.size(); l++) {
+      for (int t = 0; t < states.get(l).size(); t++) {
+        if (!states.get(l).get(t).reaches()) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private List<TowerAt> rows(Call call, Answer answer, Waterway way, double level, String at) {
+    ManifoldFlow flows = way.flows(level);
+    Valves valves = Valves.of(way, flows, call.above0("--throttle-to"));
+    List<TowerAt> towers = new ArrayList<>();
+    for (int t = 0; t < way.towers(); t++) {
+      TowerAt tower = new TowerAt(way, t, flows);
+      towers.add(tower);
+      Row row = answer.row();
+      fill(row, tower, flows, way);
+      if (valves.areWanted()) {
+        row.set(VALVE_HEAD, valves.of(t).valveHead())
+            .set(VALVE_K, valves.of(t).valveK())
+            .set(LITRE, valves.litreIn(t));
+        if (!valves.of(t).reachable() && tower.reaches()) {
+          row.set(STATUS, "wanted-flow-not-reachable");
+        }
+      }
+      if (call.hasPlan()) {
+        row.set(TOWER, tower.name())
+            .set(AT, at)
+            .set(LEVEL, call.has("--lift") ? null : Double.valueOf(level));
+        PumpWords.film(row, tower);
+      }
+    }
+    return towers;
+  }
+
+  private static void fill(Row row, TowerAt tower, ManifoldFlow flows, Waterway way) {
+    row.set(FLOW, tower.flow())
+        .set(HEAD, flows.pumpHead())
+        .set(REACHES, tower.reaches())
+        .set(MARGIN, tower.margin())
+        .set(MARGIN_PCT, orNull(tower.marginShare()))
+        .set(FILL, orNull(tower.fillTime()))
+        .set(RISER, tower.riserVolume())
+        .set(BACK, tower.drainBack())
+        .set(POWER, tower.hydraulicPower())
+        .set(VELOCITY, tower.velocity())
+        .set(DERATE, way.derate())
+        .set(EFFICIENCY, way.efficiency(flows))
+        .set(
+            STATUS,
+            !tower.reaches()
+                ? "no-flow"
+                : flows.status() == leat.hydraulics.OperatingPoint.Status.RUN_OUT
+                    ? "run-out"
+                    : "flow");
+  }
+
+  static Double orNull(OptionalDouble value) {
+    return value.isPresent() ? Double.valueOf(value.getAsDouble()) : null;
+  }
+}

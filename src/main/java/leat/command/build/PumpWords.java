@@ -1,0 +1,363 @@
+package leat.command.build;
+
+import java.util.List;
+import leat.answer.Answer;
+import leat.answer.Phrase;
+import leat.answer.Row;
+import leat.answer.Show;
+import leat.cli.Call;
+import leat.hydraulics.Cap;
+import leat.hydraulics.Film;
+import leat.hydraulics.ManifoldFlow;
+import leat.hydraulics.OperatingPoint;
+import leat.hydraulics.PumpCurve;
+import leat.system.TowerAt;
+import leat.system.Valves;
+import leat.system.Waterway;
+
+/** Sentence, figures and notes of {@code leat pump}. */
+final class PumpWords {
+  private final Call call;
+  private final Answer answer;
+  private final Waterway way;
+  private final List<List<TowerAt>> states;
+  private final double[] levels;
+
+  PumpWords(Call call, Answer answer, Waterway way, List<List<TowerAt>> states, double[] levels) {
+    this.call = call;
+    this.answer = answer;
+    this.way = way;
+    this.states = states;
+    this.levels = levels;
+  }
+
+  static void film(Row row, TowerAt tower) {
+    Film film = tower.film();
+    if (film != null) {
+      row.set(PumpCommand.FILM, film.thickness())
+          .set(PumpCommand.FILM_SPEED, film.meanSpeed())
+          .set(PumpCommand.TRANSIT, film.transitTime());
+    }
+    Cap cap = tower.cap();
+    if (cap != null) {
+      row.set(PumpCommand.PUSH, cap.jetForce()).set(PumpCommand.HOLD, cap.holdDown());
+    }
+  }
+
+  void write() {
+    answer.sentence(sentence());
+    if (way.towers() > 1) {
+      Phrase[] names = new Phrase[way.towers()];
+      for (int t = 0; t < names.length; t++) {
+        names[t] =
+            Phrase.of(way.name(t) + (way.count(t) > 1 ? " (each of " + way.count(t) + ")" : ""));
+      }
+      answer.figure("", names);
+    }
+    figures();
+    minds();
+    next();
+  }
+
+  private List<TowerAt> lowest() {
+    return states.get(0);
+  }
+
+  private List<TowerAt> highest() {
+    return states.get(states.size() - 1);
+  }
+
+  private Phrase sentence() {
+    Phrase dry = dryTowers();
+    if (dry != null) {
+      return dry;
+    }
+    Phrase words =
+        Phrase.of(
+            way.towers() == 1 ? "The pump reaches the top: " : "The pump reaches every top: ");
+    for (int t = 0; t < way.towers(); t++) {
+      words.add(t == 0 ? "" : ", ").add(way.towers() > 1 ? way.name(t) + " " : "");
+      words.add(lowest().get(t).flow(), Show.L_MIN);
+    }
+    if (states.size() == 2) {
+      words.add(" at the refill mark, ");
+      for (int t = 0; t < way.towers(); t++) {
+        words
+            .add(t == 0 ? "" : ", ")
+            .add(way.towers() > 1 ? way.name(t) + " " : "")
+            .add(highest().get(t).flow(), Show.L_MIN);
+      }
+      words.add(" with the tank full");
+    }
+    return words.add(".");
+  }
+
+  private Phrase dryTowers() {
+    Phrase words = Phrase.of();
+    for (int t = 0; t < way.towers(); t++) {
+      TowerAt tower = lowest().get(t);
+      if (tower.reaches()) {
+        continue;
+      }
+      words
+          .add(words.isEmpty() ? "" : " ")
+          .add(
+              way.towers() > 1
+                  ? "Tower " + way.name(t) + " gets nothing"
+                  : "The pump does not reach the top");
+      words
+          .add(states.size() == 2 ? " at the refill mark" : "")
+          .add(": water stands ")
+          .add(tower.standsAt(), Show.M);
+      words.add(" up, the outlet is ").add(tower.riser().lift(), Show.M).add(" up");
+      words.add(tower.starved() ? "; alone it would be reached, the others pull it down." : ".");
+    }
+    return words.isEmpty() ? null : words;
+  }
+
+  private Phrase[] cells(Cell cell) {
+    Phrase[] cells = new Phrase[way.towers()];
+    for (int t = 0; t < cells.length; t++) {
+      cells[t] = cell.of(lowest().get(t), highest().get(t));
+    }
+    return cells;
+  }
+
+  /** One cell of the figures: of a tower at the lowest and the highest level. */
+  private interface Cell {
+    Phrase of(TowerAt low, TowerAt high);
+  }
+
+  private void figures() {
+    final boolean two = states.size() == 2;
+    answer.figure(
+        two ? "flow, low / full" : "flow",
+        cells(
+            new Cell() {
+              @Override
+              public Phrase of(TowerAt low, TowerAt high) {
+                return two
+                    ? Phrase.of()
+                        .addBare(low.flow(), Show.L_MIN)
+                        .add(" / ")
+                        .add(high.flow(), Show.L_MIN)
+                    : Phrase.of(low.flow(), Show.L_MIN);
+              }
+            }));
+    answer.figure(
+        "margin over the lift",
+        cells(
+            new Cell() {
+              @Override
+              public Phrase of(TowerAt low, TowerAt high) {
+                Phrase words = Phrase.of(low.margin(), Show.M);
+                return low.marginShare().isPresent()
+                    ? words.add(", ").add(low.marginShare().getAsDouble(), Show.PERCENT)
+                    : words;
+              }
+            }));
+    answer.figure(
+        "water to the top",
+        cells(
+            new Cell() {
+              @Override
+              public Phrase of(TowerAt low, TowerAt high) {
+                return low.fillTime().isPresent()
+                    ? Phrase.of("after ").add(low.fillTime().getAsDouble(), Show.S)
+                    : Phrase.of("never");
+              }
+            }));
+    if (hasFilm()) {
+      filmFigures();
+    }
+    answer.figure(
+        "drains back",
+        cells(
+            new Cell() {
+              @Override
+              public Phrase of(TowerAt low, TowerAt high) {
+                return Phrase.of(low.drainBack(), Show.L);
+              }
+            }));
+    valves();
+  }
+
+  private boolean hasFilm() {
+    for (int t = 0; t < way.towers(); t++) {
+      if (lowest().get(t).film() != null) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void filmFigures() {
+    answer.figure(
+        "film",
+        cells(
+            new Cell() {
+              @Override
+              public Phrase of(TowerAt low, TowerAt high) {
+                Film film = low.film();
+                return film == null
+                    ? Phrase.of("-")
+                    : Phrase.of(film.thickness(), Show.MM.digits(2))
+                        .add(", ")
+                        .add(film.meanSpeed(), Show.M_S.digits(2))
+                        .add(", down in ")
+                        .add(film.transitTime(), Show.S);
+              }
+            }));
+    answer.figure(
+        "push on the cap",
+        cells(
+            new Cell() {
+              @Override
+              public Phrase of(TowerAt low, TowerAt high) {
+                Cap cap = high.cap();
+                return cap == null
+                    ? Phrase.of("-")
+                    : Phrase.of(cap.jetForce(), Show.N)
+                        .add(", held by ")
+                        .add(cap.holdDown(), Show.N)
+                        .add(cap.liftsAgainstGrip() ? ": lifts" : "");
+              }
+            }));
+  }
+
+  private void valves() {
+    if (dryTowers() != null) {
+      return;
+    }
+    Double wanted = call.above0("--throttle-to");
+    ManifoldFlow full = way.flows(levels[levels.length - 1]);
+    Valves valves = Valves.of(way, full, wanted);
+    if (!valves.areWanted()) {
+      return;
+    }
+    Phrase[] cells = new Phrase[way.towers()];
+    for (int t = 0; t < cells.length; t++) {
+      cells[t] =
+          valves.of(t).reachable()
+              ? Phrase.of("1 L in ")
+                  .add(valves.litreIn(t), Show.S)
+                  .add(", ")
+                  .add(valves.of(t).valveHead(), Show.M)
+                  .add(" held back")
+              : Phrase.of("leave it open: ")
+                  .add(valves.of(t).wantedFlow(), Show.L_MIN)
+                  .add(" is more than it gets");
+    }
+    answer.figure(levels.length == 2 ? "close the valve, full" : "close the valve to", cells);
+    if (wanted != null && !valves.allReachable()) {
+      answer.no();
+      answer.mind(
+          "wanted-flow-not-reachable",
+          "the wanted flow is more than the tower gets with the valve open.");
+    }
+  }
+
+  private void minds() {
+    ManifoldFlow low = way.flows(levels[0]);
+    if (!way.isMeasured()) {
+      guess(low);
+    }
+    if (low.status() == OperatingPoint.Status.RUN_OUT
+        || way.flows(levels[levels.length - 1]).status() == OperatingPoint.Status.RUN_OUT) {
+      answer.mind(
+          "run-out",
+          "at or past the end of the printed curve; throttle it, or it runs there where nobody measured.");
+    }
+    for (int t = 0; t < way.towers(); t++) {
+      TowerAt tower = lowest().get(t);
+      if (tower.reaches()
+          && tower.marginShare().isPresent()
+          && tower.marginShare().getAsDouble() < OperatingPoint.USUAL_MARGIN) {
+        answer.mind(
+            "thin-margin",
+            Phrase.of(
+                way.name(t) + ": under 20 % of margin the pump's wear and a little slime decide."));
+      }
+      Film film = tower.film();
+      if (film != null && film.indicationOnly()) {
+        answer.mind(
+            "film-range",
+            "over a film Reynolds number of 1500 its thickness and speed are an indication only.");
+      } else if (film != null && film.rivuletsLikely()) {
+        answer.mind(
+            "rivulets",
+            Phrase.of(way.name(t) + ": so little water runs in rivulets on clean plastic; about ")
+                .add(film.flowForClosedFilm(), Show.L_MIN)
+                .add(" close the film."));
+      }
+    }
+    if (call.hasPlan() && way.plan().root().maybe("hold_up") == null && hasFilm()) {
+      answer.mind(
+          "hold-up",
+          "what drains back is riser and computed film; roots and pots hold more. Pour in, stop, read and see: hold_up.");
+    }
+    whatIf();
+    for (int t = 0; t < way.towers(); t++) {
+      if (lowest().get(t).riser().shorterThanLift()) {
+        answer.mind(
+            "short-pipe",
+            way.name(t) + ": the pipe is shorter than the height it must climb: measure again.");
+      }
+    }
+    if (way.plan().section("pump").yes("check_valve")) {
+      answer.mind(
+          "check-valve",
+          "a check valve leaks in time: look whether the tank takes the riser without it, too.");
+    }
+  }
+
+  /** A measured flow is fitted to the tower as it now stands, and a dry intake pumps nothing. */
+  private void whatIf() {
+    boolean changed = call.has("--lift") || call.has("--bore") || call.has("--length");
+    if (way.isMeasured() && (changed || !call.texts("--set").isEmpty())) {
+      answer.mind(
+          "measured-what-if",
+          "pump.measured belongs to the tower as it was measured; to try another riser or lift, set pump.measured= and pump.derate to what the unchanged plan's derate_pct says.");
+    }
+    Double intake = way.plan().section("tank").maybe("intake");
+    if (call.has("--level") && intake != null && levels[0] < intake) {
+      answer.mind(
+          "dry-intake",
+          Phrase.of("the intake lies at ")
+              .add(intake, Show.MM)
+              .add(": at this level the pump draws air and runs dry, whatever its curve says."));
+    }
+  }
+
+  private void guess(ManifoldFlow low) {
+    Phrase words =
+        Phrase.of().add(way.derate(), Show.PERCENT).add(" of the printed head is a guess; ");
+    if (way.derate() > PumpCurve.USUAL_DERATE_NEW) {
+      words.add("70 to 85 % is usual. ");
+    }
+    ManifoldFlow worn =
+        way.manifold(levels[0]).solve(way.printed().derated(PumpCurve.USUAL_DERATE_WORN));
+    words.add(way.derate() > PumpCurve.USUAL_DERATE_NEW ? "At 70 %: " : "at 70 %: ");
+    for (int t = 0; t < way.towers(); t++) {
+      words
+          .add(t == 0 ? "" : ", ")
+          .add(way.towers() > 1 ? way.name(t) + " " : "")
+          .add(worn.flow(way.riserOf(t)), Show.L_MIN);
+    }
+    answer.mind("derate-guess", words.add("."));
+  }
+
+  private void next() {
+    if (call.hasPlan()) {
+      answer.next(
+          way.isMeasured()
+              ? "leat check " + call.planName()
+              : "fill a bucket from all outlets, stop the watch, then:  leat pump --plan "
+                  + call.planName()
+                  + " --measured \"10 L in 65 s\"");
+    } else {
+      answer.next(
+          "fill a bucket, stop the watch, then the same line with  --measured \"10 L in 65 s\"");
+    }
+  }
+}

@@ -1,0 +1,104 @@
+package leat.command.plans;
+
+import java.util.ArrayList;
+import java.util.List;
+import leat.answer.Answer;
+import leat.answer.Column;
+import leat.cli.Call;
+import leat.cli.Command;
+import leat.cli.CommandErrors;
+import leat.cli.Flag;
+import leat.plan.Plan;
+import leat.plan.PlanShow;
+import leat.plan.Refused;
+
+/** {@code leat plan show}: the values of a plan as leat reads them. */
+public final class PlanShowCommand extends Command {
+  private static final Column KEY = Column.plain("key", "key");
+  private static final Column VALUE = Column.plain("value", "value");
+  private static final Column FROM = Column.plain("from", "from");
+  private static final Column LINE = Column.plain("line", "line");
+
+  @Override
+  public String name() {
+    return "plan show";
+  }
+
+  @Override
+  public String summary() {
+    return "a plan as leat reads it: after anchors, --set and defaults, and where each value is from";
+  }
+
+  @Override
+  public String operands() {
+    return "[PLAN] [KEY...]";
+  }
+
+  @Override
+  public Flag[] flags() {
+    return new Flag[0];
+  }
+
+  @Override
+  public String[] manual() {
+    return new String[] {
+      "Shows the values that commands work with: anchors and merge keys followed, --set laid over, defaults filled in where their section is given. The text is YAML"
+          + " that can be pasted into a plan; a remark behind a value says that it is not the plan's own.",
+      "KEY picks a part: target, pump.derate, towers[0].riser, towers[*].riser.bore. In csv and json, from is plan, --set, default, or nothing; line is the line of the plan."
+    };
+  }
+
+  @Override
+  public String[] examples() {
+    return new String[] {
+      "plan show first-tower.yaml pump",
+      "plan show first-tower.yaml \"towers[*].riser.bore\" --set \"towers[0].riser.bore=16 mm\"",
+      "plan show first-tower.yaml tank --format csv",
+    };
+  }
+
+  @Override
+  public String[] seeAlso() {
+    return new String[] {"leat-plan(5)", "leat-plan-keys(1)"};
+  }
+
+  @Override
+  public Answer answer(Call call) {
+    List<String> keys = new ArrayList<>(call.operands());
+    String name = call.text("--plan");
+    if (name == null && !keys.isEmpty() && (!call.hasPlan() || isPlan(call, keys.get(0)))) {
+      name = keys.remove(0);
+    }
+    if (name == null) {
+      name = call.planName();
+    }
+    if (name == null) {
+      throw new Refused(CommandErrors.neededPlan(this));
+    }
+    Plan plan = call.plan(name);
+    PlanShow show = PlanShow.of(plan, keys);
+    if ("text".equals(call.format().name)) {
+      return Answer.verbatim(show.yaml());
+    }
+    Answer answer = new Answer(KEY, VALUE, FROM, LINE).asList();
+    List<PlanShow.Entry> entries = show.entries();
+    for (int i = 0; i < entries.size(); i++) {
+      PlanShow.Entry entry = entries.get(i);
+      answer
+          .row()
+          .set(KEY, entry.path())
+          .set(VALUE, entry.value())
+          .set(FROM, entry.from())
+          .setAny(LINE, entry.line() == 0 ? null : Integer.valueOf(entry.line()));
+    }
+    return answer;
+  }
+
+  /** With LEAT_PLAN set, a first operand that is a file is still the plan. */
+  private static boolean isPlan(Call call, String operand) {
+    return "-".equals(operand)
+        || call.terminal.file(operand).exists()
+        || operand.endsWith(".yaml")
+        || operand.endsWith(".yml");
+  }
+}

@@ -1,0 +1,347 @@
+package leat.command.run;
+
+import leat.answer.Answer;
+import leat.answer.Column;
+import leat.answer.Phrase;
+import leat.answer.Row;
+import leat.answer.Show;
+import leat.answer.Working;
+import leat.cli.Call;
+import leat.cli.Command;
+import leat.cli.Flag;
+import leat.energy.Backup;
+import leat.energy.Battery;
+import leat.energy.Cautions;
+import leat.energy.Draw;
+import leat.energy.Inverter;
+import leat.energy.Solar;
+import leat.energy.Timetable;
+import leat.energy.Timing;
+import leat.plan.Kind;
+import leat.plan.Plan;
+import leat.plan.Section;
+import leat.quantity.Dimension;
+import leat.quantity.Units;
+import leat.system.BatteryOf;
+import leat.system.DrawOf;
+import leat.system.RunNeeds;
+
+/** {@code leat duty backup}: a battery for a power cut. */
+public final class DutyBackupCommand extends Command {
+  private static final Show WH = Show.of(Units.WH, 3);
+  static final Column HOURS = Column.of("hours_h", "power cut", Show.H);
+  static final Column DRAW = Column.of("average_draw_W", "average draw", Show.W);
+  static final Column PUMP = Column.of("pump_W", "pump's part", Show.W.digits(2));
+  static final Column IDLE = Column.of("inverter_idle_W", "inverter idle", Show.W.digits(2));
+  static final Column OTHERS = Column.of("others_W", "controller and coil", Show.W.digits(2));
+  static final Column ENERGY = Column.of("battery_Wh", "from the battery", WH);
+  static final Column MEAN_A = Column.of("average_A", "average current", Show.A.digits(2));
+  static final Column PUMP_A = Column.of("pump_on_A", "while the pump runs", Show.A.digits(2));
+  static final Column CAPACITY = Column.of("capacity_Ah", "battery to buy", Show.AH);
+  static final Column LASTS = Column.of("lasts_h", "yours lasts", Show.H);
+  static final Column DC_ENERGY = Column.of("dc_battery_Wh", "with a battery pump", WH);
+  static final Column DC_CAPACITY = Column.of("dc_capacity_Ah", "battery then", Show.AH);
+  static final Column DRY =
+      Column.of("dry_limit_min", "roots want water after", Show.MIN.digits(2));
+  static final Column PANEL = Column.of("panel_W", "solar panel", Show.W);
+
+  @Override
+  public String name() {
+    return "duty backup";
+  }
+
+  @Override
+  public String summary() {
+    return "a battery for so many hours without mains, or how long a battery lasts";
+  }
+
+  @Override
+  public Flag[] flags() {
+    return new Flag[] {
+      Flag.of("--hours", "TIME", DutyFlags.TIME, "6 h", "how long the power cut lasts")
+          .sets("backup.hours"),
+      Flag.of("--battery", "VOLTAGE", DutyFlags.VOLTAGE, "12.8 V", "voltage of the battery")
+          .sets("backup.battery"),
+      Flag.of(
+              "--capacity",
+              "CHARGE",
+              Kind.quantity(Dimension.CHARGE),
+              "20 Ah",
+              "capacity of the battery you have")
+          .sets("backup.capacity"),
+      Flag.of(
+              "--chemistry",
+              "WORD",
+              Kind.choice("lithium", "lead"),
+              "lead",
+              "lithium (iron phosphate) or lead")
+          .sets("backup.chemistry"),
+      Flag.of("--depth", "SHARE", DutyFlags.SHARE, "80 %", "share of it that may be taken out")
+          .sets("backup.depth"),
+      Flag.of("--reserve", "SHARE", DutyFlags.SHARE, "25 %", "reserve for age and cold")
+          .sets("backup.reserve"),
+      Flag.of("--inverter", "SHARE", DutyFlags.SHARE, "85 %", "efficiency of the inverter")
+          .sets("backup.inverter"),
+      Flag.of("--idle", "POWER", DutyFlags.POWER, "4 W", "draw of the inverter with nothing on")
+          .sets("backup.idle"),
+      DutyFlags.power(),
+      DutyFlags.run(),
+      DutyFlags.rest(),
+      DutyFlags.controller(),
+      DutyFlags.dc(),
+      Flag.of(
+          "--sun",
+          "HOURS",
+          Kind.quantity(Dimension.TIME_PER_DAY),
+          "3.2 h/d",
+          "peak sun hours of the worst month, for a solar panel that covers every day"),
+    };
+  }
+
+  @Override
+  public String[] manual() {
+    return new String[] {
+      "Tells what the tower draws from a battery during a power cut, and how large the battery must be; with --capacity how long yours lasts (exit code 1 when"
+          + " that is less than --hours). A mains pump runs through an inverter, whose idle draw counts all the time; a pump on direct current (--dc, pump.supply.dc)"
+          + " needs none.",
+      "Of a plan with several timings the busiest counts. Peukert's effect is in the capacity, without a bonus for slow discharge.",
+      "With --sun it sizes a solar panel by the peak sun hours of the worst month (kWh/m2 a day on the panel's plane)."
+    };
+  }
+
+  @Override
+  public String[] examples() {
+    return new String[] {
+      "duty backup --power \"22 W\" --run \"90 s\" --rest \"12 min\" --hours \"8 h\" --battery \"12 V\" --controller \"1 W\" --idle \"3 W\"",
+      "duty backup --plan first-tower.yaml --hours \"6 h\" --battery \"12.8 V\" --capacity \"7 Ah\"",
+    };
+  }
+
+  @Override
+  public String[] seeAlso() {
+    return new String[] {"leat-duty(1)", "leat-duty-cable(1)"};
+  }
+
+  @Override
+  public Answer answer(Call call) {
+    Plan plan = call.plan();
+    if (!call.hasPlan()) {
+      needed(call, plan);
+    }
+    Timetable timetable = DutyLine.timetable(call);
+    Timing timing = timetable.busiest();
+    if (timetable.size() > 1) {
+      plan.taken().note("the busiest timing of the plan");
+    }
+    Section backup = plan.section("backup");
+    Double owned = backup.maybe("capacity");
+    Double hours = backup.maybe("hours");
+    if (hours == null && owned == null) {
+      throw backup.missing("hours");
+    }
+    Battery battery = BatteryOf.of(plan);
+    Draw draw = DrawOf.of(plan);
+    double cut = hours == null ? Units.H.toBase(1) : hours;
+    Backup need = Backup.of(timing, draw, BatteryOf.inverter(plan), battery, cut);
+    Double lasts =
+        owned == null
+            ? null
+            : Double.valueOf(battery.lastsS(need.meanW(), BatteryOf.coulombs(owned)));
+    if (hours == null) {
+      need = Backup.of(timing, draw, BatteryOf.inverter(plan), battery, lasts);
+    }
+    return answer(call, battery, need, hours, lasts, timing);
+  }
+
+  private static void needed(Call call, Plan plan) {
+    if (!plan.section("pump").has("power")) {
+      throw call.needs("--power");
+    }
+    if (!plan.section("backup").has("battery")) {
+      throw call.needs("--battery");
+    }
+    if (!plan.section("backup").has("hours") && !plan.section("backup").has("capacity")) {
+      throw call.needs("--hours");
+    }
+  }
+
+  private Answer answer(
+      Call call, Battery battery, Backup need, Double hours, Double lasts, Timing timing) {
+    Plan plan = call.plan();
+    boolean direct = DrawOf.isDirect(plan);
+    Backup other =
+        direct
+            ? null
+            : Backup.of(timing, DrawOf.of(plan), Inverter.none(), battery, need.seconds());
+    Answer answer =
+        new Answer(
+            HOURS,
+            DRAW,
+            PUMP,
+            IDLE,
+            OTHERS,
+            ENERGY,
+            MEAN_A,
+            PUMP_A,
+            CAPACITY,
+            LASTS,
+            DC_ENERGY,
+            DC_CAPACITY,
+            DRY,
+            PANEL);
+    Row row =
+        answer
+            .row()
+            .set(HOURS, hours)
+            .set(DRAW, need.meanW())
+            .set(PUMP, need.pumpMeanW())
+            .set(IDLE, need.inverterIdleW())
+            .set(OTHERS, need.othersMeanW())
+            .set(ENERGY, need.energyJ())
+            .set(MEAN_A, need.meanA())
+            .set(PUMP_A, need.pumpOnA())
+            .set(CAPACITY, BatteryOf.ampereHours(need.capacityPeukertC()))
+            .set(LASTS, lasts)
+            .set(DRY, RunNeeds.dryDay(plan))
+            .set(PANEL, panel(call, need));
+    if (other != null) {
+      row.set(DC_ENERGY, other.energyJ())
+          .set(DC_CAPACITY, BatteryOf.ampereHours(other.capacityPeukertC()));
+    }
+    answer.sentence(sentence(need, hours, lasts, plan));
+    figures(answer, row, need, other);
+    working(answer, battery, need);
+    call.withTaken(answer);
+    minds(answer, plan, need, direct);
+    if (lasts != null && hours != null && lasts < hours) {
+      answer.no();
+    }
+    return answer;
+  }
+
+  private static Double panel(Call call, Backup need) {
+    Double sun = call.above0("--sun");
+    if (sun == null) {
+      return null;
+    }
+    call.plan().taken().note("panel, wires and charger give 70 %");
+    return Solar.panelW(
+        need.dayJ(),
+        Units.H_D.fromBase(sun),
+        Solar.USUAL_PERFORMANCE,
+        BatteryOf.efficiency(call.plan()));
+  }
+
+  private static Phrase sentence(Backup need, Double hours, Double lasts, Plan plan) {
+    if (lasts == null) {
+      return Phrase.of(plan.section("backup").typed("hours"))
+          .add(" without mains need ")
+          .add(need.energyJ(), WH)
+          .add(": a ")
+          .add(plan.section("backup").typed("battery"))
+          .add(" battery of ")
+          .add(BatteryOf.ampereHours(need.capacityPeukertC()), Show.AH.digits(2))
+          .add(".");
+    }
+    Phrase words =
+        Phrase.of("Your battery of ")
+            .add(plan.section("backup").typed("capacity"))
+            .add(" lasts ")
+            .add(lasts, Show.H.digits(2));
+    if (hours == null) {
+      return words.add(".");
+    }
+    return lasts >= hours
+        ? words.add(": enough for ").add(plan.section("backup").typed("hours")).add(".")
+        : words
+            .add(", not ")
+            .add(plan.section("backup").typed("hours"))
+            .add(": that takes ")
+            .add(BatteryOf.ampereHours(need.capacityPeukertC()), Show.AH.digits(2))
+            .add(".");
+  }
+
+  private static void figures(Answer answer, Row row, Backup need, Backup other) {
+    answer.figure(row, DRAW, most(need));
+    answer.figure(row, ENERGY);
+    answer.figure(row, PUMP_A, Phrase.of("size wire and fuse for this"));
+    answer.figure(row, CAPACITY, Phrase.of("reserve and depth counted"));
+    if (row.get(LASTS) != null) {
+      answer.figure(row, LASTS);
+    }
+    if (other != null) {
+      answer.figure(
+          DC_ENERGY.label(),
+          Phrase.of(other.energyJ(), WH),
+          Phrase.of(BatteryOf.ampereHours(other.capacityPeukertC()), Show.AH.digits(2))
+              .add(", no inverter"));
+    }
+    if (row.get(PANEL) != null) {
+      answer.figure(row, PANEL, Phrase.of("for a whole day, every day, in that sun"));
+    }
+    answer.figure(
+        row, DRY, Phrase.of("by day, about; so a cut may last that long with no battery"));
+  }
+
+  private static Phrase most(Backup need) {
+    switch (need.largestPart()) {
+      case INVERTER_IDLE:
+        return Phrase.of("the inverter's idle ")
+            .add(need.inverterIdleW(), Show.W.digits(2))
+            .add(" is the most of it");
+      case CONTROLLER_AND_COIL:
+        return Phrase.of("controller and coil are the most of it");
+      default:
+        return Phrase.of("the pump is the most of it");
+    }
+  }
+
+  private static void minds(Answer answer, Plan plan, Backup need, boolean direct) {
+    answer.mind("battery", Cautions.BATTERY);
+    if (!direct) {
+      answer.mind("mains", Cautions.MAINS);
+    }
+    answer.mind(
+        "mean-current",
+        Phrase.of("counted at the mean current; pulses of ")
+            .add(need.pumpOnA(), Show.A.digits(2))
+            .add(" tire a battery more, so this is the hopeful side."));
+    if (!direct) {
+      answer.next(
+          "leat duty backup ... --dc \""
+              + plan.section("backup").typed("battery")
+              + "\"   with a pump on the battery itself; then leat duty cable");
+    }
+  }
+
+  private static void working(Answer answer, Battery battery, Backup need) {
+    answer.working(
+        Working.of(
+            "average draw",
+            "W = P s/efficiency + inverter idle + controller + coil",
+            Phrase.of("pump ")
+                .add(need.pumpMeanW(), Show.W)
+                .add(", idle ")
+                .add(need.inverterIdleW(), Show.W)
+                .add(", others ")
+                .add(need.othersMeanW(), Show.W),
+            need.meanW(),
+            Show.W.digits(4),
+            "any",
+            "energy balance"));
+    answer.working(
+        Working.of(
+            "capacity",
+            "Ah = W h/(U depth) (1 + reserve), or Peukert's where that is more",
+            Phrase.of("U = ")
+                .add(battery.volts(), Show.V)
+                .add(", depth ")
+                .add(battery.depth(), Show.PERCENT)
+                .add(", reserve ")
+                .add(battery.reserve(), Show.PERCENT),
+            BatteryOf.ampereHours(need.capacityPeukertC()),
+            Show.AH.digits(4),
+            "no bonus for slow discharge",
+            "charge balance; W. Peukert's law"));
+  }
+}

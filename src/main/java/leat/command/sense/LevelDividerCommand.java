@@ -1,0 +1,353 @@
+package leat.command.sense;
+
+import java.util.List;
+import leat.answer.Answer;
+import leat.answer.Column;
+import leat.answer.Phrase;
+import leat.answer.Show;
+import leat.answer.Working;
+import leat.cli.Call;
+import leat.cli.Command;
+import leat.cli.Flag;
+import leat.level.Divider;
+import leat.level.DividerDesign;
+import leat.level.ESeries;
+import leat.level.Staircase;
+import leat.plan.Kind;
+import leat.plan.Section;
+import leat.quantity.Dimension;
+import leat.quantity.Units;
+import leat.system.SenderOf;
+
+/** {@code leat level divider}: the fixed resistor that parts the sender's steps best at an ADC. */
+public final class LevelDividerCommand extends Command {
+  /** What a controller's pin feeds without harm, A; common practice, no source. */
+  private static final double PIN_CURRENT = 0.0101;
+
+  static final Show MA = Show.of(Units.MA, 3);
+  static final Show MW = Show.of(Units.MW, 3);
+  static final Column OHM = Column.of("step_ohm", "step", LevelColumns.OHM);
+  static final Column COUNTS = Column.plain("counts", "counts");
+  static final Column LOW = Column.plain("counts_low", "at least");
+  static final Column HIGH = Column.plain("counts_high", "at most");
+  static final Column MISREAD = Column.of("misread_ohm", "may be off by", Show.OHM);
+  static final Column APART = Column.plain("apart", "told from next");
+  static final Column BLIND = Column.plain("blind", "blind");
+  static final Column CURRENT = Column.of("current_mA", "current", MA);
+  static final Column POWER = Column.of("power_mW", "heat", MW);
+  static final Column RESISTOR = Column.of("resistor_ohm", "fixed resistor", LevelColumns.OHM);
+  static final Column GAP = Column.number("smallest_gap_counts", "closest two", 3);
+
+  static final Kind OHMS = Kind.quantity(Dimension.RESISTANCE);
+
+  @Override
+  public String name() {
+    return "level divider";
+  }
+
+  @Override
+  public String summary() {
+    return "fixed resistor that parts the sender's steps best at an ADC";
+  }
+
+  @Override
+  public Flag[] flags() {
+    return new Flag[] {
+      Flag.of("--ohm", "OHM", OHMS, "27 ohm", "a step of the sender, when no plan has them")
+          .repeatable(),
+      Flag.of(
+              "--supply",
+              "VOLTAGE",
+              Kind.quantity(Dimension.VOLTAGE),
+              "3.3 V",
+              "supply of the divider")
+          .sets("sender.divider.supply"),
+      Flag.of(
+              "--reference",
+              "VOLTAGE",
+              Kind.quantity(Dimension.VOLTAGE),
+              "3.3 V",
+              "reference of the ADC; the supply unless said")
+          .sets("sender.divider.reference"),
+      Flag.of("--bits", "N", Kind.COUNT, "12", "bits of the ADC").sets("sender.divider.bits"),
+      Flag.of(
+              "--sender-side",
+              "SIDE",
+              Kind.choice("low", "high"),
+              "low",
+              "low: the sender goes to ground; high: to the supply")
+          .sets("sender.divider.sender_side"),
+      Flag.of("--resistor", "OHM", OHMS, "180 ohm", "judges this resistor instead of choosing one"),
+      Flag.of(
+          "--series",
+          "SERIES",
+          Kind.choice("E6", "E12", "E24", "E48", "E96", "any"),
+          "E24",
+          "values you can buy; E24 unless said"),
+      Flag.of(
+          "--max-current",
+          "CURRENT",
+          Kind.quantity(Dimension.CURRENT),
+          "10 mA",
+          "greatest current wanted in the sender"),
+      Flag.of("--adc-error", "COUNTS", Kind.NUMBER, "3", "error of the ADC in counts")
+          .sets("sender.divider.adc_error"),
+      share("--resistor-tolerance", "tolerance of the fixed resistor", "resistor_tolerance"),
+      share("--supply-tolerance", "tolerance of the supply", "supply_tolerance"),
+      share("--reference-tolerance", "tolerance of the ADC's reference", "reference_tolerance"),
+      Flag.of("--blind", "COUNTS", Kind.COUNT, "100", "counts near 0 that the ADC cannot read")
+          .sets("sender.divider.blind"),
+      Flag.of("--lead", "OHM", OHMS, "0.5 ohm", "resistance of the lead, there and back")
+          .sets("sender.lead"),
+      Flag.of(
+              "--tolerance",
+              "SHARE",
+              Kind.quantity(Dimension.SHARE),
+              "1 %",
+              "tolerance of the sender's resistors")
+          .sets("sender.tolerance"),
+    };
+  }
+
+  private static Flag share(String name, String meaning, String key) {
+    return Flag.of(name, "SHARE", Kind.quantity(Dimension.SHARE), "5 %", meaning)
+        .sets("sender.divider." + key);
+  }
+
+  @Override
+  public String[] manual() {
+    return new String[] {
+      "Chooses the fixed resistor of a voltage divider so that the two steps that lie closest at the ADC lie as far apart as can be, within the ADC's range and"
+          + " a greatest current, then tells what counts each step gives: nominal, and with resistors, supply, reference and ADC all off the worst way.",
+      "The peak is flat: the next value of a series costs next to nothing. Reference and supply from one source (ratiometric) make both tolerances cancel."
+    };
+  }
+
+  @Override
+  public String[] examples() {
+    return new String[] {
+      "level divider --plan sender-tub.yaml",
+      "level divider --plan sender-tub.yaml --resistor \"1 kohm\" --format csv",
+      "level divider --ohm \"10 ohm\" --ohm \"95 ohm\" --ohm \"180 ohm\" --supply \"5 V\" --reference \"1.1 V\" --bits 10 --max-current \"20 mA\"",
+    };
+  }
+
+  @Override
+  public String[] seeAlso() {
+    return new String[] {"leat-level(1)", "leat-level-table(1)"};
+  }
+
+  @Override
+  public Answer answer(Call call) {
+    Section sender = call.plan().section("sender");
+    double[] ohms = ohms(call);
+    double lead = sender.get("lead");
+    double tolerance = sender.get("tolerance");
+    int blind = sender.section("divider").count("blind");
+    Double own = call.above0("--resistor");
+    DividerDesign design;
+    if (own != null) {
+      design = DividerDesign.of(SenderOf.divider(sender, own), ohms, lead, tolerance, blind);
+    } else {
+      design =
+          DividerDesign.best(
+              SenderOf.divider(sender, 1),
+              ohms,
+              lead,
+              tolerance,
+              call.above0("--max-current"),
+              series(call, sender),
+              blind);
+    }
+    Answer answer =
+        new Answer(OHM, COUNTS, LOW, HIGH, MISREAD, APART, BLIND, CURRENT, POWER, RESISTOR, GAP)
+            .asList();
+    rows(answer, design);
+    sentence(answer, design, own != null);
+    compare(answer, sender, design, ohms, lead, tolerance, blind, own != null);
+    answer.table(OHM, COUNTS, LOW, HIGH, MISREAD, CURRENT, POWER);
+    call.withTaken(answer);
+    minds(answer, design, blind);
+    if (!design.divider().ratiometric() && !sender.section("divider").has("reference_tolerance")) {
+      answer.mind(
+          "own-reference",
+          "an ADC's own reference may be off by 5 to 10 %: say so with --reference-tolerance, or feed divider and reference from one supply.");
+    }
+    working(answer, design);
+    return next(call, answer, design, own != null);
+  }
+
+  private static double[] ohms(Call call) {
+    List<Object> given = call.values("--ohm");
+    if (given.isEmpty()) {
+      Staircase stairs = SenderOf.staircase(call.plan());
+      double[] ohms = new double[stairs.size()];
+      for (int i = 0; i < ohms.length; i++) {
+        ohms[i] = stairs.ohm(i);
+      }
+      return ohms;
+    }
+    double[] ohms = new double[given.size()];
+    for (int i = 0; i < ohms.length; i++) {
+      ohms[i] = (Double) given.get(i);
+    }
+    return ohms;
+  }
+
+  private static ESeries series(Call call, Section sender) {
+    String word = call.text("--series");
+    if (word == null) {
+      sender.took("E24 resistors");
+      return ESeries.E24;
+    }
+    return "any".equals(word) ? null : LevelLadderCommand.series(word);
+  }
+
+  private static void rows(Answer answer, DividerDesign design) {
+    for (int i = 0; i < design.steps().length; i++) {
+      Divider.Step step = design.steps()[i];
+      answer
+          .row()
+          .set(OHM, step.ohm())
+          .set(COUNTS, step.code())
+          .set(LOW, step.codeLow())
+          .set(HIGH, step.codeHigh())
+          .set(MISREAD, step.misread())
+          .set(BLIND, step.blind())
+          .set(CURRENT, step.current())
+          .set(POWER, step.power())
+          .set(RESISTOR, design.divider().fixed())
+          .set(GAP, design.gap());
+      if (i + 1 < design.steps().length) {
+        answer.row(i).set(APART, design.apart()[i]);
+      }
+    }
+  }
+
+  private static void sentence(Answer answer, DividerDesign design, boolean own) {
+    Phrase words =
+        Phrase.of(own ? "With " : "Take ")
+            .add(design.divider().fixed(), LevelColumns.OHM)
+            .add(own ? " the closest two steps, " : ": the closest two steps, ")
+            .addBare(design.gapLow(), LevelColumns.OHM)
+            .add(" and ")
+            .add(design.gapHigh(), LevelColumns.OHM)
+            .add(", lie ")
+            .number(design.gap(), 2)
+            .add(" counts apart; ");
+    answer.sentence(
+        words.add(
+            design.allApart()
+                ? "every step can be told from the next, at the worst."
+                : "not every step can be told from the next, at the worst."));
+  }
+
+  private static void compare(
+      Answer answer,
+      Section sender,
+      DividerDesign design,
+      double[] ohms,
+      double lead,
+      double tolerance,
+      int blind,
+      boolean own) {
+    Double planned = sender.section("divider").maybe("resistor");
+    if (planned != null && planned != design.divider().fixed() && !own) {
+      DividerDesign yours =
+          DividerDesign.of(SenderOf.divider(sender, planned), ohms, lead, tolerance, blind);
+      answer.figure(
+          "the plan's resistor",
+          Phrase.of(planned, LevelColumns.OHM),
+          Phrase.of("").number(yours.gap(), 2).add(" counts apart"));
+    }
+    answer.figure(
+        "in the sender",
+        Phrase.of("up to ").add(design.greatestCurrent(), MA),
+        Phrase.of("up to ").add(design.greatestPower(), MW).add(" of heat"));
+  }
+
+  private static void minds(Answer answer, DividerDesign design, int blind) {
+    if (!design.allApart()) {
+      Phrase pairs = Phrase.of("these can be taken for each other:");
+      for (int i = 0; i < design.apart().length; i++) {
+        if (!design.apart()[i]) {
+          pairs
+              .add(" ")
+              .addBare(design.steps()[i].ohm(), LevelColumns.OHM)
+              .add(" and ")
+              .add(design.steps()[i + 1].ohm(), LevelColumns.OHM)
+              .add(";");
+        }
+      }
+      answer.mind(
+          "not-apart",
+          pairs.add(
+              design.divider().ratiometric()
+                  ? " more bits, closer resistors or fewer steps part them."
+                  : " feed the divider from the ADC's own reference, so that both tolerances cancel."));
+    }
+    boolean inBlind = false;
+    for (int i = 0; i < design.steps().length; i++) {
+      inBlind |= design.steps()[i].blind();
+    }
+    if (inBlind) {
+      answer.mind(
+          "blind",
+          Phrase.of("a step falls under the ")
+              .count(blind)
+              .add(" counts that the ADC cannot read: put the sender on the other side."));
+    }
+    if (design.greatestCurrent() > PIN_CURRENT) {
+      answer.mind(
+          "pin-current",
+          Phrase.of()
+              .add(design.greatestCurrent(), MA)
+              .add(
+                  " is more than a controller's pin should feed: take it from the supply through a transistor, or ask with --max-current \"10 mA\"."));
+    }
+    answer.mind(
+        "power-while-reading",
+        "switch the divider on only while you read: less heat in the float's stem and less electrolysis at a wet plug. 100 nF across the sender and the median of some readings quieten it.");
+    answer.mind(
+        "shared-earth",
+        "the sender's wires hang in the same water as a mains pump: an isolated low-voltage supply, a residual-current device, and the local code decide. Unplug the pump before you reach in.");
+  }
+
+  private static void working(Answer answer, DividerDesign design) {
+    Divider d = design.divider();
+    answer.working(
+        Working.number(
+            "gap of the closest two steps",
+            "gap = 2^N (Vs/Vref) Rf (b - a)/((Rf + a)(Rf + b))",
+            Phrase.of("Rf = ")
+                .add(d.fixed(), LevelColumns.OHM)
+                .add(", a = ")
+                .add(design.gapLow(), LevelColumns.OHM)
+                .add(", b = ")
+                .add(design.gapHigh(), LevelColumns.OHM)
+                .add(", lead on top; N = ")
+                .count(d.bits())
+                .add(", Vs = ")
+                .add(d.supply(), Show.V)
+                .add(", Vref = ")
+                .add(d.reference(), Show.V),
+            design.gap(),
+            4,
+            "counts of a linear ADC, first transition at half a count",
+            "Ohm's law"));
+  }
+
+  private static Answer next(Call call, Answer answer, DividerDesign design, boolean own) {
+    String plan = call.hasPlan() ? " --plan " + call.planName() : "";
+    if (own || !call.hasPlan()) {
+      return answer.next(
+          "leat level table --plan P --c   the counts as an array for your controller");
+    }
+    return answer.next(
+        "leat level table"
+            + plan
+            + " --set \"sender.divider.resistor="
+            + leat.quantity.NumberText.shortest(design.divider().fixed())
+            + " ohm\" --c   the counts as an array for your controller");
+  }
+}

@@ -1,0 +1,179 @@
+package leat.command.sense;
+
+import java.util.List;
+import leat.answer.Answer;
+import leat.answer.Column;
+import leat.answer.Phrase;
+import leat.answer.Row;
+import leat.cli.Call;
+import leat.cli.Command;
+import leat.cli.Flag;
+import leat.level.Divider;
+import leat.level.LookupTable;
+import leat.level.Motion;
+import leat.level.Sender;
+import leat.plan.Kind;
+import leat.plan.Plan;
+import leat.plan.Section;
+import leat.quantity.Dimension;
+import leat.system.SenderOf;
+
+/** {@code leat level table}: the lookup table for a controller. */
+public final class LevelTableCommand extends Command {
+  static final Column FROM = Column.of("from_ohm", "from", LevelColumns.OHM);
+  static final Column TO = Column.of("below_ohm", "to below", LevelColumns.OHM);
+  static final Column FROM_COUNTS = Column.plain("from_counts", "from counts");
+  static final Column TO_COUNTS = Column.plain("to_counts", "to counts");
+  static final Column AT = Column.of("measured_ohm", "reading", LevelColumns.OHM);
+  static final Column COUNTS = Column.plain("counts", "counts");
+
+  @Override
+  public String name() {
+    return "level table";
+  }
+
+  @Override
+  public String summary() {
+    return "lookup table of the sender for a controller: csv, json or a C array";
+  }
+
+  @Override
+  public Flag[] flags() {
+    return new Flag[] {
+      Flag.of(
+          "--every",
+          "OHM",
+          Kind.quantity(Dimension.RESISTANCE),
+          "5 ohm",
+          "a row every so many ohms, interpolated: smooth for a display, no finer than the steps"),
+      Flag.on("--c", "a C array for a microcontroller"),
+      LevelColumns.MOTION,
+    };
+  }
+
+  @Override
+  public String[] manual() {
+    return new String[] {
+      "Prints every stretch of readings that means one thing, in order of ohms and without gaps: from, to below, status, the band of levels and litres. The"
+          + " ohms are those of the meter, lead included. With sender.divider in the plan it gives the counts of the ADC too, first and last; a stretch into"
+          + " which no count falls has none.",
+      "--c prints it as an array of C with a search function, in counts when the plan has a divider, else in ohms. --every makes an interpolated table at even"
+          + " ohms; it looks finer and is not."
+    };
+  }
+
+  @Override
+  public String[] examples() {
+    return new String[] {
+      "level table --plan sender-tub.yaml",
+      "level table --plan sender-tub.yaml --format csv",
+      "level table --plan sender-tub.yaml --c",
+      "level table --plan sender-tub.yaml --every \"20 ohm\" --format csv",
+    };
+  }
+
+  @Override
+  public String[] seeAlso() {
+    return new String[] {"leat-level(1)", "leat-level-divider(1)"};
+  }
+
+  @Override
+  public Answer answer(Call call) {
+    Plan plan = call.plan();
+    Section section = plan.section("sender");
+    Sender sender = SenderOf.of(plan);
+    Divider divider = SenderOf.hasDivider(section) ? SenderOf.divider(section) : null;
+    Motion motion = LevelColumns.motion(call);
+    if (call.has("--every")) {
+      return interpolated(call, sender, divider, motion);
+    }
+    List<LookupTable.Row> rows = LookupTable.of(sender, divider, motion);
+    if (call.has("--c")) {
+      return Answer.verbatim(
+          new LevelArray(rows, divider, call.hasPlan() ? call.planName() : "flags").text());
+    }
+    return stretches(call, rows, divider);
+  }
+
+  private static Answer stretches(Call call, List<LookupTable.Row> rows, Divider divider) {
+    Answer answer =
+        new Answer(
+                FROM,
+                TO,
+                FROM_COUNTS,
+                TO_COUNTS,
+                LevelColumns.STATUS,
+                LevelColumns.LEVEL_LOW,
+                LevelColumns.LEVEL_HIGH,
+                LevelColumns.VOLUME,
+                LevelColumns.VOLUME_LOW,
+                LevelColumns.VOLUME_HIGH,
+                LevelColumns.FULL)
+            .asList();
+    for (int i = 0; i < rows.size(); i++) {
+      LookupTable.Row stretch = rows.get(i);
+      Row row = answer.row().set(FROM, stretch.ohmFrom()).set(TO, stretch.ohmTo());
+      if (stretch.countsFrom() >= 0) {
+        row.set(FROM_COUNTS, stretch.countsFrom()).set(TO_COUNTS, stretch.countsTo());
+      }
+      LevelColumns.fillBand(row, stretch.reading());
+    }
+    answer.sentence(
+        Phrase.of()
+            .count(rows.size())
+            .add(" stretches of readings, each with what it says of the tank."));
+    if (divider == null) {
+      answer.table(
+          FROM, TO, LevelColumns.STATUS, LevelColumns.VOLUME_LOW, LevelColumns.VOLUME_HIGH);
+    } else {
+      answer.table(
+          FROM,
+          TO,
+          FROM_COUNTS,
+          TO_COUNTS,
+          LevelColumns.STATUS,
+          LevelColumns.VOLUME_LOW,
+          LevelColumns.VOLUME_HIGH);
+    }
+    call.withTaken(answer);
+    return next(call, answer, divider);
+  }
+
+  private static Answer next(Call call, Answer answer, Divider divider) {
+    if (divider == null) {
+      answer.mind(
+          "no-counts", "in ohms only: sender.divider in the plan gives the counts of your ADC.");
+    }
+    return answer.next(
+        "leat level table"
+            + (call.hasPlan() ? " --plan " + call.planName() : "")
+            + " --c -o level_table.h   the same as a C array");
+  }
+
+  private static Answer interpolated(Call call, Sender sender, Divider divider, Motion motion) {
+    Answer answer =
+        new Answer(
+                AT, COUNTS, LevelColumns.VOLUME, LevelColumns.VOLUME_LOW, LevelColumns.VOLUME_HIGH)
+            .asList();
+    List<LookupTable.Point> points =
+        LookupTable.interpolated(sender, divider, motion, call.above0("--every"));
+    for (int i = 0; i < points.size(); i++) {
+      LookupTable.Point point = points.get(i);
+      Row row = answer.row().set(AT, point.ohm());
+      if (point.counts() >= 0) {
+        row.set(COUNTS, point.counts());
+      }
+      row.set(LevelColumns.VOLUME, point.volume())
+          .set(LevelColumns.VOLUME_LOW, point.volumeLow())
+          .set(LevelColumns.VOLUME_HIGH, point.volumeHigh());
+    }
+    answer.sentence(
+        Phrase.of().count(points.size()).add(" rows, straight between the middles of the steps."));
+    answer.table(
+        AT, COUNTS, LevelColumns.VOLUME, LevelColumns.VOLUME_LOW, LevelColumns.VOLUME_HIGH);
+    call.withTaken(answer);
+    return answer.mind(
+        "interpolated",
+        "it looks finer than the sender is; the band beside each row is what is known.");
+  }
+}

@@ -1,0 +1,249 @@
+package leat.solution.tank;
+
+import leat.solution.Limits;
+
+/**
+ * What to drain and what to pour so that a tank ends full at the target EC: a closed balance of
+ * volume and salt.
+ *
+ * <pre>
+ * K + W + m = F      e K + w W + Q m = t F      D = V - K; D, W, m at least 0; D least
+ * m = (F (t - w) - K (e - w)) / (Q - w)         W = F - K - m
+ * m at least 0:  K (e - w) at most F (t - w)    W at least 0:  K (Q - e) at most F (Q - t)
+ * </pre>
+ *
+ * V volume and e its EC, F full, t target, w the water's EC, Q the EC litres of a litre of
+ * concentrate, K what is kept, D drained, W water, m concentrate in litres. The largest K in [0, V]
+ * that meets both inequalities is taken. Order of work: drain, then water, then concentrate; the
+ * final volume is full exactly and never more on the way.
+ *
+ * <p>EC is at 25 C and taken to mix in proportion to volume: good to a few per cent below 3 mS/cm,
+ * high above; the range is {@link #VALID}.
+ *
+ * <p>Source: mass balance. Check values: solution-topup.csv (linear programming agrees).
+ */
+public final class Topup {
+  /** Where mixing by volume is good to a few per cent (common practice). */
+  public static final leat.numeric.Validity VALID =
+      leat.numeric.Validity.of("EC mS/cm", 0, 3).and("target mS/cm", 0, 3);
+
+  /** EC of rain when nothing better is known, mS/cm (common practice). */
+  public static final double RAIN_EC_MS_CM = 0.02;
+
+  /** A drain under this volume is "take out a cup first", L. */
+  public static final double CUP_L = 0.2;
+
+  /** Water alone that comes within this share of the target is a fair answer (common practice). */
+  public static final double CLOSE_ENOUGH = 0.05;
+
+  private static final double ROUNDING = 1e-13;
+  private static final double SAME_EC = 1e-14;
+
+  /** More rain than a gauge ever showed in a day, m: the record is 1.8 (La Reunion, 1966). */
+  private static final double MOST_RAIN_M = 2;
+
+  private Topup() {}
+
+  /** Whether the target can be met with the tank full. */
+  public enum Status {
+    /** There is an answer. */
+    REACHED("reached"),
+    /** The water is stronger than the target and too little weak solution is there to thin it. */
+    WATER_TOO_STRONG("water-too-strong"),
+    /** The concentrate is no stronger than the target and the tank is not above it. */
+    CONCENTRATE_TOO_WEAK("concentrate-too-weak");
+
+    /** The status as it is printed. */
+    public final String word;
+
+    Status(String word) {
+      this.word = word;
+    }
+  }
+
+  /**
+   * The answer. Where the target cannot be met the amounts and the final figures are null and the
+   * nearest EC is filled; where it can, the other way round.
+   *
+   * @param status whether there is an answer
+   * @param afterRainL the volume after rain and overflow, L
+   * @param afterRainEcMsCm its EC, mS/cm; 0 for an empty tank
+   * @param rainOverflowL what ran over the full mark while it rained, at the mixed EC, L
+   * @param drainL to take out first, L
+   * @param waterL to pour next, L
+   * @param concentrateMl to pour last, all parts together, mL
+   * @param finalVolumeL the volume then, L: full
+   * @param finalEcMsCm the EC then, by the balance, mS/cm
+   * @param nearestEcMsCm the nearest EC a full tank can have, mS/cm
+   * @param plainWaterEcMsCm the EC if only water were filled in up to full, mS/cm
+   * @param plainWaterClose whether that is within 5 % of the target
+   * @param overFull whether the tank holds more than full before anything is done
+   */
+  public record Answer(
+      Status status,
+      double afterRainL,
+      double afterRainEcMsCm,
+      double rainOverflowL,
+      Double drainL,
+      Double waterL,
+      Double concentrateMl,
+      Double finalVolumeL,
+      Double finalEcMsCm,
+      Double nearestEcMsCm,
+      double plainWaterEcMsCm,
+      boolean plainWaterClose,
+      boolean overFull) {
+    /** Whether the target is met. */
+    public boolean reached() {
+      return status == Status.REACHED;
+    }
+
+    /** Whether what is to be drained is only a cup: more than 0, less than 0.2 L. */
+    public boolean drainsACup() {
+      return drainL != null && drainL > 0 && drainL < CUP_L;
+    }
+  }
+
+  /**
+   * Solves the balance.
+   *
+   * @param ask the question
+   * @return the answer, with the least drained
+   */
+  public static Answer solve(TopupAsk ask) {
+    double full = ask.fullL();
+    double mixed = ask.volumeL() + ask.rainL();
+    double v = Math.max(ask.volumeL(), Math.min(mixed, full));
+    double e = ecAfterRain(ask, mixed);
+    double w = ask.waterEcMsCm();
+    double q = ask.feed().strengthMsCm();
+    double room = full * above(ask.targetMsCm(), w);
+    double[] kept = {0, v};
+    boolean possible =
+        narrow(kept, above(e, w), room)
+            & narrow(kept, above(q, e), full * above(q, ask.targetMsCm()));
+    if (!possible || kept[0] > kept[1] + ROUNDING * full) {
+      return refusal(ask, v, e, mixed - v);
+    }
+    double k = v - kept[1] <= ROUNDING * full && v <= full ? v : Math.min(kept[1], full);
+    double m = Math.min(Math.max(0, (room - k * above(e, w)) / (q - w)), full - k);
+    double water = full - k - m;
+    if (water < ROUNDING * full) {
+      water = 0;
+      m = full - k;
+    }
+    double ec = (e * k + w * water + q * m) / full;
+    return answer(ask, v, e, mixed - v, v - k, water, 1000 * m, full, ec, null);
+  }
+
+  private static double ecAfterRain(TopupAsk ask, double mixed) {
+    if (mixed <= 0) {
+      return 0;
+    }
+    if (ask.rainL() <= 0) {
+      return ask.ecMsCm();
+    }
+    return (ask.ecMsCm() * ask.volumeL() + ask.rainEcMsCm() * ask.rainL()) / mixed;
+  }
+
+  /** a - b, and 0 when they differ by rounding only. */
+  private static double above(double a, double b) {
+    double difference = a - b;
+    return Math.abs(difference) <= SAME_EC * Math.max(a, b) ? 0 : difference;
+  }
+
+  /** Narrows low and high so that factor x K is at most limit; false when no K can. */
+  private static boolean narrow(double[] kept, double factor, double limit) {
+    if (factor > 0) {
+      kept[1] = Math.min(kept[1], limit / factor);
+    } else if (factor < 0) {
+      kept[0] = Math.max(kept[0], limit / factor);
+    } else {
+      return limit >= 0;
+    }
+    return true;
+  }
+
+  private static Answer refusal(TopupAsk ask, double v, double e, double overflow) {
+    double full = ask.fullL();
+    double most = Math.min(v, full);
+    double w = ask.waterEcMsCm();
+    double q = ask.feed().strengthMsCm();
+    double nearest =
+        ask.targetMsCm() < w
+            ? (e >= w ? w : (e * most + w * (full - most)) / full)
+            : (e <= q ? q : (e * most + q * (full - most)) / full);
+    return answer(ask, v, e, overflow, null, null, null, null, null, nearest);
+  }
+
+  private static Answer answer(
+      TopupAsk ask,
+      double v,
+      double e,
+      double overflow,
+      Double drain,
+      Double water,
+      Double concentrate,
+      Double volume,
+      Double ec,
+      Double nearest) {
+    double plain = plainWaterEc(v, e, ask.fullL(), ask.waterEcMsCm());
+    Status status =
+        nearest == null
+            ? Status.REACHED
+            : ask.targetMsCm() < ask.waterEcMsCm()
+                ? Status.WATER_TOO_STRONG
+                : Status.CONCENTRATE_TOO_WEAK;
+    return new Answer(
+        status,
+        v,
+        e,
+        overflow,
+        drain,
+        water,
+        concentrate,
+        volume,
+        ec,
+        nearest,
+        plain,
+        Math.abs(plain - ask.targetMsCm()) <= CLOSE_ENOUGH * ask.targetMsCm(),
+        ask.volumeL() > ask.fullL());
+  }
+
+  /**
+   * Rain that falls into a tank.
+   *
+   * @param areaM2 area that catches rain into the tank, m2
+   * @param depthM rain as a gauge shows it, m
+   * @return what has fallen in, L
+   * @throws leat.numeric.Impossible if one is negative, or the depth is over 2 m
+   */
+  public static double rainfallL(double areaM2, double depthM) {
+    leat.numeric.Impossible.ifNegative("rain-area", areaM2);
+    leat.numeric.Impossible.unlessWithin(
+        "rainfall", depthM, 0, MOST_RAIN_M, "no rain gauge shows more than 2 m");
+    return Limits.volume("rain", 1000 * areaM2 * depthM);
+  }
+
+  /**
+   * EC of a tank filled up with water alone.
+   *
+   * @param volumeL what it holds, L
+   * @param ecMsCm its EC, mS/cm
+   * @param fullL the full mark, L; a tank that is full takes no water
+   * @param waterEcMsCm the water's EC, mS/cm
+   * @return the EC, mS/cm
+   * @throws leat.numeric.Impossible if a volume or EC is negative, or full is 0
+   */
+  public static double plainWaterEc(
+      double volumeL, double ecMsCm, double fullL, double waterEcMsCm) {
+    Limits.volume("volume", volumeL);
+    Limits.ec("ec", ecMsCm);
+    Limits.someVolume("full", fullL);
+    Limits.ec("water-ec", waterEcMsCm);
+    if (volumeL >= fullL) {
+      return ecMsCm;
+    }
+    return (ecMsCm * volumeL + waterEcMsCm * (fullL - volumeL)) / fullL;
+  }
+}

@@ -1,0 +1,276 @@
+package leat.command.feed;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import leat.Sheet;
+import leat.cli.Cli;
+import leat.cli.Examples;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class DoseSaltsCommandTest {
+  private static final String[] CONTRACT = {
+    "dose",
+    "salts",
+    "--volume",
+    "45 L",
+    "--ask",
+    "N=150",
+    "--ask",
+    "K=180",
+    "--ask",
+    "Ca=120",
+    "--salt",
+    "calcium-nitrate-4h2o",
+    "--salt",
+    "potassium-nitrate"
+  };
+
+  private static Cli run(String[] line, String... more) {
+    String[] args = Arrays.copyOf(line, line.length + more.length);
+    System.arraycopy(more, 0, args, line.length, more.length);
+    return Cli.run(args);
+  }
+
+  private static JsonNode json(Cli cli) throws Exception {
+    return new ObjectMapper().readTree(cli.out);
+  }
+
+  @Test
+  void everySolvedRowOfTheInverseSheet() throws Exception {
+    int n = 0;
+    for (Sheet.Row row : Sheet.of("solution-recipe-inverse.csv").having("grams").rows()) {
+      List<String> args = new ArrayList<>(List.of("dose", "salts", "--format", "json"));
+      args.add("--volume");
+      args.add(row.text("volume_L") + " L");
+      for (String ask : row.text("ask_mg_L").split(";")) {
+        args.add("--ask");
+        args.add(ask);
+      }
+      for (String salt : row.text("salts").split(";")) {
+        args.add("--salt");
+        args.add(salt);
+      }
+      JsonNode whole = json(Cli.run(args.toArray(new String[0])));
+      String[] grams = row.text("grams").split(";");
+      for (int i = 0; i < grams.length; i++) {
+        String[] pair = grams[i].split("=");
+        JsonNode salt = whole.get("salts").get(i);
+        assertThat(salt.get("salt").asText()).isEqualTo(pair[0]);
+        assertThat(salt.get("grams").asDouble())
+            .as(row.text("case_id") + " " + pair[0])
+            .isCloseTo(
+                Double.parseDouble(pair[1]), within(2e-4 + 1e-4 * Double.parseDouble(pair[1])));
+      }
+      String[] got = row.text("got_mg_L").split(";");
+      for (int i = 0; i < got.length; i++) {
+        String[] pair = got[i].split("=");
+        JsonNode element = whole.get("elements").get(i);
+        assertThat(element.get("element").asText()).isEqualTo(pair[0]);
+        double mg = element.get("got_mg_L").asDouble();
+        assertThat(mg).isCloseTo(Double.parseDouble(pair[1]), within(2e-3 + 1e-4 * mg));
+        assertThat(element.get("missed_mg_L").asDouble())
+            .isCloseTo(mg - element.get("asked_mg_L").asDouble(), within(1e-9));
+      }
+      assertThat(whole.get("ec_mS_cm").asDouble())
+          .as(row.text("case_id"))
+          .isCloseTo(row.num("ec_mS_cm"), within(1e-4 + 1e-4 * row.num("ec_mS_cm")));
+      assertThat(whole.get("cations_meq_L").asDouble())
+          .isCloseTo(row.num("cations_meq_L"), within(2e-3));
+      assertThat(whole.get("charge_balance_meq_L").asDouble()).isCloseTo(0, within(1e-3));
+      n++;
+    }
+    assertThat(n).isGreaterThan(8);
+  }
+
+  /** IV01: the contract's line. */
+  @Test
+  void theContractsLine() {
+    Cli csv = run(CONTRACT, "--format", "csv");
+    assertThat(csv.out)
+        .isEqualTo(
+            "salt,grams\ncalcium-nitrate-4h2o,31.9472814129\npotassium-nitrate,21.0109744327\n");
+    assertThat(csv.exit).isZero();
+    Cli text = run(CONTRACT);
+    assertThat(text.out)
+        .startsWith(
+            "Weigh 31.9 g of calcium-nitrate-4h2o and 21.0 g of potassium-nitrate into 45.0 L: all that was asked within 0.73 %.\n")
+        .contains("0.73 % too little", "0.31 % too much", "1.32 mS/cm");
+  }
+
+  @Test
+  void withinDecidesTheExitCode() {
+    assertThat(run(CONTRACT, "--within", "0.72 %").exit).isEqualTo(1);
+    assertThat(run(CONTRACT, "--within", "0.73 %").exit).isZero();
+    assertThat(run(CONTRACT, "--within", "0.72 %").out)
+        .contains(
+            "no weighing comes nearer, and it misses by up to 0.73 %, over the 0.72 % allowed");
+  }
+
+  @Test
+  void aScaleRounds() {
+    Cli csv = run(CONTRACT, "--format", "csv", "--scale-step", "0.5 g");
+    assertThat(csv.out).isEqualTo("salt,grams\ncalcium-nitrate-4h2o,32\npotassium-nitrate,21\n");
+  }
+
+  /** The forward sum meets what the inverse asked. */
+  @Test
+  void weighedGramsBringWhatWasAsked() throws Exception {
+    JsonNode whole =
+        json(
+            Cli.run(
+                "dose",
+                "salts",
+                "--volume",
+                "45 L",
+                "--weighed",
+                "calcium-nitrate-4h2o=31.947281",
+                "--weighed",
+                "potassium-nitrate=21.010974 g",
+                "--ask",
+                "N=150",
+                "--format",
+                "json"));
+    JsonNode n = whole.get("elements").get(0);
+    assertThat(n.get("got_mg_L").asDouble()).isCloseTo(148.9072, within(1e-3));
+    assertThat(n.get("missed_mg_L").asDouble()).isCloseTo(-1.0928, within(1e-3));
+    JsonNode ca = whole.get("elements").get(3);
+    assertThat(ca.get("element").asText()).isEqualTo("Ca");
+    assertThat(ca.get("asked_mg_L").isNull()).isTrue();
+    assertThat(ca.get("got_mg_L").asDouble()).isCloseTo(120.4888, within(1e-3));
+  }
+
+  @Test
+  void theWaterAndTheSaltsOfThePlanCount() throws Exception {
+    JsonNode whole =
+        json(
+            Cli.run(
+                "dose",
+                "salts",
+                "--plan",
+                "weighed-salts.yaml",
+                "--ask",
+                "Ca=110",
+                "--ask",
+                "Mg=35",
+                "--salt",
+                "calcium-nitrate-4h2o",
+                "--salt",
+                "magnesium-sulfate-7h2o",
+                "--volume",
+                "45 L",
+                "--format",
+                "json"));
+    double grams = whole.get("salts").get(0).get("grams").asDouble();
+    // 89 mg/L of calcium are missing; Ca is 40.078/236.146 of the tetrahydrate
+    assertThat(grams).isCloseTo(89 * 45 / 1000.0 / (40.078 / 236.146), within(1e-2));
+    double bitter = whole.get("salts").get(1).get("grams").asDouble();
+    assertThat(whole.get("cost").asDouble())
+        .isCloseTo(grams / 1000 * 3.40 + bitter / 1000 * 1.60, within(1e-9));
+    assertThat(whole.get("currency").asText()).isEqualTo("EUR");
+    assertThat(whole.get("elements").get(0).get("from_water_mg_L").asDouble())
+        .isCloseTo(21, within(1e-9));
+    JsonNode own =
+        json(
+            Cli.run(
+                "dose",
+                "salts",
+                "--plan",
+                "weighed-salts.yaml",
+                "--weighed",
+                "leaf-mix=45",
+                "--volume",
+                "45 L",
+                "--format",
+                "json"));
+    // 12 % P2O5 of 1 g/L
+    assertThat(own.get("elements").get(3).get("element").asText()).isEqualTo("P");
+    assertThat(own.get("elements").get(3).get("got_mg_L").asDouble())
+        .isCloseTo(120 * 0.43642, within(1e-2));
+  }
+
+  @Test
+  void theListHoldsBothCalciumNitrates() {
+    Cli csv = Cli.run("dose", "salts", "--list", "--format", "csv");
+    assertThat(csv.out)
+        .startsWith("salt,formula,elements,molar_mass_g_mol,solubility_0_C_g_kg,")
+        .contains(
+            "\ncalcium-nitrate-4h2o,Ca(NO3)2.4H2O,", "\ncalcium-nitrate-greenhouse,5Ca(NO3)2");
+    assertThat(Cli.run("dose", "salts", "--list", "--plan", "weighed-salts.yaml").out)
+        .contains("  leaf-mix ");
+  }
+
+  @Test
+  void severalAnswersAreTold() {
+    Cli cli =
+        Cli.run(
+            "dose",
+            "salts",
+            "--volume",
+            "31 L",
+            "--ask",
+            "N=120",
+            "--ask",
+            "K=150",
+            "--salt",
+            "potassium-nitrate",
+            "--salt",
+            "calcium-nitrate-4h2o",
+            "--salt",
+            "ammonium-nitrate");
+    assertThat(cli.out).contains("other weighings do as well");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Q=3|potassium-nitrate|--ask: \"Q\": an element or oxide is needed, such as N, N-NO3, K, P2O5",
+        "Cl2=3|potassium-nitrate|--ask: \"Cl2\": an element or oxide is needed, such as N, N-NO3, K, P2O5; did you mean \"Cl\"?",
+        "NO3=3|potassium-nitrate|--ask: \"NO3\": NO3 is the ion, 4.43 times its nitrogen: say N-NO3",
+        "N=-3|potassium-nitrate|leat dose salts: N: it cannot be negative",
+        "N|potassium-nitrate|--ask: expected a name, '=' and a concentration; got \"N\"",
+        "N=3|potasium-nitrate|--salt: no salt \"potasium-nitrate\"; did you mean \"potassium-nitrate\"?",
+      })
+  void badInput(String ask, String salt, String message) {
+    Cli cli = Cli.run("dose", "salts", "--volume", "45 L", "--ask", ask, "--salt", salt);
+    assertThat(cli.err).isEqualTo(message + "\n");
+    assertThat(cli.exit).isEqualTo(2);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "[{name: m, elements: {N: 60 %, K2O: 50 %}}]|--set feed.salts: m: its figures add to over 100 %",
+        "[{name: m, elements: {K20: 5 %}}]|--set feed.salts: an element or oxide is needed, such as N, N-NO3, K, P2O5; did you mean \"K2O\"?",
+      })
+  void badLabels(String salts, String message) {
+    Cli cli =
+        Cli.run(
+            "dose",
+            "salts",
+            "--volume",
+            "45 L",
+            "--ask",
+            "N=3",
+            "--salt",
+            "m",
+            "--set",
+            "feed.salts=" + salts);
+    assertThat(cli.err).isEqualTo(message + "\n");
+    assertThat(cli.exit).isEqualTo(2);
+  }
+
+  @Test
+  void examplesRun() {
+    Examples.run(new DoseSaltsCommand());
+  }
+}

@@ -1,0 +1,113 @@
+package leat.command.feed;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import leat.cli.Cli;
+import org.junit.jupiter.api.Test;
+
+/** Rules of the feed: a plan that passes, one that fails by a hair, and the advice followed. */
+class FeedRulesTest {
+  /** Lines of a rule for the example with keys changed. */
+  private static List<String> judged(String rule, String... sets) {
+    List<String> args =
+        new ArrayList<>(List.of("check", "weighed-salts.yaml", "--format", "csv", "--all"));
+    for (String set : sets) {
+      args.add("--set");
+      args.add(set);
+    }
+    Cli cli = Cli.run(args.toArray(new String[0]));
+    List<String> lines = new ArrayList<>();
+    for (String line : cli.out.split("\n")) {
+      if (line.startsWith("weighed-salts.yaml," + rule + ",")) {
+        lines.add(line.substring(line.indexOf(',') + 1));
+      }
+    }
+    assertThat(lines).as(cli.err).isNotEmpty();
+    return lines;
+  }
+
+  @Test
+  void cropsThatShare() {
+    assertThat(judged("crops-share"))
+        .containsExactly("crops-share,pass,\"1.2 to 1.8, pH 6.0 to 7.0\",one band,,,,");
+    String own =
+        "crops=[{name: lettuce}, {name: x, ec_low: %s mS/cm, ec_high: 3 mS/cm, ph_low: 6, ph_high: 7}]";
+    assertThat(judged("crops-share", own.replace("%s", "1.8")).get(0)).contains(",pass,");
+    assertThat(judged("crops-share", own.replace("%s", "1.81")))
+        .containsExactly(
+            "crops-share,warn,0.010 mS/cm apart,one band,,,\"lettuce and x clash: leave out lettuce or x, or give it a tub of its own\",");
+    assertThat(judged("crops-share", "crops=[{name: lettuce}, {name: herbs}]").get(0))
+        .contains(
+            ",unknown,,one band,,,\"no band is known for herbs: give crops[1].ec_low, ec_high, ph_low, ph_high\"");
+    assertThat(judged("crops-share", "crops=").get(0)).contains(",unknown,", "needs crops");
+  }
+
+  @Test
+  void targetInTheBandOfTheCrops() {
+    assertThat(judged("target-in-band", "target.ec=1.8 mS/cm", "target.ph=7", "target.ph_high=7"))
+        .containsExactly(
+            "target-in-band,pass,1.80 mS/cm,in the crops' band,,,,EC",
+            "target-in-band,pass,pH 7.00,in the crops' band,,,,pH");
+    assertThat(
+            judged(
+                "target-in-band",
+                "target.ec=1.81 mS/cm",
+                "target.ec_high=2 mS/cm",
+                "target.ph=5.99",
+                "target.ph_low=5.5"))
+        .containsExactly(
+            "target-in-band,warn,1.81 mS/cm,in the crops' band,,,target.ec of 1.80 mS/cm; the crops like 1.20 to 1.80 mS/cm,EC",
+            "target-in-band,warn,pH 5.99,in the crops' band,,,target.ph of 6.00; the crops like 6.0 to 7.0,pH");
+    assertThat(judged("target-in-band", "target.ec=1.80 mS/cm", "target.ph=6.00"))
+        .allMatch(line -> line.contains(",pass,"));
+  }
+
+  @Test
+  void roomForFeedOverTheWater() {
+    assertThat(judged("target-above-water", "target.ec=1.5 mS/cm", "water.ec=1.0 mS/cm"))
+        .containsExactly("target-above-water,pass,0.5,at least,0.5,mS/cm,,");
+    assertThat(judged("target-above-water", "target.ec=1.5 mS/cm", "water.ec=1.01 mS/cm"))
+        .containsExactly(
+            "target-above-water,warn,0.49,at least,0.5,mS/cm,\"target.ec of 1.51 mS/cm, or rain in the can: water.ec of 1.00 mS/cm\",");
+    assertThat(judged("target-above-water", "target.ec=1.51 mS/cm", "water.ec=1.01 mS/cm").get(0))
+        .contains(",pass,");
+    assertThat(judged("target-above-water", "target.ec=1.5 mS/cm", "water.ec=1.5 mS/cm").get(0))
+        .contains(",fail,0,");
+    assertThat(
+            judged(
+                    "target-above-water",
+                    "water.ec=1.0 mS/cm",
+                    "limits={target-above-water: 0.51 mS/cm}")
+                .get(0))
+        .contains(",warn,0.5,at least,0.51,");
+  }
+
+  /** 8 mg/L at sea level are met at 26.7 C by the table of Benson and Krause. */
+  @Test
+  void oxygenInTheWarmestWater() {
+    assertThat(judged("oxygen", "tank.warmest=26.7 C").get(0)).contains("oxygen,pass,8.0");
+    String failing = judged("oxygen", "tank.warmest=26.8 C").get(0);
+    assertThat(failing).contains("oxygen,warn,7.9", "tank.warmest of 26.7 C");
+    String high = judged("oxygen", "tank.warmest=26.7 C", "site.altitude=1500 m").get(0);
+    assertThat(high).contains(",warn,", "tank.warmest of 17.2 C");
+    assertThat(judged("oxygen", "tank.warmest=17.2 C", "site.altitude=1500 m").get(0))
+        .contains(",pass,");
+    assertThat(judged("oxygen").get(0)).contains(",unknown,", "needs tank.warmest");
+  }
+
+  @Test
+  void metersThatWereNeverChecked() {
+    List<String> lines = judged("meter-guess");
+    assertThat(lines.get(0)).isEqualTo("meter-guess,pass,checked 2027-03-20,measured,,,,EC");
+    assertThat(lines.get(1)).startsWith("meter-guess,warn,not checked,measured,");
+    lines = judged("meter-guess", "meters={ec: {slope: 1.1}, ph: {offset: 0.1}}");
+    assertThat(lines.get(0)).startsWith("meter-guess,pass,checked,measured,");
+    assertThat(lines.get(1)).startsWith("meter-guess,pass,checked,measured,");
+    lines = judged("meter-guess", "meters={ec: {slope: 1.11}}");
+    assertThat(lines.get(0)).startsWith("meter-guess,warn,over 10 % off,measured,");
+    assertThat(judged("meter-guess", "meters=").get(0))
+        .contains("warn,not checked,measured,,,\"leat ec READING --standard");
+  }
+}

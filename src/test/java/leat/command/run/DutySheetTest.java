@@ -1,0 +1,287 @@
+package leat.command.run;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import leat.Sheet;
+import leat.cli.Cli;
+import leat.cli.Command;
+import org.junit.jupiter.api.Test;
+
+/** The sheets' rows asked on the command line, so that units and flags are proved too. */
+class DutySheetTest {
+  private static void near(Cli cli, String key, double expected, double tolerance) {
+    assertThat(cli.number(key))
+        .as(key + " of " + cli.out + cli.err)
+        .isCloseTo(expected, within(Math.max(1e-9, Math.abs(expected) * tolerance)));
+  }
+
+  private static Cli run(List<String> line) {
+    line.add("--format");
+    line.add("json");
+    return Cli.run(line.toArray(new String[0]));
+  }
+
+  private static List<String> line(String... words) {
+    return new ArrayList<>(List.of(words));
+  }
+
+  @Test
+  void dutyRows() {
+    Sheet.of("energy-duty.csv")
+        .where(r -> r.num("pump_W") > 0)
+        .atLeast(8)
+        .forEach(
+            r -> {
+              List<String> line =
+                  line(
+                      "duty",
+                      "--power",
+                      r.text("pump_W") + " W",
+                      "--run",
+                      r.text("on_s") + " s",
+                      "--rest",
+                      r.text("off_s") + " s",
+                      "--price",
+                      r.text("price_per_kWh") + " EUR/kWh",
+                      "--controller",
+                      r.text("controller_W") + " W",
+                      "--coil",
+                      r.text("coil_W") + " W",
+                      "--set",
+                      "controller.relay.coil_when=\"" + r.text("coil_when") + "\"",
+                      "--standing",
+                      r.text("standing_per_day") + " EUR/d",
+                      "--standing-share",
+                      100 * r.num("standing_share") + " %",
+                      "--days",
+                      r.text("days"),
+                      "--dry-limit",
+                      "10 d");
+              Cli cli = run(line);
+              assertThat(cli.exit).as(cli.err).isZero();
+              double tolerance = r.num("tol_rel");
+              near(cli, "run_total_h", r.num("run_hours_total"), tolerance);
+              near(cli, "run_share_pct", r.num("on_share_pct"), tolerance);
+              near(cli, "starts_per_day", r.num("starts_per_day"), tolerance);
+              near(cli, "kwh_day", r.num("kwh_day"), tolerance);
+              near(cli, "cost_day", r.num("cost_day"), tolerance);
+              near(cli, "kwh_total", r.num("kwh_total"), tolerance);
+              near(cli, "cost_total", r.num("cost_total"), tolerance);
+            });
+  }
+
+  @Test
+  void backupRows() {
+    Sheet.of("energy-backup.csv")
+        .where(r -> r.num("peukert_k") == 1 && r.num("hours") >= 8)
+        .atLeast(3)
+        .forEach(
+            r -> {
+              Cli cli =
+                  run(
+                      line(
+                          "duty",
+                          "backup",
+                          "--power",
+                          r.text("pump_W") + " W",
+                          "--run",
+                          r.text("on_s") + " s",
+                          "--rest",
+                          r.text("off_s") + " s",
+                          "--hours",
+                          r.text("hours") + " h",
+                          "--battery",
+                          r.text("battery_V") + " V",
+                          "--controller",
+                          r.text("controller_W") + " W",
+                          "--set",
+                          "controller.relay={coil: "
+                              + r.text("coil_W")
+                              + " W, coil_when: \""
+                              + r.text("coil_when")
+                              + "\"}",
+                          "--depth",
+                          r.text("depth_of_discharge_pct") + " %",
+                          "--inverter",
+                          r.text("inverter_efficiency_pct") + " %",
+                          "--idle",
+                          r.text("inverter_idle_W") + " W",
+                          "--reserve",
+                          r.text("reserve_pct") + " %"));
+              double tolerance = r.num("tol_rel");
+              near(cli, "average_draw_W", r.num("battery_average_W"), tolerance);
+              near(cli, "battery_Wh", r.num("battery_Wh"), tolerance);
+              near(cli, "average_A", r.num("average_A"), tolerance);
+              near(cli, "pump_on_A", r.num("pump_on_A"), tolerance);
+              near(cli, "capacity_Ah", r.num("capacity_Ah"), tolerance);
+            });
+  }
+
+  /** BK01: 20 Ah last 13.96 h behind an inverter that idles at 3 W. */
+  @Test
+  void howLongABatteryLasts() {
+    List<String> asked =
+        line(
+            "duty",
+            "backup",
+            "--power",
+            "22 W",
+            "--run",
+            "90 s",
+            "--rest",
+            "12 min",
+            "--battery",
+            "12 V",
+            "--controller",
+            "1 W",
+            "--depth",
+            "50 %",
+            "--inverter",
+            "85 %",
+            "--idle",
+            "3 W",
+            "--capacity",
+            "20 Ah");
+    Cli cli = run(new ArrayList<>(asked));
+    near(cli, "lasts_h", 13.9619772, 1e-6);
+    assertThat(cli.exit).isZero();
+    asked.add("--hours");
+    asked.add("14 h");
+    Cli more = run(asked);
+    assertThat(more.exit).isEqualTo(1);
+  }
+
+  @Test
+  void cableRows() {
+    Sheet.of("energy-cable.csv")
+        .where(
+            r ->
+                r.text("resistance_from").equals("class5")
+                    && r.text("awg").isBlank()
+                    && r.text("constant_power_possible").equals("true"))
+        .atLeast(5)
+        .forEach(
+            r -> {
+              Cli cli =
+                  run(
+                      line(
+                          "duty",
+                          "cable",
+                          "--dc",
+                          r.text("supply_V") + " V",
+                          "--power",
+                          r.text("pump_W") + " W",
+                          "--length",
+                          r.text("one_way_length_m") + " m",
+                          "--section",
+                          r.text("area_mm2") + " mm2",
+                          "--temperature",
+                          r.text("conductor_C") + " C",
+                          "--inrush",
+                          r.text("inrush_multiple"),
+                          "--least-voltage",
+                          r.text("least_pump_V") + " V"));
+              double tolerance = r.num("tol_rel");
+              near(cli, "loop_ohm", r.num("loop_ohm"), tolerance);
+              near(cli, "drop_V", r.num("drop_V_constant_current"), tolerance);
+              near(cli, "pump_V", r.num("pump_V"), tolerance);
+              near(cli, "electronic_drop_pct", r.num("drop_pct"), tolerance);
+              near(cli, "cable_loss_W", r.num("cable_loss_W"), tolerance);
+              near(cli, "section_for_5pct_mm2", r.num("area_for_5pct_mm2"), tolerance);
+              assertThat(cli.out).contains("\"starts\": " + r.text("starts"));
+            });
+  }
+
+  @Test
+  void theLeastSectionIsProposed() {
+    Cli cli = run(line("duty", "cable", "--dc", "12 V", "--power", "18 W", "--length", "14 m"));
+    assertThat(cli.exit).isZero();
+    assertThat(cli.number("section_mm2")).isEqualTo(1.5);
+    Cli thinner =
+        run(
+            line(
+                "duty",
+                "cable",
+                "--dc",
+                "12 V",
+                "--power",
+                "18 W",
+                "--length",
+                "14 m",
+                "--section",
+                "1 mm2"));
+    assertThat(thinner.number("electronic_drop_pct")).isGreaterThan(5);
+    assertThat(cli.number("electronic_drop_pct")).isLessThanOrEqualTo(5);
+  }
+
+  @Test
+  void aCableThatFeedsNothingIsANo() {
+    Cli none = Cli.run("duty", "cable", "--dc", "12 V", "--power", "60 W", "--length", "40 m");
+    assertThat(none.exit).isEqualTo(1);
+    assertThat(none.out).startsWith("No cord up to 6 mm2 feeds 60 W at 12 V over 40 m:");
+    Cli thin =
+        run(
+            line(
+                "duty",
+                "cable",
+                "--dc",
+                "12 V",
+                "--power",
+                "180 W",
+                "--length",
+                "30 m",
+                "--section",
+                "0.5 mm2"));
+    assertThat(thin.exit).isEqualTo(1);
+    assertThat(thin.number("pump_V")).isNull();
+    assertThat(thin.out).contains("\"fuse_protects_cord\": false");
+  }
+
+  @Test
+  void answersAboutMainsBatteriesAndCablesCaution() {
+    String mains = "Mind: mains near water kills: a supply with a residual-current device";
+    String battery = "Mind: fuse the battery at its pole";
+    assertThat(Cli.run("duty", "--plan", "first-tower.yaml").out).contains(mains);
+    Cli backup = Cli.run("duty", "backup", "--plan", "night-rate.yaml");
+    assertThat(backup.out).contains(mains).contains(battery);
+    Cli cable = Cli.run("duty", "cable", "--dc", "12 V", "--power", "18 W", "--length", "5 m");
+    assertThat(cable.out).contains(mains);
+  }
+
+  @Test
+  void textCsvAndJsonHoldTheSameNumbers() {
+    String[] line = {"duty", "backup", "--plan", "night-rate.yaml", "--format"};
+    Cli json = Cli.run(DutyCommandTest.with(line, "json"));
+    String[] csv = Cli.run(DutyCommandTest.with(line, "csv")).out.split("\n");
+    String[] keys = csv[0].split(",");
+    String[] values = csv[1].split(",", -1);
+    assertThat(keys).hasSize(values.length);
+    for (int i = 0; i < keys.length; i++) {
+      Double number = json.number(keys[i]);
+      assertThat(values[i].isEmpty() ? null : Double.valueOf(values[i])).isEqualTo(number);
+    }
+    assertThat(Cli.run(DutyCommandTest.with(line, "text")).out)
+        .startsWith("Your battery of 12 Ah lasts 9.9 h: enough for 6 h.");
+    assertThat(json.number("lasts_h")).isBetween(9.85, 9.95);
+  }
+
+  @Test
+  void everyExampleRuns() {
+    Command[] commands = {new DutyCommand(), new DutyBackupCommand(), new DutyCableCommand()};
+    for (Command command : commands) {
+      for (String example : command.examples()) {
+        List<String> words = new ArrayList<>();
+        java.util.regex.Matcher m =
+            java.util.regex.Pattern.compile("\"([^\"]*)\"|(\\S+)").matcher(example);
+        while (m.find()) {
+          words.add(m.group(1) != null ? m.group(1) : m.group(2));
+        }
+        Cli cli = Cli.run(words.toArray(new String[0]));
+        assertThat(cli.exit).as(example + cli.err).isBetween(0, 1);
+      }
+    }
+  }
+}

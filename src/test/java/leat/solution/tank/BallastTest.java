@@ -1,0 +1,55 @@
+package leat.solution.tank;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import leat.numeric.Impossible;
+import leat.solution.stock.StockBottles;
+import org.junit.jupiter.api.Test;
+
+class BallastTest {
+  /** Second route: topped up litre by litre, the salt counted. */
+  @Test
+  void saltCountedCanByCan() {
+    double salt = 40 * 14.0;
+    double added = 0;
+    while (added < 96) {
+      salt += 2 * 14.0;
+      added += 2;
+    }
+    assertThat(Ballast.after(14, added, 40)).isCloseTo(salt / 40, within(1e-9));
+  }
+
+  @Test
+  void theDaysAreWhenTheLimitIsMet() {
+    double days = Ballast.days(14, Ballast.SODIUM_MG_L, 4, 44);
+    assertThat(Ballast.after(14, 4 * days, 44)).isCloseTo(Ballast.SODIUM_MG_L, within(1e-9));
+  }
+
+  @Test
+  void edges() {
+    assertThat(Ballast.days(0, 69, 4, 44)).isNull();
+    assertThat(Ballast.days(14, 69, 0, 44)).isNull();
+    assertThat(Ballast.days(70, 69, 4, 44)).isZero();
+    assertThatThrownBy(() -> Ballast.days(-1, 69, 4, 44)).isInstanceOf(Impossible.class);
+    assertThatThrownBy(() -> Ballast.days(1, 69, 4, 0)).isInstanceOf(Impossible.class);
+    assertThatThrownBy(() -> Ballast.after(1, -1, 44)).isInstanceOf(Impossible.class);
+  }
+
+  @Test
+  void rainInTheGauge() {
+    assertThat(Topup.rainfallL(0.03, 0.012)).isCloseTo(0.36, within(1e-12));
+    assertThatThrownBy(() -> Topup.rainfallL(0.03, 2.1)).isInstanceOf(Impossible.class);
+    assertThatThrownBy(() -> Topup.rainfallL(-0.03, 0.1)).isInstanceOf(Impossible.class);
+  }
+
+  @Test
+  void solutionOfASeason() {
+    assertThat(StockBottles.seasonL(40, 21, 21.0, 0)).isEqualTo(40);
+    assertThat(StockBottles.seasonL(40, 22, 21.0, 0)).isEqualTo(80);
+    assertThat(StockBottles.seasonL(40, 100, null, 3)).isEqualTo(340);
+    assertThatThrownBy(() -> StockBottles.seasonL(40, 0, null, 3)).isInstanceOf(Impossible.class);
+    assertThatThrownBy(() -> StockBottles.seasonL(40, 10, 0.5, 3)).isInstanceOf(Impossible.class);
+  }
+}
