@@ -35,7 +35,7 @@ public final class Answer {
   final List<List<Line>> blocks = new ArrayList<>();
   final List<Phrase> taken = new ArrayList<>();
   final List<Note> minds = new ArrayList<>();
-  final List<String> nexts = new ArrayList<>();
+  final List<Phrase> nexts = new ArrayList<>();
   final List<Working> workings = new ArrayList<>();
   Phrase sentence = Phrase.of();
   String verbatim;
@@ -116,6 +116,35 @@ public final class Answer {
     return this;
   }
 
+  /** The one sentence that is the answer, as a {@link Template} over a row. */
+  public Answer sentence(Row row, String template) {
+    return sentence(filled(row, template));
+  }
+
+  /** A template filled from a row. */
+  public static Phrase filled(Row row, String template) {
+    return Template.fill(row, template);
+  }
+
+  /** A line of figures in the current block: a label and templates over a row. */
+  public Answer figure(String label, Row row, String... templates) {
+    Phrase[] cells = new Phrase[templates.length];
+    for (int i = 0; i < cells.length; i++) {
+      cells[i] = filled(row, templates[i]);
+    }
+    return figure(label, cells);
+  }
+
+  /** A line of one column: its own label, its value, then templates over the row. */
+  public Answer figure(Row row, Column column, String template, String... more) {
+    Phrase[] remarks = new Phrase[more.length + 1];
+    remarks[0] = filled(row, template);
+    for (int i = 0; i < more.length; i++) {
+      remarks[i + 1] = filled(row, more[i]);
+    }
+    return figure(row, column, remarks);
+  }
+
   /** A line of figures in the current block. */
   public Answer figure(String label, Phrase... cells) {
     if (blocks.isEmpty()) {
@@ -190,9 +219,25 @@ public final class Answer {
     return mind(code, Phrase.of(text));
   }
 
+  /** A doubt, a range left or a danger, as a {@link Template} over a row. */
+  public Answer mind(String code, Row row, String template) {
+    return mind(code, filled(row, template));
+  }
+
+  /** A default that was used, as a {@link Template} over a row. */
+  public Answer taken(Row row, String template) {
+    return taken(filled(row, template));
+  }
+
+  /** What to do next, as a {@link Template} over a row. */
+  public Answer next(Row row, String template) {
+    nexts.add(filled(row, template));
+    return this;
+  }
+
   /** What to do next, with the command to type. */
   public Answer next(String what) {
-    nexts.add(what);
+    nexts.add(Phrase.of(what));
     return this;
   }
 

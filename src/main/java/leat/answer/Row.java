@@ -4,10 +4,43 @@ package leat.answer;
 public final class Row {
   private final Column[] columns;
   private final Object[] values;
+  private Row beside;
 
   Row(Column[] columns) {
     this.columns = columns;
     this.values = new Object[columns.length];
+  }
+
+  /** Values that the text alone tells, such as the name of a file: a row of no answer. */
+  public static Row aside(Column... columns) {
+    return new Row(columns);
+  }
+
+  /** Templates filled from this row find the other row's columns, too. */
+  public Row with(Row other) {
+    Row joined = new Row(columns, values);
+    joined.beside = beside == null ? other : beside.with(other);
+    return joined;
+  }
+
+  private Row(Column[] columns, Object[] values) {
+    this.columns = columns;
+    this.values = values;
+  }
+
+  /** This row or one beside it that has a column of this key, or null. */
+  Row holding(String key) {
+    return column(key) != null ? this : beside == null ? null : beside.holding(key);
+  }
+
+  /** The column of a key, or null. */
+  Column column(String key) {
+    for (int i = 0; i < columns.length; i++) {
+      if (columns[i].key().equals(key)) {
+        return columns[i];
+      }
+    }
+    return null;
   }
 
   private int index(Column column) {

@@ -143,7 +143,7 @@ final class TextWriter {
       out.append(wrapped("Mind: " + answer.minds.get(i).text.render(us))).append('\n');
     }
     for (int i = 0; i < answer.nexts.size(); i++) {
-      out.append("Next: ").append(answer.nexts.get(i)).append('\n');
+      out.append("Next: ").append(answer.nexts.get(i).render(us)).append('\n');
     }
   }
 

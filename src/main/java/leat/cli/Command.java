@@ -3,15 +3,27 @@ package leat.cli;
 import leat.answer.Answer;
 
 /**
- * One command: its words and flags, declared once, and what it answers. No formulas, no formatting
- * of numbers.
+ * One command: its flags, declared once, and what it answers. No formulas, no formatting of
+ * numbers. Summary, manual, examples and see-also stand in a text file beside its class ({@link
+ * Prose}).
  */
 public abstract class Command {
+  private Prose prose;
+
   /** Name as typed, such as {@code head} or {@code duty backup}. */
   public abstract String name();
 
   /** One line that says what it answers. */
-  public abstract String summary();
+  public final String summary() {
+    return prose().summary;
+  }
+
+  private Prose prose() {
+    if (prose == null) {
+      prose = Prose.of(this);
+    }
+    return prose;
+  }
 
   /** What the operands are called in help, such as {@code PLAN...}; empty for none. */
   public String operands() {
@@ -22,10 +34,14 @@ public abstract class Command {
   public abstract Flag[] flags();
 
   /** Paragraphs of the manual, after the summary. */
-  public abstract String[] manual();
+  public final String[] manual() {
+    return prose().manual.toArray(new String[0]);
+  }
 
   /** Command lines shown in help and run in the manual, without the leading {@code leat}. */
-  public abstract String[] examples();
+  public final String[] examples() {
+    return prose().examples.toArray(new String[0]);
+  }
 
   /** Whether it takes {@code --plan} and {@code --set}. */
   public boolean takesPlan() {
@@ -33,8 +49,8 @@ public abstract class Command {
   }
 
   /** Where to look further, names of other pages. */
-  public String[] seeAlso() {
-    return new String[0];
+  public final String[] seeAlso() {
+    return prose().seeAlso.toArray(new String[0]);
   }
 
   /** The answer to a call. */

@@ -27,6 +27,7 @@ import leat.system.Waterway;
 
 /** {@code leat head}: head lost in a riser at a flow. */
 public final class HeadCommand extends Command {
+  static final Column FLOW = Column.of("flow_L_min", "flow", Show.L_MIN);
   static final Column VELOCITY = Column.of("velocity_m_s", "speed", Show.M_S);
   static final Column REYNOLDS = Column.number("reynolds", "Reynolds number", 3);
   static final Column REGIME = Column.plain("regime", "flow");
@@ -34,6 +35,10 @@ public final class HeadCommand extends Command {
   static final Column STATIC = Column.of("static_head_m", "climb", Show.M);
   static final Column FRICTION = Column.of("friction_head_m", "rubbing in the pipe", Show.M);
   static final Column FITTING = Column.of("fitting_head_m", "bends and ends", Show.M);
+  static final Column LOST = Column.of("lost_head_m", "lost on the way", Show.M);
+  static final Column STATIC_SHARE = Column.of("static_share_pct", "climb", Show.PERCENT);
+  static final Column FRICTION_SHARE = Column.of("friction_share_pct", "rubbing", Show.PERCENT);
+  static final Column FITTING_SHARE = Column.of("fitting_share_pct", "bends", Show.PERCENT);
   static final Column TOTAL = Column.of("total_head_m", "head in all", Show.M);
   static final Column OTHER =
       Column.of("total_head_churchill_m", "head by Churchill's formula", Show.M);
@@ -43,11 +48,6 @@ public final class HeadCommand extends Command {
   @Override
   public String name() {
     return "head";
-  }
-
-  @Override
-  public String summary() {
-    return "head lost in a riser at a flow";
   }
 
   @Override
@@ -90,30 +90,6 @@ public final class HeadCommand extends Command {
   }
 
   @Override
-  public String[] manual() {
-    return new String[] {
-      "Tells the head that a flow takes in a riser: the climb, what rubs away on the wall (Colebrook's friction factor in turbulent flow, 64/Re in laminar, a straight"
-          + " line between the two from Re 2000 to 4000), and what bends and ends cost.",
-      "Pipes in series are given by several --bore with as many --length. With a plan, the riser and the lift over the refill mark are the plan's."
-    };
-  }
-
-  @Override
-  public String[] examples() {
-    return new String[] {
-      "head --flow \"8 L/min\" --lift \"1.9 m\" --bore \"13 mm\" --length \"2.2 m\" --k 2.5",
-      "head --flow \"8 L/min\" --lift \"1.9 m\" --bore \"13 mm\" --length \"2.2 m\" --roughness \"0.0015 mm\" --temperature \"20 C\" --k 2.5 --format json",
-      "head --flow \"8 L/min\" --lift \"1.9 m\" --bore \"13 mm\" --length \"2.2 m\" --fitting entrance=1 --fitting elbow=2 --fitting exit=1",
-      "head --plan first-tower.yaml --flow \"6 L/min\" --explain",
-    };
-  }
-
-  @Override
-  public String[] seeAlso() {
-    return new String[] {"leat-pump(1)"};
-  }
-
-  @Override
   public Answer answer(Call call) {
     Double flow = call.above0("--flow");
     if (flow == null) {
@@ -121,7 +97,20 @@ public final class HeadCommand extends Command {
     }
     Answer answer =
         new Answer(
-            VELOCITY, REYNOLDS, REGIME, FRICTION_FACTOR, STATIC, FRICTION, FITTING, TOTAL, OTHER);
+            VELOCITY,
+            REYNOLDS,
+            REGIME,
+            FRICTION_FACTOR,
+            STATIC,
+            FRICTION,
+            FITTING,
+            TOTAL,
+            OTHER,
+            FLOW,
+            LOST,
+            STATIC_SHARE,
+            FRICTION_SHARE,
+            FITTING_SHARE);
     Riser riser = call.has("--bore") ? fromFlags(call, answer) : fromPlan(call);
     HeadLoss loss = HeadLoss.of(riser, flow);
     fill(call, answer, riser, loss);
@@ -225,25 +214,20 @@ public final class HeadCommand extends Command {
             .set(FRICTION, loss.frictionHead())
             .set(FITTING, loss.fittingHead())
             .set(TOTAL, loss.totalHead())
-            .set(OTHER, loss.totalHeadChurchill());
+            .set(OTHER, loss.totalHeadChurchill())
+            .set(FLOW, loss.flow())
+            .set(LOST, loss.lostHead())
+            .set(STATIC_SHARE, loss.share(loss.staticHead()))
+            .set(FRICTION_SHARE, loss.share(loss.frictionHead()))
+            .set(FITTING_SHARE, loss.share(loss.fittingHead()));
     answer.sentence(
-        Phrase.of("Lifting ")
-            .add(loss.flow(), Show.L_MIN)
-            .add(" takes ")
-            .add(loss.totalHead(), Show.M)
-            .add(" of head: ")
-            .add(loss.staticHead(), Show.M)
-            .add(" to climb, ")
-            .add(loss.lostHead(), Show.M)
-            .add(" lost on the way."));
-    answer.figure(row, STATIC, Phrase.of(loss.share(loss.staticHead()), Show.PERCENT));
-    answer.figure(row, FRICTION, Phrase.of(loss.share(loss.frictionHead()), Show.PERCENT));
-    answer.figure(row, FITTING, Phrase.of(loss.share(loss.fittingHead()), Show.PERCENT));
-    answer.figure(
         row,
-        VELOCITY,
-        Phrase.of(word(fastest.regime())).add(", Re ").number(fastest.reynolds(), 3));
-    minds(answer, loss, fastest, riser);
+        "Lifting {flow_L_min} takes {total_head_m} of head: {static_head_m} to climb, {lost_head_m} lost on the way.");
+    answer.figure(row, STATIC, "{static_share_pct}");
+    answer.figure(row, FRICTION, "{friction_share_pct}");
+    answer.figure(row, FITTING, "{fitting_share_pct}");
+    answer.figure(row, VELOCITY, "{regime}, Re {reynolds}");
+    minds(answer, row, loss, riser);
     Double celsius = call.quantity("--temperature");
     if (celsius != null && !Water.USUAL.holds(celsius)) {
       answer.mind("temperature-range", "outside 5 to 35 C roots suffer, whatever the pipe does.");
@@ -272,22 +256,21 @@ public final class HeadCommand extends Command {
     }
   }
 
-  private static void minds(Answer answer, HeadLoss loss, HeadLoss.OfSection s, Riser riser) {
+  private static void minds(Answer answer, Row row, HeadLoss loss, Riser riser) {
+    HeadLoss.OfSection s = loss.fastest();
     answer.mind("head-accuracy", "lost head good to about 10 %; the bends' K is the soft part.");
-    if (s.regime() == Regime.TRANSITIONAL) {
+    if (s.flickers()) {
       answer.mind(
           "transition",
-          Phrase.of(
-                  "near the transition the flow may flicker between laminar and turbulent; friction uncertain by a fifth. Churchill's formula gives ")
-              .add(loss.totalHeadChurchill(), Show.M)
-              .add(" in all."));
+          row,
+          "near the transition the flow may flicker between laminar and turbulent; friction uncertain by a fifth. Churchill's formula gives {total_head_churchill_m} in all.");
     }
-    if (s.velocity() < HeadLoss.OfSection.SLOW) {
+    if (s.slow()) {
       answer.mind("slow", "under 0.3 m/s air and grit stay in the tube.");
     }
-    if (s.velocity() > 2.5) {
+    if (s.absurd()) {
       answer.mind("very-fast", "over 2.5 m/s in a tower's riser: are these L/h and not L/min?");
-    } else if (s.velocity() > 1.5) {
+    } else if (s.fast()) {
       answer.mind(
           "fast", "over 1.5 m/s it is noisy and friction eats the head: try the next bore up.");
     }
@@ -299,7 +282,7 @@ public final class HeadCommand extends Command {
       answer.mind(
           "short-pipe", "the pipe is shorter than the height it must climb: measure again.");
     }
-    if (!Section.USUAL.holds(s.bore())) {
+    if (!s.usualBore()) {
       answer.mind("bore-range", "the formulas were checked for bores of 4 to 50 mm.");
     }
   }

@@ -102,11 +102,6 @@ public final class PumpCommand extends Command {
   }
 
   @Override
-  public String summary() {
-    return "where a pump's curve meets the riser(s): flow, margin, throttle, fill time";
-  }
-
-  @Override
   public Flag[] flags() {
     return new Flag[] {
       Flag.of(
@@ -189,32 +184,6 @@ public final class PumpCommand extends Command {
           "10 L in 65 s",
           "flow caught in a bucket, all towers together: finds the derate"),
     };
-  }
-
-  @Override
-  public String[] manual() {
-    return new String[] {
-      "Finds where the pump's curve, derated, meets what the risers take, and tells flow, margin, fill time and what drains back. With a plan it answers for each tower at the"
-          + " refill mark and with the tank full; --level asks for one level. Exit code 1 when a tower gets nothing.",
-      "Margin is the head at no flow that is left, less the lift; never the friction at the operating point. Printed curves are optimistic: 70 to 85 % of the printed head is usual."
-          + " A bucket and a watch know better: --measured finds the share that explains a measured flow, with the doubt of a second on the watch.",
-      "--throttle-to tells what a valve must hold back, and in how many seconds a litre then comes. Never throttle the intake."
-    };
-  }
-
-  @Override
-  public String[] examples() {
-    return new String[] {
-      "pump --shutoff-head \"2.4 m\" --max-flow \"1000 L/h\" --lift \"1.7 m\" --bore \"12 mm\" --length \"1.9 m\" --k 2.5",
-      "pump --point \"0 L/h@2.4 m\" --point \"600 L/h@1.7 m\" --point \"1000 L/h@0 m\" --derate \"85 %\" --throttle-to \"4 L/min\" --lift \"1.3 m\" --bore \"12 mm\" --length \"1.6 m\" --format json",
-      "pump --plan terrace.yaml",
-      "pump --plan first-tower.yaml --measured \"10 L in 65 s\"",
-    };
-  }
-
-  @Override
-  public String[] seeAlso() {
-    return new String[] {"leat-head(1)", "leat-check(1)"};
   }
 
   @Override

@@ -56,11 +56,6 @@ public final class TankCommand extends Command {
   }
 
   @Override
-  public String summary() {
-    return "litres at a level and back; dipstick table; size for a thirst";
-  }
-
-  @Override
   public Flag[] flags() {
     return new Flag[] {
       Flag.of("--level", "LENGTH", LENGTH, "200 mm", "level over the inside of the floor")
@@ -121,31 +116,6 @@ public final class TankCommand extends Command {
       Flag.of("--full", "LENGTH", LENGTH, "280 mm", "level when full").sets("tank.full"),
       Flag.of("--low", "LENGTH", LENGTH, "80 mm", "refill mark").sets("tank.low"),
     };
-  }
-
-  @Override
-  public String[] manual() {
-    return new String[] {
-      "Tells how many litres stand at a level, or the level of so many litres, from the inside measures of the tank. Levels count from the inside of the"
-          + " floor. What stands in the tank (tank.bodies in a plan) is taken off.",
-      "With --every it prints a dipstick table, and --dipstick reads such a table back in place of the shape, straight between its rows. With --thirst and --days it tells what the tank must hold so that it lasts from full to the refill mark."
-    };
-  }
-
-  @Override
-  public String[] examples() {
-    return new String[] {
-      "tank --shape tapered-box --top \"540 mm x 360 mm\" --bottom \"480 mm x 300 mm\" --height \"330 mm\" --level \"200 mm\"",
-      "tank --plan first-tower.yaml --volume \"20 L\" --format json",
-      "tank --plan first-tower.yaml --every \"50 mm\" --format csv",
-      "tank --dipstick dipstick.csv --level \"185 mm\"",
-      "tank --plan first-tower.yaml --thirst \"8 L/d\" --days 7",
-    };
-  }
-
-  @Override
-  public String[] seeAlso() {
-    return new String[] {"leat-plan(5)"};
   }
 
   @Override

@@ -54,11 +54,6 @@ public final class AcidCommand extends Command {
   }
 
   @Override
-  public String summary() {
-    return "acid to bring water of an alkalinity to a pH";
-  }
-
-  @Override
   public Flag[] flags() {
     return new Flag[] {
       Flag.of(
@@ -97,33 +92,6 @@ public final class AcidCommand extends Command {
               "temperature of the water")
           .sets("water.temperature"),
     };
-  }
-
-  @Override
-  public String[] manual() {
-    return new String[] {
-      "Tells how much acid takes a water from its pH down to another, by its alkalinity and the carbonate system at its temperature. The first pour is 70 %: it cannot"
-          + " overshoot even where a test strip read the alkalinity a fifth too high.",
-      "Two figures bound the need. Closed is right for the first hour. In the open carbonic acid leaves and the pH climbs again; to hold the target in a trickling tower"
-          + " nearly all alkalinity must go: that is the most it can take over days. Roots and feed shift the pH too.",
-      "Acids: nitric, phosphoric, sulfuric and hydrochloric with any strength behind a hyphen (nitric-38), citric and citric-1h2o as solids. What they bring (nitrogen,"
-          + " phosphorus, sulfur, chloride) is told; count it in the salts.",
-      "The sum is for water. Feed brings phosphate, which buffers too: acid first, then feed, then measure."
-    };
-  }
-
-  @Override
-  public String[] examples() {
-    return new String[] {
-      "acid --volume \"45 L\" --alkalinity \"180 mg/L\" --ph 7.6 --to 5.8 --acid nitric-38",
-      "acid --volume \"45 L\" --alkalinity \"10 dH\" --ph 7.4 --to 6.0 --acid phosphoric-75 --format json",
-      "acid --plan hard-water.yaml --volume \"20 L\"",
-    };
-  }
-
-  @Override
-  public String[] seeAlso() {
-    return new String[] {"leat-topup(1)", "leat-dose(1)", "leat-plan(5)"};
   }
 
   @Override

@@ -39,11 +39,6 @@ public final class CleanCommand extends Command {
   }
 
   @Override
-  public String summary() {
-    return "sanitiser dilution for closing the season";
-  }
-
-  @Override
   public Flag[] flags() {
     return new Flag[] {
       Flag.of(
@@ -89,30 +84,6 @@ public final class CleanCommand extends Command {
       Flag.of("--contact", "TIME", Kind.quantity(Dimension.TIME), "30 min", "how long it runs")
           .sets("clean.contact"),
     };
-  }
-
-  @Override
-  public String[] manual() {
-    return new String[] {
-      "Tells how much bleach or peroxide to pour so that the whole loop stands at a strength. Free chlorine of 200 mg/L for 30 minutes on clean parts, or 0.3 % peroxide"
-          + " overnight, are common practice. Dirt eats chlorine: wash first.",
-      "With a plan the loop needs at least what stands under the pump's intake mark plus what the towers hold.",
-      "Labels count in four ways; --basis says which. Hypochlorite by volume of available chlorine, and peroxide by weight, are taken when nothing is said."
-    };
-  }
-
-  @Override
-  public String[] examples() {
-    return new String[] {
-      "clean --volume \"25 L\" --with hypochlorite --strength \"2.5 %\" --aim \"200 mg/L\"",
-      "clean --volume \"20 L\" --with peroxide --strength \"3 %\" --aim \"3 g/L\" --format json",
-      "clean --plan hard-water.yaml",
-    };
-  }
-
-  @Override
-  public String[] seeAlso() {
-    return new String[] {"leat-acid(1)", "leat-plan(5)"};
   }
 
   @Override

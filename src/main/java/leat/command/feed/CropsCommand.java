@@ -44,11 +44,6 @@ public final class CropsCommand extends Command {
   }
 
   @Override
-  public String summary() {
-    return "EC and pH bands with sources; which crops can share one tank";
-  }
-
-  @Override
   public String operands() {
     return "[CROP...]";
   }
@@ -59,32 +54,6 @@ public final class CropsCommand extends Command {
       Flag.on("--list", "lists every crop of the table"),
       Flag.on("--widen", "a pH given as one point counts 0.3 either way"),
     };
-  }
-
-  @Override
-  public String[] manual() {
-    return new String[] {
-      "Tells between which EC and pH the named crops grow, and whether one tank suits all: the shared band runs from the highest low end to the lowest high"
-          + " end. Where none is left, the pairs that clash are named, and the crops of which leaving out one would do.",
-      "Without names it takes the crops of the plan. A plan may give a crop a band of its own (ec_low, ec_high, ph_low, ph_high).",
-      "Each band has its source; books differ by a third. Some give a single pH instead of a band; --widen takes 0.3 either side of it.",
-      "Exit code 1 when the crops cannot share a tank."
-    };
-  }
-
-  @Override
-  public String[] examples() {
-    return new String[] {
-      "crops lettuce basil",
-      "crops lettuce basil parsley",
-      "crops --plan weighed-salts.yaml --format json",
-      "crops --list --format csv",
-    };
-  }
-
-  @Override
-  public String[] seeAlso() {
-    return new String[] {"leat-ec(1)", "leat-check(1)"};
   }
 
   @Override

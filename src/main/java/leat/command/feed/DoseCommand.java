@@ -47,11 +47,6 @@ public final class DoseCommand extends Command {
   }
 
   @Override
-  public String summary() {
-    return "concentrate by EC or label rate; `dose salts`: grams for asked elements";
-  }
-
-  @Override
   public Flag[] flags() {
     return new Flag[] {
       Flag.of(
@@ -81,33 +76,6 @@ public final class DoseCommand extends Command {
           "5 mL",
           "mark of the measuring cup or syringe: each part to its nearest mark"),
     };
-  }
-
-  @Override
-  public String[] manual() {
-    return new String[] {
-      "Tells how much concentrate lifts a volume from one EC to another. The concentrate's own volume counts: it thins what it is poured into, so the EC"
-          + " that was asked for is reached exactly.",
-      "The strength of the feed comes from its label: the rate of all parts together, and what that rate adds to the EC of pure water (printed on the label"
-          + " or in its table). With --parts the rate is split evenly; with --each the label means so much of each. A plan's feed.parts have rates of their own.",
-      "With --label it doses by the label instead and tells the EC. With --step each part is rounded to a mark of the cup, and the answer tells what that does.",
-      "Exit code 1 when no dose reaches the EC: the water is stronger already, or the concentrate itself is too weak. EC is taken to mix by volume, good to a"
-          + " few per cent below 3 mS/cm; labels differ by 10 to 20 %."
-    };
-  }
-
-  @Override
-  public String[] examples() {
-    return new String[] {
-      "dose --volume \"45 L\" --from \"0.3 mS/cm\" --to \"1.6 mS/cm\" --rate \"5 mL/L\" --rate-ec \"1.9 mS/cm\"",
-      "dose --volume \"45 L\" --from \"0.3 mS/cm\" --to \"1.6 mS/cm\" --rate \"5 mL/L\" --rate-ec \"1.9 mS/cm\" --parts 2 --step \"5 mL\"",
-      "dose --volume \"45 L\" --from \"0.3 mS/cm\" --label \"50 %\" --rate \"5 mL/L\" --each --parts 2 --rate-ec \"1.9 mS/cm\" --format json",
-    };
-  }
-
-  @Override
-  public String[] seeAlso() {
-    return new String[] {"leat-dose-salts(1)", "leat-topup(1)", "leat-ec(1)", "leat-acid(1)"};
   }
 
   @Override

@@ -67,11 +67,6 @@ public final class DoseSaltsCommand extends Command {
   }
 
   @Override
-  public String summary() {
-    return "grams of salts for asked elements, and what weighed salts bring";
-  }
-
-  @Override
   public Flag[] flags() {
     return new Flag[] {
       Flag.of(
@@ -115,37 +110,6 @@ public final class DoseSaltsCommand extends Command {
           "smallest step of the scale: every salt to its nearest step"),
       Flag.on("--list", "lists the salts with formula, elements and solubility"),
     };
-  }
-
-  @Override
-  public String[] manual() {
-    return new String[] {
-      "Finds the grams of the named salts that bring the asked elements, exactly where the salts allow it. Where they do not, it takes the best weighing"
-          + " without negative grams, 1 % of one element counting as much as 1 % of another, and tells what is missed. Elements not asked are left free.",
-      "Amounts are of the element: N=150 is nitrogen, not nitrate. P2O5, K2O, CaO, MgO and SO3 are taken as oxides and turned into elements."
-          + " Greenhouse-grade calcium nitrate (calcium-nitrate-greenhouse) is not the pure tetrahydrate: it brings ammonium and more calcium a gram.",
-      "With --weighed it tells what salts bring that were weighed, beside what was asked if --ask is there. A plan's feed.salts are known by their names;"
-          + " without --salt all of them are offered. The ions of the plan's water count as already there.",
-      "CSV has a row a salt. JSON is one object with the arrays salts and elements, the charge balance and the EC that the ions make, good to 5 %, 8 % with"
-          + " tap water.",
-      "Exit code 1 with --within when an asked element is missed by more than that."
-    };
-  }
-
-  @Override
-  public String[] examples() {
-    return new String[] {
-      "dose salts --volume \"45 L\" --ask N=150 --ask K=180 --ask Ca=120 --salt calcium-nitrate-4h2o --salt potassium-nitrate",
-      "dose salts --volume \"45 L\" --ask P=31 --ask K=235 --ask Ca=200 --ask Mg=48.6 --salt monopotassium-phosphate --salt potassium-nitrate --salt calcium-nitrate-4h2o --salt magnesium-sulfate-7h2o --scale-step \"0.1 g\"",
-      "dose salts --volume \"45 L\" --weighed calcium-nitrate-greenhouse=30 --weighed potassium-nitrate=20 --format json",
-      "dose salts --plan weighed-salts.yaml --ask N=140 --ask P=30 --ask K=200 --ask Ca=110 --ask Mg=35 --scale-step \"0.1 g\" --within \"10 %\"",
-      "dose salts --list",
-    };
-  }
-
-  @Override
-  public String[] seeAlso() {
-    return new String[] {"leat-dose(1)", "leat-stock(1)", "leat-ec(1)"};
   }
 
   @Override

@@ -44,11 +44,6 @@ public final class EcCommand extends Command {
   }
 
   @Override
-  public String summary() {
-    return "EC, ppm scales, temperature; meter check against a standard; EC predicted from ions";
-  }
-
-  @Override
   public String operands() {
     return "[READING...]";
   }
@@ -114,42 +109,6 @@ public final class EcCommand extends Command {
       RowStream.PREFIX,
       RowStream.STRICT,
     };
-  }
-
-  @Override
-  public String[] manual() {
-    return new String[] {
-      "Turns a reading into EC at 25 C and into the three ppm scales. Targets and labels mean the EC at 25 C. With --at the reading is raw: a meter without"
-          + " temperature compensation showed it at that temperature. Without --at it counts as already at 25 C.",
-      "ppm is no unit of its own: a meter multiplies the EC by 500, 640 or 700 and prints the result. A ppm reading therefore needs --scale (or"
-          + " meters.ec.scale in the plan).",
-      "The correction is 1.91 % a degree unless --coefficient says otherwise; --natural-water takes the function of ISO 7888, made for tap and well water"
-          + " of 0.06 to 1 mS/cm. Below 10 C a feed reads up to 4 % high.",
-      "With --standard the reading is that of the meter in a potassium chloride standard, --at the temperature of the beaker. The answer is the factor for"
-          + " the meter's readings, as lines for the plan. Once they are there (meters.ec.slope), leat ec applies the factor to every reading.",
-      "With --ion, or with --weighed salts in --volume, it predicts the EC from the ions, with the ionic strength and with pairs of sulfate taken out. It is"
-          + " good to 5 %, and to 8 % with tap water in it. The ions of the plan's water count with --weighed.",
-      "Several readings give a row each. With --column it answers row by row; a bare number has the unit that the column's name ends in (ec_uS_cm, ppm), or"
-          + " --unit. A column called ec_mS_cm is not repeated."
-    };
-  }
-
-  @Override
-  public String[] examples() {
-    return new String[] {
-      "ec \"1.85 mS/cm\" --at \"18 C\"",
-      "ec \"900 ppm\" --scale 500",
-      "ec \"850 ppm\" --plan weighed-salts.yaml",
-      "ec \"1.2 mS/cm\" \"1640 uS/cm\" \"2.1 dS/m\" --format csv",
-      "ec \"1.36 mS/cm\" --standard \"1.413 mS/cm\" --at \"22 C\"",
-      "ec --weighed calcium-nitrate-4h2o=32 --weighed potassium-nitrate=21 --volume \"45 L\"",
-      "ec --ion Ca=62 --ion Mg=11 --ion Na=9 --ion HCO3=220 --ion Cl=14",
-    };
-  }
-
-  @Override
-  public String[] seeAlso() {
-    return new String[] {"leat-dose(1)", "leat-crops(1)"};
   }
 
   @Override

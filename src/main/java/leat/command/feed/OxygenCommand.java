@@ -37,11 +37,6 @@ public final class OxygenCommand extends Command {
   }
 
   @Override
-  public String summary() {
-    return "oxygen the water can hold at a temperature and altitude";
-  }
-
-  @Override
   public Flag[] flags() {
     return new Flag[] {
       Flag.of(
@@ -65,28 +60,6 @@ public final class OxygenCommand extends Command {
           "976 hPa",
           "air pressure at the place itself, not the forecast's, instead of the altitude"),
     };
-  }
-
-  @Override
-  public String[] manual() {
-    return new String[] {
-      "Tells how much oxygen fresh water holds in balance with the air, by its temperature and the height over the sea. It is what fits in, not what is in"
-          + " there. Feed takes off less than 1 %.",
-      "Roots suffer under about 4 mg/L (common practice). Warm water holds less, while roots and microbes in it use more."
-    };
-  }
-
-  @Override
-  public String[] examples() {
-    return new String[] {
-      "oxygen --at \"29 C\" --altitude \"310 m\"",
-      "oxygen --at \"18 C\" --at \"24 C\" --at \"30 C\" --format csv",
-    };
-  }
-
-  @Override
-  public String[] seeAlso() {
-    return new String[] {"leat-check(1)"};
   }
 
   @Override

@@ -54,11 +54,6 @@ public final class StockCommand extends Command {
   }
 
   @Override
-  public String summary() {
-    return "what to weigh into two bottles; solubility and precipitation";
-  }
-
-  @Override
   public Flag[] flags() {
     Kind volume = Kind.quantity(Dimension.VOLUME);
     return new Flag[] {
@@ -94,33 +89,6 @@ public final class StockCommand extends Command {
           "900 L",
           "solution the season takes; from the plan otherwise"),
     };
-  }
-
-  @Override
-  public String[] manual() {
-    return new String[] {
-      "Sorts salts into two bottles (calcium and iron chelates in bottle 1, all others in bottle 2), tells the grams of each, how much of them the coldest night can hold,"
-          + " and whether anything settles out in the bottles or in the tank.",
-      "Verdicts: clear; tight (over 80 % of what the cold can hold); doubtful (ion pairs decide); crystals; precipitates (gypsum or calcium phosphate, by saturation index);"
-          + " keep-apart (calcium with sulfate or phosphate in a bottle too strong for any index). Exit code 1 for the last three.",
-      "With --for and no --makes the bottles are made as strong as the cold allows. A plan whose feed.parts are bought bottles gets the litres each makes and the bottles"
-          + " a season needs.",
-      "Iron and trace salts that the table lacks are not judged."
-    };
-  }
-
-  @Override
-  public String[] examples() {
-    return new String[] {
-      "stock --weigh calcium-nitrate-4h2o=180 --weigh potassium-nitrate=80 --weigh magnesium-sulfate-7h2o=95 --weigh monopotassium-phosphate=27 --bottle \"1 L\" --makes \"200 L\" --coldest \"10 C\"",
-      "stock --weigh calcium-nitrate-4h2o=40.5 --weigh potassium-nitrate=18 --weigh magnesium-sulfate-7h2o=21 --for \"45 L\" --bottle \"1 L\" --format csv",
-      "stock --plan hard-water.yaml --bottle \"1 L\"",
-    };
-  }
-
-  @Override
-  public String[] seeAlso() {
-    return new String[] {"leat-dose-salts(1)", "leat-dose(1)", "leat-plan(5)"};
   }
 
   @Override

@@ -105,11 +105,6 @@ public final class TopupCommand extends Command {
   }
 
   @Override
-  public String summary() {
-    return "what to drain and add to reach a volume and an EC: the daily line";
-  }
-
-  @Override
   public Flag[] flags() {
     return new Flag[] {
       Flag.of(
@@ -155,33 +150,6 @@ public final class TopupCommand extends Command {
       Flag.of("--can", "VOLUME", VOLUME, "10 L", "biggest can: splits the water")
           .sets("season.catch"),
     };
-  }
-
-  @Override
-  public String[] manual() {
-    return new String[] {
-      "Tells what to drain, how much water and how much feed to pour so that the tank stands at its full mark at the EC aimed at. The balance is closed: the feed's own"
-          + " volume and the water's own salt count. The least is drained. Order of work: drain, water, feed.",
-      "A volume read from a stepped sender is a band. Then every amount has a low and a high end, and the advice is to fill to the mark, stir, measure and dose: the mark"
-          + " is exact where the reading is not.",
-      "Exit code 1 when nothing that can be poured reaches the target, as when the water itself is stronger; the nearest EC is told.",
-      "EC is taken to mix in proportion to volume: good to a few per cent below 3 mS/cm, high above."
-    };
-  }
-
-  @Override
-  public String[] examples() {
-    return new String[] {
-      "topup --volume \"31 L\" --ec \"2.1 mS/cm\" --full \"45 L\" --target \"1.6 mS/cm\" --water-ec \"0.3 mS/cm\" --rate \"5 mL/L\" --rate-ec \"1.9 mS/cm\"",
-      "topup --volume \"28..34 L\" --ec \"2.1 mS/cm\" --full \"45 L\" --target \"1.6 mS/cm\" --water-ec \"0.3 mS/cm\" --rate \"5 mL/L\" --rate-ec \"1.9 mS/cm\" --format json",
-      "topup --plan hard-water.yaml --volume \"24 L\" --ec \"1.9 mS/cm\" --rainfall \"12 mm\"",
-      "topup --plan hard-water.yaml --reading 119 --ec \"1.9 mS/cm\"",
-    };
-  }
-
-  @Override
-  public String[] seeAlso() {
-    return new String[] {"leat-dose(1)", "leat-acid(1)", "leat-level(1)", "leat-plan(5)"};
   }
 
   /** What is in the tank, m3: one volume, or a band. */

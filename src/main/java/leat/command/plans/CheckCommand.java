@@ -40,11 +40,6 @@ public final class CheckCommand extends Command {
   }
 
   @Override
-  public String summary() {
-    return "every design rule over one or many plans: pass, warn, fail, unknown";
-  }
-
-  @Override
   public String operands() {
     return "PLAN...";
   }
@@ -57,31 +52,6 @@ public final class CheckCommand extends Command {
       Flag.on("--rules", "lists the rules with their limits and sources"),
       Flag.of("--rule", "ID", Kind.TEXT, "pump-margin", "judges this rule only").repeatable(),
     };
-  }
-
-  @Override
-  public String[] manual() {
-    return new String[] {
-      "Judges plans by the design rules of this trade. A rule that fails names the key to change and a value that would pass, found by solving the model."
-          + " A rule whose keys are missing is unknown, never a pass.",
-      "Exit code 1 when a rule fails (with --strict also when one warns), 2 when a plan is wrong and 3 when it cannot be read; the other plans are judged all the same.",
-      "Limits of your own stand in the plan under limits, by the rule's id."
-    };
-  }
-
-  @Override
-  public String[] examples() {
-    return new String[] {
-      "check first-tower.yaml",
-      "check first-tower.yaml proud-tower.yaml terrace.yaml --format csv",
-      "check --explain pump-margin",
-      "check --rules"
-    };
-  }
-
-  @Override
-  public String[] seeAlso() {
-    return new String[] {"leat-plan(5)"};
   }
 
   @Override

@@ -19,11 +19,6 @@ public final class PlanCommand extends Command {
   }
 
   @Override
-  public String summary() {
-    return "plan new, plan schema, plan show, plan keys: start, check as you type, look into, look up";
-  }
-
-  @Override
   public String operands() {
     return "[COMMAND]";
   }
@@ -36,25 +31,6 @@ public final class PlanCommand extends Command {
   @Override
   public Flag[] flags() {
     return new Flag[0];
-  }
-
-  @Override
-  public String[] manual() {
-    return new String[] {
-      "A plan is a YAML file that says what the tower is; every command reads the same one. `leat plan new` writes one to start from, `leat plan keys` tells what"
-          + " each key means, `leat plan show` shows a plan as leat understands it, and `leat plan schema` lets an editor check it while you type.",
-      "The keys are described in leat-plan(5)."
-    };
-  }
-
-  @Override
-  public String[] examples() {
-    return new String[] {"plan", "plan new", "plan keys pump"};
-  }
-
-  @Override
-  public String[] seeAlso() {
-    return new String[] {"leat-plan(5)", "leat-check(1)"};
   }
 
   @Override

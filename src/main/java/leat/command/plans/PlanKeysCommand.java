@@ -28,11 +28,6 @@ public final class PlanKeysCommand extends Command {
   }
 
   @Override
-  public String summary() {
-    return "every key of a plan: meaning, unit, example, default, the commands that read it";
-  }
-
-  @Override
   public String operands() {
     return "[PREFIX]";
   }
@@ -45,25 +40,6 @@ public final class PlanKeysCommand extends Command {
   @Override
   public Flag[] flags() {
     return new Flag[0];
-  }
-
-  @Override
-  public String[] manual() {
-    return new String[] {
-      "Lists the keys that a plan may hold. PREFIX picks a section: pump, tank.drain, towers[].riser. [] marks a list of sections; in --set, towers[0] is its first"
-          + " item and towers[*] all of them.",
-      "The same list is in leat-plan(5)."
-    };
-  }
-
-  @Override
-  public String[] examples() {
-    return new String[] {"plan keys pump", "plan keys tank.drain --format csv"};
-  }
-
-  @Override
-  public String[] seeAlso() {
-    return new String[] {"leat-plan(5)", "leat-units(7)"};
   }
 
   @Override

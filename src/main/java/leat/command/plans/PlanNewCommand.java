@@ -17,11 +17,6 @@ public final class PlanNewCommand extends Command {
   }
 
   @Override
-  public String summary() {
-    return "a commented plan to start from; what is marked <- wants measuring";
-  }
-
-  @Override
   public boolean takesPlan() {
     return false;
   }
@@ -32,25 +27,6 @@ public final class PlanNewCommand extends Command {
       Flag.of("--name", "NAME", Kind.TEXT, "balcony", "name of the plan"),
       Flag.on("--force", "writes over a file that is there already"),
     };
-  }
-
-  @Override
-  public String[] manual() {
-    return new String[] {
-      "Writes a plan of one small tower with every key that most towers need. It is a whole plan: `leat check` accepts it as it stands. Change what is marked <-, one"
-          + " line after the other, and check again.",
-      "With -o it goes to a file. A file that is there already is left alone, unless --force is given."
-    };
-  }
-
-  @Override
-  public String[] examples() {
-    return new String[] {"plan new", "plan new --name balcony"};
-  }
-
-  @Override
-  public String[] seeAlso() {
-    return new String[] {"leat-plan(5)", "leat-check(1)"};
   }
 
   @Override

@@ -25,11 +25,6 @@ public final class PlanShowCommand extends Command {
   }
 
   @Override
-  public String summary() {
-    return "a plan as leat reads it: after anchors, --set and defaults, and where each value is from";
-  }
-
-  @Override
   public String operands() {
     return "[PLAN] [KEY...]";
   }
@@ -37,29 +32,6 @@ public final class PlanShowCommand extends Command {
   @Override
   public Flag[] flags() {
     return new Flag[0];
-  }
-
-  @Override
-  public String[] manual() {
-    return new String[] {
-      "Shows the values that commands work with: anchors and merge keys followed, --set laid over, defaults filled in where their section is given. The text is YAML"
-          + " that can be pasted into a plan; a remark behind a value says that it is not the plan's own.",
-      "KEY picks a part: target, pump.derate, towers[0].riser, towers[*].riser.bore. In csv and json, from is plan, --set, default, or nothing; line is the line of the plan."
-    };
-  }
-
-  @Override
-  public String[] examples() {
-    return new String[] {
-      "plan show first-tower.yaml pump",
-      "plan show first-tower.yaml \"towers[*].riser.bore\" --set \"towers[0].riser.bore=16 mm\"",
-      "plan show first-tower.yaml tank --format csv",
-    };
-  }
-
-  @Override
-  public String[] seeAlso() {
-    return new String[] {"leat-plan(5)", "leat-plan-keys(1)"};
   }
 
   @Override

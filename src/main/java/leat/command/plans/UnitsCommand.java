@@ -28,11 +28,6 @@ public final class UnitsCommand extends Command {
   }
 
   @Override
-  public String summary() {
-    return "what can be typed: every unit, by what it measures";
-  }
-
-  @Override
   public String operands() {
     return "[DIMENSION]";
   }
@@ -45,24 +40,6 @@ public final class UnitsCommand extends Command {
   @Override
   public Flag[] flags() {
     return new Flag[0];
-  }
-
-  @Override
-  public String[] manual() {
-    return new String[] {
-      "Lists the units that flags and plans understand, with the spellings that are taken besides. One unit of the first column is FACTOR base units.",
-      "A gallon is the US gallon unless impgal is said. Where only the case of letters differs (mS, ms, MS) nothing is guessed."
-    };
-  }
-
-  @Override
-  public String[] examples() {
-    return new String[] {"units flow", "units EC --format json"};
-  }
-
-  @Override
-  public String[] seeAlso() {
-    return new String[] {"leat-units(7)"};
   }
 
   @Override

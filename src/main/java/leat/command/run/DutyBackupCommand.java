@@ -51,11 +51,6 @@ public final class DutyBackupCommand extends Command {
   }
 
   @Override
-  public String summary() {
-    return "a battery for so many hours without mains, or how long a battery lasts";
-  }
-
-  @Override
   public Flag[] flags() {
     return new Flag[] {
       Flag.of("--hours", "TIME", DutyFlags.TIME, "6 h", "how long the power cut lasts")
@@ -96,30 +91,6 @@ public final class DutyBackupCommand extends Command {
           "3.2 h/d",
           "peak sun hours of the worst month, for a solar panel that covers every day"),
     };
-  }
-
-  @Override
-  public String[] manual() {
-    return new String[] {
-      "Tells what the tower draws from a battery during a power cut, and how large the battery must be; with --capacity how long yours lasts (exit code 1 when"
-          + " that is less than --hours). A mains pump runs through an inverter, whose idle draw counts all the time; a pump on direct current (--dc, pump.supply.dc)"
-          + " needs none.",
-      "Of a plan with several timings the busiest counts. Peukert's effect is in the capacity, without a bonus for slow discharge.",
-      "With --sun it sizes a solar panel by the peak sun hours of the worst month (kWh/m2 a day on the panel's plane)."
-    };
-  }
-
-  @Override
-  public String[] examples() {
-    return new String[] {
-      "duty backup --power \"22 W\" --run \"90 s\" --rest \"12 min\" --hours \"8 h\" --battery \"12 V\" --controller \"1 W\" --idle \"3 W\"",
-      "duty backup --plan first-tower.yaml --hours \"6 h\" --battery \"12.8 V\" --capacity \"7 Ah\"",
-    };
-  }
-
-  @Override
-  public String[] seeAlso() {
-    return new String[] {"leat-duty(1)", "leat-duty-cable(1)"};
   }
 
   @Override

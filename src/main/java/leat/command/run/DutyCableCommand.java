@@ -47,11 +47,6 @@ public final class DutyCableCommand extends Command {
   }
 
   @Override
-  public String summary() {
-    return "voltage drop to a low-voltage pump, least section, fuse and what the cord carries";
-  }
-
-  @Override
   public Flag[] flags() {
     return new Flag[] {
       DutyFlags.dc(),
@@ -92,29 +87,6 @@ public final class DutyCableCommand extends Command {
           "voltage the pump needs to start"),
       Flag.of("--drop", "SHARE", DutyFlags.SHARE, "5 %", "drop that is still good, 5 % otherwise"),
     };
-  }
-
-  @Override
-  public String[] manual() {
-    return new String[] {
-      "Tells what a cable to a low-voltage pump loses, out and back, by the resistances of IEC 60228 (by the resistivity of copper for other sections),"
-          + " the least section of the tables that will do, the fuse at the supply's end and what the cord carries.",
-      "A brushed pump takes about constant current, an electronic one constant power; both drops are shown where they differ. Exit code 1 when the drop is over"
-          + " 10 %, the pump cannot start, or no fuse protects the cord."
-    };
-  }
-
-  @Override
-  public String[] examples() {
-    return new String[] {
-      "duty cable --dc \"12 V\" --power \"18 W\" --length \"5 m\" --section \"0.75 mm2\" --least-voltage \"9 V\" --inrush 4",
-      "duty cable --dc \"12 V\" --power \"18 W\" --length \"14 m\" --format json",
-    };
-  }
-
-  @Override
-  public String[] seeAlso() {
-    return new String[] {"leat-duty(1)", "leat-duty-backup(1)"};
   }
 
   @Override

@@ -62,11 +62,6 @@ public final class DutyCommand extends Command {
   }
 
   @Override
-  public String summary() {
-    return "pump timing: kWh, cost, starts, relay life; compares and proposes timings";
-  }
-
-  @Override
   public Flag[] flags() {
     return new Flag[] {
       DutyFlags.power(),
@@ -146,37 +141,6 @@ public final class DutyCommand extends Command {
       Flag.of("--wetting", "TIME", DutyFlags.TIME, "20 s", "how long the lowest pot is wetted")
           .sets("wetting"),
     };
-  }
-
-  @Override
-  public String[] manual() {
-    return new String[] {
-      "Tells what a pump timing costs: the share of the time the pump runs, its starts, energy and money a day and over a period, and what it saves"
-          + " against other timings. The period is a number of --days, or dates with --from and --to, or the plan's season.",
-      "A plan may change timing and price by hour, weekday and month; both go by the local clock of site.time_zone, days of 23 and 25 hours included."
-          + " The last entry that matches wins. Money is in the plan's one currency.",
-      "With --suggest and a plan it proposes the timing of least energy in whole seconds: the run as short as fill, film and wetting of the slowest tower"
-          + " let it be, the rest as long as dry_limit lets it be, by day and by night (22:00 to 06:00); and it sets longer runs and shorter rests beside it,"
-          + " which wear the relay less or wet the roots more.",
-      "What a mains meter shows differs by the pump's real draw: a throttled pump takes less than its label says. Exit code 1 when a rest is longer than"
-          + " dry_limit lets the roots dry.",
-      "CSV has the columns of the comparison; JSON adds the saving of the first timing against each other one, and the relay's life."
-    };
-  }
-
-  @Override
-  public String[] examples() {
-    return new String[] {
-      "duty --power \"22 W\" --run \"90 s\" --rest \"12 min\" --price \"0.31 EUR/kWh\" --days 180 --against \"15 min/15 min\"",
-      "duty --power \"22 W\" --run \"90 s\" --rest \"12 min\" --controller \"1.2 W\" --relay \"10 A\" --mains \"230 V\" --format json",
-      "duty --plan first-tower.yaml --price \"0.31 EUR/kWh\" --from 2027-04-10 --to 2027-10-15",
-      "duty --plan first-tower.yaml --price \"0.31 EUR/kWh\" --days 180 --suggest",
-    };
-  }
-
-  @Override
-  public String[] seeAlso() {
-    return new String[] {"leat-duty-backup(1)", "leat-duty-cable(1)", "leat-check(1)"};
   }
 
   @Override

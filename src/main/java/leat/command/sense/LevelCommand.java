@@ -34,11 +34,6 @@ public final class LevelCommand extends Command {
   }
 
   @Override
-  public String summary() {
-    return "ohms or counts of a stepped float sender to litres";
-  }
-
-  @Override
   public String operands() {
     return "[READING...]";
   }
@@ -53,38 +48,6 @@ public final class LevelCommand extends Command {
       RowStream.PREFIX,
       RowStream.STRICT
     };
-  }
-
-  @Override
-  public String[] manual() {
-    return new String[] {
-      "Tells what a reading of the plan's sender means: a status in plain words, the band of levels and litres in which the sender reads so, and the share of"
-          + " full. A stepped sender cannot say finer than its steps; the middle of the band is no measurement. Readings are ohms and may carry their unit; a"
-          + " meter that shows overload is typed as open.",
-      "The band covers the level rising and falling, because a reed holds on longer than it takes to close. Who knows which way the level has moved since the"
-          + " reading last changed says so with --motion and gets the narrower band.",
-      "Statuses: ok; between-steps (a poor contact or a wet plug more often than a level; both steps are taken); ambiguous (two steps read alike within the"
-          + " tolerances); ok-or-short (a sender of 0 ohm when empty cannot tell empty from a short); open, short, under-range and over-range have no litres"
-          + " and exit code 1.",
-      "With --column, rows come from standard input and go out with the answer's columns behind them, one by one; an empty cell has the status no-reading, a"
-          + " cell that is no reading the status bad-row. The exit code of rows is 0."
-    };
-  }
-
-  @Override
-  public String[] examples() {
-    return new String[] {
-      "level 83 --plan sender-tub.yaml",
-      "level 83 --plan sender-tub.yaml --motion falling --format json",
-      "level 10 83 119 open --plan sender-tub.yaml --format csv",
-      "level 1286 --counts --plan sender-tub.yaml",
-      "level --plan sender-tub.yaml --column ohm --rows sender-log.csv",
-    };
-  }
-
-  @Override
-  public String[] seeAlso() {
-    return new String[] {"leat-level-table(1)", "leat-level-fit(1)", "leat-plan(5)"};
   }
 
   @Override

@@ -46,11 +46,6 @@ public final class LevelDividerCommand extends Command {
   }
 
   @Override
-  public String summary() {
-    return "fixed resistor that parts the sender's steps best at an ADC";
-  }
-
-  @Override
   public Flag[] flags() {
     return new Flag[] {
       Flag.of("--ohm", "OHM", OHMS, "27 ohm", "a step of the sender, when no plan has them")
@@ -112,29 +107,6 @@ public final class LevelDividerCommand extends Command {
   private static Flag share(String name, String meaning, String key) {
     return Flag.of(name, "SHARE", Kind.quantity(Dimension.SHARE), "5 %", meaning)
         .sets("sender.divider." + key);
-  }
-
-  @Override
-  public String[] manual() {
-    return new String[] {
-      "Chooses the fixed resistor of a voltage divider so that the two steps that lie closest at the ADC lie as far apart as can be, within the ADC's range and"
-          + " a greatest current, then tells what counts each step gives: nominal, and with resistors, supply, reference and ADC all off the worst way.",
-      "The peak is flat: the next value of a series costs next to nothing. Reference and supply from one source (ratiometric) make both tolerances cancel."
-    };
-  }
-
-  @Override
-  public String[] examples() {
-    return new String[] {
-      "level divider --plan sender-tub.yaml",
-      "level divider --plan sender-tub.yaml --resistor \"1 kohm\" --format csv",
-      "level divider --ohm \"10 ohm\" --ohm \"95 ohm\" --ohm \"180 ohm\" --supply \"5 V\" --reference \"1.1 V\" --bits 10 --max-current \"20 mA\"",
-    };
-  }
-
-  @Override
-  public String[] seeAlso() {
-    return new String[] {"leat-level(1)", "leat-level-table(1)"};
   }
 
   @Override

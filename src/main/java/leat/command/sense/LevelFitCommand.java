@@ -45,11 +45,6 @@ public final class LevelFitCommand extends Command {
   }
 
   @Override
-  public String summary() {
-    return "what a sender really does, from litres poured in and ohms read";
-  }
-
-  @Override
   public String operands() {
     return "PAIRS.csv";
   }
@@ -87,32 +82,6 @@ public final class LevelFitCommand extends Command {
       Flag.of("--leave-out", "ROW", Kind.COUNT, "24", "leaves a row out, as a slip").repeatable(),
       Flag.on("--paste", "prints the sender section alone, to paste or redirect into the plan"),
     };
-  }
-
-  @Override
-  public String[] manual() {
-    return new String[] {
-      "Finds the edges of a sender's steps from pairs of litres in the tank and ohms read: pour in a litre or two, let the waves settle with the pump off, read,"
-          + " pour on. Rows may come in any order and repeat. The columns are litres and ohm unless --litres and --ohm say otherwise.",
-      "The fit is the monotone curve of least squares; where it jumps a step begins, between the last pour before and the first after. A step whose readings"
-          + " spread too far is suspect: pour those litres again. Cells that are empty or open are left out and counted.",
-      "It prints the sender section to paste into the plan. Edges in litres need no drawing of the tank: with tank.holds a tank of unknown shape works from"
-          + " pours alone. The lead's resistance stays in the readings, so the plan's lead is then 0."
-    };
-  }
-
-  @Override
-  public String[] examples() {
-    return new String[] {
-      "level fit pours.csv",
-      "level fit pours.csv --plan sender-tub.yaml --format csv",
-      "level fit pours.csv --paste",
-    };
-  }
-
-  @Override
-  public String[] seeAlso() {
-    return new String[] {"leat-level(1)", "leat-plan(5)"};
   }
 
   /** Pairs of a file, in the order of the motion. */

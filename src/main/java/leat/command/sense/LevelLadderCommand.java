@@ -44,11 +44,6 @@ public final class LevelLadderCommand extends Command {
   }
 
   @Override
-  public String summary() {
-    return "resistor chain and reed positions for a sender of your own";
-  }
-
-  @Override
   public Flag[] flags() {
     return new Flag[] {
       Flag.of("--empty", "OHM", OHM, "240 ohm", "reading at the lowest reed"),
@@ -83,29 +78,6 @@ public final class LevelLadderCommand extends Command {
       Flag.of("--reading", "OHM", OHM, "1.5 ohm", "tolerance of the meter or ADC")
           .sets("sender.reading"),
     };
-  }
-
-  @Override
-  public String[] manual() {
-    return new String[] {
-      "Chooses the resistors of a chain of reeds from a series one can buy. Of all chains it finds one whose worst step is as near as can be to what is wanted,"
-          + " and among those one with the least sum of squares: an exact optimum. Rounding resistor by resistor lets errors pile up along the chain.",
-      "Each resistor sits between the tap of its reed and the next tap on the return's side; rising ohms want the return at the bottom, falling ohms at the top."
-          + " With the plan's tank, or --first and --last, it tells where the reeds go."
-    };
-  }
-
-  @Override
-  public String[] examples() {
-    return new String[] {
-      "level ladder --range 240-33 --steps 10",
-      "level ladder --empty \"10 ohm\" --full \"180 ohm\" --steps 8 --series E96 --equal litres --plan sender-tub.yaml --format csv",
-    };
-  }
-
-  @Override
-  public String[] seeAlso() {
-    return new String[] {"leat-level(1)", "leat-level-divider(1)"};
   }
 
   private double[] ends(Call call) {

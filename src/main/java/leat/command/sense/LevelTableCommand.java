@@ -33,11 +33,6 @@ public final class LevelTableCommand extends Command {
   }
 
   @Override
-  public String summary() {
-    return "lookup table of the sender for a controller: csv, json or a C array";
-  }
-
-  @Override
   public Flag[] flags() {
     return new Flag[] {
       Flag.of(
@@ -49,32 +44,6 @@ public final class LevelTableCommand extends Command {
       Flag.on("--c", "a C array for a microcontroller"),
       LevelColumns.MOTION,
     };
-  }
-
-  @Override
-  public String[] manual() {
-    return new String[] {
-      "Prints every stretch of readings that means one thing, in order of ohms and without gaps: from, to below, status, the band of levels and litres. The"
-          + " ohms are those of the meter, lead included. With sender.divider in the plan it gives the counts of the ADC too, first and last; a stretch into"
-          + " which no count falls has none.",
-      "--c prints it as an array of C with a search function, in counts when the plan has a divider, else in ohms. --every makes an interpolated table at even"
-          + " ohms; it looks finer and is not."
-    };
-  }
-
-  @Override
-  public String[] examples() {
-    return new String[] {
-      "level table --plan sender-tub.yaml",
-      "level table --plan sender-tub.yaml --format csv",
-      "level table --plan sender-tub.yaml --c",
-      "level table --plan sender-tub.yaml --every \"20 ohm\" --format csv",
-    };
-  }
-
-  @Override
-  public String[] seeAlso() {
-    return new String[] {"leat-level(1)", "leat-level-divider(1)"};
   }
 
   @Override

@@ -1,0 +1,69 @@
+package leat.answer;
+
+/**
+ * One readable line with the keys of columns in it, filled from a row: {@code "Lifting {flow_L_min}
+ * takes {total_head_m} of head"}.
+ *
+ * <p>{@code {key}} is the value with its unit, as its column shows it; {@code {key!}} leaves the
+ * unit out; {@code {key:duration}} shows a time in the unit that reads best; {@code {key:money}} as
+ * a till prints it; {@code {{} is a brace. Unknown values read "-".
+ */
+final class Template {
+  private Template() {}
+
+  static Phrase fill(Row row, String template) {
+    Phrase phrase = Phrase.of();
+    int at = 0;
+    while (true) {
+      int open = template.indexOf('{', at);
+      if (open < 0) {
+        return phrase.add(template.substring(at));
+      }
+      phrase.add(template.substring(at, open));
+      if (template.startsWith("{{", open)) {
+        phrase.add("{");
+        at = open + 2;
+      } else {
+        int close = template.indexOf('}', open);
+        if (close < 0) {
+          throw new IllegalArgumentException("no closing brace: " + template);
+        }
+        put(phrase, row, template.substring(open + 1, close), template);
+        at = close + 1;
+      }
+    }
+  }
+
+  private static void put(Phrase phrase, Row row, String asked, String template) {
+    boolean bare = asked.endsWith("!");
+    int colon = asked.indexOf(':');
+    String key = bare ? asked.substring(0, asked.length() - 1) : asked;
+    key = colon < 0 ? key : asked.substring(0, colon);
+    Row holder = row == null ? null : row.holding(key);
+    if (holder == null) {
+      throw new IllegalArgumentException("no column " + key + " for: " + template);
+    }
+    Column column = holder.column(key);
+    Object value = holder.get(column);
+    if (value instanceof Double number && colon >= 0) {
+      as(phrase, number, asked.substring(colon + 1), template);
+    } else if (value instanceof Double number && bare && column.show() != null) {
+      phrase.addBare(number, column.show());
+    } else {
+      phrase.add(Answer.phrase(holder, column));
+    }
+  }
+
+  private static void as(Phrase phrase, double value, String how, String template) {
+    switch (how) {
+      case "duration":
+        phrase.duration(value);
+        return;
+      case "money":
+        phrase.money(value, null);
+        return;
+      default:
+        throw new IllegalArgumentException("no way to show " + how + ": " + template);
+    }
+  }
+}
