@@ -132,6 +132,56 @@ public final class Call {
     return "leat " + command.name() + ": " + quantity;
   }
 
+  /**
+   * The start of a command line that goes on with what this call was about: its plan, its {@code
+   * --set}, its units, and the named flags as they were typed; quoted so that a shell takes it as
+   * it stands.
+   */
+  public String again(String name, String... kept) {
+    StringBuilder line = new StringBuilder("leat ").append(name);
+    if (command.takesPlan()) {
+      if (hasPlan()) {
+        line.append(" --plan ").append(quoted(planName()));
+      }
+      typedAgain(line, "--set");
+    }
+    for (int i = 0; i < kept.length; i++) {
+      typedAgain(line, kept[i]);
+    }
+    typedAgain(line, "--units");
+    return line.toString();
+  }
+
+  private void typedAgain(StringBuilder line, String name) {
+    Flag flag = flag(name);
+    if (!typed.has(flag)) {
+      return;
+    }
+    if (!flag.hasValue()) {
+      line.append(' ').append(name);
+      return;
+    }
+    List<String> all = texts(name);
+    for (int i = 0; i < all.size(); i++) {
+      line.append(' ').append(name).append(' ').append(quoted(all.get(i)));
+    }
+  }
+
+  /** A word of a command line as a POSIX shell takes it: plain, in double quotes, or in single. */
+  public static String quoted(String word) {
+    boolean plain = !word.isEmpty();
+    boolean easy = true;
+    for (int i = 0; i < word.length(); i++) {
+      char c = word.charAt(i);
+      plain &= Character.isLetterOrDigit(c) || "._-+/:,%=@".indexOf(c) >= 0;
+      easy &= "\"\\$`!".indexOf(c) < 0;
+    }
+    if (plain) {
+      return word;
+    }
+    return easy ? '"' + word + '"' : "'" + word.replace("'", "'\\''") + "'";
+  }
+
   /** The refusal for a flag that this question cannot do without. */
   public Refused needs(String name) {
     return new Refused(CommandErrors.needed(command, flag(name)));

@@ -235,14 +235,9 @@ public final class HeadCommand extends Command {
     workings(answer, loss, fastest);
     answer.next(
         call.hasPlan()
-            ? "leat pump --plan " + call.planName() + "   to see what your pump gives"
-            : "leat pump --lift \""
-                + call.text("--lift")
-                + "\" --bore \""
-                + call.text("--bore")
-                + "\" --length \""
-                + call.text("--length")
-                + "\" --shutoff-head ... --max-flow ...   to see what your pump gives");
+            ? call.again("pump") + "   to see what your pump gives"
+            : call.again("pump", "--lift", "--bore", "--length", "--k", "--roughness")
+                + " --shutoff-head ... --max-flow ...   to see what your pump gives");
   }
 
   static String word(Regime regime) {
