@@ -14,33 +14,33 @@ _leat_second() {
 
 _leat_flags() {
   case $1 in
-    head) echo '--flow --lift --bore --length --roughness --k --fitting --temperature --tower --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    pump) echo '--shutoff-head --max-flow --point --derate --speed --power --lift --level --bore --length --roughness --k --temperature --check-valve --throttle-to --measured --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    tank) echo '--level --volume --every --thirst --days --shape --top --bottom --diameter --length --height --corner --corner-top --table --dipstick --drain-bore --drain-height --full --low --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    level) echo '--counts --motion --column --rows --prefix --strict --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    level\ table) echo '--every --c --motion --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    level\ ladder) echo '--empty --full --range --steps --series --equal --first --last --pull-in --drop-out --tolerance --reading --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    level\ divider) echo '--ohm --supply --reference --bits --sender-side --resistor --series --max-current --adc-error --resistor-tolerance --supply-tolerance --reference-tolerance --blind --lead --tolerance --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    level\ fit) echo '--cumulative --start --litres-column --ohm-column --motion --drained --same-within --leave-out --paste --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    ec) echo '--at --scale --coefficient --natural-water --standard --compensates --ion --weighed --volume --unit --column --rows --prefix --strict --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    dose) echo '--volume --from --to --label --rate --rate-ec --parts --each --step --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    dose\ salts) echo '--volume --ask --salt --weighed --within --scale-step --list --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    stock) echo '--weigh --for --bottle --makes --coldest --one-bottle --season --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    topup) echo '--volume --reading --counts --motion --ec --full --target --water-ec --rate --rate-ec --parts --rain --rainfall --rain-ec --can --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    acid) echo '--volume --alkalinity --ph --to --acid --density --temperature --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    crops) echo '--list --widen --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    oxygen) echo '--at --altitude --pressure --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    clean) echo '--volume --with --strength --basis --density --aim --contact --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    duty) echo '--power --run --rest --against --price --standing --standing-share --days --from --to --time-zone --controller --relay --cycles --coil --inrush --mains --dc --suggest --most-starts --plug-water --plant-use --dry-limit --dry-limit-night --wetting --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    duty\ backup) echo '--hours --battery --capacity --chemistry --depth --reserve --inverter --idle --power --run --rest --controller --dc --sun --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    duty\ cable) echo '--dc --power --length --section --gauge --strands --temperature --inrush --least-voltage --drop --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    check) echo '--all --strict --rules --rule --plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    plan) echo '--format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    plan\ new) echo '--name --force --format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    plan\ schema) echo '--format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    plan\ show) echo '--plan --set --format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    plan\ keys) echo '--format --output --units --delimiter --decimal --quiet --explain --help' ;;
-    units) echo '--format --output --units --delimiter --decimal --quiet --explain --help' ;;
+    head) echo '--flow --lift --bore --length --roughness --k --fitting --temperature --tower --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    pump) echo '--shutoff-head --max-flow --point --derate --speed --power --lift --level --bore --length --roughness --k --temperature --check-valve --throttle-to --measured --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    tank) echo '--level --volume --every --thirst --days --shape --top --bottom --diameter --length --height --corner --corner-top --table --dipstick --drain-bore --drain-height --full --low --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    level) echo '--counts --motion --column --rows --prefix --strict --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    level\ table) echo '--every --c --motion --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    level\ ladder) echo '--empty --full --range --steps --series --equal --first --last --pull-in --drop-out --tolerance --reading --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    level\ divider) echo '--ohm --supply --reference --bits --sender-side --resistor --series --max-current --adc-error --resistor-tolerance --supply-tolerance --reference-tolerance --blind --lead --tolerance --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    level\ fit) echo '--cumulative --start --litres-column --ohm-column --motion --drained --same-within --leave-out --paste --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    ec) echo '--at --scale --coefficient --natural-water --standard --compensates --ion --weighed --volume --unit --column --rows --prefix --strict --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    dose) echo '--volume --from --to --label --rate --rate-ec --parts --each --step --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    dose\ salts) echo '--volume --ask --salt --weighed --within --scale-step --list --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    stock) echo '--weigh --for --bottle --makes --coldest --one-bottle --season --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    topup) echo '--volume --reading --counts --motion --ec --full --target --water-ec --rate --rate-ec --parts --rain --rainfall --rain-ec --can --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    acid) echo '--volume --alkalinity --ph --to --acid --density --temperature --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    crops) echo '--list --widen --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    oxygen) echo '--at --altitude --pressure --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    clean) echo '--volume --with --strength --basis --density --aim --contact --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    duty) echo '--power --run --rest --against --price --standing --standing-share --days --from --to --time-zone --controller --relay --cycles --coil --inrush --mains --dc --suggest --most-starts --plug-water --plant-use --dry-limit --dry-limit-night --wetting --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    duty\ backup) echo '--hours --battery --capacity --chemistry --depth --reserve --inverter --idle --power --run --rest --controller --dc --sun --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    duty\ cable) echo '--dc --power --length --section --gauge --strands --temperature --inrush --least-voltage --drop --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    check) echo '--all --strict --rules --rule --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    plan) echo '--format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    plan\ new) echo '--name --force --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    plan\ schema) echo '--format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    plan\ show) echo '--plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    plan\ keys) echo '--format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    units) echo '--format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
   esac
 }
 

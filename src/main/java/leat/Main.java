@@ -20,11 +20,18 @@ public final class Main {
             terminal(
                 new FileOutputStream(FileDescriptor.out),
                 new FileOutputStream(FileDescriptor.err),
-                null));
+                folder()));
+    code += Integer.getInteger("leat.exit", 0);
     if (code != 0) {
       // System.exit looks up a logger on newer JVMs, which costs more than the whole answer.
       Runtime.getRuntime().halt(code);
     }
+  }
+
+  /** Where the launcher was called, when it had to go elsewhere. */
+  private static Path folder() {
+    String folder = System.getProperty("leat.folder");
+    return folder == null ? null : Path.of(folder);
   }
 
   /** The real world around a run, but for where its words go. */

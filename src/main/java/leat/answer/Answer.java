@@ -2,6 +2,7 @@ package leat.answer;
 
 import java.util.ArrayList;
 import java.util.List;
+import leat.quantity.Visible;
 
 /**
  * What a command answers: rows under one list of columns for CSV and JSON, and for text one
@@ -173,7 +174,7 @@ public final class Answer {
           ? Phrase.of().number(number, column.digits())
           : Phrase.of(number, column.show());
     }
-    return Phrase.of(String.valueOf(value));
+    return Phrase.of(Visible.of(String.valueOf(value)));
   }
 
   /** Figures from here on are aligned among themselves. */

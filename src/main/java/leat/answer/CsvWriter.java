@@ -9,9 +9,13 @@ import leat.quantity.NumberText;
 public final class CsvWriter {
   private final char delimiter;
   private final char decimal;
+  private final boolean raw;
 
-  /** With a delimiter and a decimal sign, which must differ. */
-  public CsvWriter(char delimiter, char decimal) {
+  /**
+   * With a delimiter and a decimal sign, which must differ; {@code raw} writes words as they are.
+   */
+  public CsvWriter(char delimiter, char decimal, boolean raw) {
+    this.raw = raw;
     this.delimiter = delimiter;
     this.decimal = decimal;
   }
@@ -57,8 +61,28 @@ public final class CsvWriter {
       String text = number(number, column);
       out.append(decimal == '.' ? text : text.replace('.', decimal));
     } else if (value != null) {
-      word(out, String.valueOf(value));
+      word(out, harmless(String.valueOf(value)));
     }
+  }
+
+  /** A word that a spreadsheet would run as a formula gets an apostrophe before it, unless raw. */
+  private String harmless(String word) {
+    if (raw || word.isEmpty() || "=+-@\t".indexOf(word.charAt(0)) < 0 || isNumber(word)) {
+      return word;
+    }
+    return "'" + word;
+  }
+
+  private static boolean isNumber(String word) {
+    boolean digits = false;
+    for (int i = 1; i < word.length(); i++) {
+      char c = word.charAt(i);
+      digits |= c >= '0' && c <= '9';
+      if ("0123456789.eE+-".indexOf(c) < 0) {
+        return false;
+      }
+    }
+    return digits;
   }
 
   static String number(double base, Column column) {

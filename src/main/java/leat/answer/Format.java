@@ -14,23 +14,33 @@ public final class Format {
   /** Each formula with its numbers. */
   public final boolean explain;
 
+  /** Words of csv as they are, even those a spreadsheet takes for formulas. */
+  public final boolean raw;
+
   final char delimiter;
   final char decimal;
 
   /** All choices at once. */
   public Format(
-      String name, boolean us, boolean quiet, boolean explain, char delimiter, char decimal) {
+      String name,
+      boolean us,
+      boolean quiet,
+      boolean explain,
+      boolean raw,
+      char delimiter,
+      char decimal) {
     this.name = name;
     this.us = us;
     this.quiet = quiet;
     this.explain = explain;
+    this.raw = raw;
     this.delimiter = delimiter;
     this.decimal = decimal;
   }
 
   /** A CSV writer with this format's separators. */
   public CsvWriter csv() {
-    return new CsvWriter(delimiter, decimal);
+    return new CsvWriter(delimiter, decimal, raw);
   }
 
   /** What goes to standard output or the file. */

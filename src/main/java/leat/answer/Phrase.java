@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import leat.quantity.NumberText;
 import leat.quantity.Unit;
+import leat.quantity.Visible;
 
 /**
  * A piece of text with quantities in it, which are turned into words only when it is known in which
@@ -125,7 +126,7 @@ public final class Phrase {
           out.append(' ').append((us ? amount.show.us() : amount.show.metric()).symbol());
         }
       } else {
-        out.append(part);
+        out.append(Visible.of((String) part, "\n"));
       }
     }
     return out.toString();

@@ -3,6 +3,7 @@ package leat.answer;
 import java.util.List;
 import leat.quantity.NumberText;
 import leat.quantity.Unit;
+import leat.quantity.Visible;
 
 /** Writes an answer for a reader: sentence, figures, Taken, Mind, Next. */
 final class TextWriter {
@@ -60,7 +61,7 @@ final class TextWriter {
       }
     }
     for (int i = 0; i < lines.size(); i++) {
-      out.append("  ").append(padded(lines.get(i).label, label + 2));
+      out.append("  ").append(padded(Visible.of(lines.get(i).label), label + 2));
       for (int c = 0; c < texts[i].length; c++) {
         boolean last = c == texts[i].length - 1;
         out.append(last ? texts[i][c] : padded(texts[i][c], Math.max(widths[c] + 2, 12)));
@@ -112,7 +113,7 @@ final class TextWriter {
           ? NumberText.significant(number, column.digits())
           : Phrase.text(number, column.show(), us);
     }
-    return String.valueOf(value);
+    return Visible.of(String.valueOf(value));
   }
 
   private void workings(List<Working> workings) {

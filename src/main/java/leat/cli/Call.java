@@ -270,7 +270,13 @@ public final class Call {
       throw new Refused(CommandErrors.sameSeparators(delimiter));
     }
     return new Format(
-        format, "us".equals(units), has("--quiet"), has("--explain"), delimiter, decimal);
+        format,
+        "us".equals(units),
+        has("--quiet"),
+        has("--explain"),
+        has("--raw"),
+        delimiter,
+        decimal);
   }
 
   private Object valueOr(String name, Object otherwise) {

@@ -202,6 +202,15 @@ public final class CommandErrors {
     return new Problem("cannot-write", null, name, why);
   }
 
+  /** More than the memory holds. */
+  public static Problem tooLarge() {
+    return new Problem(
+        "out-of-memory",
+        null,
+        "leat",
+        "what is asked does not fit into the memory: ask for fewer rows, marks or steps at a time");
+  }
+
   /** A bug of ours. */
   public static Problem bug(String what) {
     return new Problem(

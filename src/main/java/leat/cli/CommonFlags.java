@@ -49,6 +49,10 @@ final class CommonFlags {
       Flag.of("--delimiter", "CHAR", Kind.TEXT, ";", "between the columns of csv, read or written");
   static final Flag DECIMAL =
       Flag.of("--decimal", "CHAR", Kind.TEXT, ",", "decimal sign of csv, read or written");
+  static final Flag RAW =
+      Flag.on(
+          "--raw",
+          "csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them");
   static final Flag QUIET =
       Flag.on("--quiet", "-q", "no Taken, Mind, Next; nothing on standard error but errors");
   static final Flag EXPLAIN =
@@ -58,10 +62,10 @@ final class CommonFlags {
   static Flag[] of(Command command) {
     if (command.takesPlan()) {
       return new Flag[] {
-        PLAN, SET, FORMAT, OUTPUT, UNITS, DELIMITER, DECIMAL, QUIET, EXPLAIN, HELP
+        PLAN, SET, FORMAT, OUTPUT, UNITS, DELIMITER, DECIMAL, RAW, QUIET, EXPLAIN, HELP
       };
     }
-    return new Flag[] {FORMAT, OUTPUT, UNITS, DELIMITER, DECIMAL, QUIET, EXPLAIN, HELP};
+    return new Flag[] {FORMAT, OUTPUT, UNITS, DELIMITER, DECIMAL, RAW, QUIET, EXPLAIN, HELP};
   }
 
   /** All flags of a command, its own first. */

@@ -6,6 +6,21 @@ import leat.plan.Problem;
 public final class RowErrors {
   private RowErrors() {}
 
+  /** Two columns of one name. */
+  public static Problem columnTwice(String source, String column) {
+    return new Problem(
+        "column-twice", null, source, "two columns are named \"" + column + "\"; rename one");
+  }
+
+  /** Not one row that could be read. */
+  public static Problem allBad(String source, long rows, String first) {
+    return new Problem(
+        "all-rows-bad",
+        null,
+        source,
+        "none of its " + rows + " rows could be read; the first: " + first);
+  }
+
   /** Quotes in a file of rows that do not close. */
   public static Problem brokenRows(String file) {
     return new Problem(

@@ -30,6 +30,9 @@ final class RowLines {
   private int to;
   private boolean quoted;
   private boolean broken;
+  private boolean carriageReturn;
+  private int unclosed;
+  private java.io.Flushable beforeWaiting;
 
   private int[] starts = new int[64];
   private int[] ends = new int[64];
@@ -47,6 +50,11 @@ final class RowLines {
             && buffer[1] == (byte) 0xBB
             && buffer[2] == (byte) 0xBF;
     next = mark ? 3 : 0;
+  }
+
+  /** What is flushed before the input is waited for, so that a slow input is answered at once. */
+  void beforeWaiting(java.io.Flushable answers) {
+    beforeWaiting = answers;
   }
 
   /** Sign between the cells, from here on. */
@@ -96,6 +104,9 @@ final class RowLines {
       }
       buffer = java.util.Arrays.copyOf(buffer, buffer.length * 2);
     }
+    if (beforeWaiting != null && in.available() == 0) {
+      beforeWaiting.flush();
+    }
     int n = in.read(buffer, filled, buffer.length - filled);
     if (n < 0) {
       ended = true;
@@ -124,6 +135,7 @@ final class RowLines {
   private void line() throws IOException {
     quoted = false;
     broken = false;
+    int carriage = Integer.MAX_VALUE;
     int offset = 0;
     int end = -1;
     while (end < 0) {
@@ -138,6 +150,8 @@ final class RowLines {
         }
         if (c == '"') {
           quoted = true;
+        } else if (c == '\r' && carriage == Integer.MAX_VALUE) {
+          carriage = i - next;
         }
       }
       if (end < 0) {
@@ -152,6 +166,7 @@ final class RowLines {
       end = quotedEnd(end);
     }
     to = end > from && buffer[end - 1] == '\r' ? end - 1 : end;
+    carriageReturn = carriage < to - from;
     next = Math.min(end + 1, filled);
   }
 
@@ -177,17 +192,26 @@ final class RowLines {
           cellStart = c == delimiter;
         }
         at++;
-        if (at > LONGEST_QUOTED) {
+        if (at > longestQuoted()) {
+          unclosed++;
           broken = true;
           return from + offset;
         }
       }
       if (!fill()) {
         broken = open;
+        unclosed += open ? 1 : 0;
         return open ? from + offset : filled;
       }
       from = next;
     }
+  }
+
+  /**
+   * Rows that each open a quote would cost a look ahead each: it grows shorter as they mount up.
+   */
+  private int longestQuoted() {
+    return LONGEST_QUOTED >> Math.min(8, unclosed / 64);
   }
 
   /** Finds the cells of the record. */
@@ -268,6 +292,16 @@ final class RowLines {
   /** Offset behind it. */
   int end(int cell) {
     return ends[cell];
+  }
+
+  /** Whether a carriage return stands inside the record. */
+  boolean hasCarriageReturn() {
+    return carriageReturn;
+  }
+
+  /** The record from a cell on, as it came. */
+  String rest(int cell) {
+    return new String(buffer, starts[cell], to - starts[cell], StandardCharsets.UTF_8);
   }
 
   /** Whether a quote is not closed, or text follows a closed one. */

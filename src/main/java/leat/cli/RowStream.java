@@ -83,15 +83,15 @@ public final class RowStream {
     boolean done = false;
     try (InputStream in = input()) {
       copy(in, column, out);
-      out.flush();
-      if (call.has("--output")) {
-        out.close();
-      }
+      output.close(out);
       done = true;
     } catch (IOException e) {
       throw output.failed(e);
     } finally {
       output.finish(done);
+    }
+    if (rows > 0 && bad == rows) {
+      throw new Refused(RowErrors.allBad(source(), rows, firstBad));
     }
     if (bad > 0 && !format.quiet) {
       Run.tell(
@@ -113,14 +113,14 @@ public final class RowStream {
       return call.terminal.takeInput();
     }
     java.io.File file = call.terminal.file(name);
-    if (!file.isFile()) {
+    if (!file.exists() || file.isDirectory()) {
       throw new Refused(
           List.of(
               leat.plan.PlanErrors.cannotRead(
                   name, file.isDirectory() ? "this is a folder" : "no such file")),
           3);
     }
-    return new java.io.FileInputStream(file);
+    return new Inlet(new java.io.FileInputStream(file), name);
   }
 
   private String source() {
@@ -143,13 +143,15 @@ public final class RowStream {
       names.add(lines.text(i));
     }
     int at = find(names, column);
+    refuseTwins(names);
     refuseClash(names);
     boolean json = "json".equals(format.name);
     CsvWriter writer =
         call.has("--delimiter")
             ? format.csv()
-            : new CsvWriter(delimiter, call.has("--decimal") ? format.csv().decimal() : '.');
+            : new CsvWriter(delimiter, decimal(delimiter, lines), format.raw);
     Sink sink = new Sink(out);
+    lines.beforeWaiting(sink);
     StringBuilder text = new StringBuilder();
     if (json) {
       text.append('[');
@@ -159,15 +161,21 @@ public final class RowStream {
     sink.put(text);
     boolean decimalComma = delimiter != ',';
     Answers answers = new Answers(column, json ? null : writer, decimalComma);
-    while (lines.advance()) {
-      rows++;
-      lines.split();
-      byte[] answer = answers.of(lines, at, names.size());
-      if (json) {
-        jsonRow(sink, names, lines, answer);
-      } else {
-        csvRow(sink, names.size(), lines, answer, writer);
+    try {
+      while (lines.advance()) {
+        rows++;
+        lines.split();
+        byte[] answer = answers.of(lines, at, names.size());
+        if (json) {
+          jsonRow(sink, names, lines, answer);
+        } else {
+          csvRow(sink, names.size(), lines, answer, writer);
+        }
       }
+    } catch (Refused e) {
+      // the rows before a bad one were answered
+      sink.flush();
+      throw e;
     }
     if (json) {
       sink.put(new StringBuilder("\n]\n"));
@@ -183,6 +191,33 @@ public final class RowStream {
       return ',';
     }
     return header.indexOf(';') >= 0 ? ';' : header.indexOf('\t') >= 0 ? '\t' : ',';
+  }
+
+  /** The sign of the appended numbers: as typed, else as in the first row of what was read. */
+  private char decimal(char delimiter, RowLines lines) throws IOException {
+    if (call.has("--decimal")) {
+      return format.csv().decimal();
+    }
+    String row = delimiter == ',' ? null : lines.peek();
+    for (int i = 1; row != null && i < row.length() - 1; i++) {
+      char c = row.charAt(i);
+      if ((c == ',' || c == '.')
+          && Character.isDigit(row.charAt(i - 1))
+          && Character.isDigit(row.charAt(i + 1))) {
+        return c;
+      }
+    }
+    return '.';
+  }
+
+  private void refuseTwins(List<String> names) {
+    for (int i = 0; i < names.size(); i++) {
+      for (int k = 0; k < i; k++) {
+        if (!names.get(i).isBlank() && names.get(i).strip().equals(names.get(k).strip())) {
+          throw new Refused(RowErrors.columnTwice(source(), names.get(i).strip()));
+        }
+      }
+    }
   }
 
   private int find(List<String> names, String column) {
@@ -227,19 +262,18 @@ public final class RowStream {
   private static void csvRow(
       Sink sink, int columns, RowLines lines, byte[] answer, CsvWriter writer) throws IOException {
     int n = lines.cells();
-    if (lines.isBroken()) {
+    if (lines.isBroken() || lines.hasCarriageReturn() || n > columns) {
       StringBuilder mended = new StringBuilder();
       for (int i = 0; i < Math.min(n, columns); i++) {
         writer.separate(mended, i);
-        String cell = lines.text(i);
+        String cell = i == columns - 1 && n > columns ? lines.rest(i) : lines.text(i);
         if (!cell.isEmpty()) {
           writer.word(mended, cell);
         }
       }
       sink.put(mended);
     } else {
-      int end = n > columns ? lines.end(columns - 1) : lines.to();
-      sink.put(lines.bytes(), lines.from(), end - lines.from());
+      sink.put(lines.bytes(), lines.from(), lines.to() - lines.from());
     }
     for (int i = n; i < columns; i++) {
       sink.put((byte) writer.delimiter());
@@ -391,7 +425,7 @@ public final class RowStream {
   }
 
   /** Bytes on their way out, in large pieces. */
-  private static final class Sink {
+  private static final class Sink implements java.io.Flushable {
     private final OutputStream out;
     private final byte[] buffer = new byte[1 << 16];
     private int filled;
@@ -424,9 +458,11 @@ public final class RowStream {
       put(bytes, 0, bytes.length);
     }
 
-    void flush() throws IOException {
+    @Override
+    public void flush() throws IOException {
       out.write(buffer, 0, filled);
       filled = 0;
+      out.flush();
     }
   }
 }

@@ -86,7 +86,7 @@ public final class RowTable {
                   name, file.isDirectory() ? "this is a folder" : "no such file")),
           3);
     }
-    return new java.io.FileInputStream(file);
+    return new Inlet(new java.io.FileInputStream(file), name);
   }
 
   public int size() {

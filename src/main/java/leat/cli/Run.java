@@ -27,7 +27,10 @@ public final class Run {
       return 2;
     } catch (Output.ClosedPipe e) {
       return 0;
-    } catch (RuntimeException | StackOverflowError | OutOfMemoryError | LinkageError e) {
+    } catch (OutOfMemoryError e) {
+      tell(terminal, new Refused(CommandErrors.tooLarge()));
+      return 2;
+    } catch (RuntimeException | StackOverflowError | LinkageError e) {
       if (terminal.environment.get("LEAT_DEBUG") != null) {
         throw e;
       }

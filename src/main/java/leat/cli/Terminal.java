@@ -38,6 +38,11 @@ public final class Terminal {
     this.clock = clock;
   }
 
+  /** Whether the streams are this process's own, not a test's. */
+  boolean isProcess() {
+    return out instanceof java.io.FileOutputStream;
+  }
+
   /** The clock, with the zone of the place. */
   public Clock clock() {
     if (clock == null) {
@@ -58,7 +63,7 @@ public final class Terminal {
       throw new leat.plan.Refused(leat.plan.PlanErrors.stdinTwice());
     }
     stdinTaken = true;
-    return in;
+    return new Inlet(in, "standard input");
   }
 
   /** The problems that were told on standard error so far; the error gallery asks for them. */

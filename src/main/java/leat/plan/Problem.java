@@ -1,5 +1,7 @@
 package leat.plan;
 
+import leat.quantity.Visible;
+
 /** One mistake of the user's, with its place; all of a file are reported together. */
 public final class Problem {
   private final String code;
@@ -67,14 +69,14 @@ public final class Problem {
   public String render() {
     StringBuilder out = new StringBuilder();
     if (origin != null) {
-      out.append(origin.place()).append(": ");
+      out.append(Visible.of(origin.place())).append(": ");
     }
     if (!path.isEmpty() && (origin == null || origin.source.isFile())) {
-      out.append(path).append(": ");
+      out.append(Visible.of(path)).append(": ");
     }
-    out.append(message).append('\n');
+    out.append(Visible.of(message, "\n")).append('\n');
     if (origin != null && origin.source.isFile()) {
-      out.append(origin.excerpt());
+      out.append(Visible.of(origin.excerpt(), "\n"));
     }
     return out.toString();
   }

@@ -193,7 +193,7 @@ class EcCommandTest {
     Cli ppm = Cli.piped("t;ppm\r\n1;900,5\r\n", "ec", "--column", "ppm", "--scale", "500");
     assertThat(ppm.out)
         .isEqualTo(
-            "t;ppm;ec_mS_cm;ec25_mS_cm;ppm500;ppm640;ppm700;status\n1;900,5;1.801;1.801;900.5;1152.64;1260.7;ok\n");
+            "t;ppm;ec_mS_cm;ec25_mS_cm;ppm500;ppm640;ppm700;status\n1;900,5;1,801;1,801;900,5;1152,64;1260,7;ok\n");
   }
 
   @ParameterizedTest
