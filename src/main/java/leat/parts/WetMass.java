@@ -14,12 +14,6 @@ import leat.numeric.Impossible;
  * @param riser water in the riser while it runs, kg
  */
 public record WetMass(double dry, double plants, double film, double riser) {
-  /** A leaf crop's plant, kg, low and high (practice); fruiting plants weigh several kg. */
-  public static final double LEAF_PLANT_LOW = 0.10;
-
-  /** The high end of {@link #LEAF_PLANT_LOW}, kg. */
-  public static final double LEAF_PLANT_HIGH = 0.25;
-
   /** Refuses negative masses. */
   public WetMass {
     Impossible.ifNegative("dry mass", dry);
