@@ -1,0 +1,72 @@
+package leat.stability;
+
+import leat.numeric.Impossible;
+
+/**
+ * What the whole stands on: levers for wind on the long and on the short face.
+ *
+ * <p>The lever runs to the feet, not to the rim of a bulging tank.
+ *
+ * <p>Source: geometry; feet on a circle e = R cos(pi/n), sheet stability-build.md section 3.
+ *
+ * @param length of the long side, m
+ * @param width of the short side, m
+ */
+public record Foot(double length, double width) {
+  /** Refuses a foot without size. */
+  public Foot {
+    Impossible.unlessPositive("foot", length);
+    Impossible.unlessPositive("foot", width);
+  }
+
+  /**
+   * A box's foot, sides in either order.
+   *
+   * @param one side, m, above 0
+   * @param other side, m, above 0
+   * @return the foot
+   * @throws Impossible outside
+   */
+  public static Foot box(double one, double other) {
+    return new Foot(Math.max(one, other), Math.min(one, other));
+  }
+
+  /**
+   * A round foot.
+   *
+   * @param diameter m, above 0
+   * @return the foot
+   * @throws Impossible outside
+   */
+  public static Foot round(double diameter) {
+    return new Foot(diameter, diameter);
+  }
+
+  /**
+   * Equal feet on a circle: the nearest line between two feet counts for every direction.
+   *
+   * @param count 3 or more
+   * @param radius of the circle, m, above 0
+   * @return the foot
+   * @throws Impossible outside
+   */
+  public static Foot feet(int count, double radius) {
+    if (count < 3) {
+      throw new Impossible("feet", "it takes 3 feet to stand");
+    }
+    return round(2 * radius * Math.cos(Math.PI / count));
+  }
+
+  /** Lever for wind square to the side, m. */
+  public double lever(Side wind) {
+    return (wind == Side.LONG_FACE ? width : length) / 2;
+  }
+
+  /** The side that the wind meets. */
+  public enum Side {
+    /** The long face: most area, shortest lever. */
+    LONG_FACE,
+    /** The short face. */
+    SHORT_FACE
+  }
+}

@@ -1,0 +1,45 @@
+package leat.stability;
+
+import leat.numeric.Impossible;
+
+/**
+ * What guy lines see, pull from the worst side.
+ *
+ * @param moment about the anchors' plane that the lines hold, N m
+ * @param ringPull level pull on the ring, N
+ * @param tension of the worst line, N
+ * @param pegLevel level pull on its peg, N
+ * @param pegUplift upward pull on its peg, N
+ * @param footLoad most that the lines press on the foot, N
+ */
+public record LineLoad(
+    double moment,
+    double ringPull,
+    double tension,
+    double pegLevel,
+    double pegUplift,
+    double footLoad) {
+
+  /** Breaking load to buy: knots and anchor too, N. */
+  public double breakingNeeded() {
+    return tension / GuyLines.BREAKING_SHARE;
+  }
+
+  /** Share used of what a line that breaks at {@code breaking} N may see, -: 1 is the limit. */
+  public double utilisation(double breaking) {
+    return breakingNeeded() / Impossible.unlessPositive("breaking load", breaking);
+  }
+
+  /**
+   * Whether the foot keeps its place by friction while one line holds the ring, with the factors.
+   *
+   * @param force of the wind, N
+   * @param weight of the whole, N
+   * @param friction -
+   */
+  public boolean footHolds(double force, double weight, double friction) {
+    double pressed = ringPull == 0 ? 0 : pegUplift / pegLevel * ringPull;
+    return Equilibrium.WIND * force - ringPull
+        <= friction * (Equilibrium.WEIGHT * weight + pressed);
+  }
+}
