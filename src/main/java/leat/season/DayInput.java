@@ -1,7 +1,5 @@
 package leat.season;
 
-import leat.numeric.Impossible;
-
 /**
  * What a day brings.
  *
@@ -12,11 +10,11 @@ import leat.numeric.Impossible;
  */
 public record DayInput(double plantsL, double openL, double rainMm, Attendance attendance) {
   /**
-   * @throws Impossible if a number is negative or not finite
+   * @throws leat.numeric.Impossible if a number is negative or absurd
    */
   public DayInput {
-    Impossible.ifNegative("plants", plantsL);
-    Impossible.ifNegative("open", openL);
-    Impossible.ifNegative("rain", rainMm);
+    Bounds.litres("plants", plantsL);
+    Bounds.litres("open", openL);
+    Bounds.rain(rainMm);
   }
 }

@@ -6,7 +6,8 @@ import java.util.List;
 /**
  * What a plan of the tank makes doubtful; it is computed all the same.
  *
- * <p>Source: season.md section 4.
+ * <p>Source: common practice; the reserve follows from the balance (season-balance.csv, SB08 and
+ * SB11).
  */
 public enum Doubt {
   /** Heel, intake, low, full and rim do not rise in this order. */

@@ -15,14 +15,14 @@ public record Feeding(double waterEcMsCm, double targetMsCm, double rateMlL, dou
   static final double LITRES = 0.001;
 
   /**
-   * @throws Impossible if target, rate or rate EC is not above 0, the water's EC is negative, or
+   * @throws Impossible if target, rate or rate EC is not above 0, an EC is negative or absurd, or
    *     the concentrate is no stronger than the target or the water
    */
   public Feeding {
-    Impossible.ifNegative("water-ec", waterEcMsCm);
-    Impossible.unlessPositive("target", targetMsCm);
+    Bounds.ec("water-ec", waterEcMsCm);
+    Impossible.unlessPositive("target", Bounds.ec("target", targetMsCm));
     Impossible.unlessPositive("rate", rateMlL);
-    Impossible.unlessPositive("rate-ec", rateEcMsCm);
+    Impossible.unlessPositive("rate-ec", Bounds.ec("rate-ec", rateEcMsCm));
     double strength = rateEcMsCm / rateMlL;
     if (!(strength > LITRES * targetMsCm && strength > LITRES * waterEcMsCm)) {
       throw new Impossible(

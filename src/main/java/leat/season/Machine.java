@@ -2,9 +2,8 @@ package leat.season;
 
 /**
  * The tank's day, in place: {@link TankDay} wraps it as a function of records, {@link Season} runs
- * it over a season without a record a day. Letters as in season.md section 4: V volume, S salt, X
- * overflow, D thirst, E what is drunk of it, K salt that goes with it, Q drained, W water, M
- * concentrate.
+ * it over a season without a record a day. Letters: V volume, S salt, X overflow, D thirst, E what
+ * is drunk of it, K salt that goes with it, Q drained, W water, M concentrate.
  *
  * <p>Source: mass balance of water and salt.
  */

@@ -14,14 +14,14 @@ import leat.numeric.Impossible;
  */
 public record Marks(double fullL, double lowL, double intakeL, double rimL, double heelL) {
   /**
-   * @throws Impossible if full or rim is not above 0, or another mark is negative
+   * @throws Impossible if full or rim is not above 0, or a mark is negative or absurd
    */
   public Marks {
-    Impossible.unlessPositive("full", fullL);
-    Impossible.ifNegative("low", lowL);
-    Impossible.ifNegative("intake", intakeL);
-    Impossible.unlessPositive("rim", rimL);
-    Impossible.ifNegative("heel", heelL);
+    Impossible.unlessPositive("full", Bounds.litres("full", fullL));
+    Bounds.litres("low", lowL);
+    Bounds.litres("intake", intakeL);
+    Impossible.unlessPositive("rim", Bounds.litres("rim", rimL));
+    Bounds.litres("heel", heelL);
   }
 
   Marks full(double litres) {

@@ -14,11 +14,11 @@ public record RainCatch(double areaM2, double share, double ecMsCm) {
   public static final RainCatch ROOFED = new RainCatch(0, 1, 0);
 
   /**
-   * @throws Impossible if a value is negative, or the share is over 1
+   * @throws Impossible if a value is negative or absurd, or the share is over 1
    */
   public RainCatch {
-    Impossible.ifNegative("rain-area", areaM2);
+    Bounds.area("rain-area", areaM2);
     Impossible.unlessWithin("rain-share", share, 0, 1, "a share lies between 0 and 100 %");
-    Impossible.ifNegative("rain-ec", ecMsCm);
+    Bounds.ec("rain-ec", ecMsCm);
   }
 }

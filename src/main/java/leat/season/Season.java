@@ -2,7 +2,6 @@ package leat.season;
 
 import java.util.ArrayList;
 import java.util.List;
-import leat.numeric.Impossible;
 
 /**
  * A season's run: the tank's day from the first fill to the close, both balances closed to 1e-9 L
@@ -21,7 +20,7 @@ public final class Season {
    * @param days what the days bring
    * @param thirst factor on all thirst, of plants and open water alike, 1 as it is
    * @return rows and sums
-   * @throws Impossible if the factor is negative or not finite
+   * @throws leat.numeric.Impossible if the factor is negative or absurd
    * @throws IllegalStateException if a balance does not close: a bug
    */
   public static SeasonRun run(TankPlan plan, SeasonDays days, double thirst) {
@@ -37,7 +36,7 @@ public final class Season {
    * @param days what the days bring
    * @param thirst factor on all thirst, 1 as it is
    * @return the sums, the same to the last bit as those of {@link #run}
-   * @throws Impossible if the factor is negative or not finite
+   * @throws leat.numeric.Impossible if the factor is negative or absurd
    * @throws IllegalStateException if a balance does not close: a bug
    */
   public static Totals totals(TankPlan plan, SeasonDays days, double thirst) {
@@ -45,7 +44,7 @@ public final class Season {
   }
 
   private static Totals through(TankPlan plan, SeasonDays days, double thirst, List<DayRow> rows) {
-    Impossible.ifNegative("thirst", thirst);
+    Bounds.thirst(thirst);
     TankState start = TankState.start(plan);
     Machine machine = new Machine(plan, start);
     Ledger ledger = new Ledger(plan, start);

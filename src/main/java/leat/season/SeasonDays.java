@@ -43,9 +43,9 @@ public final class SeasonDays {
     }
     Attendance[] usual = new Attendance[n];
     for (int t = 0; t < n; t++) {
-      Impossible.ifNegative("plants", plantsL[t]);
-      Impossible.ifNegative("open", openL[t]);
-      Impossible.ifNegative("rain", rainMm[t]);
+      Bounds.litres("plants", plantsL[t]);
+      Bounds.litres("open", openL[t]);
+      Bounds.rain(rainMm[t]);
       usual[t] = Attendance.USUAL;
     }
     usual[n - 1] = Attendance.CLOSING;

@@ -1,12 +1,13 @@
 package leat.season;
 
 import leat.numeric.Impossible;
+import leat.numeric.Validity;
 
 /**
  * All that the tank's days follow, but the weather and the plants.
  *
- * <p>Source of the uptake's usual value and range: a mass balance of what plants take up per litre
- * (common practice for the figures).
+ * <p>Source: mass balance. The uptake's usual value and range: common practice, from what plants
+ * take up per litre.
  *
  * @param marks volumes of the tank's marks
  * @param feeding water, concentrate, target
@@ -29,23 +30,29 @@ public record TankPlan(
   /** Uptake when nothing is known, as a share of the target (common practice). */
   public static final double UPTAKE_SHARE = 0.75;
 
-  /** Least share seen (common practice). */
-  public static final double UPTAKE_SHARE_LOW = 0.4;
-
-  /** Most share seen (common practice). */
-  public static final double UPTAKE_SHARE_HIGH = 1.1;
+  /** The shares seen (common practice). */
+  public static final Validity UPTAKE_SHARES = Validity.of("uptake/target", 0.4, 1.1);
 
   /**
-   * @throws Impossible if a number is negative or not finite
+   * @throws Impossible if a number is negative or absurd
    */
   public TankPlan {
-    Impossible.ifNegative("uptake", uptakeMsCm);
-    Impossible.ifNegative("start", startL);
-    Impossible.ifNegative("start", startMsCm);
+    Bounds.ec("uptake", uptakeMsCm);
+    Bounds.litres("start", startL);
+    Bounds.ec("start", startMsCm);
   }
 
   /**
    * A tank first filled to the full mark at the target, or as near above it as its water allows.
+   *
+   * @param marks volumes of the tank's marks
+   * @param feeding water, concentrate, target
+   * @param rain what drains rain into the tank
+   * @param upkeep what is done in the evening
+   * @param band the EC wanted in the evening
+   * @param uptakeMsCm salt that the plants take with a litre, as EC, mS/cm
+   * @return the tank
+   * @throws Impossible as the constructor
    */
   public static TankPlan filled(
       Marks marks, Feeding feeding, RainCatch rain, Upkeep upkeep, EcBand band, double uptakeMsCm) {

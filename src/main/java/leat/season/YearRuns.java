@@ -12,7 +12,7 @@ import java.util.List;
  * #YEARS_FOR_QUANTILES} years the least and the most. A quantity that does not rise or fall
  * steadily with thirst in every year gets runs between, and the least and the most of them all.
  *
- * <p>Source: season.md section 9. Check values: season-interval.csv.
+ * <p>Source: common practice; reruns. Check values: season-interval.csv.
  */
 public final class YearRuns {
   /** Fewer years than this give a range, no quantiles (common practice). */
