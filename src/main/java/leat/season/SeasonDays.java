@@ -30,8 +30,7 @@ public final class SeasonDays {
    * @param openL what open water would lose, L a day
    * @param rainMm rain, mm a day
    * @return the days
-   * @throws Impossible if there is no day, the lengths differ, or a number is negative or not
-   *     finite
+   * @throws Impossible if there is no day, the lengths differ, or a number is negative or absurd
    */
   public static SeasonDays of(double[] plantsL, double[] openL, double[] rainMm) {
     int n = plantsL.length;

@@ -95,6 +95,40 @@ class BalanceSheetTest {
     near(r, "ec_max_mS_cm", t.evenings().ecMaxMsCm());
   }
 
+  static Stream<Row> rains() {
+    return Sheet.of("season-rain.csv").having("ec_after_mS_cm").atLeast(7);
+  }
+
+  /** A day of rain and nothing else. */
+  @ParameterizedTest
+  @MethodSource("rains")
+  void rainMixesBeforeItRunsOver(Row r) {
+    double before = r.num("volume_before_L");
+    double ec = r.num("ec_before_mS_cm");
+    double rainEc = r.num("rain_ec_mS_cm");
+    TankPlan plan =
+        new TankPlan(
+            new Marks(r.num("rim_L"), 0, 0, r.num("rim_L"), 0),
+            new Feeding(0.3, 1.6, 5, 1.9),
+            new RainCatch(r.num("area_m2"), r.num("catch"), rainEc),
+            Upkeep.of(Refill.NONE),
+            EcBand.ANY,
+            1.2,
+            before,
+            ec);
+    DayInput day = new DayInput(0, 0, r.num("rain_mm"), Attendance.USUAL);
+    DayRow row = TankDay.next(plan, TankState.start(plan), day).row();
+    double tolerance = r.num("tol_rel");
+    near(r, "rain_L", row.rainL(), tolerance * r.num("rain_L"));
+    near(r, "overflow_L", row.overflowL(), tolerance * r.num("overflow_L"));
+    near(r, "volume_after_L", row.volumeL(), tolerance * row.volumeL());
+    near(r, "ec_after_mS_cm", row.ecMsCm(), tolerance * row.ecMsCm());
+    double lost = before * ec + row.rainL() * rainEc - row.saltMsCmL();
+    // A difference of two salts: the tolerance is that of what it is taken from.
+    near(r, "salt_lost_mS_cm_L", lost, tolerance * before * ec);
+    assertThat(row.overflowed()).isEqualTo(r.num("overflow_L") > 0);
+  }
+
   private static void near(Row r, String column, double value) {
     near(r, column, value, r.num("tol_abs"));
   }
