@@ -1,0 +1,60 @@
+package leat.season;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What a plan of the tank makes doubtful; it is computed all the same.
+ *
+ * <p>Source: common practice; the reserve follows from the balance (season-balance.csv, SB08 and
+ * SB11).
+ */
+public enum Doubt {
+  /** Heel, intake, low, full and rim do not rise in this order. */
+  MARKS_OUT_OF_ORDER,
+  /** The low mark is at the intake or under it: topped up at low, it never would be. */
+  LOW_UNDER_INTAKE,
+  /** The hottest day drinks more than lies between low mark and intake: it may run dry. */
+  RESERVE_UNDER_HOTTEST_DAY,
+  /** The days between changes are longer than the season. */
+  CHANGE_LONGER_THAN_SEASON,
+  /** The water alone is stronger than the target. */
+  WATER_OVER_TARGET;
+
+  /**
+   * The doubts of a season, in the order above.
+   *
+   * @param plan the tank
+   * @param days the days
+   * @param thirst factor on all thirst, 1 as it is
+   * @return those that hold
+   */
+  public static List<Doubt> of(TankPlan plan, SeasonDays days, double thirst) {
+    List<Doubt> found = new ArrayList<>();
+    Marks m = plan.marks();
+    if (m.heelL() > m.intakeL()
+        || m.intakeL() >= m.lowL()
+        || m.lowL() >= m.fullL()
+        || m.fullL() > m.rimL()) {
+      found.add(MARKS_OUT_OF_ORDER);
+    }
+    boolean atLow = plan.upkeep().refill().kind() == Refill.Kind.AT_LOW;
+    if (atLow && m.lowL() <= m.intakeL()) {
+      found.add(LOW_UNDER_INTAKE);
+    } else if (atLow && reserveL(m) < thirst * days.mostThirstL()) {
+      found.add(RESERVE_UNDER_HOTTEST_DAY);
+    }
+    if (plan.upkeep().changeDays() > days.length()) {
+      found.add(CHANGE_LONGER_THAN_SEASON);
+    }
+    if (plan.feeding().waterEcMsCm() > plan.feeding().targetMsCm()) {
+      found.add(WATER_OVER_TARGET);
+    }
+    return found;
+  }
+
+  /** What can be drunk between low mark and intake, L. */
+  public static double reserveL(Marks marks) {
+    return Math.max(0, marks.lowL() - marks.intakeL());
+  }
+}

@@ -1,0 +1,93 @@
+package leat.season;
+
+import leat.numeric.Impossible;
+import leat.numeric.Validity;
+
+/**
+ * All that the tank's days follow, but the weather and the plants.
+ *
+ * <p>Source: mass balance. The uptake's usual value and range: common practice, from what plants
+ * take up per litre.
+ *
+ * @param marks volumes of the tank's marks
+ * @param feeding water, concentrate, target
+ * @param rain what drains rain into the tank
+ * @param upkeep what is done in the evening
+ * @param band the EC wanted in the evening
+ * @param uptakeMsCm salt that the plants take with a litre, as EC, mS/cm
+ * @param startL volume on the evening before day 0, L
+ * @param startMsCm its EC, mS/cm
+ */
+public record TankPlan(
+    Marks marks,
+    Feeding feeding,
+    RainCatch rain,
+    Upkeep upkeep,
+    EcBand band,
+    double uptakeMsCm,
+    double startL,
+    double startMsCm) {
+  /** Uptake when nothing is known, as a share of the target (common practice). */
+  public static final double UPTAKE_SHARE = 0.75;
+
+  /** The shares seen (common practice). */
+  public static final Validity UPTAKE_SHARES = Validity.of("uptake/target", 0.4, 1.1);
+
+  /**
+   * @throws Impossible if a number is negative or absurd
+   */
+  public TankPlan {
+    Bounds.ec("uptake", uptakeMsCm);
+    Bounds.litres("start", startL);
+    Bounds.ec("start", startMsCm);
+  }
+
+  /**
+   * A tank first filled to the full mark at the target, or as near above it as its water allows.
+   *
+   * @param marks volumes of the tank's marks
+   * @param feeding water, concentrate, target
+   * @param rain what drains rain into the tank
+   * @param upkeep what is done in the evening
+   * @param band the EC wanted in the evening
+   * @param uptakeMsCm salt that the plants take with a litre, as EC, mS/cm
+   * @return the tank
+   * @throws Impossible as the constructor
+   */
+  public static TankPlan filled(
+      Marks marks, Feeding feeding, RainCatch rain, Upkeep upkeep, EcBand band, double uptakeMsCm) {
+    double ec = Math.max(feeding.targetMsCm(), feeding.waterEcMsCm());
+    return new TankPlan(marks, feeding, rain, upkeep, band, uptakeMsCm, marks.fullL(), ec);
+  }
+
+  /** Another full mark; a tank that started full starts at the new mark. */
+  public TankPlan full(double litres) {
+    return with(marks.full(litres), startL == marks.fullL() ? litres : startL);
+  }
+
+  /** A tank with so many litres at the full mark: the rim moves with it, the lower marks stay. */
+  public TankPlan tank(double fullL) {
+    Marks larger = marks.full(fullL).rim(marks.rimL() + fullL - marks.fullL());
+    return with(larger, startL == marks.fullL() ? fullL : startL);
+  }
+
+  /** Another low mark. */
+  public TankPlan low(double litres) {
+    return with(marks.low(litres), startL);
+  }
+
+  private TankPlan with(Marks other, double start) {
+    return new TankPlan(other, feeding, rain, upkeep, band, uptakeMsCm, start, startMsCm);
+  }
+
+  /** Another target; a tank that started at the target starts at the new one. The uptake stays. */
+  public TankPlan target(double msCm) {
+    double first = Math.max(feeding.targetMsCm(), feeding.waterEcMsCm());
+    double start = startMsCm == first ? Math.max(msCm, feeding.waterEcMsCm()) : startMsCm;
+    return new TankPlan(marks, feeding.target(msCm), rain, upkeep, band, uptakeMsCm, startL, start);
+  }
+
+  TankPlan upkeep(Upkeep other) {
+    return new TankPlan(marks, feeding, rain, other, band, uptakeMsCm, startL, startMsCm);
+  }
+}
