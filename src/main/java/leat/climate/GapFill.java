@@ -6,7 +6,7 @@ import java.util.List;
 
 /**
  * Fills gaps of up to three days: straight lines between the neighbours, no rain. What a filled day
- * knows itself it keeps. Longer gaps stay open.
+ * knows itself it keeps, but for one temperature without the other. Longer gaps stay open.
  *
  * <p>Source: sheet season.md section 1, "Weather file" (our own choice).
  */
@@ -54,8 +54,8 @@ final class GapFill {
     WeatherDay o = own == null ? WeatherDay.of(date, Double.NaN, Double.NaN, Double.NaN) : own;
     return new WeatherDay(
         date,
-        at(share, a.tminCelsius(), b.tminCelsius(), o.tminCelsius()),
-        at(share, a.tmaxCelsius(), b.tmaxCelsius(), o.tmaxCelsius()),
+        at(share, a.tminCelsius(), b.tminCelsius(), Double.NaN),
+        at(share, a.tmaxCelsius(), b.tmaxCelsius(), Double.NaN),
         o.rainOrNoneMm(),
         at(share, a.dewPointCelsius(), b.dewPointCelsius(), o.dewPointCelsius()),
         at(share, a.rhMinPct(), b.rhMinPct(), o.rhMinPct()),

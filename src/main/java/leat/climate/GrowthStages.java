@@ -62,6 +62,34 @@ public record GrowthStages(
     return new GrowthStages(initialDays, developmentDays, FOR_GOOD, 0, startShare, 1);
   }
 
+  /**
+   * Stages of a plant that stands so many days in its pot and declines in the last of them.
+   *
+   * @param growingDays days in the pot
+   * @param initialDays days of the small start
+   * @param developmentDays days of the rise
+   * @param lateDays days of the decline; 0 for none
+   * @param startShare share at the start, above 0 to 1
+   * @param endShare share after the decline, 0 to 1
+   * @throws Impossible if the stages are longer than the days in the pot
+   */
+  public static GrowthStages inPot(
+      int growingDays,
+      int initialDays,
+      int developmentDays,
+      int lateDays,
+      double startShare,
+      double endShare) {
+    long full = (long) growingDays - initialDays - developmentDays - lateDays;
+    if (full < 0) {
+      throw new Impossible("stages", "together they are longer than the days in the pot");
+    }
+    return lateDays == 0
+        ? of(initialDays, developmentDays, startShare)
+        : new GrowthStages(
+            initialDays, developmentDays, (int) full, lateDays, startShare, endShare);
+  }
+
   /** The usual stages of a plant that stands so many days in its pot, rounded down. */
   public static GrowthStages usual(int growingDays) {
     return of(usualInitial(growingDays), usualDevelopment(growingDays), USUAL_START);

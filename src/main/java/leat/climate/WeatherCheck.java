@@ -106,10 +106,6 @@ public final class WeatherCheck {
     if (day.tmaxCelsius() < day.tminCelsius()) {
       add(WeatherProblem.Kind.TMAX_UNDER_TMIN, "tmax_C", day.tmaxCelsius());
     }
-    if (Double.isNaN(day.tminCelsius()) != Double.isNaN(day.tmaxCelsius())) {
-      String column = Double.isNaN(day.tminCelsius()) ? "tmin_C" : "tmax_C";
-      add(WeatherProblem.Kind.HALF_TEMPERATURES, column, Double.NaN);
-    }
   }
 
   private void temperature(String column, double celsius) {

@@ -32,8 +32,6 @@ public record WeatherProblem(Kind kind, LocalDate date, int row, String column, 
     DATE_TWICE,
     /** No temperatures, and no litres of the plants in every row either. */
     NO_TEMPERATURES,
-    /** Only one of the two temperatures. */
-    HALF_TEMPERATURES,
     /** Dates more than 300 years apart, or outside the years 1800 to 2999. */
     YEARS
   }
@@ -49,7 +47,6 @@ public record WeatherProblem(Kind kind, LocalDate date, int row, String column, 
       case HUMIDITY_TURNED -> on("the highest humidity lies under the lowest");
       case DATE_TWICE -> on("this date is there twice");
       case NO_TEMPERATURES -> on("temperatures are needed, or litres of the plants in every row");
-      case HALF_TEMPERATURES -> on("both temperatures of a day are needed");
       case YEARS -> on("the rows must lie within 300 years, from 1800 to 2999");
     };
   }

@@ -196,6 +196,11 @@ class PlantThirstTest {
   void stagesRoundDownAndRefuse() {
     assertThat(GrowthStages.usual(35)).isEqualTo(GrowthStages.of(5, 19, 0.1));
     assertThat(GrowthStages.usual(20)).isEqualTo(GrowthStages.of(3, 11, 0.1));
+    assertThat(GrowthStages.inPot(150, 20, 40, 30, 0.05, 0.7))
+        .isEqualTo(new GrowthStages(20, 40, 60, 30, 0.05, 0.7));
+    assertThat(GrowthStages.inPot(35, 5, 19, 0, 0.1, 0.7)).isEqualTo(GrowthStages.of(5, 19, 0.1));
+    assertThatThrownBy(() -> GrowthStages.inPot(35, 20, 16, 0, 0.1, 1))
+        .isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> GrowthStages.of(-1, 3, 0.1)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> GrowthStages.of(1, 3, 0)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> GrowthStages.of(1, 3, 1.1)).isInstanceOf(Impossible.class);

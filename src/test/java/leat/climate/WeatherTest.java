@@ -54,8 +54,6 @@ class WeatherTest {
     problem(WeatherDay.of(day(1).date(), 9, 75, 0), WeatherProblem.Kind.TEMPERATURE, "tmax_C");
     problem(WeatherDay.of(day(1).date(), -61, 8, 0), WeatherProblem.Kind.TEMPERATURE, "tmin_C");
     problem(WeatherDay.of(day(1).date(), 5, 8, -0.1), WeatherProblem.Kind.NEGATIVE, "rain_mm");
-    problem(
-        WeatherDay.of(day(1).date(), NO, 8, 0), WeatherProblem.Kind.HALF_TEMPERATURES, "tmin_C");
     problem(day(1).withHumidity(NO, 60, 40, NO), WeatherProblem.Kind.HUMIDITY_TURNED, "rh_max_pct");
     problem(day(1).withHumidity(NO, NO, 101, NO), WeatherProblem.Kind.TOO_HIGH, "rh_max_pct");
     problem(day(1).withHumidity(NO, NO, NO, 0), WeatherProblem.Kind.HUMIDITY, "rh_mean_pct");
@@ -178,6 +176,24 @@ class WeatherTest {
     assertThat(got.rainMm()).isEqualTo(7);
     assertThat(got.radiationMjM2()).isEqualTo(12);
     assertThat(weather.filled()).hasSize(1);
+    WeatherDay half = WeatherDay.of(D.plusDays(1), NO, 8, 7);
+    WeatherDay line = Weather.of(List.of(day(0), half, day(2))).on(D.plusDays(1));
+    assertThat(line.tminCelsius()).isEqualTo(11);
+    assertThat(line.tmaxCelsius()).isEqualTo(21);
+    WeatherDay none = WeatherDay.of(D, NO, 8, 7);
+    assertThat(WeatherCheck.problems(List.of(none, none.on(D.plusDays(1)))))
+        .extracting(WeatherProblem::kind)
+        .containsExactly(WeatherProblem.Kind.NO_TEMPERATURES);
+  }
+
+  /** A file that ends in mid-season is left out for it, whatever holes it has. */
+  @Test
+  void aHoleInAYearThatEndsTooEarlyIsNoMistake() {
+    SeasonYears season = Weather.of(days(0, 5, 6)).season(D, 20);
+    assertThat(season.broken()).isNull();
+    assertThat(season.leftOut().get(0).missing())
+        .isEqualTo(new WeatherGap(D.plusDays(1), D.plusDays(4)));
+    assertThat(season.leftOut().get(0).daysMissing()).isEqualTo(17);
   }
 
   @Test
