@@ -74,6 +74,19 @@ class ClimateLawsTest {
     assertThat(h).isNotNegative();
   }
 
+  /**
+   * FAO-56 on equation 39: Rs/Rso is held at 1, so a reading over the clear sky changes nothing.
+   */
+  @Property(tries = 50)
+  void noBrighterThanClear(
+      @ForAll @DoubleRange(min = 1, max = 30) double clear,
+      @ForAll @DoubleRange(min = 0, max = 10) double over) {
+    assertThat(NetRadiation.longMjM2(8, 20, 1.2, clear + over, clear))
+        .isEqualTo(NetRadiation.longMjM2(8, 20, 1.2, clear, clear));
+    assertThat(NetRadiation.longMjM2(8, 20, 1.2, clear * 0.8, clear))
+        .isLessThan(NetRadiation.longMjM2(8, 20, 1.2, clear, clear));
+  }
+
   /** The best data come first, and each way of reading the same air gives the same pressure. */
   @Property
   void humidityWaysAgreeInStillAir(

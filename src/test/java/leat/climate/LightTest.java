@@ -172,6 +172,15 @@ class LightTest {
     assertThat(months.get(1).clearMjM2()).isGreaterThan(months.get(1).rsMjM2());
   }
 
+  /** In polar night nothing holds the light down: there is none. */
+  @Test
+  void polarNight() {
+    MonthLight december = MonthLight.of(Site.of(78, 0), 12, -20, -5);
+    assertThat(december.cappedDays()).isZero();
+    assertThat(december.molM2()).isZero();
+    assertThat(december.daylightHours()).isZero();
+  }
+
   @Test
   void measuredBeforeSunBeforeTemperature() {
     Site site = Site.of(48.2, 200);

@@ -108,6 +108,22 @@ class WarmthTest {
         .isGreaterThanOrEqualTo(DegreeDays.SINE.ofDay(tmin, tmin + span, 3, 30));
   }
 
+  /** Ten days of a tenth make one, though ten tenths added up stay a hair under it. */
+  @Test
+  void aTargetMetExactlyIsMet() {
+    double[] still = new double[20];
+    java.util.Arrays.fill(still, 0.1);
+    double sum = 0;
+    for (int i = 0; i < 10; i++) {
+      sum += 0.1;
+    }
+    assertThat(sum).isLessThan(1);
+    assertThat(DegreeDays.SIMPLE.daysTo(1, still, still, 0, 0, 24)).isEqualTo(9);
+    assertThat(DegreeDays.SIMPLE.daysTo(1, still, still, 5, 0, 24)).isEqualTo(9);
+    assertThat(DegreeDays.SIMPLE.daysTo(1.05, still, still, 0, 0, 24)).isEqualTo(10);
+    assertThat(DegreeDays.SIMPLE.daysTo(2.01, still, still, 0, 0, 24)).isEqualTo(-1);
+  }
+
   @Test
   void cropsAndRefusals() {
     assertThat(CropWarmth.find("pepper").upperCelsius()).isEqualTo(35);

@@ -264,6 +264,15 @@ class WeatherTest {
         .isEqualTo(Seattle.WEATHER.on(LocalDate.of(2012, 3, 1)).tmaxCelsius());
   }
 
+  /** A leap year's file that ends on the 28th serves a season that ends on the 29th. */
+  @Test
+  void theLeapDayMissingInALeapYear() {
+    Weather weather = Weather.of(straight(LocalDate.of(2012, 2, 1), LocalDate.of(2012, 2, 28)));
+    SeasonYears season = weather.season(LocalDate.of(2028, 2, 20), 10);
+    assertThat(season.years().get(0).day(9).date()).isEqualTo("2028-02-29");
+    assertThat(season.years().get(0).day(9).rainMm()).isEqualTo(28);
+  }
+
   @ParameterizedTest
   @ValueSource(ints = {0, -3, 4000})
   void noSuchSeason(int days) {
