@@ -1,0 +1,97 @@
+package leat.climate;
+
+/**
+ * The weather of one season, day by day, under the season's own dates.
+ *
+ * <p>Source: a weather file's year, or a monthly table.
+ */
+public final class SeasonWeather {
+  /** The year of weather that comes from a monthly table. */
+  public static final int NO_YEAR = 0;
+
+  private final int year;
+  private final WeatherDay[] days;
+
+  SeasonWeather(int year, WeatherDay[] days) {
+    this.year = year;
+    this.days = days;
+  }
+
+  /** The year of the file in which the season begins; {@link #NO_YEAR} for a monthly table. */
+  public int year() {
+    return year;
+  }
+
+  /** Number of days. */
+  public int size() {
+    return days.length;
+  }
+
+  /** Day {@code i} from 0, dated as the season is. */
+  public WeatherDay day(int i) {
+    return days[i];
+  }
+
+  /** Rain of each day, mm; unknown rain is 0. */
+  public double[] rainMm() {
+    double[] rain = new double[days.length];
+    for (int i = 0; i < rain.length; i++) {
+      rain[i] = days[i].rainOrNoneMm();
+    }
+    return rain;
+  }
+
+  /** Middle of the two temperatures of each day, C; NaN where they are not known. */
+  public double[] meanCelsius() {
+    double[] mean = new double[days.length];
+    for (int i = 0; i < mean.length; i++) {
+      mean[i] = days[i].meanCelsius();
+    }
+    return mean;
+  }
+
+  /** Lowest temperature of each day, C. */
+  public double[] tminCelsius() {
+    double[] tmin = new double[days.length];
+    for (int i = 0; i < tmin.length; i++) {
+      tmin[i] = days[i].tminCelsius();
+    }
+    return tmin;
+  }
+
+  /** Highest temperature of each day, C. */
+  public double[] tmaxCelsius() {
+    double[] tmax = new double[days.length];
+    for (int i = 0; i < tmax.length; i++) {
+      tmax[i] = days[i].tmaxCelsius();
+    }
+    return tmax;
+  }
+
+  /** Litres of the plants as the file gives them, L a day; null unless every day has them. */
+  public double[] plantsL() {
+    double[] litres = new double[days.length];
+    for (int i = 0; i < litres.length; i++) {
+      litres[i] = days[i].plantsL();
+    }
+    return whole(litres);
+  }
+
+  /** Litres from open water as the file gives them, L a day; null unless every day has them. */
+  public double[] openL() {
+    double[] litres = new double[days.length];
+    for (int i = 0; i < litres.length; i++) {
+      litres[i] = days[i].openL();
+    }
+    return whole(litres);
+  }
+
+  private static double[] whole(double[] values) {
+    for (int i = 0; i < values.length; i++) {
+      if (Double.isNaN(values[i])) {
+        return null;
+      }
+    }
+    return values;
+  }
+}

@@ -1,0 +1,115 @@
+package leat.climate;
+
+import leat.numeric.Impossible;
+
+/**
+ * Bounds of the warmth a pump brings into the solution, and how the day's swing of the air reaches
+ * it. Sun on a dark tank adds several K and is not in it.
+ *
+ * <pre>rise without loss P t/(C V);  steady P/UA;  tau = C V/UA
+ * swing x 1/sqrt(1 + (2 pi tau/day)^2), late by atan(2 pi tau/day) day/(2 pi)</pre>
+ *
+ * <p>Source: first-order heat balance; UA from memory; sheet season.md section 8, check values
+ * season-warming.csv.
+ */
+public final class TankWarmth {
+  /** Heat of water, J/m3 K. */
+  public static final double HEAT_J_M3_K = 4.18e6;
+
+  /** Heat that passes a tank's outside, W/m2 K (from memory; 5 to 12). */
+  public static final double LOSS_W_M2_K = 8;
+
+  /** Solution above this lacks oxygen at the roots, C (common practice). */
+  public static final double WARM_CELSIUS = 24;
+
+  private static final double DAY_S = 86_400;
+
+  private TankWarmth() {}
+
+  /**
+   * Loss of a tank.
+   *
+   * @param outsideM2 outside of the tank, m2
+   * @return W/K
+   * @throws Impossible if the area is not above 0
+   */
+  public static double lossWPerK(double outsideM2) {
+    return LOSS_W_M2_K * Impossible.unlessPositive("area", outsideM2);
+  }
+
+  /**
+   * Rise when nothing is lost: no tank warms more by its pump.
+   *
+   * @param meanW pump power averaged over rests, W
+   * @param seconds time, s
+   * @param volumeM3 solution, m3
+   * @return K
+   * @throws Impossible if power or time is negative or the volume not above 0
+   */
+  public static double riseMostK(double meanW, double seconds, double volumeM3) {
+    return Accepted.size("power", meanW)
+        * Accepted.size("time", seconds)
+        / (HEAT_J_M3_K * Impossible.unlessPositive("volume", volumeM3));
+  }
+
+  /**
+   * Rise over the air after a long time.
+   *
+   * @param meanW pump power averaged over rests, W
+   * @param lossWPerK loss of the tank, W/K
+   * @return K
+   * @throws Impossible if the power is negative or the loss not above 0
+   */
+  public static double riseSteadyK(double meanW, double lossWPerK) {
+    return Accepted.size("power", meanW) / Impossible.unlessPositive("loss", lossWPerK);
+  }
+
+  /**
+   * Time in which two thirds of a change are made.
+   *
+   * @param volumeM3 solution, m3
+   * @param lossWPerK loss of the tank, W/K
+   * @return s
+   * @throws Impossible if one is not above 0
+   */
+  public static double timeConstantS(double volumeM3, double lossWPerK) {
+    return HEAT_J_M3_K
+        * Impossible.unlessPositive("volume", volumeM3)
+        / Impossible.unlessPositive("loss", lossWPerK);
+  }
+
+  /**
+   * Rise over the air after a time, from the air's temperature on.
+   *
+   * @param meanW pump power averaged over rests, W
+   * @param lossWPerK loss of the tank, W/K
+   * @param volumeM3 solution, m3
+   * @param seconds time, s
+   * @return K
+   * @throws Impossible if one is outside its range
+   */
+  public static double riseAfterK(double meanW, double lossWPerK, double volumeM3, double seconds) {
+    return -riseSteadyK(meanW, lossWPerK)
+        * Math.expm1(-Accepted.size("time", seconds) / timeConstantS(volumeM3, lossWPerK));
+  }
+
+  /**
+   * Share of the air's daily swing that reaches the solution.
+   *
+   * @param timeConstantS time constant, s
+   * @return -
+   */
+  public static double swingShare(double timeConstantS) {
+    return 1 / Math.hypot(1, 2 * Math.PI * timeConstantS / DAY_S);
+  }
+
+  /**
+   * How late the swing comes.
+   *
+   * @param timeConstantS time constant, s
+   * @return s
+   */
+  public static double swingLagS(double timeConstantS) {
+    return Math.atan(2 * Math.PI * timeConstantS / DAY_S) * DAY_S / (2 * Math.PI);
+  }
+}
