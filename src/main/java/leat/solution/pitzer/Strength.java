@@ -2,6 +2,7 @@ package leat.solution.pitzer;
 
 import java.util.List;
 import leat.solution.Stock;
+import leat.solution.StockBottles;
 
 /**
  * How strong a bottle can be made: the factor on all its grams, in the same litres, at which its
@@ -30,6 +31,21 @@ public final class Strength {
    */
   public static Double strongest(List<Stock.Weighed> weighed, double litres, double celsius) {
     return factor(weighed, litres, celsius, null);
+  }
+
+  /**
+   * The strongest these salts may stand in a bottle: no salt over 80 % of what the cold holds, and
+   * the ions under the band.
+   *
+   * @param forTower grams in the tower water of the salts of one bottle
+   * @param towerL that tower water, L
+   * @param celsius the coldest it gets, C
+   * @return litres of tower water a litre of bottle makes, -; null when nothing limits it
+   */
+  public static Double underBoth(List<Stock.Weighed> forTower, double towerL, double celsius) {
+    Double shares = StockBottles.strongest(forTower, towerL, celsius);
+    Double ions = strongest(forTower, towerL, celsius);
+    return shares == null || ions != null && ions < shares ? ions : shares;
   }
 
   /**
