@@ -17,8 +17,9 @@ import leat.quantity.Units;
 import leat.solution.Stock;
 import leat.solution.StockBottles;
 import leat.solution.StockSalt;
-import leat.solution.StockSalts;
 import leat.solution.StockWater;
+import leat.solution.pitzer.MixedBottle;
+import leat.solution.pitzer.Strength;
 import leat.system.ConcentrateOf;
 import leat.system.DrinksOf;
 import leat.system.StockOf;
@@ -98,11 +99,14 @@ final class StockCommand extends Command {
     return new String[] {
       "Sorts salts into two bottles (calcium and iron chelates in bottle 1, all others in bottle 2), tells the grams of each, how much of them the coldest night can hold,"
           + " and whether anything settles out in the bottles or in the tank.",
-      "Verdicts: clear; tight (over 80 % of what the cold can hold); doubtful (ion pairs decide); crystals; precipitates (gypsum or calcium phosphate, by saturation index);"
+      "All ions of a bottle are judged together (Pitzer's model, 0 to 30 C): worst_solid is the solid closest to crystallising, also one that nobody weighed, worst_index how close"
+          + " (0: just saturated), index_band how far the index can be trusted, falls_out_g all that crystallises, with its crystal water. A bottle can stay over its limit for weeks.",
+      "Verdicts: clear; unknown (over 5 g/L of what cannot be judged); tight (a salt over 80 % of what the cold can hold, or an index within its band of 0: it may crystallise); doubtful"
+          + " (ion pairs decide, or struvite); crystals (an index over its band, or a salt over 100 %); precipitates (gypsum or calcium phosphate, by saturation index);"
           + " keep-apart (calcium with sulfate or phosphate in a bottle too strong for any index). Exit code 1 for the last three.",
-      "With --for and no --makes the bottles are made as strong as the cold allows. A plan whose feed.parts are bought bottles gets the litres each makes and the bottles"
+      "With --for and no --makes the bottles are made as strong as the cold allows: no salt over 80 %, and the index under its band. A plan whose feed.parts are bought bottles gets the litres each makes and the bottles"
           + " a season needs.",
-      "Iron and trace salts that the table lacks are not judged."
+      "Salts and own products of `dose salts` whose solubility in a bottle is not known have no share. Zinc, manganese, iron and copper ions count as magnesium; chelates, borates and molybdates not at all."
     };
   }
 
@@ -124,7 +128,7 @@ final class StockCommand extends Command {
   public Answer answer(Call call) {
     Plan plan = call.plan();
     Section stock = plan.section("feed").section("stock");
-    List<Stock.Weighed> salts = salts(call, stock);
+    List<Stock.Weighed> salts = salts(call);
     Double season = season(call, plan);
     if (salts.isEmpty()) {
       if (!call.hasPlan() || plan.section("feed").sections("parts").isEmpty()) {
@@ -145,20 +149,20 @@ final class StockCommand extends Command {
     return judge(call, salts, bottle, coldest, makes, season);
   }
 
-  private static List<Stock.Weighed> salts(Call call, Section stock) {
+  private static List<Stock.Weighed> salts(Call call) {
     List<Stock.Weighed> salts = new ArrayList<>();
     List<Object> typed = call.values("--weigh");
     for (int i = 0; i < typed.size(); i++) {
       leat.quantity.Named one = (leat.quantity.Named) typed.get(i);
-      salts.add(weighed(one.name(), one.quantity().value()));
+      salts.add(weighed(call.plan(), one.name(), one.quantity().value()));
     }
-    return typed.isEmpty() ? StockOf.salts(stock) : salts;
+    return typed.isEmpty() ? StockOf.salts(call.plan()) : salts;
   }
 
-  private static Stock.Weighed weighed(String name, double kg) {
-    StockSalt salt = StockSalts.find(name);
+  private static Stock.Weighed weighed(Plan plan, String name, double kg) {
+    StockSalt salt = StockOf.find(plan, name);
     if (salt == null) {
-      throw new Refused(MixErrors.unknownSalt(name));
+      throw new Refused(MixErrors.unknownSalt(plan, name));
     }
     if (kg < 0) {
       throw new Refused(MixErrors.negativeWeight(name));
@@ -183,7 +187,7 @@ final class StockCommand extends Command {
     for (int b = 1; b <= 2; b++) {
       List<Stock.Weighed> there = call.has("--one-bottle") ? salts : StockBottles.of(salts, b);
       Double times =
-          there.isEmpty() ? null : StockBottles.strongest(there, Litres.of(forTower), coldest);
+          there.isEmpty() ? null : Strength.underBoth(there, Litres.of(forTower), coldest);
       if (times != null && (strongest == null || times < strongest)) {
         strongest = times;
       }
@@ -220,8 +224,22 @@ final class StockCommand extends Command {
 
   private static Answer empty() {
     return new Answer(
-            BOTTLE, SALT, GRAMS, SHARE, VERDICT, RATE, MAKES, SEASON, BOTTLES, MIX, GYPSUM,
-            BRUSHITE)
+            BOTTLE,
+            SALT,
+            GRAMS,
+            SHARE,
+            VERDICT,
+            RATE,
+            MAKES,
+            SEASON,
+            BOTTLES,
+            MIX,
+            GYPSUM,
+            BRUSHITE,
+            BottleIons.SOLID,
+            BottleIons.INDEX,
+            BottleIons.BAND,
+            BottleIons.FALLS_OUT)
         .asList();
   }
 
@@ -284,6 +302,7 @@ final class StockCommand extends Command {
     boolean no = false;
     Stock.Verdict worst = Stock.Verdict.CLEAR;
     Stock.Answer mix = mix(call, salts, bottle, coldest, makes);
+    boolean doubted = mix.verdict() == Stock.Verdict.DOUBTFUL;
     double rate = 1000 * bottle / makes;
     int bottles = call.has("--one-bottle") ? 1 : 2;
     for (int b = 1; b <= bottles; b++) {
@@ -292,16 +311,21 @@ final class StockCommand extends Command {
         continue;
       }
       Stock.Answer one = Stock.bottle(there, bottle, coldest, BOTTLE_PH);
-      worst = one.verdict().ordinal() < worst.ordinal() ? one.verdict() : worst;
-      no |= one.verdict().no;
-      bottle(answer, one, mix, NAMES[b], rate, makes, season);
-      bottleMinds(answer, one, NAMES[b]);
+      MixedBottle.Answer ions = MixedBottle.of(there, bottle, coldest);
+      Stock.Verdict verdict = MixedBottle.worse(one.verdict(), ions.verdict());
+      worst = MixedBottle.worse(verdict, worst);
+      doubted |= one.verdict() == Stock.Verdict.DOUBTFUL;
+      no |= verdict.no;
+      int first = answer.size();
+      bottle(answer, one, verdict, mix, NAMES[b], rate, makes, season);
+      BottleIons.tell(answer, first, ions);
+      bottleMinds(answer, one, ions, NAMES[b]);
     }
     if (bottles == 2) {
       neither(answer, StockBottles.of(salts, 0), mix, rate, makes, season);
     }
     answer.figure("in the tank", Phrase.of(mix.verdict().word), tankRemark(mix));
-    worst = mix.verdict().ordinal() < worst.ordinal() ? mix.verdict() : worst;
+    worst = MixedBottle.worse(mix.verdict(), worst);
     no |= mix.verdict().no;
     sentence(answer, bottle, makes, coldest, worst, mix, bottles);
     season(answer, season, makes);
@@ -311,7 +335,7 @@ final class StockCommand extends Command {
           "neither-bottle",
           "gypsum brings calcium and sulfate at once: into neither bottle, weigh it into the tank.");
     }
-    if (worst == Stock.Verdict.DOUBTFUL) {
+    if (worst == Stock.Verdict.DOUBTFUL && doubted) {
       answer.mind(
           "ion-pairs",
           "it may settle out: the simple sum leaves out ion pairs, up to 0.5 of an index.");
@@ -331,6 +355,7 @@ final class StockCommand extends Command {
   private static void bottle(
       Answer answer,
       Stock.Answer one,
+      Stock.Verdict verdict,
       Stock.Answer mix,
       String name,
       double rate,
@@ -342,12 +367,12 @@ final class StockCommand extends Command {
           .set(SALT, share.salt().name())
           .set(GRAMS, Litres.baseOfG(share.grams()))
           .set(SHARE, share.share())
-          .set(VERDICT, one.verdict().word)
+          .set(VERDICT, verdict.word)
           .set(MIX, mix.verdict().word)
           .set(GYPSUM, mix.index().gypsum())
           .set(BRUSHITE, mix.index().brushite());
       answer.figure(
-          i == 0 ? name + ": " + one.verdict().word : "",
+          i == 0 ? name + ": " + verdict.word : "",
           Phrase.of(share.salt().name()),
           Phrase.of(Litres.baseOfG(share.grams()), Show.G),
           share.share() == null
@@ -379,7 +404,8 @@ final class StockCommand extends Command {
     }
   }
 
-  private static void bottleMinds(Answer answer, Stock.Answer one, String name) {
+  private static void bottleMinds(
+      Answer answer, Stock.Answer one, MixedBottle.Answer ions, String name) {
     if (one.verdict() == Stock.Verdict.KEEP_APART || one.verdict() == Stock.Verdict.PRECIPITATES) {
       answer.mind(
           "keep-apart",
@@ -391,7 +417,10 @@ final class StockCommand extends Command {
       answer.mind(
           "crystals", name + ": more than the cold can hold; make it weaker, or keep it warmer.");
     }
-    if (one.commonIon() != null && one.commonIonShare() > Stock.WORKING_SHARE) {
+    BottleIons.minds(answer, ions, name);
+    if (ions.worstIndex() == null
+        && one.commonIon() != null
+        && Stock.overWorking(one.commonIonShare())) {
       answer.mind(
           "common-ion",
           name
@@ -429,7 +458,7 @@ final class StockCommand extends Command {
             .add(" of tower water: ");
     switch (worst) {
       case CRYSTALS:
-        words.add("salt stays on the floor at ").add(coldest, Show.C).add(".");
+        words.add("salt can crystallise at ").add(coldest, Show.C).add(".");
         break;
       case KEEP_APART:
         words.add("calcium must not share a bottle with sulfate or phosphate.");
@@ -441,7 +470,10 @@ final class StockCommand extends Command {
         words.add("something may settle out.");
         break;
       case TIGHT:
-        words.add("all dissolves at ").add(coldest, Show.C).add(", with little to spare.");
+        words.add("at ").add(coldest, Show.C).add(" salt may crystallise: little is to spare.");
+        break;
+      case UNKNOWN:
+        words.add("not all of it can be judged.");
         break;
       default:
         words.add("nothing settles out down to ").add(coldest, Show.C).add(".");
