@@ -124,6 +124,21 @@ public final class Training {
       "--against",
       "15 min/15 min"
     },
+    {
+      "stock",
+      "--weigh",
+      "calcium-nitrate-4h2o=180",
+      "--weigh",
+      "potassium-nitrate=134",
+      "--weigh",
+      "potassium-sulfate=66.8",
+      "--bottle",
+      "1 L",
+      "--makes",
+      "200 L",
+      "--coldest",
+      "5 C"
+    },
   };
   private static final String[][] PLANS = {
     {"tank", "--plan=first-tower.yaml", "--level=200 mm"},

@@ -3,6 +3,7 @@ package leat.season;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import leat.climate.Quantile;
 
 /**
  * A season under every year's weather at three thirst factors: rerun each, never scaled.
@@ -16,7 +17,7 @@ import java.util.List;
  */
 public final class YearRuns {
   /** Fewer years than this give a range, no quantiles (common practice). */
-  public static final int YEARS_FOR_QUANTILES = 5;
+  public static final int YEARS_FOR_QUANTILES = Quantile.FEWEST_YEARS;
 
   private static final double LOW = 0.1;
   private static final double HIGH = 0.9;

@@ -3,10 +3,13 @@ package leat.system;
 import java.util.ArrayList;
 import java.util.List;
 import leat.plan.Named;
+import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
 import leat.quantity.Nearest;
 import leat.quantity.Units;
+import leat.solution.Salt;
+import leat.solution.pitzer.UnlistedSalt;
 import leat.solution.stock.Stock;
 import leat.solution.stock.StockSalt;
 import leat.solution.stock.StockSalts;
@@ -16,15 +19,17 @@ import leat.solution.stock.StockWater;
 public final class StockOf {
   private StockOf() {}
 
-  /** What is weighed into the bottles; empty when nothing is named. */
-  public static List<Stock.Weighed> salts(Section stock) {
+  /** What is weighed into the bottles of a plan; empty when nothing is named. */
+  public static List<Stock.Weighed> salts(Plan plan) {
+    Section stock = plan.section("feed").section("stock");
     List<Stock.Weighed> salts = new ArrayList<>();
     Named grams = stock.named("grams");
     for (int i = 0; i < grams.size(); i++) {
-      StockSalt salt = StockSalts.find(grams.name(i));
+      StockSalt salt = find(plan, grams.name(i));
       String path = stock.path("grams");
       if (salt == null) {
-        throw new Refused(grams.problem(i, path, "unknown-stock-salt", unknown(grams.name(i))));
+        throw new Refused(
+            grams.problem(i, path, "unknown-stock-salt", unknown(plan, grams.name(i))));
       }
       double kg = (Double) grams.value(i);
       if (kg < 0) {
@@ -36,9 +41,28 @@ public final class StockOf {
     return salts;
   }
 
-  /** The mend for a salt that the table lacks. */
-  public static String unknown(String name) {
+  /**
+   * The salt of a name: of the table of stock bottles, else of the plan's own or the long list,
+   * with a solubility that is not known; null when there is none.
+   */
+  public static StockSalt find(Plan plan, String name) {
+    StockSalt salt = StockSalts.find(name);
+    if (salt != null) {
+      return salt;
+    }
+    Salt other = SaltsOf.find(plan, name);
+    return other == null ? null : UnlistedSalt.of(other);
+  }
+
+  /** The mend for a salt that is none. */
+  public static String unknown(Plan plan, String name) {
     List<String> known = StockSalts.names();
+    List<String> others = SaltsOf.names(plan);
+    for (int i = 0; i < others.size(); i++) {
+      if (!known.contains(others.get(i))) {
+        known.add(others.get(i));
+      }
+    }
     String near = Nearest.of(name, known);
     return "no salt \""
         + name

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import leat.Sheet;
 import leat.Sheet.Row;
+import leat.climate.Quantile;
 import leat.numeric.Impossible;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;

@@ -44,7 +44,7 @@ final class PartsCompatible extends DeclaredRule {
 
   private List<Finding> judged(Subject subject) {
     Section stock = subject.section("feed").section("stock");
-    List<Stock.Weighed> salts = StockOf.salts(stock);
+    List<Stock.Weighed> salts = StockOf.salts(subject.plan());
     if (salts.isEmpty()) {
       return List.of();
     }

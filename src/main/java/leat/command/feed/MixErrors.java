@@ -24,9 +24,10 @@ public final class MixErrors {
             + "\"");
   }
 
-  /** A salt that the table of stock bottles lacks. */
-  public static Problem unknownSalt(String typed) {
-    return new Problem("unknown-stock-salt", null, "--weigh", leat.system.StockOf.unknown(typed));
+  /** A salt that is none. */
+  public static Problem unknownSalt(leat.plan.Plan plan, String typed) {
+    return new Problem(
+        "unknown-stock-salt", null, "--weigh", leat.system.StockOf.unknown(plan, typed));
   }
 
   /** A salt weighed below zero. */

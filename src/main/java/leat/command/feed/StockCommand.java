@@ -17,10 +17,11 @@ import leat.plan.Refused;
 import leat.plan.Section;
 import leat.quantity.Dimension;
 import leat.quantity.Units;
+import leat.solution.pitzer.MixedBottle;
+import leat.solution.pitzer.Strength;
 import leat.solution.stock.Stock;
 import leat.solution.stock.StockBottles;
 import leat.solution.stock.StockSalt;
-import leat.solution.stock.StockSalts;
 import leat.solution.stock.StockWater;
 import leat.system.ConcentrateOf;
 import leat.system.DrinksOf;
@@ -95,7 +96,7 @@ public final class StockCommand extends Command {
   public Answer answer(Call call) {
     Plan plan = call.plan();
     Section stock = plan.section("feed").section("stock");
-    List<Stock.Weighed> salts = salts(call, stock);
+    List<Stock.Weighed> salts = salts(call);
     Double season = season(call, plan);
     if (salts.isEmpty()) {
       if (!call.hasPlan() || plan.section("feed").sections("parts").isEmpty()) {
@@ -116,20 +117,20 @@ public final class StockCommand extends Command {
     return judge(call, salts, bottle, coldest, makes, season);
   }
 
-  private static List<Stock.Weighed> salts(Call call, Section stock) {
+  private static List<Stock.Weighed> salts(Call call) {
     List<Stock.Weighed> salts = new ArrayList<>();
     List<Object> typed = call.values("--weigh");
     for (int i = 0; i < typed.size(); i++) {
       leat.quantity.Named one = (leat.quantity.Named) typed.get(i);
-      salts.add(weighed(one.name(), one.quantity().value()));
+      salts.add(weighed(call.plan(), one.name(), one.quantity().value()));
     }
-    return typed.isEmpty() ? StockOf.salts(stock) : salts;
+    return typed.isEmpty() ? StockOf.salts(call.plan()) : salts;
   }
 
-  private static Stock.Weighed weighed(String name, double kg) {
-    StockSalt salt = StockSalts.find(name);
+  private static Stock.Weighed weighed(Plan plan, String name, double kg) {
+    StockSalt salt = StockOf.find(plan, name);
     if (salt == null) {
-      throw new Refused(MixErrors.unknownSalt(name));
+      throw new Refused(MixErrors.unknownSalt(plan, name));
     }
     if (kg < 0) {
       throw new Refused(MixErrors.negativeWeight(name));
@@ -154,7 +155,7 @@ public final class StockCommand extends Command {
     for (int b = 1; b <= 2; b++) {
       List<Stock.Weighed> there = call.has("--one-bottle") ? salts : StockBottles.of(salts, b);
       Double times =
-          there.isEmpty() ? null : StockBottles.strongest(there, Litres.of(forTower), coldest);
+          there.isEmpty() ? null : Strength.underBoth(there, Litres.of(forTower), coldest);
       if (times != null && (strongest == null || times < strongest)) {
         strongest = times;
       }
@@ -191,8 +192,22 @@ public final class StockCommand extends Command {
 
   private static Answer empty() {
     return new Answer(
-            BOTTLE, SALT, GRAMS, SHARE, VERDICT, RATE, MAKES, SEASON, BOTTLES, MIX, GYPSUM,
-            BRUSHITE)
+            BOTTLE,
+            SALT,
+            GRAMS,
+            SHARE,
+            VERDICT,
+            RATE,
+            MAKES,
+            SEASON,
+            BOTTLES,
+            MIX,
+            GYPSUM,
+            BRUSHITE,
+            BottleIons.SOLID,
+            BottleIons.INDEX,
+            BottleIons.BAND,
+            BottleIons.FALLS_OUT)
         .asList();
   }
 
@@ -255,6 +270,7 @@ public final class StockCommand extends Command {
     boolean no = false;
     Stock.Verdict worst = Stock.Verdict.CLEAR;
     Stock.Answer mix = mix(call, salts, bottle, coldest, makes);
+    boolean doubted = mix.verdict() == Stock.Verdict.DOUBTFUL;
     double rate = 1000 * bottle / makes;
     int bottles = call.has("--one-bottle") ? 1 : 2;
     for (int b = 1; b <= bottles; b++) {
@@ -263,16 +279,21 @@ public final class StockCommand extends Command {
         continue;
       }
       Stock.Answer one = Stock.bottle(there, bottle, coldest, BOTTLE_PH);
-      worst = one.verdict().ordinal() < worst.ordinal() ? one.verdict() : worst;
-      no |= one.verdict().no;
-      bottle(answer, one, mix, NAMES[b], rate, makes, season);
-      bottleMinds(answer, one, NAMES[b]);
+      MixedBottle.Answer ions = MixedBottle.of(there, bottle, coldest);
+      Stock.Verdict verdict = MixedBottle.worse(one.verdict(), ions.verdict());
+      worst = MixedBottle.worse(verdict, worst);
+      doubted |= one.verdict() == Stock.Verdict.DOUBTFUL;
+      no |= verdict.no;
+      int first = answer.size();
+      bottle(answer, one, verdict, mix, NAMES[b], rate, makes, season);
+      BottleIons.tell(answer, first, ions);
+      bottleMinds(answer, one, ions, NAMES[b]);
     }
     if (bottles == 2) {
       neither(answer, StockBottles.of(salts, 0), mix, rate, makes, season);
     }
     answer.figure("in the tank", Phrase.of(mix.verdict().word), tankRemark(mix));
-    worst = mix.verdict().ordinal() < worst.ordinal() ? mix.verdict() : worst;
+    worst = MixedBottle.worse(mix.verdict(), worst);
     no |= mix.verdict().no;
     sentence(answer, bottle, makes, coldest, worst, mix, bottles);
     season(answer, season, makes);
@@ -282,7 +303,7 @@ public final class StockCommand extends Command {
           "neither-bottle",
           "gypsum brings calcium and sulfate at once: into neither bottle, weigh it into the tank.");
     }
-    if (worst == Stock.Verdict.DOUBTFUL) {
+    if (worst == Stock.Verdict.DOUBTFUL && doubted) {
       answer.mind(
           "ion-pairs",
           "it may settle out: the simple sum leaves out ion pairs, up to 0.5 of an index.");
@@ -302,6 +323,7 @@ public final class StockCommand extends Command {
   private static void bottle(
       Answer answer,
       Stock.Answer one,
+      Stock.Verdict verdict,
       Stock.Answer mix,
       String name,
       double rate,
@@ -313,12 +335,12 @@ public final class StockCommand extends Command {
           .set(SALT, share.salt().name())
           .set(GRAMS, Litres.baseOfG(share.grams()))
           .set(SHARE, share.share())
-          .set(VERDICT, one.verdict().word)
+          .set(VERDICT, verdict.word)
           .set(MIX, mix.verdict().word)
           .set(GYPSUM, mix.index().gypsum())
           .set(BRUSHITE, mix.index().brushite());
       answer.figure(
-          i == 0 ? name + ": " + one.verdict().word : "",
+          i == 0 ? name + ": " + verdict.word : "",
           Phrase.of(share.salt().name()),
           Phrase.of(Litres.baseOfG(share.grams()), Show.G),
           share.share() == null
@@ -350,7 +372,8 @@ public final class StockCommand extends Command {
     }
   }
 
-  private static void bottleMinds(Answer answer, Stock.Answer one, String name) {
+  private static void bottleMinds(
+      Answer answer, Stock.Answer one, MixedBottle.Answer ions, String name) {
     if (one.verdict() == Stock.Verdict.KEEP_APART || one.verdict() == Stock.Verdict.PRECIPITATES) {
       answer.mind(
           "keep-apart",
@@ -362,7 +385,10 @@ public final class StockCommand extends Command {
       answer.mind(
           "crystals", name + ": more than the cold can hold; make it weaker, or keep it warmer.");
     }
-    if (one.commonIon() != null && one.commonIonShare() > Stock.WORKING_SHARE) {
+    BottleIons.minds(answer, ions, name);
+    if (ions.worstIndex() == null
+        && one.commonIon() != null
+        && Stock.overWorking(one.commonIonShare())) {
       answer.mind(
           "common-ion",
           name
@@ -400,7 +426,7 @@ public final class StockCommand extends Command {
             .add(" of tower water: ");
     switch (worst) {
       case CRYSTALS:
-        words.add("salt stays on the floor at ").add(coldest, Show.C).add(".");
+        words.add("salt can crystallise at ").add(coldest, Show.C).add(".");
         break;
       case KEEP_APART:
         words.add("calcium must not share a bottle with sulfate or phosphate.");
@@ -412,7 +438,10 @@ public final class StockCommand extends Command {
         words.add("something may settle out.");
         break;
       case TIGHT:
-        words.add("all dissolves at ").add(coldest, Show.C).add(", with little to spare.");
+        words.add("at ").add(coldest, Show.C).add(" salt may crystallise: little is to spare.");
+        break;
+      case UNKNOWN:
+        words.add("not all of it can be judged.");
         break;
       default:
         words.add("nothing settles out down to ").add(coldest, Show.C).add(".");

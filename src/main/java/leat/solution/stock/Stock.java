@@ -21,6 +21,7 @@ import leat.solution.recipes.Weighed;
  *   <li>precipitates: an index over 0.5
  *   <li>doubtful: an index of 0 to 0.5
  *   <li>tight: a bottle with a share over 0.8
+ *   <li>unknown: never by the shares; for a judge of the ions
  *   <li>clear
  * </ol>
  *
@@ -32,6 +33,9 @@ public final class Stock {
 
   /** Index over which a salt settles out even when ion pairs are counted, -. */
   public static final double SURE_INDEX = 0.5;
+
+  /** What a share of exactly the limit may be off after scaling, -: rounding of doubles. */
+  private static final double ROUNDING = 1e-9;
 
   private static final double MOST_DILUTION = 1e6;
 
@@ -49,6 +53,8 @@ public final class Stock {
     DOUBTFUL("doubtful", false),
     /** It dissolves, with little to spare. */
     TIGHT("tight", false),
+    /** Part of what is weighed cannot be judged. */
+    UNKNOWN("unknown", false),
     /** It stays clear. */
     CLEAR("clear", false);
 
@@ -198,7 +204,16 @@ public final class Stock {
     if (si != null && si >= 0) {
       return Verdict.DOUBTFUL;
     }
-    return bottle != null && bottle.share > WORKING_SHARE ? Verdict.TIGHT : Verdict.CLEAR;
+    return bottle != null && overWorking(bottle.share) ? Verdict.TIGHT : Verdict.CLEAR;
+  }
+
+  /**
+   * Whether a share is over the one limit up to which a bottle is made.
+   *
+   * @param share of the solubility, -
+   */
+  public static boolean overWorking(double share) {
+    return share > WORKING_SHARE + ROUNDING;
   }
 
   private static List<Share> shares(List<Weighed> salts, double bottleL, double celsius) {

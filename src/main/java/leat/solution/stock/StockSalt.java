@@ -1,6 +1,7 @@
 package leat.solution.stock;
 
 import leat.numeric.Impossible;
+import leat.solution.Salt;
 
 /**
  * A salt as the stock bottle sees it: how much dissolves, and what its calcium, sulfate and
@@ -19,6 +20,7 @@ public final class StockSalt {
   private final double phosphate;
   private final double othersZ2;
   private final String ions;
+  private final Salt other;
 
   /**
    * A salt.
@@ -45,6 +47,37 @@ public final class StockSalt {
       double phosphate,
       double othersZ2,
       String ions) {
+    this(
+        name,
+        soldGPerMol,
+        anhydrousGPerMol,
+        celsius,
+        gPer100gWater,
+        calcium,
+        sulfate,
+        phosphate,
+        othersZ2,
+        ions,
+        null);
+  }
+
+  /**
+   * A salt of the long list or an own product; as the other constructor, with
+   *
+   * @param other that salt; null for one of {@link StockSalts}
+   */
+  public StockSalt(
+      String name,
+      double soldGPerMol,
+      double anhydrousGPerMol,
+      double[] celsius,
+      double[] gPer100gWater,
+      double calcium,
+      double sulfate,
+      double phosphate,
+      double othersZ2,
+      String ions,
+      Salt other) {
     Impossible.unlessPositive("salt", soldGPerMol);
     Impossible.unlessPositive("salt", anhydrousGPerMol);
     Impossible.ifNegative("salt", calcium + sulfate + phosphate + othersZ2);
@@ -67,6 +100,12 @@ public final class StockSalt {
     this.phosphate = phosphate;
     this.othersZ2 = othersZ2;
     this.ions = ions;
+    this.other = other;
+  }
+
+  /** The salt or own product of the long list that this is; null for one of {@link StockSalts}. */
+  public Salt other() {
+    return other;
   }
 
   /** The name as it is typed. */

@@ -255,6 +255,19 @@ class StockTest {
     assertThat(StockBottles.season(0, 200).whole()).isZero();
   }
 
+  /** The strongest bottle stands at the limit itself: one verdict for it, however it was scaled. */
+  @Property
+  void theLimitItselfIsClear(
+      @ForAll @DoubleRange(min = 1, max = 900) double grams,
+      @ForAll @DoubleRange(min = 1, max = 100) double towerL,
+      @ForAll @DoubleRange(min = 0, max = 30) double celsius) {
+    List<Stock.Weighed> tower = weighed("potassium-nitrate=" + grams);
+    double times = StockBottles.strongest(tower, towerL, celsius);
+    List<Stock.Weighed> bottle = StockBottles.scaled(tower, towerL, times);
+    assertThat(Stock.bottle(bottle, 1, celsius, 6).verdict()).isEqualTo(Stock.Verdict.CLEAR);
+    assertThat(Stock.overWorking(0.8001)).isTrue();
+  }
+
   @Test
   void refusesWhatCannotBe() {
     List<Stock.Weighed> salts = weighed("potassium-nitrate=80");
