@@ -166,6 +166,15 @@ class ArchitectureTest {
     never(access("the runtime's halt", "java.lang.Runtime", "halt", "exit", "exec"), "Main");
   }
 
+  /** No secrets and no network: what stands in a plan stays on the machine. */
+  @Test
+  void nobodyOpensSocketsOrRunsPrograms() {
+    never(access("the network", "java.net."));
+    never(access("another network", "javax.net."));
+    never(access("other programs", "java.lang.ProcessBuilder"));
+    never(access("other programs", "java.lang.Runtime", "exec"));
+  }
+
   @Test
   void clockZoneLocaleAndChanceComeFromOutside() {
     never(
