@@ -6,5 +6,7 @@
  *
  * <p>Depends on {@code leat.system}, {@code leat.plan}, the trade, and phrases of {@code
  * leat.answer}.
+ *
+ * <p>Neighbours: answer, numeric, plan, quantity, system, the trade.
  */
 package leat.check;

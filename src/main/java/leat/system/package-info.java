@@ -4,5 +4,7 @@
  * sweeps share these, so that they compute the same thing.
  *
  * <p>Depends on {@code leat.plan} and the trade. Start with {@link leat.system.TankOf}.
+ *
+ * <p>Neighbours: numeric, plan, quantity, the trade.
  */
 package leat.system;
