@@ -163,11 +163,14 @@ final class Judge {
     if (from == Long.MIN_VALUE || now < from) {
       return;
     }
-    if (pours.emptyTooLong(now)) {
-      LogEvent e = events.add(EventKind.LEAK, from, now);
-      e.cause = LogEvent.DRAINED;
-      book.blur(now, Math.max(0, rest));
+    if (pours.isLoss(now)) {
+      LogEvent e = events.add(EventKind.LEAK, from, Math.max(from, pours.emptiedAt()));
+      e.told = now;
+      e.cause = pours.pumpedOnEmpty() ? LogEvent.HOSE_OFF : LogEvent.DRAINED;
       events.doubt(e);
+      book.blur(now, Math.max(0, rest));
+      cap.change(Long.MAX_VALUE, Long.MIN_VALUE);
+      pours.lost();
       return;
     }
     leaks.change(from);

@@ -21,7 +21,11 @@ final class PourFinder {
   /** Cans poured within this belong together, ms. Common practice, no source. */
   private static final long NEXT_CAN = 60 * 60_000;
 
+  /** Running rows on an empty tank that tell a loss from a change. Common practice, no source. */
+  private static final int PUMPED = 2;
+
   private final LogLimits limits;
+  private final long waiting;
   private final long baseTime;
   private final long refillTime;
   private final int top;
@@ -42,12 +46,14 @@ final class PourFinder {
   private long lowTime = Long.MIN_VALUE;
   private long emptiedFrom = Long.MIN_VALUE;
   private long emptiedAt;
+  private int pumpedEmpty;
 
   PourFinder(LogLimits limits, LogSystem system, StepVolumes volumes) {
     this.limits = limits;
     double run = system.longestRunS() > 0 ? system.longestRunS() * 1000 : 0;
     this.baseTime = (long) Math.min(MOST_BASE, Math.max(LEAST_BASE, run + RETURN));
     this.refillTime = (long) (limits.refillS() * 1000);
+    this.waiting = (long) (limits.changeRefillS() * 1000);
     this.top = volumes.top();
     this.trueFall = volumes.dipSteps() + 2;
   }
@@ -138,7 +144,7 @@ final class PourFinder {
     pour.end = end;
     pour.fromStep = fromStep;
     pour.toStep = toStep;
-    if (emptiedFrom != Long.MIN_VALUE) {
+    if (emptiedFrom != Long.MIN_VALUE && !isLoss(start)) {
       pour.emptiedFrom = emptiedFrom;
       emptiedFrom = Long.MIN_VALUE;
     }
@@ -163,6 +169,7 @@ final class PourFinder {
       return;
     }
     pumpedSince |= row.pumpOn();
+    pumpedEmpty += row.pumpOn() ? 1 : 0;
     if (share >= limits.changeLow()) {
       return;
     }
@@ -173,17 +180,32 @@ final class PourFinder {
       if (quick && !pumpedSince && highStep - row.step >= Math.max(2, trueFall - 1)) {
         emptiedFrom = highTime;
         emptiedAt = row.time;
+        pumpedEmpty = 0;
       }
     }
   }
 
-  /** Whether an emptying waits longer than a change takes: it was a loss. Asked by the judge. */
-  boolean emptyTooLong(long now) {
-    if (emptiedFrom == Long.MIN_VALUE || now - emptiedAt <= limits.changeRefillS() * 1000) {
-      return false;
-    }
+  /**
+   * Whether an emptying was a loss: nobody filled the tank within the time of a change, or the pump
+   * was started on the empty tank, which no keeper does who changes the solution.
+   */
+  boolean isLoss(long now) {
+    return emptiedFrom != Long.MIN_VALUE && (pumpedOnEmpty() || now - emptiedAt > waiting);
+  }
+
+  /** Whether the pump ran on the empty tank. */
+  boolean pumpedOnEmpty() {
+    return pumpedEmpty >= PUMPED;
+  }
+
+  /** First low row of an emptying, ms. */
+  long emptiedAt() {
+    return emptiedAt;
+  }
+
+  /** The emptying waits no longer. */
+  void lost() {
     emptiedFrom = Long.MIN_VALUE;
-    return true;
   }
 
   /** No base reaches over a gap; a rise of a refill's size across it is one. */

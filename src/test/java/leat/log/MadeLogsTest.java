@@ -1,0 +1,57 @@
+package leat.log;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Map;
+import java.util.TreeMap;
+import leat.log.model.ModelLog;
+import leat.log.model.ModelSystem;
+import org.junit.jupiter.api.Test;
+
+/** Logs of a generator that knows nothing of the engine, judged by section 6 of sheet log.md. */
+class MadeLogsTest {
+  /** System properties for drawing others: -Dleat.log.seeds=900 -Dleat.log.count=20. */
+  private static final long SEEDS = Long.getLong("leat.log.seeds", 500);
+
+  private static final int COUNT = Integer.getInteger("leat.log.count", 4);
+
+  private static Score score(boolean moved) {
+    Score all = new Score();
+    Map<String, Score> systems = new TreeMap<>();
+    for (ModelSystem system : ModelSystem.all()) {
+      for (long seed = SEEDS; seed < SEEDS + COUNT; seed++) {
+        ModelLog made = new ModelLog(system, seed, moved);
+        LogSystem read = LogSystems.of(system.plan(), system.counts());
+        LogReport report = LogText.pass(read, LogText.of(made.csv(), read.zone()).lines);
+        Score one = Score.of(system.name() + "#" + seed, report, Truth.of(made.truth()));
+        all.add(one);
+        systems.computeIfAbsent(system.name(), n -> new Score()).add(one);
+      }
+    }
+    System.out.println(all.table(moved ? "moved" : "fresh"));
+    systems.forEach((n, s) -> System.out.println(s.table(n)));
+    all.wrong.forEach(System.out::println);
+    all.litres.forEach(System.out::println);
+    return all;
+  }
+
+  private static void floors(Score score, double least) {
+    assertThat(score.all.recall()).as("recall").isGreaterThanOrEqualTo(least);
+    assertThat(score.all.precision()).as("precision").isGreaterThanOrEqualTo(least);
+    score.byKind.forEach(
+        (kind, t) -> {
+          assertThat(t.recall()).as("recall of " + kind).isGreaterThanOrEqualTo(0.6);
+          assertThat(t.precision()).as("precision of " + kind).isGreaterThanOrEqualTo(0.6);
+        });
+  }
+
+  @Test
+  void freshSeeds() {
+    floors(score(false), 0.98);
+  }
+
+  @Test
+  void movedHappenings() {
+    floors(score(true), 0.95);
+  }
+}
