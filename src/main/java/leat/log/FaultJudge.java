@@ -2,12 +2,16 @@ package leat.log;
 
 /** A broken or shorted wire: two rows or more within a time, never a single one. */
 final class FaultJudge {
+  /** Good rows between two faulty ones: with more, both were single rows. Common practice. */
+  private static final int MOST_BETWEEN = 4;
+
   private final EventKind kind;
   private final int word;
   private final EventBook events;
   private final Interval interval;
   private final LogLimits limits;
   private long last = Long.MIN_VALUE;
+  private int between;
   private LogEvent event;
 
   FaultJudge(EventKind kind, int word, EventBook events, Interval interval, LogLimits limits) {
@@ -21,14 +25,17 @@ final class FaultJudge {
   void row(LogRow row) {
     if (row.step == word) {
       fault(row.time);
-    } else if (event != null && row.step >= 0) {
-      event.open = false;
+    } else if (row.step >= 0) {
+      between++;
+      if (event != null) {
+        event.open = false;
+      }
     }
   }
 
   private void fault(long time) {
     double window = Math.max(limits.faultS() * 1000, limits.gapIntervals() * interval.millis());
-    if (last != Long.MIN_VALUE && time - last <= window) {
+    if (last != Long.MIN_VALUE && time - last <= window && between <= MOST_BETWEEN) {
       if (event == null) {
         event = events.add(kind, last, time);
       }
@@ -39,6 +46,7 @@ final class FaultJudge {
       event = null;
     }
     last = time;
+    between = 0;
   }
 
   void gap() {

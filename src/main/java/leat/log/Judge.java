@@ -46,6 +46,7 @@ final class Judge {
     rains = new RainJudge(limits, system, volumes, events);
     leaks = new LeakJudge(limits, volumes, events, book);
     stuck = new StuckJudge(limits, volumes, events, book);
+    pours.knows(book, limits.stuckJumpSteps() * volumes.meanStep());
     lessons = new Lessons(volumes);
     watch = new BandWatch(system, limits);
   }
@@ -200,21 +201,27 @@ final class Judge {
     int steps = rest - row.rest;
     boolean one = steps == 1;
     long at = one ? restTime + (row.time - restTime) / 2 : row.time;
-    double v = volumes.falling(row.rest + 1, !cap.isDead());
-    if (!one) {
-      v = (v + volumes.falling(row.rest, true)) / 2;
-    }
-    double before = book.anchorVolume();
-    boolean quick = false;
-    if (before == before) {
-      double lost = before + book.rainSince() - v;
-      quick = leaks.fall(book.anchorTime(), at, lost, steps);
-    } else if (!one) {
-      quick = leaks.fall(restTime, at, volumes.falling(rest, true) - v, steps - 1);
-    } else {
+    double edge = volumes.falling(row.rest + 1, !cap.isDead());
+    double v = one ? edge : (edge + volumes.falling(row.rest, true)) / 2;
+    boolean quick = !stuck.releasedSince(restTime) && quick(at, edge, steps);
+    if (!quick) {
       leaks.close();
     }
-    book.edge(at, v, !quick);
+    book.edge(at, v, one, !quick);
+    if (!one) {
+      book.widen(volumes.least(row.rest), edge);
+    }
+  }
+
+  /** Whether a fall is quicker than thirst explains. */
+  private boolean quick(long at, double edge, int steps) {
+    double before = book.anchorVolume();
+    if (before == before && (book.isExact() || leaks.isCounting())) {
+      return leaks.fall(book.anchorTime(), at, before + book.rainSince() - edge, steps);
+    }
+    // Of a fall by several steps all but the first are known in full.
+    return steps > 1
+        && leaks.fall(restTime, at, volumes.falling(rest, true) - edge, steps - 1);
   }
 
   void gap(long from, long to) {

@@ -27,7 +27,7 @@ final class LeakJudge {
    * @return whether it was quicker than thirst explains
    */
   boolean fall(long from, long to, double lost, int steps) {
-    double expected = book.expected(from, to);
+    double expected = book.expectedAtMost(from, to);
     boolean quick = lost > limits.leakFactor() * expected;
     if (!quick) {
       close();
@@ -56,6 +56,11 @@ final class LeakJudge {
     event.volumeLow = Math.max(0, excess - meanStep);
     event.volumeHigh = excess + meanStep;
     events.doubt(event);
+  }
+
+  /** Whether falls in succession are being counted. */
+  boolean isCounting() {
+    return falls > 0;
   }
 
   /** The falls have ended, or what follows is no fall of its own. */

@@ -40,10 +40,18 @@ final class PourFinder {
   final ArrayDeque<Pour> found = new ArrayDeque<>();
 
   private Pour pour;
-  private long highTime = Long.MIN_VALUE;
-  private int highStep;
-  private boolean pumpedSince;
-  private long lowTime = Long.MIN_VALUE;
+  private UseBook book;
+  private double stuck;
+  private boolean low;
+
+  /** The step of the last rows, and since when. */
+  private int run = StepReader.BLANK;
+
+  private long runFrom;
+
+  /** Row at which a float came free after it missed a use: its fall is no emptying. */
+  private long freed = Long.MIN_VALUE;
+
   private long emptiedFrom = Long.MIN_VALUE;
   private long emptiedAt;
   private int pumpedEmpty;
@@ -56,6 +64,12 @@ final class PourFinder {
     this.waiting = (long) (limits.changeRefillS() * 1000);
     this.top = volumes.top();
     this.trueFall = volumes.dipSteps() + 2;
+  }
+
+  /** The book that knows what use to expect. */
+  void knows(UseBook use, double stuckVolume) {
+    book = use;
+    stuck = stuckVolume;
   }
 
   /** How long rows must be kept for it, ms. */
@@ -88,7 +102,7 @@ final class PourFinder {
     int before = base.max();
     base.add(i, row.step);
     row.base = base.max();
-    empty(row);
+    empty(ring, i, row);
     return row.step > before && before >= 0 ? rise(ring, i, row) : -1;
   }
 
@@ -159,30 +173,49 @@ final class PourFinder {
   }
 
   /** A fall from high to low with the pump at rest. */
-  private void empty(LogRow row) {
-    double share = (double) row.step / top;
-    if (share > limits.changeHigh()) {
-      highTime = row.time;
-      highStep = row.step;
-      pumpedSince = false;
-      lowTime = Long.MIN_VALUE;
-      return;
+  private void empty(RowRing ring, long i, LogRow row) {
+    if (row.step != run) {
+      freed = row.step < run && book.expected(runFrom, row.time) > stuck ? row.time : freed;
+      run = row.step;
+      runFrom = row.time;
     }
-    pumpedSince |= row.pumpOn();
     pumpedEmpty += row.pumpOn() ? 1 : 0;
+    double share = (double) row.step / top;
     if (share >= limits.changeLow()) {
+      low = share <= limits.changeHigh() && low;
       return;
     }
-    if (lowTime == Long.MIN_VALUE) {
-      lowTime = row.time;
-      boolean quick =
-          highTime != Long.MIN_VALUE && row.time - highTime <= limits.changeFallS() * 1000;
-      if (quick && !pumpedSince && highStep - row.step >= Math.max(2, trueFall - 1)) {
-        emptiedFrom = highTime;
+    if (!low) {
+      low = true;
+      long start = fallStart(ring, i, row);
+      if (start >= 0 && freed != row.time) {
+        emptiedFrom = ring.get(start).time;
         emptiedAt = row.time;
         pumpedEmpty = 0;
       }
     }
+  }
+
+  /** The last row before a fall from high, with the pump at rest all along; -1 for none. */
+  private long fallStart(RowRing ring, long i, LogRow row) {
+    int most = StepReader.BLANK;
+    double longest = limits.changeFallS() * 1000;
+    long first = i;
+    while (first > Math.max(wall, ring.first()) && row.time - ring.get(first - 1).time <= longest) {
+      most = Math.max(most, ring.get(--first).step);
+    }
+    if (most <= limits.changeHigh() * top || most - row.step < trueFall - 1) {
+      return -1;
+    }
+    for (long j = i; j >= first; j--) {
+      if (ring.get(j).step > most - (trueFall - 1)) {
+        return j;
+      }
+      if (ring.get(j).pumpOn()) {
+        return -1;
+      }
+    }
+    return -1;
   }
 
   /**
@@ -219,8 +252,7 @@ final class PourFinder {
     base.clear();
     baseFrom = next;
     wall = next;
-    highTime = Long.MIN_VALUE;
-    lowTime = Long.MIN_VALUE;
+    run = StepReader.BLANK;
   }
 
   void finish() {

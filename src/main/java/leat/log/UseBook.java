@@ -40,6 +40,8 @@ final class UseBook {
   private double liveHigh;
   private double liveRain;
   private boolean rainedAtTop;
+  private boolean exact;
+  private boolean lossy;
 
   private record Stretch(
       long from, double volume, long to, double end, List<Pour> pours, boolean blurred) {}
@@ -53,6 +55,11 @@ final class UseBook {
   /** Use expected between two moments, m3; NaN while the log is too young to say. */
   double expected(long from, long to) {
     return thirst() * rhythm.between(from, to);
+  }
+
+  /** The same with the rate of the last days where that is higher: heat is no leak. */
+  double expectedAtMost(long from, long to) {
+    return Math.max(thirst(), rateNow()) * rhythm.between(from, to);
   }
 
   /** Median rate, m3 a second of full thirst. */
@@ -110,8 +117,18 @@ final class UseBook {
     return rain;
   }
 
-  /** A falling edge: the volume is known. */
-  void edge(long at, double v, boolean ordinary) {
+  /** Whether the last edge was one: the step fell by one. */
+  boolean isExact() {
+    return exact;
+  }
+
+  /**
+   * A falling edge: the volume is known.
+   *
+   * @param one whether one step fell, so that the volume is known to the edge
+   * @param ordinary whether thirst explains the fall
+   */
+  void edge(long at, double v, boolean one, boolean ordinary) {
     if (anchorVolume() == volume) {
       double use = used(at, v);
       double weight = rhythm.between(time, at);
@@ -130,6 +147,8 @@ final class UseBook {
     }
     days.settleTo(pending == null ? at : pending.from);
     anchor(at, v);
+    exact = one;
+    lossy = !ordinary;
   }
 
   private double used(long at, double v) {
@@ -150,6 +169,12 @@ final class UseBook {
     liveRain = 0;
   }
 
+  /** After a fall of several steps in a row only the band of the step is known. */
+  void widen(double low, double high) {
+    liveLow = low;
+    liveHigh = high;
+  }
+
   private double held(double r) {
     double usual = thirst();
     return usual == usual ? Math.min(Math.max(r, LEAST_RATE * usual), MOST_RATE * usual) : r;
@@ -157,6 +182,7 @@ final class UseBook {
 
   /** Something rose or was not seen: the volume is only known by its step. */
   void blur(long at, int step) {
+    lossy = false;
     blurred = true;
     live(at, step, volumes.least(step), volumes.rising(step + 1));
   }
@@ -172,6 +198,7 @@ final class UseBook {
       before = (beforeLow + beforeHigh) / 2;
     }
     rainedAtTop = false;
+    lossy = false;
     live(pour.end, step, step == 0 ? 0 : volumes.rising(step), volumes.rising(step + 1));
     pours.add(pour);
     pour.after = liveVolume;
@@ -201,7 +228,7 @@ final class UseBook {
     double most = MOST_RATE * expected(liveTime, at);
     double low = liveLow - slack() + liveRain - most;
     double least = volumes.least(step);
-    return most == most && liveRain == 0 ? Math.max(least, low) : least;
+    return most == most && liveRain == 0 && !lossy ? Math.max(least, low) : least;
   }
 
   /** High end of it, m3. */

@@ -181,7 +181,7 @@ public final class ModelLog {
       if (change != null) {
         change(change, t);
       }
-      boolean blocked = change != null || hose != null || now("stuck_float", t) != null
+      boolean blocked = change != null || now("solution_change", t + 4 * 3600) != null || hose != null || now("stuck_float", t) != null
           || now("gap", t) != null || now("leak", t) != null
           || now("sensor_open", t) != null || now("sensor_short", t) != null;
       boolean fixed = fixHose > 0 && t >= fixHose;
@@ -219,8 +219,8 @@ public final class ModelLog {
       }
     }
     left = volume;
-    if (stop - wetAt > 2 * 3600 && !toldOtherwise) {
-      tell("pump_failure", wetAt, stop, stop - wetAt > 6 * 3600, 0);
+    if (stop - wetAt > 2400 && !toldOtherwise) {
+      tell("pump_failure", wetAt, stop, stop - wetAt > 6 * 3600 && !unseen, 0);
     }
     for (Happening h : plan) {
       if (h.kind().startsWith("sensor") || h.kind().equals("gap") || h.kind().equals("pump_failure")) {
@@ -348,16 +348,19 @@ public final class ModelLog {
 
   private long wetAt;
   private boolean toldOtherwise;
+  private boolean unseen;
 
   /** The pump drew air by itself: a failure too, though nothing was planned. */
   private void thirst(long t, boolean wet, boolean known) {
     if (wet) {
-      if (wetAt > 0 && t - wetAt > 2 * 3600 && !toldOtherwise) {
-        tell("pump_failure", wetAt, t, t - wetAt > 6 * 3600, 0);
+      if (wetAt > 0 && t - wetAt > 2400 && !toldOtherwise) {
+        tell("pump_failure", wetAt, t, t - wetAt > 6 * 3600 && !unseen, 0);
       }
       wetAt = t;
       toldOtherwise = false;
+      unseen = false;
     }
+    unseen |= now("gap", t) != null;
     toldOtherwise |= known;
   }
 
