@@ -67,7 +67,8 @@ final class Judge {
     waitForFilling(row.time);
     cap.row(row);
     stuck.row(row, rained);
-    if (pour == null && emptying(row.time)) {
+    if (pour == null && row.time > emptyingFrom()) {
+      book.empties(row.time, Math.max(0, row.rest));
       step(row);
     } else if (pour == null) {
       edges(row);
@@ -96,12 +97,12 @@ final class Judge {
     }
   }
 
-  /** Whether the keeper is emptying the tank, to fill it anew: no use, no edge. */
-  private boolean emptying(long now) {
+  /** Since when the keeper empties the tank, to fill it anew: no use, no edge. */
+  private long emptyingFrom() {
     Pour next = pours.found.peekFirst();
-    long from =
-        next != null && next.emptiedFrom != Long.MIN_VALUE ? next.emptiedFrom : pours.emptiedFrom();
-    return from != Long.MIN_VALUE && now > from;
+    boolean found = next != null && next.emptiedFrom != Long.MIN_VALUE;
+    long from = found ? next.emptiedFrom : pours.emptiedFrom();
+    return from == Long.MIN_VALUE ? Long.MAX_VALUE : from;
   }
 
   /** The pouring that a row belongs to; null when it belongs to none. */
@@ -160,11 +161,11 @@ final class Judge {
 
   /** An emptying that nobody fills again was a loss. */
   private void waitForFilling(long now) {
-    long from = pours.emptiedFrom();
-    if (from == Long.MIN_VALUE || now < from) {
+    long from = emptyingFrom();
+    if (now < from) {
       return;
     }
-    if (pours.isLoss(now)) {
+    if (from == pours.emptiedFrom() && pours.isLoss(now)) {
       LogEvent e = events.add(EventKind.LEAK, from, Math.max(from, pours.emptiedAt()));
       e.told = now;
       e.cause = pours.pumpedOnEmpty() ? LogEvent.HOSE_OFF : LogEvent.DRAINED;
@@ -220,8 +221,7 @@ final class Judge {
       return leaks.fall(book.anchorTime(), at, before + book.rainSince() - edge, steps);
     }
     // Of a fall by several steps all but the first are known in full.
-    return steps > 1
-        && leaks.fall(restTime, at, volumes.falling(rest, true) - edge, steps - 1);
+    return steps > 1 && leaks.fall(restTime, at, volumes.falling(rest, true) - edge, steps - 1);
   }
 
   void gap(long from, long to) {

@@ -33,6 +33,9 @@ public final class LogRow {
   /** Highest step of the hour that follows; below 0 when there is none. */
   int rest;
 
+  /** Highest step of the hour before. */
+  int behind;
+
   /** Highest step of the last rows, a cycle of the pump long. */
   int base;
 
@@ -87,6 +90,7 @@ public final class LogRow {
     step = from.step;
     rest = from.rest;
     base = from.base;
+    behind = from.behind;
   }
 
   /** Whether every cell is the same; blank is like blank. */

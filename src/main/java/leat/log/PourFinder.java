@@ -204,7 +204,9 @@ final class PourFinder {
     while (first > Math.max(wall, ring.first()) && row.time - ring.get(first - 1).time <= longest) {
       most = Math.max(most, ring.get(--first).step);
     }
-    if (most <= limits.changeHigh() * top || most - row.step < trueFall - 1) {
+    boolean falling =
+        first > Math.max(wall, ring.first()) && ring.get(first - 1).step >= most + trueFall - 1;
+    if (falling || most <= limits.changeHigh() * top || most - row.step < trueFall - 1) {
       return -1;
     }
     for (long j = i; j >= first; j--) {

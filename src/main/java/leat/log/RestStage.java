@@ -7,6 +7,11 @@ package leat.log;
 final class RestStage {
   private final RowRing ring = new RowRing();
   private final StepMax ahead = new StepMax();
+  private final StepMax behind = new StepMax();
+
+  /** First row of the hour behind the newest one. */
+  private long hourFrom;
+
   private final StepReader reader;
   private final PourFinder pours;
   private final Judge judge;
@@ -81,6 +86,7 @@ final class RestStage {
       counts.badReadings++;
     }
     ahead.add(ring.end() - 1, mine.step);
+    lookBehind(mine);
     long wall = pours.look(ring, ring.end() - 1);
     if (wall > head) {
       letGoBefore(wall);
@@ -91,9 +97,20 @@ final class RestStage {
     }
   }
 
+  /** What rises later is no rest yet: the hour before caps the hour that follows. */
+  private void lookBehind(LogRow mine) {
+    hourFrom = Math.max(hourFrom, ring.first());
+    while (ring.get(hourFrom).time < mine.time - rest) {
+      hourFrom++;
+    }
+    behind.dropBefore(hourFrom);
+    behind.add(ring.end() - 1, mine.step);
+    mine.behind = behind.max();
+  }
+
   private void letGo() {
     LogRow row = ring.get(head);
-    row.rest = ahead.max();
+    row.rest = Math.min(ahead.max(), row.behind);
     ahead.dropBefore(++head);
     judge.row(row);
   }
@@ -116,6 +133,8 @@ final class RestStage {
     letAllGo();
     pours.gap(ring.last(), row, reader.step(row.reading), ring.end());
     judge.gap(ring.last().time, row.time);
+    behind.clear();
+    hourFrom = ring.end();
   }
 
   private void letAllGo() {

@@ -187,6 +187,11 @@ final class UseBook {
     live(at, step, volumes.least(step), volumes.rising(step + 1));
   }
 
+  /** The keeper empties the tank: only the step tells. */
+  void empties(long at, int step) {
+    live(at, step, volumes.least(step), volumes.rising(step + 1));
+  }
+
   /** A pouring: its litres, and the volume after it. */
   void pour(Pour pour, int step) {
     double before = volumeAt(pour.start, pour.fromStep);
@@ -228,7 +233,12 @@ final class UseBook {
     double most = MOST_RATE * expected(liveTime, at);
     double low = liveLow - slack() + liveRain - most;
     double least = volumes.least(step);
-    return most == most && liveRain == 0 && !lossy ? Math.max(least, low) : least;
+    if (step == 0) {
+      return 0;
+    }
+    return most == most && liveRain == 0 && !lossy
+        ? Math.max(least, Math.min(low, stepHigh(step)))
+        : least;
   }
 
   /** High end of it, m3. */

@@ -46,7 +46,8 @@ public final class ModelLog {
   private double left;
 
   /**
-   * @param moved whether what befalls the tower comes at any hour, or where the sheet's logs have it
+   * @param moved whether what befalls the tower comes at any hour, or where the sheet's logs have
+   *     it
    */
   public ModelLog(ModelSystem system, long seed, boolean moved) {
     this.s = system;
@@ -68,7 +69,8 @@ public final class ModelLog {
   }
 
   private String head(boolean semicolons) {
-    String head = "time," + (s.counts() ? "counts" : "ohm") + ",ec_mS_cm,water_C,pump,cap_counts,rain_mm";
+    String head =
+        "time," + (s.counts() ? "counts" : "ohm") + ",ec_mS_cm,water_C,pump,cap_counts,rain_mm";
     return semicolons ? head.replace(',', ';') : head;
   }
 
@@ -87,8 +89,17 @@ public final class ModelLog {
   private void schedule(LocalDate first) {
     List<String> kinds =
         new ArrayList<>(
-            List.of("solution_change", "rain", "rain", "leak", "pump_failure", "stuck_float",
-                "sensor_open", "sensor_short", "gap", "hose"));
+            List.of(
+                "solution_change",
+                "rain",
+                "rain",
+                "leak",
+                "pump_failure",
+                "stuck_float",
+                "sensor_open",
+                "sensor_short",
+                "gap",
+                "hose"));
     Collections.shuffle(kinds, chance);
     double day = 3 + chance.nextDouble();
     if (s.weekGapDays() > 0) {
@@ -111,8 +122,14 @@ public final class ModelLog {
     double hour = moved ? 24 * chance.nextDouble() : Double.NaN;
     switch (kind) {
       case "solution_change" -> add(kind, first, day, or(hour, 10), 5400 + chance.nextInt(2400), 0);
-      case "rain" -> add(kind, first, day, or(hour, 2 + chance.nextInt(18)), 3600 * (2 + chance.nextInt(5)),
-          s.meanStepL() * (1.05 + 1.5 * chance.nextDouble()));
+      case "rain" ->
+          add(
+              kind,
+              first,
+              day,
+              or(hour, 2 + chance.nextInt(18)),
+              3600 * (2 + chance.nextInt(5)),
+              s.meanStepL() * (1.05 + 1.5 * chance.nextDouble()));
       case "leak" -> {
         int hours = 8 + chance.nextInt(20);
         double steps = Math.max(2.5, 1.5 + 4 * s.thirstL() / s.meanStepL() * hours / 24 * 0.8);
@@ -120,7 +137,8 @@ public final class ModelLog {
       }
       case "pump_failure" -> add(kind, first, day, or(hour, 11), 3600 * (6 + chance.nextInt(7)), 0);
       case "hose" -> add(kind, first, day, or(hour, 9), 3600 * (7 + chance.nextInt(5)), 0);
-      case "stuck_float" -> add(kind, first, day, or(hour, 22), (int) (86_400 * (3 + 2 * chance.nextDouble())), 0);
+      case "stuck_float" ->
+          add(kind, first, day, or(hour, 22), (int) (86_400 * (3 + 2 * chance.nextDouble())), 0);
       case "gap" -> add(kind, first, day, or(hour, 9), 3600 * (4 + chance.nextInt(10)), 0);
       default -> add(kind, first, day, or(hour, 13), 3600 * (3 + chance.nextInt(4)), 0);
     }
@@ -144,10 +162,29 @@ public final class ModelLog {
     return null;
   }
 
+  /** A keeper who means to change the solution today pours no can before it. */
+  private boolean soon(long t) {
+    for (Happening h : plan) {
+      if (h.kind().equals("solution_change") && h.start() > t && h.start() - t < 4 * 3600) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private void tell(String kind, long start, long end, boolean countable, double litres) {
     truth.add(
-        "{\"kind\": \"" + kind + "\", \"start\": \"" + iso(start) + "\", \"end\": \"" + iso(end)
-            + "\", \"countable\": " + countable + ", \"litres\": " + litres + "}");
+        "{\"kind\": \""
+            + kind
+            + "\", \"start\": \""
+            + iso(start)
+            + "\", \"end\": \""
+            + iso(end)
+            + "\", \"countable\": "
+            + countable
+            + ", \"litres\": "
+            + litres
+            + "}");
   }
 
   private String iso(long t) {
@@ -181,16 +218,28 @@ public final class ModelLog {
       if (change != null) {
         change(change, t);
       }
-      boolean blocked = change != null || now("solution_change", t + 4 * 3600) != null || hose != null || now("stuck_float", t) != null
-          || now("gap", t) != null || now("leak", t) != null
-          || now("sensor_open", t) != null || now("sensor_short", t) != null;
+      boolean blocked =
+          change != null
+              || soon(t)
+              || hose != null
+              || now("stuck_float", t) != null
+              || now("gap", t) != null
+              || now("leak", t) != null
+              || now("sensor_open", t) != null
+              || now("sensor_short", t) != null;
       boolean fixed = fixHose > 0 && t >= fixHose;
       if (hose != null) {
         fixHose = hose.end();
       }
-      boolean thirsty = volume < s.litres(s.lowMm()) * 1.9 && local.getHour() == (moved ? 7 + local.getDayOfMonth() % 13 : 18);
+      boolean thirsty =
+          volume < s.litres(s.lowMm()) * 1.9
+              && local.getHour() == (moved ? 7 + local.getDayOfMonth() % 13 : 18);
       boolean empty = volume < s.litres(s.lowMm()) * 1.15;
-      if (pourLeft <= 0 && !blocked && (fixed || thirsty && local.getMinute() < 55 && chance.nextInt(60) == 0 || empty && chance.nextInt(400) == 0)) {
+      if (pourLeft <= 0
+          && !blocked
+          && (fixed
+              || thirsty && local.getMinute() < 55 && chance.nextInt(60) == 0
+              || empty && chance.nextInt(400) == 0)) {
         fixHose = -1;
         pourTotal = s.litres(s.fullMm()) * (0.92 + 0.08 * chance.nextDouble()) - volume;
         pourLeft = pourTotal;
@@ -219,11 +268,13 @@ public final class ModelLog {
       }
     }
     left = volume;
-    if (stop - wetAt > 2400 && !toldOtherwise) {
+    if (stop - wetAt > 3560 && !toldOtherwise) {
       tell("pump_failure", wetAt, stop, stop - wetAt > 6 * 3600 && !unseen, 0);
     }
     for (Happening h : plan) {
-      if (h.kind().startsWith("sensor") || h.kind().equals("gap") || h.kind().equals("pump_failure")) {
+      if (h.kind().startsWith("sensor")
+          || h.kind().equals("gap")
+          || h.kind().equals("pump_failure")) {
         tell(h.kind(), h.start(), h.end(), true, 0);
       }
     }
@@ -234,7 +285,8 @@ public final class ModelLog {
       today = date;
       weather = Math.exp(0.7 * Math.log(weather) + 0.16 * chance.nextGaussian());
       for (Happening h : plan) {
-        if (h.kind().equals("rain") && Instant.ofEpochSecond(h.start()).atZone(zone).toLocalDate().equals(date)) {
+        if (h.kind().equals("rain")
+            && Instant.ofEpochSecond(h.start()).atZone(zone).toLocalDate().equals(date)) {
           weather *= 0.75;
         }
       }
@@ -306,7 +358,12 @@ public final class ModelLog {
       leaked += lost;
     }
     if (t + DT >= leak.end()) {
-      tell("leak", leak.start(), leak.end(), leaked > 0.9 * leak.size() && leak.size() > 2 * s.meanStepL(), leaked);
+      tell(
+          "leak",
+          leak.start(),
+          leak.end(),
+          leaked > 0.9 * leak.size() && leak.size() > 2 * s.meanStepL(),
+          leaked);
       leaked = 0;
     }
   }
@@ -353,7 +410,7 @@ public final class ModelLog {
   /** The pump drew air by itself: a failure too, though nothing was planned. */
   private void thirst(long t, boolean wet, boolean known) {
     if (wet) {
-      if (wetAt > 0 && t - wetAt > 2400 && !toldOtherwise) {
+      if (wetAt > 0 && t - wetAt > 3560 && !toldOtherwise) {
         tell("pump_failure", wetAt, t, t - wetAt > 6 * 3600 && !unseen, 0);
       }
       wetAt = t;
@@ -408,7 +465,8 @@ public final class ModelLog {
       rainMm = 0;
       return;
     }
-    double ohm = s.stepOhm()[frozen >= 0 ? frozen : step] + 0.5 + 0.3 * s.noise() * chance.nextGaussian();
+    double ohm =
+        s.stepOhm()[frozen >= 0 ? frozen : step] + 0.5 + 0.3 * s.noise() * chance.nextGaussian();
     if (now("sensor_open", t) != null || chance.nextInt(1500) == 0) {
       ohm = 1e6;
     } else if (now("sensor_short", t) != null) {
@@ -417,17 +475,28 @@ public final class ModelLog {
     String cell = reading(ohm);
     double mm = Math.round(rainMm * 100) / 100.0;
     rainMm -= mm;
-    int cap = (int) Math.round(1350 + 1400 * Math.min(1, dryness) + 20 * s.noise() * chance.nextGaussian());
+    int cap =
+        (int)
+            Math.round(1350 + 1400 * Math.min(1, dryness) + 20 * s.noise() * chance.nextGaussian());
     double ec = salt / volume + 0.01 * s.noise() * chance.nextGaussian();
-    String water = chance.nextInt(600) == 0 ? "85.00" : chance.nextInt(600) == 0 ? "-127.00" : f("%.2f", 18.0);
+    String water =
+        chance.nextInt(600) == 0 ? "85.00" : chance.nextInt(600) == 0 ? "-127.00" : f("%.2f", 18.0);
     String line =
-        String.join(",", stamp(t + chance.nextInt(4)), chance.nextInt(500) == 0 ? "nan" : cell,
-            chance.nextInt(500) == 0 ? "" : f("%.3f", ec), water, on ? "1" : "0", "" + cap, f("%.2f", mm));
+        String.join(
+            ",",
+            stamp(t + chance.nextInt(4)),
+            chance.nextInt(500) == 0 ? "nan" : cell,
+            chance.nextInt(500) == 0 ? "" : f("%.3f", ec),
+            water,
+            on ? "1" : "0",
+            "" + cap,
+            f("%.2f", mm));
     if (s.times().equals("local")) {
       line = line.replace(',', ';').replace('.', ',');
     }
     if (chance.nextInt(400) == 0 && rows.size() > 8 && !s.times().equals("local")) {
-      rows.add(rows.size() - 1 - chance.nextInt(Math.max(1, Math.min(6, 100 / s.intervalMin()))), line);
+      rows.add(
+          rows.size() - 1 - chance.nextInt(Math.max(1, Math.min(6, 100 / s.intervalMin()))), line);
       return;
     }
     rows.add(line);
@@ -438,7 +507,8 @@ public final class ModelLog {
       rows.add(head(s.times().equals("local")));
     }
     if (chance.nextInt(2500) == 0) {
-      rows.add(line.replaceFirst("^[^,;]*", s.times().equals("unix") ? "12" : "1970-01-01T00:00:12Z"));
+      rows.add(
+          line.replaceFirst("^[^,;]*", s.times().equals("unix") ? "12" : "1970-01-01T00:00:12Z"));
     }
   }
 
@@ -460,8 +530,14 @@ public final class ModelLog {
     return switch (s.times()) {
       case "utc" -> at.toString();
       case "unix" -> "" + t;
-      case "local" -> at.atZone(zone).toLocalDateTime().withNano(0).format(java.time.format.DateTimeFormatter.ISO_LOCAL_DATE_TIME);
-      default -> at.atZone(zone).format(java.time.format.DateTimeFormatter.ofPattern("yyyy-MM-dd'T'HH:mm:ssxxx"));
+      case "local" ->
+          at.atZone(zone)
+              .toLocalDateTime()
+              .withNano(0)
+              .format(java.time.format.DateTimeFormatter.ISO_LOCAL_DATE_TIME);
+      default ->
+          at.atZone(zone)
+              .format(java.time.format.DateTimeFormatter.ofPattern("yyyy-MM-dd'T'HH:mm:ssxxx"));
     };
   }
 }
