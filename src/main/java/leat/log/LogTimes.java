@@ -146,7 +146,8 @@ public final class LogTimes {
     if (same) {
       return Status.HEADER_AGAIN;
     }
-    return digits >= 4 && signs >= 2 ? Status.OTHER_FORMAT : Status.BAD;
+    boolean yearFirst = end - at > 4 && text[at + 4] == '-';
+    return digits >= 4 && signs >= 2 && !yearFirst ? Status.OTHER_FORMAT : Status.BAD;
   }
 
   private boolean isNumber() {

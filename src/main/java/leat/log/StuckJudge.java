@@ -2,7 +2,8 @@ package leat.log;
 
 /** A float that does not follow while thirst should have moved it. */
 final class StuckJudge {
-  private static final long LOOK = 10 * 60_000;
+  /** A float is looked at so often, ms: thirst is slow. */
+  private static final long LOOK = 30 * 60_000;
 
   private final LogLimits limits;
   private final StepVolumes volumes;
