@@ -13,6 +13,7 @@ final class Judge {
   private final FaultJudge shorted;
   final CapJudge cap;
   private final RainJudge rains;
+  private final RiseJudge rises;
   private final LeakJudge leaks;
   private final StuckJudge stuck;
   private final RowSink sink;
@@ -44,6 +45,7 @@ final class Judge {
     shorted = new FaultJudge(EventKind.SENSOR_SHORT, StepReader.SHORT, events, interval, limits);
     cap = new CapJudge(limits, system, volumes, events, interval);
     rains = new RainJudge(limits, system, volumes, events);
+    rises = new RiseJudge(limits, volumes, events, interval);
     leaks = new LeakJudge(limits, volumes, events, book);
     stuck = new StuckJudge(limits, volumes, events, book);
     pours.knows(book, limits.stuckJumpSteps() * volumes.meanStep());
@@ -75,6 +77,7 @@ final class Judge {
     } else if (row.time >= pour.end) {
       tell(pour, row);
     }
+    rises.row(row, watch.ec());
     lessons.row(row);
     watch.row(row, book, rest);
     last = row.time;
@@ -123,6 +126,7 @@ final class Judge {
   private void tell(Pour pour, LogRow row) {
     pours.found.pollFirst();
     pour.told = true;
+    rises.drop();
     pour.toStep = Math.max(pour.toStep, row.rest);
     double rise = volumes.rising(pour.toStep) - volumes.rising(pour.fromStep);
     if (rainInPour > rise / 2) {
@@ -192,6 +196,7 @@ final class Judge {
     } else if (row.rest < rest) {
       fall(row);
     } else if (row.rest > rest && !rains.isRecent(row.time)) {
+      rises.rise(restTime, row.time, rest, row.rest, watch.ec());
       book.blur(row.time, row.rest);
       leaks.close();
     }
@@ -231,6 +236,7 @@ final class Judge {
     shorted.gap();
     cap.gap();
     stuck.gap();
+    rises.drop();
     leaks.close();
     if (pours.found.isEmpty()) {
       rest = StepReader.BLANK;

@@ -19,6 +19,8 @@ package leat.log;
  * @param changeRefillS and is filled again within this, s
  * @param rainJoinS parts of a rain less apart than this are one, s
  * @param rainLeastSteps a rain of fewer mean steps is no event, only a sum of its day
+ * @param rainEcFall without a rain column, a rise with at least this fall of EC is rain, mS/cm:
+ *     twice the noise of a common probe
  * @param leakFactor a fall quicker than so many times the expected one is suspect
  * @param leakSteps mean steps beyond expected that make a leak of suspect falls
  * @param leakJoinS falls further apart are not in succession, s
@@ -51,6 +53,7 @@ public record LogLimits(
     double changeRefillS,
     double rainJoinS,
     double rainLeastSteps,
+    double rainEcFall,
     double leakFactor,
     double leakSteps,
     double leakJoinS,
@@ -87,6 +90,7 @@ public record LogLimits(
           8 * HOUR,
           2 * HOUR,
           0.5,
+          0.02,
           1.8,
           0.8,
           HOUR,
