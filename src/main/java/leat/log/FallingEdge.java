@@ -16,7 +16,8 @@ public final class FallingEdge {
   /**
    * The level of the last reading of a step at rest.
    *
-   * @param step level at which the step begins while the level rises, m
+   * @param step level at which the step begins while the level rises, m (or the volume there, m3;
+   *     then all are volumes)
    * @param hysteresis how much lower its reading lasts, m
    * @param dip how far a run of the pump lowers the level, m; 0 when it never runs
    * @return level, m

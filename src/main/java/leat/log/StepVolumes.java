@@ -68,11 +68,8 @@ final class StepVolumes {
       return 0;
     }
     double width = rising[k] - falling[k];
-    if (!pumpRuns || width <= 0) {
-      return falling[k];
-    }
-    double share = holdUp == holdUp ? Math.min(1, holdUp / width) : shaken;
-    return falling[k] + share * width;
+    double dip = holdUp == holdUp ? holdUp : shaken * width;
+    return FallingEdge.atRest(rising[k], Math.max(0, width), pumpRuns ? dip : 0);
   }
 
   /** Lower end of what a step may hold, however it came. */
