@@ -9,6 +9,7 @@ import leat.plan.Refused;
 import leat.plan.Section;
 import leat.quantity.QuantityReader;
 import leat.quantity.Unreadable;
+import leat.system.HeadLeft;
 import leat.system.SenderOf;
 import leat.system.TankOf;
 import leat.system.Waterway;
@@ -56,9 +57,14 @@ public final class Subject {
   /** The water's way, solved at the low mark and at full. */
   public Waterway waterway() {
     if (waterway == null) {
-      waterway = Waterway.of(plan);
+      waterway = Waterway.judged(plan);
     }
     return waterway;
+  }
+
+  /** Share of the printed head on which verdicts rest; null when no rule came to ask for it. */
+  public HeadLeft headLeft() {
+    return waterway == null ? null : waterway.left();
   }
 
   /** Flows with the tank at its refill mark. */

@@ -12,9 +12,13 @@ public final class Plan {
   private final Section root;
   private final Taken taken;
   private final Node node;
+  private final Node written;
   private final String currency;
+  private Plan asWritten;
 
-  private Plan(String name, Section root, Taken taken, Node node, String currency) {
+  private Plan(
+      String name, Section root, Taken taken, Node node, Node written, String currency) {
+    this.written = written;
     this.currency = currency;
     this.name = name;
     this.root = root;
@@ -62,9 +66,25 @@ public final class Plan {
     return node;
   }
 
+  /**
+   * The tower on which {@code pump.measured} was measured: the file as written, before flags,
+   * {@code --set} and {@link #with} are laid over it. A bucket, or a whole pump, that they bring is
+   * taken to stand under the tower as written. Without a file it is this plan.
+   */
+  public Plan asWritten() {
+    if (written == node) {
+      return this;
+    }
+    if (asWritten == null) {
+      asWritten = new Draft(name, written).read();
+    }
+    return asWritten;
+  }
+
   /** This plan with one key changed; used by rules that look for a value that would pass. */
   public Plan with(String path, String value) {
     Draft draft = new Draft(name, node);
+    draft.written = written;
     Source source = Source.flag("value", value);
     draft.set(path, source);
     draft.node = Rivals.drop(draft.node, path, Origin.flag("value", value), false);
@@ -77,6 +97,8 @@ public final class Plan {
   public static final class Draft {
     private final String name;
     private Node node;
+    private Node written;
+    private boolean pumpTyped;
     private final List<Problem> problems = new ArrayList<>();
     private final List<String> flagPaths = new ArrayList<>();
     private final List<String> flags = new ArrayList<>();
@@ -84,6 +106,7 @@ public final class Plan {
     private Draft(String name, Node node) {
       this.name = name;
       this.node = node;
+      this.written = node;
     }
 
     /** A draft without a file. */
@@ -137,6 +160,7 @@ public final class Plan {
     }
 
     private Draft lay(String path, Node value, Origin at) {
+      pumpTyped |= value != null && ("pump".equals(path) || "pump.measured".equals(path));
       node = Paths.set(node, path, value, at);
       if (value != null) {
         node = Rivals.drop(node, path, at, true);
@@ -163,7 +187,15 @@ public final class Plan {
         all.sort(IN_ORDER);
         throw new Refused(all);
       }
-      return new Plan(name, root, taken, node, currency);
+      return new Plan(name, root, taken, node, written(), currency);
+    }
+
+    /** A bucket that was typed is held under the pump as it now is, on the tower of the file. */
+    private Node written() {
+      if (written == null) {
+        return node;
+      }
+      return pumpTyped ? written.with("pump", written.origin, node.child("pump")) : written;
     }
 
     private static final java.util.Comparator<Problem> IN_ORDER =

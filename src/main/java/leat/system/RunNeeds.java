@@ -116,9 +116,9 @@ public final class RunNeeds {
     return filmDoubtful;
   }
 
-  /** Whether the pump's flow was measured. */
-  public boolean isMeasured() {
-    return way.isMeasured();
+  /** Share of the pump's printed head that is left, and where it comes from. */
+  public HeadLeft left() {
+    return way.left();
   }
 
   /** The longest rest by day, s: the plan's, else common practice, which is noted. */

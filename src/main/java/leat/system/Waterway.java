@@ -31,14 +31,13 @@ public final class Waterway {
   private final List<leat.plan.Section> towers;
   private final int[] firstRiser;
   private final PumpCurve printed;
-  private final double derate;
-  private final MeasuredDerate measured;
+  private final HeadLeft left;
   private final Liquid water;
   private final Line common;
   private final Line[] lines;
   private final double[] outlets;
 
-  private Waterway(Plan plan, Double celsius, double[] lifts) {
+  private Waterway(Plan plan, Double celsius, double[] lifts, HeadLeft left) {
     this.plan = plan;
     this.towers = plan.root().sections("towers");
     this.water = Liquid.water(temperature(plan, celsius));
@@ -63,13 +62,27 @@ public final class Waterway {
       }
     }
     this.printed = PumpOf.printed(plan.section("pump"));
-    this.measured = measuredDerate();
-    this.derate = derateInForce();
+    this.left = left;
   }
 
   /** The water's way of a plan. */
   public static Waterway of(Plan plan) {
-    return new Waterway(plan, null, null);
+    return new Waterway(plan, null, null, HeadLeft.of(plan));
+  }
+
+  /** The same for a verdict: without {@code derate} and {@code measured} the usual share is left. */
+  public static Waterway judged(Plan plan) {
+    return new Waterway(plan, null, null, HeadLeft.judged(plan));
+  }
+
+  /** The same with a share of the pump's head that is known already. */
+  public static Waterway of(Plan plan, HeadLeft left) {
+    return new Waterway(plan, null, null, left);
+  }
+
+  /** The pump by its printed head, for a trial. */
+  static Waterway printed(Plan plan, Double celsius, Double lift) {
+    return new Waterway(plan, celsius, lift == null ? null : new double[] {lift}, null);
   }
 
   /**
@@ -79,7 +92,11 @@ public final class Waterway {
    * @param lift of every outlet over the water, m, or null to take it from outlet and level
    */
   public static Waterway of(Plan plan, Double celsius, Double lift) {
-    return new Waterway(plan, celsius, lift == null ? null : new double[] {lift});
+    return new Waterway(
+        plan,
+        celsius,
+        lift == null ? null : new double[] {lift},
+        HeadLeft.of(plan, celsius, lift));
   }
 
   private static double temperature(Plan plan, Double celsius) {
@@ -103,14 +120,6 @@ public final class Waterway {
     String taken =
         common == null ? "K 1.5: entrance and exit only" : "K 1 for the riser: its exit only";
     return new Line(water, PipeOf.of(tower.section("riser"), usual, taken));
-  }
-
-  private MeasuredDerate measuredDerate() {
-    leat.plan.Section pump = plan.section("pump");
-    if (!pump.has("measured")) {
-      return null;
-    }
-    return measure((MeasuredFlow) pump.needRaw("measured"));
   }
 
   /** The derate that explains a measured flow of all towers together. */
@@ -140,13 +149,6 @@ public final class Waterway {
     }
     return Power.efficiency(
         Power.hydraulic(water.density(), flows.totalFlow(), flows.pumpHead()), electric);
-  }
-
-  private double derateInForce() {
-    if (measured != null && measured.derate().isPresent()) {
-      return measured.derate().getAsDouble();
-    }
-    return plan.section("pump").get("derate");
   }
 
   /** The plan. */
@@ -187,22 +189,17 @@ public final class Waterway {
 
   /** Share of the printed head in force. */
   public double derate() {
-    return derate;
+    return left.share();
   }
 
-  /** Whether the share was measured; otherwise it is a guess. */
-  public boolean isMeasured() {
-    return measured != null && measured.derate().isPresent();
-  }
-
-  /** What the plan's measured flow says, or null. */
-  public MeasuredDerate measured() {
-    return measured;
+  /** Share of the printed head that is left, and where it comes from. */
+  public HeadLeft left() {
+    return left;
   }
 
   /** Pump with its derate. */
   public PumpCurve curve() {
-    return printed.derated(derate);
+    return printed.derated(left.share());
   }
 
   /** The water. */
@@ -233,6 +230,11 @@ public final class Waterway {
   /** Flows with the tank at a level, m. */
   public ManifoldFlow flows(double level) {
     return manifold(level).solve(curve());
+  }
+
+  /** The same with another share of the printed head left, -. */
+  public ManifoldFlow flowsAt(double share, double level) {
+    return manifold(level).solve(printed.derated(share));
   }
 
   /** Level of the refill mark, m. */

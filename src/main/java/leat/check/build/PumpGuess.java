@@ -7,6 +7,7 @@ import leat.check.DeclaredRule;
 import leat.check.Finding;
 import leat.check.Subject;
 import leat.check.Verdict;
+import leat.system.HeadLeft;
 import leat.system.Waterway;
 
 /** The pump was measured with a bucket and a watch. */
@@ -27,26 +28,20 @@ final class PumpGuess extends DeclaredRule {
     Waterway way = subject.waterway();
     Phrase advice =
         Phrase.of("a bucket and a watch: leat pump --plan ... --measured \"10 L in 65 s\"");
-    if (way.measured() == null) {
-      return List.of(Finding.valueOnly(this, Verdict.WARN, way.derate(), advice));
-    }
-    switch (way.measured().status()) {
-      case VALUE:
-        return List.of(Finding.valueOnly(this, Verdict.PASS, way.derate(), Phrase.of()));
-      case OVER_100:
-        return List.of(
-            Finding.valueOnly(
-                this,
-                Verdict.WARN,
-                way.derate(),
-                Phrase.of("over 100 %: lift, bore, K or the bucket is wrong; measure again")));
-      default:
+    HeadLeft left = way.left();
+    switch (left.from()) {
+      case MEASURED:
+        return List.of(Finding.valueOnly(this, Verdict.PASS, left.share(), Phrase.of()));
+      case UNEXPLAINED:
+      case NOTHING_CAME:
         return List.of(
             Finding.words(
                 this,
                 Verdict.FAIL,
-                way.measured().status().word(),
+                left.measured().status().word(),
                 Phrase.of("pump.measured cannot be explained by this curve; measure again")));
+      default:
+        return List.of(Finding.valueOnly(this, Verdict.WARN, left.share(), advice));
     }
   }
 }

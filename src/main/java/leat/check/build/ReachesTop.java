@@ -42,7 +42,7 @@ final class ReachesTop extends TowerRule {
             subject.waterway().low()
                 + Mend.liftForMargin(subject.waterway().curve(), OperatingPoint.USUAL_MARGIN),
             Show.M);
-    return flows.shutoffHead() > lift
+    return tower.margin() > 0
         ? atLeast(flows.shutoffHead(), lift, Verdict.FAIL, advice)
         : Finding.of(this, Verdict.FAIL, flows.shutoffHead(), lift, advice);
   }

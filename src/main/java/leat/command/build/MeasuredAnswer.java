@@ -6,6 +6,7 @@ import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.answer.Show;
 import leat.cli.Call;
+import leat.command.MeasuredWords;
 import leat.hydraulics.MeasuredDerate;
 import leat.quantity.MeasuredFlow;
 import leat.system.Waterway;
@@ -61,10 +62,7 @@ final class MeasuredAnswer {
       answer.next(
           paste.render(false) + (flow.level() == null ? "" : " @ " + flow.level().text()) + "}");
     }
-    boolean none =
-        found.status() == MeasuredDerate.Status.BEYOND_CURVE
-            || found.status() == MeasuredDerate.Status.NO_FLOW;
-    return none ? answer.no() : answer;
+    return found.usable() ? answer : answer.no();
   }
 
   private String level(MeasuredFlow flow) {
@@ -107,11 +105,11 @@ final class MeasuredAnswer {
     if (found.status() == MeasuredDerate.Status.OVER_100) {
       answer.mind(
           "over-100",
-          "over 100 %: the lift, the bore, K or the bucket is wrong, or the print is humble. Measure again before you carry it on.");
+          MeasuredWords.OVER);
     } else if (found.status() == MeasuredDerate.Status.BEYOND_CURVE) {
       answer.mind(
           "beyond-curve",
-          "look for litres an hour taken for litres a minute, a bucket with another mark, or another pump in the box.");
+          MeasuredWords.BEYOND);
     } else if (found.status() == MeasuredDerate.Status.VALUE) {
       answer.mind(
           "one-bucket",

@@ -11,6 +11,7 @@ import leat.hydraulics.Film;
 import leat.hydraulics.ManifoldFlow;
 import leat.hydraulics.OperatingPoint;
 import leat.hydraulics.PumpCurve;
+import leat.system.HeadLeft;
 import leat.system.TowerAt;
 import leat.system.Valves;
 import leat.system.Waterway;
@@ -75,21 +76,30 @@ final class PumpWords {
     Phrase words =
         Phrase.of(
             way.towers() == 1 ? "The pump reaches the top: " : "The pump reaches every top: ");
-    for (int t = 0; t < way.towers(); t++) {
+    boolean untold = way.left().isUntold();
+    for (int l = 0; l < states.size(); l++) {
+      words.add(l == 0 ? "" : ", ");
+      flows(words, states.get(l), null);
+      words.add(states.size() == 1 ? "" : l == 0 ? " at the refill mark" : " with the tank full");
+    }
+    if (!untold) {
+      return words.add(".");
+    }
+    words.add(states.size() == 1 ? " by the printed head; " : ", by the printed head; ");
+    for (int l = 0; l < states.size(); l++) {
+      words.add(l == 0 ? "" : " and ");
+      flows(words, states.get(l), way.flowsAt(HeadLeft.USUAL, levels[l]));
+    }
+    return words.add(" at the 70 % that many pumps give.");
+  }
+
+  /** Flows of all towers as they stand, or under other flows of the same manifold. */
+  private void flows(Phrase words, List<TowerAt> towers, ManifoldFlow other) {
+    for (int t = 0; t < towers.size(); t++) {
+      double flow = other == null ? towers.get(t).flow() : other.flow(way.riserOf(t));
       words.add(t == 0 ? "" : ", ").add(way.towers() > 1 ? way.name(t) + " " : "");
-      words.add(lowest().get(t).flow(), Show.L_MIN);
+      words.add(flow, Show.L_MIN);
     }
-    if (states.size() == 2) {
-      words.add(" at the refill mark, ");
-      for (int t = 0; t < way.towers(); t++) {
-        words
-            .add(t == 0 ? "" : ", ")
-            .add(way.towers() > 1 ? way.name(t) + " " : "")
-            .add(highest().get(t).flow(), Show.L_MIN);
-      }
-      words.add(" with the tank full");
-    }
-    return words.add(".");
   }
 
   private Phrase dryTowers() {
@@ -259,8 +269,8 @@ final class PumpWords {
 
   private void minds() {
     ManifoldFlow low = way.flows(levels[0]);
-    if (!way.isMeasured()) {
-      guess(low);
+    if (way.left().from() == HeadLeft.From.GIVEN || way.left().isUntold()) {
+      guess();
     }
     if (low.status() == OperatingPoint.Status.RUN_OUT
         || way.flows(levels[levels.length - 1]).status() == OperatingPoint.Status.RUN_OUT) {
@@ -311,13 +321,16 @@ final class PumpWords {
     }
   }
 
-  /** A measured flow is fitted to the tower as it now stands, and a dry intake pumps nothing. */
+  /** The share that a bucket found stays with the pump, and a dry intake pumps nothing. */
   private void whatIf() {
     boolean changed = call.has("--lift") || call.has("--bore") || call.has("--length");
-    if (way.isMeasured() && (changed || !call.texts("--set").isEmpty())) {
+    if (way.left().isMeasured() && (changed || !call.texts("--set").isEmpty())) {
       answer.mind(
           "measured-what-if",
-          "pump.measured belongs to the tower as it was measured; to try another riser or lift, set pump.measured= and pump.derate to what the unchanged plan's derate_pct says.");
+          Phrase.of("the ")
+              .add(way.derate(), Show.PERCENT.digits(3))
+              .add(
+                  " that pump.measured found on the tower as written is kept for this what-if; measure again once it is built."));
     }
     Double intake = way.plan().section("tank").maybe("intake");
     if (call.has("--level") && intake != null && levels[0] < intake) {
@@ -329,28 +342,24 @@ final class PumpWords {
     }
   }
 
-  private void guess(ManifoldFlow low) {
+  private void guess() {
     Phrase words =
         Phrase.of().add(way.derate(), Show.PERCENT).add(" of the printed head is a guess; ");
     if (way.derate() > PumpCurve.USUAL_DERATE_NEW) {
-      words.add("70 to 85 % is usual. ");
+      words.add("70 to 85 % is usual.");
     }
-    ManifoldFlow worn =
-        way.manifold(levels[0]).solve(way.printed().derated(PumpCurve.USUAL_DERATE_WORN));
-    words.add(way.derate() > PumpCurve.USUAL_DERATE_NEW ? "At 70 %: " : "at 70 %: ");
-    for (int t = 0; t < way.towers(); t++) {
-      words
-          .add(t == 0 ? "" : ", ")
-          .add(way.towers() > 1 ? way.name(t) + " " : "")
-          .add(worn.flow(way.riserOf(t)), Show.L_MIN);
+    if (!way.left().isUntold()) {
+      words.add(way.derate() > PumpCurve.USUAL_DERATE_NEW ? " At 70 %: " : "at 70 %: ");
+      flows(words, lowest(), way.flowsAt(HeadLeft.USUAL, levels[0]));
+      words.add(".");
     }
-    answer.mind("derate-guess", words.add("."));
+    answer.mind("derate-guess", words);
   }
 
   private void next() {
     if (call.hasPlan()) {
       answer.next(
-          way.isMeasured()
+          way.left().isMeasured()
               ? "leat check " + call.planName()
               : "fill a bucket from all outlets, stop the watch, then:  leat pump --plan "
                   + call.planName()

@@ -17,10 +17,12 @@ import leat.cli.Command;
 import leat.cli.CommandErrors;
 import leat.cli.Flag;
 import leat.cli.Run;
+import leat.command.MeasuredWords;
 import leat.numeric.Impossible;
 import leat.plan.Kind;
 import leat.plan.Plan;
 import leat.plan.Refused;
+import leat.system.HeadLeft;
 
 /** {@code leat check}: every design rule over one or many plans. */
 public final class CheckCommand extends Command {
@@ -124,14 +126,20 @@ public final class CheckCommand extends Command {
     for (int p = 0; p < names.size(); p++) {
       try {
         Plan plan = call.plan(names.get(p));
-        List<Finding> found = only(wanted, Rules.judge(new Subject(plan)));
+        Subject subject = new Subject(plan);
+        List<Finding> found = only(wanted, Rules.judge(subject));
         int[] own = new int[counts.length];
         for (int i = 0; i < found.size(); i++) {
           own[found.get(i).verdict().ordinal()]++;
           counts[found.get(i).verdict().ordinal()]++;
           row(answer, names.get(p), found.get(i));
         }
-        whatIf(answer, plan, found);
+        HeadLeft left = subject.headLeft();
+        MeasuredWords.say(answer, left, names.size() > 1 ? names.get(p) + ": " : "");
+        if (left != null && left.isUntold()) {
+          answer.taken(Phrase.of(HeadLeft.ASSUMED));
+        }
+        whatIf(answer, left, found);
         sentence(sentences, names.size() > 1 ? names.get(p) + ": " : "", own, found.size());
         answer.block();
         figures(answer, found, call.has("--all"));
@@ -158,8 +166,8 @@ public final class CheckCommand extends Command {
    * A measured flow belongs to the tower as it was: changing riser or outlet must keep the derate
    * it found.
    */
-  private static void whatIf(Answer answer, Plan plan, List<Finding> found) {
-    if (!plan.section("pump").has("measured")) {
+  private static void whatIf(Answer answer, HeadLeft left, List<Finding> found) {
+    if (left == null || !left.isMeasured()) {
       return;
     }
     for (int i = 0; i < found.size(); i++) {
@@ -172,7 +180,7 @@ public final class CheckCommand extends Command {
             "measured-what-if",
             Phrase.of(
                     "pump.measured belongs to the tower as it was measured. Before you change riser or outlet write pump.derate: ")
-                .add(leat.system.Waterway.of(plan).derate(), Show.PERCENT.digits(3))
+                .add(left.share(), Show.PERCENT.digits(3))
                 .add(" in its place, and measure again after."));
         return;
       }

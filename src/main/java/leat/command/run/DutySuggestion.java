@@ -88,7 +88,7 @@ final class DutySuggestion {
   /** The proposal for a plan. */
   static Answer of(Call call, TariffOf price) {
     Plan plan = call.plan();
-    RunNeeds needs = RunNeeds.of(Waterway.of(plan));
+    RunNeeds needs = RunNeeds.of(Waterway.judged(plan));
     if (needs.dryTower() != null) {
       return dry(call, needs);
     }
@@ -361,7 +361,7 @@ final class DutySuggestion {
               .add(
                   " is common practice, no experiment stands behind it for falling films. Young plugs and hot noons want less: look at the top roots before the pump starts."));
     }
-    if (!needs.isMeasured()) {
+    if (!needs.left().isMeasured()) {
       answer.mind(
           "pump-guess",
           "the flow is the printed pump's; a tired pump fills slower. A bucket and a watch tell: add a third until you know.");
