@@ -86,11 +86,15 @@ public record HeadLoss(
    * @param riser the pipe and its lift
    * @param flow m3/s, above 0
    * @return the head and its parts
-   * @throws Impossible unless the flow is above 0
+   * @throws Impossible unless the flow is above 0, if water would run over 30 m/s or the pipe take
+   *     over 1 km of head
    */
   public static HeadLoss of(Riser riser, double flow) {
-    Impossible.unlessWithin("flow", flow, 1e-15, 100, "friction needs a flow above 0");
+    Impossible.unlessWithin(
+        "flow", flow, 1e-15, Double.MAX_VALUE, "head is lost only where water flows: above 0");
     Line line = riser.line();
+    TubeLimits.accept(line, flow);
+    TubeLimits.acceptHead(line.loss(flow));
     OfSection[] parts = new OfSection[line.size()];
     for (int i = 0; i < parts.length; i++) {
       parts[i] = part(line, i, flow);
