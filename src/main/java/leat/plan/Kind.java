@@ -381,7 +381,11 @@ public abstract class Kind {
         @Override
         Object read(String typed, boolean quoted) {
           MeasuredFlow value = Compounds.measured(typed);
-          above0(typed, value.bucket() == null ? value.flow() : value.bucket().volume());
+          if (value.bucket() == null) {
+            from0(typed, value.flow());
+          } else {
+            above0(typed, value.bucket().volume());
+          }
           if (value.level() != null) {
             from0(typed, value.level());
           }

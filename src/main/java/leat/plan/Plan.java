@@ -16,8 +16,7 @@ public final class Plan {
   private final String currency;
   private Plan asWritten;
 
-  private Plan(
-      String name, Section root, Taken taken, Node node, Node written, String currency) {
+  private Plan(String name, Section root, Taken taken, Node node, Node written, String currency) {
     this.written = written;
     this.currency = currency;
     this.name = name;

@@ -89,8 +89,7 @@ public record HeadLeft(double share, From from, MeasuredDerate measured) {
         return new HeadLeft(found.derate().getAsDouble(), From.MEASURED, found);
       case NO_FLOW:
         double ceiling = found.high().getAsDouble();
-        return new HeadLeft(
-            ceiling > 0 ? Math.min(1, ceiling) : 1, From.NOTHING_CAME, found);
+        return new HeadLeft(ceiling > 0 ? Math.min(1, ceiling) : 1, From.NOTHING_CAME, found);
       default:
         return new HeadLeft(1, From.UNEXPLAINED, found);
     }

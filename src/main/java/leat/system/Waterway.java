@@ -70,7 +70,9 @@ public final class Waterway {
     return new Waterway(plan, null, null, HeadLeft.of(plan));
   }
 
-  /** The same for a verdict: without {@code derate} and {@code measured} the usual share is left. */
+  /**
+   * The same for a verdict: without {@code derate} and {@code measured} the usual share is left.
+   */
   public static Waterway judged(Plan plan) {
     return new Waterway(plan, null, null, HeadLeft.judged(plan));
   }
@@ -93,10 +95,7 @@ public final class Waterway {
    */
   public static Waterway of(Plan plan, Double celsius, Double lift) {
     return new Waterway(
-        plan,
-        celsius,
-        lift == null ? null : new double[] {lift},
-        HeadLeft.of(plan, celsius, lift));
+        plan, celsius, lift == null ? null : new double[] {lift}, HeadLeft.of(plan, celsius, lift));
   }
 
   private static double temperature(Plan plan, Double celsius) {

@@ -74,6 +74,12 @@ final class MeasuredAnswer {
         : "";
   }
 
+  static Phrase nothingCame(MeasuredDerate found) {
+    return Phrase.of("Nothing came out: the pump has at most ")
+        .addOrDash(PumpCommand.orNull(found.high()), Show.PERCENT)
+        .add(" of its printed head left.");
+  }
+
   private static Phrase sentence(MeasuredDerate found, MeasuredFlow flow) {
     switch (found.status()) {
       case BEYOND_CURVE:
@@ -81,9 +87,7 @@ final class MeasuredAnswer {
             .add(found.flow(), Show.L_MIN)
             .add(": it is past the end of the printed curve.");
       case NO_FLOW:
-        return Phrase.of("Nothing came out: the pump has at most ")
-            .addOrDash(PumpCommand.orNull(found.high()), Show.PERCENT)
-            .add(" of its printed head left.");
+        return nothingCame(found);
       default:
         Phrase words =
             Phrase.of("Your pump gives ")
@@ -103,13 +107,9 @@ final class MeasuredAnswer {
 
   private static void minds(Answer answer, MeasuredDerate found, MeasuredFlow flow) {
     if (found.status() == MeasuredDerate.Status.OVER_100) {
-      answer.mind(
-          "over-100",
-          MeasuredWords.OVER);
+      answer.mind("over-100", MeasuredWords.OVER);
     } else if (found.status() == MeasuredDerate.Status.BEYOND_CURVE) {
-      answer.mind(
-          "beyond-curve",
-          MeasuredWords.BEYOND);
+      answer.mind("beyond-curve", MeasuredWords.BEYOND);
     } else if (found.status() == MeasuredDerate.Status.VALUE) {
       answer.mind(
           "one-bucket",

@@ -49,8 +49,7 @@ public final class PumpCommand extends Command {
   static final Column LITRE = Column.of("litre_in_s", "1 L in", Show.S);
   static final Column DERATE =
       Column.of("derate_pct", "share of the printed head", Show.PERCENT.digits(3));
-  static final Column DERATE_HIGH =
-      Column.of("derate_high_pct", "at most", Show.PERCENT.digits(3));
+  static final Column DERATE_HIGH = Column.of("derate_high_pct", "at most", Show.PERCENT.digits(3));
   static final Column FLOW_70 = Column.of("flow_at_70pct_L_min", "flow at 70 %", Show.L_MIN);
   static final Column EFFICIENCY = Column.of("efficiency_pct", "wire to water", Show.PERCENT);
   static final Column STATUS = Column.plain("status", "status");

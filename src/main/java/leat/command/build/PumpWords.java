@@ -69,6 +69,9 @@ final class PumpWords {
   }
 
   private Phrase sentence() {
+    if (way.left().ceiling().isPresent()) {
+      return MeasuredAnswer.nothingCame(way.left().measured());
+    }
     Phrase dry = dryTowers();
     if (dry != null) {
       return dry;

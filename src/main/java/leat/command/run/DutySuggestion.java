@@ -10,6 +10,7 @@ import leat.answer.Row;
 import leat.answer.Show;
 import leat.answer.Working;
 import leat.cli.Call;
+import leat.command.MeasuredWords;
 import leat.energy.DryLimit;
 import leat.energy.LeastRun;
 import leat.energy.LongestRest;
@@ -127,9 +128,10 @@ final class DutySuggestion {
   }
 
   private static Answer dry(Call call, RunNeeds needs) {
+    Answer none = new Answer(COLUMNS);
+    MeasuredWords.say(none, needs.left(), "");
     return call.withTaken(
-        new Answer(COLUMNS)
-            .sentence(
+        none.sentence(
                 Phrase.of("No timing waters ")
                     .add(needs.dryTower())
                     .add(": the pump does not reach its top with the tank at the refill mark."))
@@ -138,6 +140,7 @@ final class DutySuggestion {
   }
 
   private Answer answer() {
+    MeasuredWords.say(answer, needs.left(), "");
     Timetable best = table(day.timing(), night.timing());
     row("suggested", best);
     if (TimetableOf.isKnown(plan)) {
