@@ -23,6 +23,21 @@ public final class TubeLimits {
   private TubeLimits() {}
 
   /**
+   * Whether a line can carry a flow within both limits.
+   *
+   * @param line pipe
+   * @param flow m3/s, 0 or more
+   */
+  public static boolean carries(Line line, double flow) {
+    for (int i = 0; i < line.size(); i++) {
+      if (!(line.velocity(i, flow) <= MOST_SPEED)) {
+        return false;
+      }
+    }
+    return line.loss(flow) <= MOST_HEAD;
+  }
+
+  /**
    * A flow that the line can be asked about.
    *
    * @param line pipe
