@@ -1,5 +1,6 @@
 package leat.check;
 
+import leat.hydraulics.Derate;
 import leat.hydraulics.ManifoldFlow;
 import leat.level.Sender;
 import leat.level.Tank;
@@ -9,7 +10,6 @@ import leat.plan.Refused;
 import leat.plan.Section;
 import leat.quantity.QuantityReader;
 import leat.quantity.Unreadable;
-import leat.system.HeadLeft;
 import leat.system.SenderOf;
 import leat.system.TankOf;
 import leat.system.Waterway;
@@ -63,8 +63,8 @@ public final class Subject {
   }
 
   /** Share of the printed head on which verdicts rest; null when no rule came to ask for it. */
-  public HeadLeft headLeft() {
-    return waterway == null ? null : waterway.left();
+  public Derate believed() {
+    return waterway == null ? null : waterway.believed();
   }
 
   /** Flows with the tank at its refill mark. */

@@ -1,8 +1,8 @@
 package leat.command;
 
 import leat.answer.Answer;
+import leat.hydraulics.Derate;
 import leat.hydraulics.MeasuredDerate;
-import leat.system.HeadLeft;
 
 /** What is said of a measured flow that its pump cannot explain, wherever it is used. */
 public final class MeasuredWords {
@@ -19,24 +19,24 @@ public final class MeasuredWords {
   /**
    * Notes a plan's measured flow that no derate explains, and makes the answer no.
    *
-   * @param left null where no pump was asked for
+   * @param believed null where no pump was asked for
    * @param plan the plan's name and a colon, where several are judged
    */
-  public static void say(Answer answer, HeadLeft left, String plan) {
-    if (left == null) {
+  public static void say(Answer answer, Derate believed, String plan) {
+    if (believed == null) {
       return;
     }
-    if (left.from() == HeadLeft.From.NOTHING_CAME) {
+    if (believed.kind() == Derate.Kind.NO_FLOW) {
       answer.no();
       answer.mind(
           "no-flow",
           plan
               + "pump.measured says that nothing came out: the figures are the most this pump can give. Look for a kink, a clogged intake, air in the pump.");
-    } else if (left.from() == HeadLeft.From.UNEXPLAINED) {
-      boolean over = left.measured().status() == MeasuredDerate.Status.OVER_100;
+    } else if (believed.unexplained()) {
+      boolean over = believed.measured().status() == MeasuredDerate.Status.OVER_100;
       answer.no();
       answer.mind(
-          left.measured().status().word(),
+          believed.measured().status().word(),
           plan
               + "the printed curve does not explain pump.measured; the figures are by 100 % of it. "
               + (over ? "Over" + OVER.substring(4) : "Look" + BEYOND.substring(4)));

@@ -32,6 +32,7 @@ public final class Key {
   int fewest;
   double most = Double.POSITIVE_INFINITY;
   Key[] keys = new Key[0];
+  private Object defaultValue;
   String[] allowedNames;
 
   private Key(String name, Shape shape, Kind kind, String meaning) {
@@ -39,6 +40,17 @@ public final class Key {
     this.shape = shape;
     this.kind = kind;
     this.meaning = meaning;
+  }
+
+  /** The declared default as a value; read once, because it never changes. */
+  Object defaultValue() {
+    if (defaultValue == null) {
+      if (byDefault == null) {
+        throw new IllegalArgumentException(name + " has no default");
+      }
+      defaultValue = kind.read(byDefault, true);
+    }
+    return defaultValue;
   }
 
   static Key one(String name, Kind kind, String example, String meaning) {

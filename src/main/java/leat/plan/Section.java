@@ -113,12 +113,25 @@ public final class Section {
     if (values[i] != null) {
       return values[i];
     }
-    Key child = key.keys[i];
-    if (child.byDefault == null) {
-      throw new IllegalArgumentException(path(name) + " has no default");
-    }
-    taken.note(child.takenAs);
-    return child.kind.read(child.byDefault, true);
+    taken.note(key.keys[i].takenAs);
+    return key.keys[i].defaultValue();
+  }
+
+  /** A quantity or a bare number, or its absence. */
+  public Value value(String name) {
+    Object value = raw(name);
+    return value == null ? Value.missing(this, name) : Value.of(((Number) value).doubleValue());
+  }
+
+  /** A quantity or a bare number; the declared default when absent, which the caller may note. */
+  public double orDefault(String name) {
+    Object value = raw(name);
+    return ((Number) (value == null ? key.keys[index(name)].defaultValue() : value)).doubleValue();
+  }
+
+  /** The declared default in the words of {@code Taken:}. */
+  public String takenAs(String name) {
+    return key.keys[index(name)].takenAs;
   }
 
   /** A quantity or the fallback, noted as taken in these words. */

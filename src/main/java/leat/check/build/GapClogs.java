@@ -26,7 +26,8 @@ final class GapClogs extends TowerRule {
 
   @Override
   Finding judge(Subject subject, TowerAt tower, ManifoldFlow flows) {
-    Double gap = subject.waterway().tower(tower.number()).section("cap").maybe("gap");
+    Double gap =
+        subject.plan().root().sections("towers").get(tower.number()).section("cap").maybe("gap");
     if (gap == null) {
       return Finding.unknown(this, Phrase.of("needs " + key(tower, "cap.gap")));
     }

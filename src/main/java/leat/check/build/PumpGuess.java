@@ -7,7 +7,7 @@ import leat.check.DeclaredRule;
 import leat.check.Finding;
 import leat.check.Subject;
 import leat.check.Verdict;
-import leat.system.HeadLeft;
+import leat.hydraulics.Derate;
 import leat.system.Waterway;
 
 /** The pump was measured with a bucket and a watch. */
@@ -28,20 +28,21 @@ final class PumpGuess extends DeclaredRule {
     Waterway way = subject.waterway();
     Phrase advice =
         Phrase.of("a bucket and a watch: leat pump --plan ... --measured \"10 L in 65 s\"");
-    HeadLeft left = way.left();
-    switch (left.from()) {
+    Derate believed = way.believed();
+    switch (believed.kind()) {
       case MEASURED:
-        return List.of(Finding.valueOnly(this, Verdict.PASS, left.share(), Phrase.of()));
-      case UNEXPLAINED:
-      case NOTHING_CAME:
+        return List.of(Finding.valueOnly(this, Verdict.PASS, believed.share(), Phrase.of()));
+      case OVER_100:
+      case BEYOND_CURVE:
+      case NO_FLOW:
         return List.of(
             Finding.words(
                 this,
                 Verdict.FAIL,
-                left.measured().status().word(),
+                believed.measured().status().word(),
                 Phrase.of("pump.measured cannot be explained by this curve; measure again")));
       default:
-        return List.of(Finding.valueOnly(this, Verdict.WARN, left.share(), advice));
+        return List.of(Finding.valueOnly(this, Verdict.WARN, believed.share(), advice));
     }
   }
 }

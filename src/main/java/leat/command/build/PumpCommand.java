@@ -12,13 +12,14 @@ import leat.cli.Command;
 import leat.cli.CommandErrors;
 import leat.cli.Flag;
 import leat.command.MeasuredWords;
+import leat.hydraulics.Derate;
 import leat.hydraulics.ManifoldFlow;
+import leat.hydraulics.PumpCurve;
 import leat.plan.Kind;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.quantity.Dimension;
 import leat.quantity.MeasuredFlow;
-import leat.system.HeadLeft;
 import leat.system.PumpOf;
 import leat.system.TowerAt;
 import leat.system.Valves;
@@ -258,7 +259,8 @@ public final class PumpCommand extends Command {
                   : l == 0 ? "low" : "full"));
     }
     new PumpWords(call, answer, way, states, levels).write();
-    MeasuredWords.say(answer, way.left(), "");
+    MeasuredWords.say(answer, way.believed(), "");
+    takeCaps(plan, states);
     call.withTaken(answer);
     return anyDry(states) ? answer.no() : answer;
   }
@@ -269,6 +271,18 @@ public final class PumpCommand extends Command {
     }
     Double level = call.from0("--level");
     return level != null ? new double[] {level} : new double[] {way.low(), way.full()};
+  }
+
+  /** What was taken by default for the push on the caps that were asked for. */
+  private static void takeCaps(Plan plan, List<List<TowerAt>> states) {
+    for (int l = 0; plan.isFromFile() && l < states.size(); l++) {
+      for (int t = 0; t < states.get(l).size(); t++) {
+        TowerAt tower = states.get(l).get(t);
+        for (int i = 0; tower.cap() != null && i < tower.capTaken().size(); i++) {
+          plan.taken().note(tower.capTaken().get(i));
+        }
+      }
+    }
   }
 
   private static boolean anyDry(List<List<TowerAt>> states) {
@@ -284,7 +298,8 @@ public final class PumpCommand extends Command {
 
   private List<TowerAt> rows(Call call, Answer answer, Waterway way, double level, String at) {
     ManifoldFlow flows = way.flows(level);
-    ManifoldFlow usual = way.left().isUntold() ? way.flowsAt(HeadLeft.USUAL, level) : null;
+    boolean told = way.believed().kind() != Derate.Kind.NOT_NAMED;
+    ManifoldFlow usual = told ? null : way.flowsAt(PumpCurve.USUAL_DERATE_WORN, level);
     Valves valves = Valves.of(way, flows, call.above0("--throttle-to"));
     List<TowerAt> towers = new ArrayList<>();
     for (int t = 0; t < way.towers(); t++) {
@@ -324,8 +339,8 @@ public final class PumpCommand extends Command {
         .set(BACK, tower.drainBack())
         .set(POWER, tower.hydraulicPower())
         .set(VELOCITY, tower.velocity())
-        .set(DERATE, orNull(way.left().known()))
-        .set(DERATE_HIGH, orNull(way.left().ceiling()))
+        .set(DERATE, nothingCame(way) ? null : Double.valueOf(way.derate()))
+        .set(DERATE_HIGH, nothingCame(way) ? orNull(way.believed().high()) : null)
         .set(EFFICIENCY, way.efficiency(flows))
         .set(
             STATUS,
@@ -334,6 +349,11 @@ public final class PumpCommand extends Command {
                 : flows.status() == leat.hydraulics.OperatingPoint.Status.RUN_OUT
                     ? "run-out"
                     : "flow");
+  }
+
+  /** A bucket that stayed empty tells a ceiling only. */
+  static boolean nothingCame(Waterway way) {
+    return way.believed().kind() == Derate.Kind.NO_FLOW;
   }
 
   static Double orNull(OptionalDouble value) {

@@ -7,11 +7,11 @@ import leat.answer.Row;
 import leat.answer.Show;
 import leat.cli.Call;
 import leat.hydraulics.Cap;
+import leat.hydraulics.Derate;
 import leat.hydraulics.Film;
 import leat.hydraulics.ManifoldFlow;
 import leat.hydraulics.OperatingPoint;
 import leat.hydraulics.PumpCurve;
-import leat.system.HeadLeft;
 import leat.system.TowerAt;
 import leat.system.Valves;
 import leat.system.Waterway;
@@ -69,8 +69,8 @@ final class PumpWords {
   }
 
   private Phrase sentence() {
-    if (way.left().ceiling().isPresent()) {
-      return MeasuredAnswer.nothingCame(way.left().measured());
+    if (PumpCommand.nothingCame(way)) {
+      return MeasuredAnswer.nothingCame(way.believed().measured());
     }
     Phrase dry = dryTowers();
     if (dry != null) {
@@ -79,7 +79,7 @@ final class PumpWords {
     Phrase words =
         Phrase.of(
             way.towers() == 1 ? "The pump reaches the top: " : "The pump reaches every top: ");
-    boolean untold = way.left().isUntold();
+    boolean untold = way.believed().kind() == Derate.Kind.NOT_NAMED;
     for (int l = 0; l < states.size(); l++) {
       words.add(l == 0 ? "" : ", ");
       flows(words, states.get(l), null);
@@ -91,7 +91,7 @@ final class PumpWords {
     words.add(states.size() == 1 ? " by the printed head; " : ", by the printed head; ");
     for (int l = 0; l < states.size(); l++) {
       words.add(l == 0 ? "" : " and ");
-      flows(words, states.get(l), way.flowsAt(HeadLeft.USUAL, levels[l]));
+      flows(words, states.get(l), way.flowsAt(PumpCurve.USUAL_DERATE_WORN, levels[l]));
     }
     return words.add(" at the 70 % that many pumps give.");
   }
@@ -272,7 +272,7 @@ final class PumpWords {
 
   private void minds() {
     ManifoldFlow low = way.flows(levels[0]);
-    if (way.left().from() == HeadLeft.From.GIVEN || way.left().isUntold()) {
+    if (way.believed().measured() == null) {
       guess();
     }
     if (low.status() == OperatingPoint.Status.RUN_OUT
@@ -304,7 +304,7 @@ final class PumpWords {
                 .add(" close the film."));
       }
     }
-    if (call.hasPlan() && way.plan().root().maybe("hold_up") == null && hasFilm()) {
+    if (call.hasPlan() && !way.holdUp().isKnown() && hasFilm()) {
       answer.mind(
           "hold-up",
           "what drains back is riser and computed film; roots and pots hold more. Pour in, stop, read and see: hold_up.");
@@ -317,7 +317,7 @@ final class PumpWords {
             way.name(t) + ": the pipe is shorter than the height it must climb: measure again.");
       }
     }
-    if (way.plan().section("pump").yes("check_valve")) {
+    if (way.checkValve()) {
       answer.mind(
           "check-valve",
           "a check valve leaks in time: look whether the tank takes the riser without it, too.");
@@ -327,7 +327,8 @@ final class PumpWords {
   /** The share that a bucket found stays with the pump, and a dry intake pumps nothing. */
   private void whatIf() {
     boolean changed = call.has("--lift") || call.has("--bore") || call.has("--length");
-    if (way.left().isMeasured() && (changed || !call.texts("--set").isEmpty())) {
+    if (way.believed().kind() == Derate.Kind.MEASURED
+        && (changed || !call.texts("--set").isEmpty())) {
       answer.mind(
           "measured-what-if",
           Phrase.of("the ")
@@ -351,9 +352,9 @@ final class PumpWords {
     if (way.derate() > PumpCurve.USUAL_DERATE_NEW) {
       words.add("70 to 85 % is usual.");
     }
-    if (!way.left().isUntold()) {
+    if (way.believed().kind() != Derate.Kind.NOT_NAMED) {
       words.add(way.derate() > PumpCurve.USUAL_DERATE_NEW ? " At 70 %: " : "at 70 %: ");
-      flows(words, lowest(), way.flowsAt(HeadLeft.USUAL, levels[0]));
+      flows(words, lowest(), way.flowsAt(PumpCurve.USUAL_DERATE_WORN, levels[0]));
       words.add(".");
     }
     answer.mind("derate-guess", words);
@@ -362,7 +363,7 @@ final class PumpWords {
   private void next() {
     if (call.hasPlan()) {
       answer.next(
-          way.left().isMeasured()
+          way.believed().kind() == Derate.Kind.MEASURED
               ? "leat check " + call.planName()
               : "fill a bucket from all outlets, stop the watch, then:  leat pump --plan "
                   + call.planName()

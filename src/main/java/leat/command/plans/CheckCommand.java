@@ -18,11 +18,12 @@ import leat.cli.CommandErrors;
 import leat.cli.Flag;
 import leat.cli.Run;
 import leat.command.MeasuredWords;
+import leat.hydraulics.Derate;
 import leat.numeric.Impossible;
 import leat.plan.Kind;
 import leat.plan.Plan;
 import leat.plan.Refused;
-import leat.system.HeadLeft;
+import leat.system.DerateOf;
 
 /** {@code leat check}: every design rule over one or many plans. */
 public final class CheckCommand extends Command {
@@ -134,12 +135,12 @@ public final class CheckCommand extends Command {
           counts[found.get(i).verdict().ordinal()]++;
           row(answer, names.get(p), found.get(i));
         }
-        HeadLeft left = subject.headLeft();
-        MeasuredWords.say(answer, left, names.size() > 1 ? names.get(p) + ": " : "");
-        if (left != null && left.isUntold()) {
-          answer.taken(Phrase.of(HeadLeft.ASSUMED));
+        Derate believed = subject.believed();
+        MeasuredWords.say(answer, believed, names.size() > 1 ? names.get(p) + ": " : "");
+        if (believed != null && believed.kind() == Derate.Kind.NOT_NAMED) {
+          answer.taken(Phrase.of(DerateOf.ASSUMED));
         }
-        whatIf(answer, left, found);
+        whatIf(answer, believed, found);
         sentence(sentences, names.size() > 1 ? names.get(p) + ": " : "", own, found.size());
         answer.block();
         figures(answer, found, call.has("--all"));
@@ -166,8 +167,8 @@ public final class CheckCommand extends Command {
    * A measured flow belongs to the tower as it was: changing riser or outlet must keep the derate
    * it found.
    */
-  private static void whatIf(Answer answer, HeadLeft left, List<Finding> found) {
-    if (left == null || !left.isMeasured()) {
+  private static void whatIf(Answer answer, Derate believed, List<Finding> found) {
+    if (believed == null || believed.kind() != Derate.Kind.MEASURED) {
       return;
     }
     for (int i = 0; i < found.size(); i++) {
@@ -180,7 +181,7 @@ public final class CheckCommand extends Command {
             "measured-what-if",
             Phrase.of(
                     "pump.measured belongs to the tower as it was measured. Before you change riser or outlet write pump.derate: ")
-                .add(left.share(), Show.PERCENT.digits(3))
+                .add(believed.share(), Show.PERCENT.digits(3))
                 .add(" in its place, and measure again after."));
         return;
       }

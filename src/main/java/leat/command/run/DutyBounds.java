@@ -22,7 +22,7 @@ final class DutyBounds {
   /** Notes what is broken; a rest over the dry limit makes the answer no. */
   static void judge(Answer answer, Plan plan, Timetable timetable, PeriodOf period) {
     RunNeeds needs = RunNeeds.isKnown(plan) ? RunNeeds.of(Waterway.judged(plan)) : null;
-    MeasuredWords.say(answer, needs == null ? null : needs.left(), "");
+    MeasuredWords.say(answer, needs == null ? null : needs.believed(), "");
     LeastRun least = needs == null ? null : needs.least();
     if (needs != null && needs.dryTower() != null) {
       answer.mind(

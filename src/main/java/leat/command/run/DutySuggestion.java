@@ -19,6 +19,7 @@ import leat.energy.Suggestion;
 import leat.energy.Timetable;
 import leat.energy.Timing;
 import leat.energy.TradeOff;
+import leat.hydraulics.Derate;
 import leat.plan.Plan;
 import leat.quantity.NumberText;
 import leat.quantity.Units;
@@ -129,7 +130,7 @@ final class DutySuggestion {
 
   private static Answer dry(Call call, RunNeeds needs) {
     Answer none = new Answer(COLUMNS);
-    MeasuredWords.say(none, needs.left(), "");
+    MeasuredWords.say(none, needs.believed(), "");
     return call.withTaken(
         none.sentence(
                 Phrase.of("No timing waters ")
@@ -140,7 +141,7 @@ final class DutySuggestion {
   }
 
   private Answer answer() {
-    MeasuredWords.say(answer, needs.left(), "");
+    MeasuredWords.say(answer, needs.believed(), "");
     Timetable best = table(day.timing(), night.timing());
     row("suggested", best);
     if (TimetableOf.isKnown(plan)) {
@@ -364,7 +365,7 @@ final class DutySuggestion {
               .add(
                   " is common practice, no experiment stands behind it for falling films. Young plugs and hot noons want less: look at the top roots before the pump starts."));
     }
-    if (!needs.left().isMeasured()) {
+    if (needs.believed().kind() != Derate.Kind.MEASURED) {
       answer.mind(
           "pump-guess",
           "the flow is the printed pump's; a tired pump fills slower. A bucket and a watch tell: add a third until you know.");
