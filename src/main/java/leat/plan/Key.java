@@ -194,6 +194,16 @@ public final class Key {
     return keys;
   }
 
+  /** Number of a key of this section, which must be declared. */
+  int indexOf(String child) {
+    for (int i = 0; i < keys.length; i++) {
+      if (keys[i].name.equals(child)) {
+        return i;
+      }
+    }
+    throw new IllegalArgumentException("no key " + child + " is declared in " + name);
+  }
+
   /** The key of this name in the section, or null. */
   public Key find(String child) {
     for (int i = 0; i < keys.length; i++) {

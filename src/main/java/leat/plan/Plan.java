@@ -14,9 +14,27 @@ public final class Plan {
   private final Node node;
   private final Node written;
   private final String currency;
+  private final Plan before;
+  private final Slot slot;
+  private final double number;
   private Plan asWritten;
 
+  private Plan(Plan before, Slot slot, double number) {
+    this.name = before.name;
+    this.root = slot.lay(before.root, number);
+    this.taken = before.taken;
+    this.node = before.node;
+    this.written = before.written;
+    this.currency = before.currency;
+    this.before = before;
+    this.slot = slot;
+    this.number = number;
+  }
+
   private Plan(String name, Section root, Taken taken, Node node, Node written, String currency) {
+    this.before = null;
+    this.slot = null;
+    this.number = Double.NaN;
     this.written = written;
     this.currency = currency;
     this.name = name;
@@ -71,6 +89,9 @@ public final class Plan {
    * taken to stand under the tower as written. Without a file it is this plan.
    */
   public Plan asWritten() {
+    if (before != null) {
+      return before.asWritten();
+    }
     if (written == node) {
       return this;
     }
@@ -80,8 +101,40 @@ public final class Plan {
     return asWritten;
   }
 
+  /**
+   * A number of this plan to lay over, found once.
+   *
+   * @param path such as {@code towers[*].riser.bore}
+   * @throws Refused when it is no key, no number, or the plan has no such item
+   */
+  public Slot slot(String path) {
+    Slot found = Slot.of(path);
+    found.check(root);
+    return found;
+  }
+
+  /**
+   * This plan with a number laid over, in the base unit of its key: no text is read, and all that
+   * is not on the way to the key is shared.
+   *
+   * @throws Refused when the number is out of the key's range, or does not go with the others
+   */
+  public Plan with(Slot slot, double number) {
+    Plan laid = new Plan(this, slot, number);
+    List<Problem> problems = new ArrayList<>();
+    PlanSense.check(laid.root, problems);
+    if (!problems.isEmpty()) {
+      throw new Refused(problems);
+    }
+    return laid;
+  }
+
   /** This plan with one key changed; used by rules that look for a value that would pass. */
   public Plan with(String path, String value) {
+    if (before != null) {
+      Plan changed = before.with(path, value);
+      return slot.path().equals(path) ? changed : changed.with(slot, number);
+    }
     Draft draft = new Draft(name, node);
     draft.written = written;
     Source source = Source.flag("value", value);
