@@ -26,7 +26,6 @@ public final class Key {
   String example = "";
   String byDefault;
   String takenAs;
-  String readBy = "";
   double least = Double.NEGATIVE_INFINITY;
   boolean open;
   int fewest;
@@ -123,12 +122,6 @@ public final class Key {
     return this;
   }
 
-  /** The commands that read it, separated by spaces. */
-  Key readBy(String commands) {
-    readBy = commands;
-    return this;
-  }
-
   /** The key's name. */
   public String name() {
     return name;
@@ -182,11 +175,6 @@ public final class Key {
   /** The default in the words of {@code Taken:}, or null. */
   public String takenAs() {
     return takenAs;
-  }
-
-  /** Commands that read it. */
-  public String readBy() {
-    return readBy;
   }
 
   /** Keys of a section. */

@@ -79,6 +79,18 @@ public final class Plan {
     return taken;
   }
 
+  /**
+   * The keys that were asked for, lists of sections marked by {@code []}; empty unless the draft
+   * was told to {@link Draft#record}.
+   */
+  public List<String> asked() {
+    List<String> all = new ArrayList<>(taken.asked());
+    if (asWritten != null) {
+      all.addAll(asWritten.taken.asked());
+    }
+    return all;
+  }
+
   Node node() {
     return node;
   }
@@ -96,7 +108,9 @@ public final class Plan {
       return this;
     }
     if (asWritten == null) {
-      asWritten = new Draft(name, written).read();
+      Draft draft = new Draft(name, written);
+      draft.recording = taken.isRecording();
+      asWritten = draft.read();
     }
     return asWritten;
   }
@@ -151,6 +165,7 @@ public final class Plan {
     private Node node;
     private Node written;
     private boolean pumpTyped;
+    private boolean recording;
     private final List<Problem> problems = new ArrayList<>();
     private final List<String> flagPaths = new ArrayList<>();
     private final List<String> flags = new ArrayList<>();
@@ -227,6 +242,12 @@ public final class Plan {
       return this;
     }
 
+    /** Keeps which keys are asked for once the plan is read. */
+    public Draft record() {
+      recording = true;
+      return this;
+    }
+
     /** Reads the values; every mistake at once. */
     public Plan read() {
       Taken taken = new Taken(name, flagPaths, flags);
@@ -238,6 +259,9 @@ public final class Plan {
       if (!all.isEmpty()) {
         all.sort(IN_ORDER);
         throw new Refused(all);
+      }
+      if (recording) {
+        taken.record();
       }
       return new Plan(name, root, taken, node, written(), currency);
     }

@@ -45,7 +45,9 @@ public final class Section {
   }
 
   private int index(String name) {
-    return key.indexOf(name);
+    int i = key.indexOf(name);
+    taken.ask(this, key.keys[i]);
+    return i;
   }
 
   /** Path of a key of this section, such as {@code towers[0].riser.bore}. */
