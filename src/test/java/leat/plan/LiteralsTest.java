@@ -61,7 +61,8 @@ class LiteralsTest {
       }
       path.append('.').append(chain.group(4));
       boolean known =
-          names.contains(chain.group(4)) && paths.stream().anyMatch(p -> p.endsWith(path.toString()));
+          names.contains(chain.group(4))
+              && paths.stream().anyMatch(p -> p.endsWith(path.toString()));
       if (!known) {
         unknown.add(file.getFileName() + ": " + path.substring(1));
       }

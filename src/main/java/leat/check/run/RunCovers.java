@@ -32,7 +32,7 @@ final class RunCovers extends DeclaredRule {
   @Override
   public List<Finding> judge(Subject subject) {
     Timetable timetable = TimetableOf.of(subject.plan());
-    RunNeeds needs = RunNeeds.of(subject.waterway(), subject.flowsLow());
+    RunNeeds needs = RunNeeds.of(subject.plan(), subject.waterway(), subject.flowsLow());
     if (needs.dryTower() != null) {
       return List.of(
           Finding.words(
