@@ -27,7 +27,7 @@ public final class SetValves {
   static SetValves of(Waterway way) {
     SetValves set = new SetValves(way.manifold(way.low()).size());
     for (int t = 0; t < way.towers(); t++) {
-      if (hasValve(way, t) && way.wanted(t).isPresent()) {
+      if (way.tower(t).valved() && way.wanted(t).isPresent()) {
         for (int k = 0; k < way.count(t); k++) {
           set.wanted[way.riserOf(t) + k] = way.wanted(t).getAsDouble();
         }
@@ -38,12 +38,6 @@ public final class SetValves {
       set.settle(way);
     }
     return set;
-  }
-
-  /** Whether a tower has a valve that can be set. */
-  public static boolean hasValve(Waterway way, int t) {
-    String valve = way.tower(t).section("riser").text("valve");
-    return valve != null && !"none".equals(valve);
   }
 
   /** Whether some tower has a valve and a wanted flow. */

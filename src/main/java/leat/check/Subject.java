@@ -5,12 +5,14 @@ import leat.energy.DryLimit;
 import leat.energy.Overlap;
 import leat.energy.Timetable;
 import leat.energy.Windows;
+import leat.hydraulics.Derate;
 import leat.hydraulics.Manifold;
 import leat.hydraulics.ManifoldFlow;
 import leat.level.Sender;
 import leat.level.Tank;
 import leat.plan.Plan;
 import leat.plan.Section;
+import leat.system.DerateOf;
 import leat.system.SenderOf;
 import leat.system.TankOf;
 import leat.system.TimetableOf;
@@ -21,6 +23,7 @@ import leat.system.ZoneOf;
 /** A plan under judgement, with its models solved once for all rules. */
 public final class Subject {
   private final Plan plan;
+  private Derate believed;
   private OwnLimits limits;
   private Tank tank;
   private Waterway waterway;
@@ -36,7 +39,13 @@ public final class Subject {
 
   /** The plan to judge. */
   public Subject(Plan plan) {
+    this(plan, null);
+  }
+
+  /** The same with a derate that was found before, on the tower as written; null to find it. */
+  public Subject(Plan plan, Derate believed) {
     this.plan = plan;
+    this.believed = believed;
   }
 
   /** The plan. */
@@ -68,9 +77,22 @@ public final class Subject {
   /** The water's way, all valves open. */
   public Waterway waterway() {
     if (waterway == null) {
-      waterway = Waterway.of(plan);
+      waterway = Waterway.judged(plan, believed());
     }
     return waterway;
+  }
+
+  /** How much of the printed head is believed, on the tower as written. */
+  public Derate believed() {
+    if (believed == null) {
+      believed = DerateOf.forVerdict(plan);
+    }
+    return believed;
+  }
+
+  /** The same when some rule has asked for it, else null. */
+  public Derate believedSoFar() {
+    return believed;
   }
 
   /** The valves of the plan, set at the refill mark to the flows that are wanted. */

@@ -86,22 +86,59 @@ public record HeadLoss(
    * @param riser the pipe and its lift
    * @param flow m3/s, above 0
    * @return the head and its parts
-   * @throws Impossible unless the flow is above 0
+   * @throws Impossible unless the flow is above 0, if water would run over 30 m/s or the pipe take
+   *     over 1 km of head
    */
   public static HeadLoss of(Riser riser, double flow) {
-    Impossible.unlessWithin("flow", flow, 1e-15, 100, "friction needs a flow above 0");
-    Line line = riser.line();
-    OfSection[] parts = new OfSection[line.size()];
-    for (int i = 0; i < parts.length; i++) {
-      parts[i] = part(line, i, flow);
+    accept(flow);
+    return of(null, 0, riser, flow);
+  }
+
+  /**
+   * The head behind a common pipe: that carries the flow of all towers, the riser its own.
+   *
+   * @param common pipe from the pump to the manifold, or null for none
+   * @param total flow in it, m3/s, at least that of the riser
+   * @param riser of one tower, its lift over the tank's level
+   * @param flow of it, m3/s, above 0
+   * @return the head and its parts; the common pipe's sections come first
+   * @throws Impossible as {@link #of(Riser, double)}, or if the total is under the riser's flow
+   */
+  public static HeadLoss behind(Line common, double total, Riser riser, double flow) {
+    accept(flow);
+    if (common != null && !(total >= flow)) {
+      throw new Impossible("flow", "the common pipe carries the flow of all towers");
     }
+    return of(common, total, riser, flow);
+  }
+
+  private static void accept(double flow) {
+    Impossible.unlessWithin(
+        "flow", flow, 1e-15, Double.MAX_VALUE, "head is lost only where water flows: above 0");
+  }
+
+  private static HeadLoss of(Line common, double total, Riser riser, double flow) {
+    Line line = riser.line();
+    int shared = common == null ? 0 : common.size();
+    if (common != null) {
+      TubeLimits.accept(common, total);
+    }
+    TubeLimits.accept(line, flow);
+    double commonLoss = common == null ? 0 : common.loss(total);
+    TubeLimits.acceptHead(commonLoss + line.loss(flow));
+    OfSection[] parts = new OfSection[shared + line.size()];
+    for (int i = 0; i < parts.length; i++) {
+      parts[i] = i < shared ? part(common, i, total) : part(line, i - shared, flow);
+    }
+    Line churchill = line.with(FrictionModel.CHURCHILL);
+    double byChurchill = common == null ? 0 : common.with(FrictionModel.CHURCHILL).loss(total);
     return new HeadLoss(
         flow,
         riser.lift(),
-        line.frictionLoss(flow),
-        line.fittingLoss(flow),
-        riser.head(flow),
-        riser.lift() + line.with(FrictionModel.CHURCHILL).loss(flow),
+        (common == null ? 0 : common.frictionLoss(total)) + line.frictionLoss(flow),
+        (common == null ? 0 : common.fittingLoss(total)) + line.fittingLoss(flow),
+        commonLoss + riser.head(flow),
+        riser.lift() + byChurchill + churchill.loss(flow),
         List.of(parts));
   }
 

@@ -27,6 +27,7 @@ public final class Manifold implements WaterSystem {
 
   private final Line common;
   private final Riser[] risers;
+  private final boolean[] closed;
   private final double leastLift;
 
   /**
@@ -35,16 +36,25 @@ public final class Manifold implements WaterSystem {
    * @throws Impossible without a riser
    */
   public Manifold(Line common, Riser... risers) {
+    this(common, risers.clone(), new boolean[risers.length]);
+  }
+
+  private Manifold(Line common, Riser[] risers, boolean[] closed) {
     if (risers.length == 0) {
       throw new Impossible("towers", "a pump needs at least one tower");
     }
     this.common = common;
-    this.risers = risers.clone();
+    this.risers = risers;
+    this.closed = closed;
     double least = Double.POSITIVE_INFINITY;
-    for (Riser r : risers) {
-      least = Math.min(least, r.lift());
+    double leastOfAll = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < risers.length; i++) {
+      leastOfAll = Math.min(leastOfAll, risers[i].lift());
+      if (!closed[i]) {
+        least = Math.min(least, risers[i].lift());
+      }
     }
-    this.leastLift = least;
+    this.leastLift = least < Double.POSITIVE_INFINITY ? least : leastOfAll;
   }
 
   /** Number of risers. */
@@ -68,14 +78,35 @@ public final class Manifold implements WaterSystem {
     for (int i = 0; i < moved.length; i++) {
       moved[i] = risers[i].lifted(higher);
     }
-    return new Manifold(common, moved);
+    return new Manifold(common, moved, closed);
   }
 
   /** The same with riser {@code i} replaced. */
   public Manifold with(int i, Riser other) {
     Riser[] changed = risers.clone();
     changed[i] = other;
-    return new Manifold(common, changed);
+    return new Manifold(common, changed, closed);
+  }
+
+  /** The same with the valve of riser {@code i} closed: it takes nothing, and holds none back. */
+  public Manifold closed(int i) {
+    boolean[] more = closed.clone();
+    more[i] = true;
+    return new Manifold(common, risers, more);
+  }
+
+  /** Whether the valve of riser {@code i} is closed. */
+  public boolean isClosed(int i) {
+    return closed[i];
+  }
+
+  private boolean allClosed() {
+    for (boolean one : closed) {
+      if (!one) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The same with every line calculated by another friction factor. */
@@ -84,7 +115,17 @@ public final class Manifold implements WaterSystem {
     for (int i = 0; i < changed.length; i++) {
       changed[i] = new Riser(risers[i].line().with(model), risers[i].lift());
     }
-    return new Manifold(common == null ? null : common.with(model), changed);
+    return new Manifold(common == null ? null : common.with(model), changed, closed);
+  }
+
+  /** The risers alone, without the common pipe. */
+  Manifold withoutCommon() {
+    return new Manifold(null, risers, closed);
+  }
+
+  /** Slope of the loss in the common pipe, m per m3/s; {@code flow} m3/s. */
+  double commonSlope(double flow) {
+    return common == null || flow == 0 ? 0 : common.slope(flow);
   }
 
   /** Head lost in the common pipe, m; {@code flow} m3/s. */
@@ -97,12 +138,13 @@ public final class Manifold implements WaterSystem {
    *
    * @param curve the pump, derated
    * @return the flows
-   * @throws Impossible if a riser has neither length nor K
+   * @throws Impossible if a riser has neither length nor K, or water would run over {@link
+   *     TubeLimits#MOST_SPEED}
    */
   public ManifoldFlow solve(PumpCurve curve) {
     double shutoff = curve.shutoffHead();
     double[] flows = new double[risers.length];
-    if (shutoff <= leastLift) {
+    if (CurveLimits.over(shutoff, leastLift) <= 0 || allClosed()) {
       return new ManifoldFlow(
           this, OperatingPoint.Status.NO_FLOW, 0, shutoff, 0, shutoff, shutoff, flows);
     }
@@ -116,6 +158,7 @@ public final class Manifold implements WaterSystem {
     double low = Math.max(leastLift, atEnd) - ROUNDING;
     double manifoldHead = Roots.bracketed(balance, low, shutoff + ROUNDING);
     double total = Math.min(fill(manifoldHead, flows, end), end);
+    acceptSpeeds(total, flows);
     return new ManifoldFlow(
         this,
         OperatingPoint.Status.FLOW,
@@ -130,6 +173,7 @@ public final class Manifold implements WaterSystem {
   private ManifoldFlow runOut(double end, double endHead, double shutoff, double[] flows) {
     double manifoldHead = headAtManifold(end);
     fill(manifoldHead, flows, end);
+    acceptSpeeds(end, flows);
     return new ManifoldFlow(
         this,
         OperatingPoint.Status.RUN_OUT,
@@ -139,6 +183,15 @@ public final class Manifold implements WaterSystem {
         manifoldHead,
         shutoff,
         flows);
+  }
+
+  private void acceptSpeeds(double total, double[] flows) {
+    if (common != null) {
+      TubeLimits.accept(common, total);
+    }
+    for (int i = 0; i < flows.length; i++) {
+      TubeLimits.accept(risers[i].line(), flows[i]);
+    }
   }
 
   /** Falls with the head at the manifold; past its end the curve goes on by its last slope. */
@@ -158,7 +211,9 @@ public final class Manifold implements WaterSystem {
     double total = 0;
     for (int i = 0; i < risers.length; i++) {
       Riser r = risers[i];
-      if (i > 0 && r.line() == risers[i - 1].line() && r.lift() == risers[i - 1].lift()) {
+      if (closed[i]) {
+        flows[i] = 0;
+      } else if (i > 0 && !closed[i - 1] && sameAsBefore(i)) {
         flows[i] = flows[i - 1];
       } else {
         flows[i] = r.line().flowAt(manifoldHead - r.lift(), flows[i], cap);
@@ -168,14 +223,21 @@ public final class Manifold implements WaterSystem {
     return total;
   }
 
+  private boolean sameAsBefore(int i) {
+    return risers[i].line() == risers[i - 1].line() && risers[i].lift() == risers[i - 1].lift();
+  }
+
   /** Head at the manifold at which the risers together take {@code flow} m3/s, m. */
   public double headAtManifold(double flow) {
     if (flow <= 0) {
       return leastLift;
     }
     double high = Double.POSITIVE_INFINITY;
-    for (Riser r : risers) {
-      high = Math.min(high, r.head(flow));
+    for (int i = 0; i < risers.length; i++) {
+      high = closed[i] ? high : Math.min(high, risers[i].head(flow));
+    }
+    if (high == Double.POSITIVE_INFINITY) {
+      throw new Impossible("flow", "every valve is closed: no flow can pass");
     }
     double[] flows = new double[risers.length];
     DoubleUnaryOperator missing =
@@ -206,12 +268,12 @@ public final class Manifold implements WaterSystem {
    * @param i which riser
    * @param flow m3/s, 0 or more
    * @return the share, -, over 1 when the printed pump cannot; empty when no share can because the
-   *     others would take more than the greatest flow
+   *     others would take more than the greatest flow, or it is closed
    */
   public OptionalDouble derateFor(PumpCurve printed, int i, double flow) {
     double manifoldHead = risers[i].head(flow);
     double total = totalAt(manifoldHead);
-    if (!(total < printed.maxFlow())) {
+    if (closed[i] || !(total < printed.maxFlow())) {
       return OptionalDouble.empty();
     }
     double head = printed.head(total);
@@ -224,11 +286,14 @@ public final class Manifold implements WaterSystem {
   /**
    * Water that leaves the risers when the pump stops, m3: without a check valve all that stands
    * above the tank's level runs back through the pump; with one the taller risers still empty down
-   * to the lowest outlet, through it.
+   * to the lowest outlet, through it. What a closed valve holds stays.
    */
   public double drainBack(ManifoldFlow running, boolean checkValve) {
     double sum = 0;
     for (int i = 0; i < risers.length; i++) {
+      if (closed[i]) {
+        continue;
+      }
       double stood = Math.min(running.manifoldHead(), risers[i].lift());
       double kept = checkValve ? risers[i].volumeUpTo(leastLift) : 0;
       sum += Math.max(0, risers[i].volumeUpTo(stood) - kept);

@@ -56,7 +56,7 @@ public record ManifoldFlow(
 
   /** Shut-off head less the lift of riser {@code i}, m. */
   public double margin(int i) {
-    return shutoffHead - manifold.riser(i).lift();
+    return CurveLimits.over(shutoffHead, manifold.riser(i).lift());
   }
 
   /** That over the lift, -; empty when the outlet is not above the level. */
@@ -65,23 +65,26 @@ public record ManifoldFlow(
     return lift > 1e-9 ? OptionalDouble.of(margin(i) / lift) : OptionalDouble.empty();
   }
 
-  /** Riser {@code i} is dry though the pump alone would reach it: the others pull it down. */
+  /**
+   * Riser {@code i} is dry though the pump alone would reach it: the others pull it down. A closed
+   * one is not starved.
+   */
   public boolean starved(int i) {
-    return dry(i) && margin(i) > 0;
+    return dry(i) && margin(i) > 0 && !manifold.isClosed(i);
   }
 
-  /** Number of dry risers. */
+  /** Number of dry risers; those whose valve is closed are not counted. */
   public int dryCount() {
     int n = 0;
-    for (double q : flows) {
-      if (q == 0) {
+    for (int i = 0; i < flows.length; i++) {
+      if (dry(i) && !manifold.isClosed(i)) {
         n++;
       }
     }
     return n;
   }
 
-  /** Every riser gets water. */
+  /** Every riser that is not closed gets water. */
   public boolean allReach() {
     return dryCount() == 0;
   }

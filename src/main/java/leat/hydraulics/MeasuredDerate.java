@@ -107,6 +107,7 @@ public record MeasuredDerate(
     }
     double natural = OperatingPoint.of(printed, system).flow();
     double systemHead = system.head(flow);
+    TubeLimits.acceptHead(Math.max(0, systemHead));
     OptionalDouble none = OptionalDouble.empty();
     if (flow == 0) {
       double shutoff = printed.shutoffHead();

@@ -4,6 +4,7 @@ import java.util.List;
 import leat.energy.DryLimit;
 import leat.energy.LeastRun;
 import leat.energy.Timing;
+import leat.hydraulics.Derate;
 import leat.hydraulics.Film;
 import leat.hydraulics.ManifoldFlow;
 import leat.plan.Plan;
@@ -76,11 +77,7 @@ public final class RunNeeds {
   }
 
   private LeastRun least(TowerAt tower) {
-    List<Section> modules = way.tower(tower.number()).sections("modules");
-    if (modules.isEmpty()) {
-      throw way.tower(tower.number()).missing("modules");
-    }
-    modules.get(0).need("diameter");
+    tower.stack().diameter().need();
     Film film = tower.film();
     filmDoubtful |= film.indicationOnly();
     return LeastRun.of(
@@ -116,9 +113,9 @@ public final class RunNeeds {
     return filmDoubtful;
   }
 
-  /** Whether the pump's flow was measured. */
-  public boolean isMeasured() {
-    return way.isMeasured();
+  /** How much of the pump's printed head is believed, and why. */
+  public Derate believed() {
+    return way.believed();
   }
 
   /** The longest rest by day, s: the plan's, else common practice, which is noted. */

@@ -11,7 +11,10 @@ import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.CommandErrors;
 import leat.cli.Flag;
+import leat.command.MeasuredWords;
+import leat.hydraulics.Derate;
 import leat.hydraulics.ManifoldFlow;
+import leat.hydraulics.PumpCurve;
 import leat.plan.Kind;
 import leat.plan.Plan;
 import leat.plan.Refused;
@@ -47,6 +50,8 @@ public final class PumpCommand extends Command {
   static final Column LITRE = Column.of("litre_in_s", "1 L in", Show.S);
   static final Column DERATE =
       Column.of("derate_pct", "share of the printed head", Show.PERCENT.digits(3));
+  static final Column DERATE_HIGH = Column.of("derate_high_pct", "at most", Show.PERCENT.digits(3));
+  static final Column FLOW_70 = Column.of("flow_at_70pct_L_min", "flow at 70 %", Show.L_MIN);
   static final Column EFFICIENCY = Column.of("efficiency_pct", "wire to water", Show.PERCENT);
   static final Column STATUS = Column.plain("status", "status");
   static final Column[] ONE = {
@@ -61,6 +66,8 @@ public final class PumpCommand extends Command {
     POWER,
     VELOCITY,
     DERATE,
+    DERATE_HIGH,
+    FLOW_70,
     EFFICIENCY,
     VALVE_HEAD,
     VALVE_K,
@@ -87,6 +94,8 @@ public final class PumpCommand extends Command {
     PUSH,
     HOLD,
     DERATE,
+    DERATE_HIGH,
+    FLOW_70,
     EFFICIENCY,
     VALVE_HEAD,
     VALVE_K,
@@ -198,6 +207,8 @@ public final class PumpCommand extends Command {
           + " refill mark and with the tank full; --level asks for one level. Exit code 1 when a tower gets nothing.",
       "Margin is the head at no flow that is left, less the lift; never the friction at the operating point. Printed curves are optimistic: 70 to 85 % of the printed head is usual."
           + " A bucket and a watch know better: --measured finds the share that explains a measured flow, with the doubt of a second on the watch.",
+      "The share that explains the plan's pump.measured is found once, on the tower as the plan file has it, and stays with the pump when flags or --set try another riser, lift or curve."
+          + " A bucket given by --set pump.measured=... is held under the tower as written, too. Where the plan tells neither derate nor measured, figures are by the printed head, and the flow at 70 % stands beside them.",
       "--throttle-to tells what a valve must hold back, and in how many seconds a litre then comes. Never throttle the intake."
     };
   }
@@ -248,6 +259,8 @@ public final class PumpCommand extends Command {
                   : l == 0 ? "low" : "full"));
     }
     new PumpWords(call, answer, way, states, levels).write();
+    MeasuredWords.say(answer, way.believed(), "");
+    takeCaps(plan, states);
     call.withTaken(answer);
     return anyDry(states) ? answer.no() : answer;
   }
@@ -258,6 +271,18 @@ public final class PumpCommand extends Command {
     }
     Double level = call.from0("--level");
     return level != null ? new double[] {level} : new double[] {way.low(), way.full()};
+  }
+
+  /** What was taken by default for the push on the caps that were asked for. */
+  private static void takeCaps(Plan plan, List<List<TowerAt>> states) {
+    for (int l = 0; plan.isFromFile() && l < states.size(); l++) {
+      for (int t = 0; t < states.get(l).size(); t++) {
+        TowerAt tower = states.get(l).get(t);
+        for (int i = 0; tower.cap() != null && i < tower.capTaken().size(); i++) {
+          plan.taken().note(tower.capTaken().get(i));
+        }
+      }
+    }
   }
 
   private static boolean anyDry(List<List<TowerAt>> states) {
@@ -273,6 +298,8 @@ public final class PumpCommand extends Command {
 
   private List<TowerAt> rows(Call call, Answer answer, Waterway way, double level, String at) {
     ManifoldFlow flows = way.flows(level);
+    boolean told = way.believed().kind() != Derate.Kind.NOT_NAMED;
+    ManifoldFlow usual = told ? null : way.flowsAt(PumpCurve.USUAL_DERATE_WORN, level);
     Valves valves = Valves.of(way, flows, call.above0("--throttle-to"));
     List<TowerAt> towers = new ArrayList<>();
     for (int t = 0; t < way.towers(); t++) {
@@ -280,6 +307,9 @@ public final class PumpCommand extends Command {
       towers.add(tower);
       Row row = answer.row();
       fill(row, tower, flows, way);
+      if (usual != null) {
+        row.set(FLOW_70, usual.flow(way.riserOf(t)));
+      }
       if (valves.areWanted()) {
         row.set(VALVE_HEAD, valves.of(t).valveHead())
             .set(VALVE_K, valves.of(t).valveK())
@@ -309,7 +339,8 @@ public final class PumpCommand extends Command {
         .set(BACK, tower.drainBack())
         .set(POWER, tower.hydraulicPower())
         .set(VELOCITY, tower.velocity())
-        .set(DERATE, way.derate())
+        .set(DERATE, nothingCame(way) ? null : Double.valueOf(way.derate()))
+        .set(DERATE_HIGH, nothingCame(way) ? orNull(way.believed().high()) : null)
         .set(EFFICIENCY, way.efficiency(flows))
         .set(
             STATUS,
@@ -318,6 +349,11 @@ public final class PumpCommand extends Command {
                 : flows.status() == leat.hydraulics.OperatingPoint.Status.RUN_OUT
                     ? "run-out"
                     : "flow");
+  }
+
+  /** A bucket that stayed empty tells a ceiling only. */
+  static boolean nothingCame(Waterway way) {
+    return way.believed().kind() == Derate.Kind.NO_FLOW;
   }
 
   static Double orNull(OptionalDouble value) {

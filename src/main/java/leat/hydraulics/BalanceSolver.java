@@ -1,0 +1,187 @@
+package leat.hydraulics;
+
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import leat.numeric.Impossible;
+import leat.numeric.Roots;
+
+/**
+ * Finds a {@link Balance}: which towers take part, the greatest share, and each valve.
+ *
+ * <p>Source: sheet hydraulics-balance.md sections 1 and 2.
+ */
+final class BalanceSolver {
+  /** A section of pipe takes no greater K, -. */
+  private static final double MOST_K = 1e9;
+
+  private final PumpCurve curve;
+  private final Manifold manifold;
+  private final double[] wants;
+  private final boolean equal;
+  private final boolean[] active;
+  private final ManifoldFlow open;
+  private double total;
+  private int running;
+  private boolean leftOut;
+
+  BalanceSolver(PumpCurve curve, Manifold manifold, double[] wants, boolean equal) {
+    this.curve = curve;
+    this.manifold = manifold;
+    this.wants = wants.clone();
+    this.equal = equal;
+    this.active = new boolean[wants.length];
+    double shutoff = curve.shutoffHead();
+    Manifold wanted = manifold;
+    for (int i = 0; i < wants.length; i++) {
+      if (manifold.isClosed(i) || wants[i] == 0) {
+        wanted = wanted.closed(i);
+        this.wants[i] = 0;
+      } else if (CurveLimits.over(shutoff, manifold.riser(i).lift()) > 0) {
+        active[i] = true;
+        running++;
+        total += wants[i];
+      } else {
+        leftOut = true;
+      }
+    }
+    this.open = wanted.solve(curve);
+    if (equal && running > 0) {
+      equalise();
+    }
+  }
+
+  /** Equal wants that use up the whole curve, so that the greatest share is 1. */
+  private void equalise() {
+    total = curve.maxFlow();
+    for (int i = 0; i < wants.length; i++) {
+      wants[i] = active[i] ? total / running : 0;
+    }
+  }
+
+  Balance solve() {
+    if (running == 0) {
+      return dry();
+    }
+    double most = Math.min(1, curve.maxFlow() / total);
+    DoubleUnaryOperator spare = spare();
+    double share = most;
+    int limiting = -1;
+    if (spare.applyAsDouble(most) < -CurveLimits.SAME_HEAD) {
+      share = Roots.bracketed(spare, 0, most);
+      limiting = tightest(share);
+    }
+    double flow = Math.min(share * total, curve.maxFlow());
+    double head = headFor(flow);
+    SetValve[] valves = new SetValve[wants.length];
+    for (int i = 0; i < valves.length; i++) {
+      valves[i] = valve(i, share, head, i == limiting);
+    }
+    return new Balance(
+        status(share, limiting),
+        equal ? OptionalDouble.empty() : OptionalDouble.of(share),
+        limiting,
+        leftForOthers(limiting),
+        flow,
+        head,
+        open,
+        valves);
+  }
+
+  private Balance dry() {
+    SetValve[] valves = new SetValve[wants.length];
+    for (int i = 0; i < valves.length; i++) {
+      valves[i] = SetValve.closed(equal ? 0 : wants[i], 0);
+    }
+    OptionalDouble none = OptionalDouble.empty();
+    OptionalDouble share = equal ? none : OptionalDouble.of(0);
+    return new Balance(
+        Balance.Status.NO_FLOW, share, -1, none, 0, curve.shutoffHead(), open, valves);
+  }
+
+  private Balance.Status status(double share, int limiting) {
+    if (leftOut) {
+      return equal || share == 1 ? Balance.Status.LEFT_OUT : Balance.Status.LEFT_OUT_SHORT;
+    }
+    if (!equal && share == 1) {
+      return Balance.Status.WANTED;
+    }
+    if (limiting < 0) {
+      return Balance.Status.END_OF_CURVE;
+    }
+    return equal ? Balance.Status.EQUAL : Balance.Status.SHORT;
+  }
+
+  private SetValve valve(int i, double share, double manifoldHead, boolean limits) {
+    double openFlow = open.flow(i);
+    if (!active[i]) {
+      return SetValve.closed(equal ? 0 : wants[i], openFlow);
+    }
+    double flow = share * wants[i];
+    double wanted = equal ? flow : wants[i];
+    Riser riser = manifold.riser(i);
+    double held = manifoldHead - riser.head(flow);
+    if (limits || held <= CurveLimits.SAME_HEAD) {
+      return SetValve.open(wanted, openFlow, flow);
+    }
+    return part(wanted, openFlow, flow, held, riser.line());
+  }
+
+  private static SetValve part(
+      double wanted, double openFlow, double flow, double held, Line line) {
+    double k = held / line.velocityHead(line.size() - 1, flow);
+    Impossible.unlessWithin(
+        "flow", k, 0, MOST_K, "it is too small: no valve on this tube can be set to it");
+    return new SetValve(
+        wanted, openFlow, flow, SetValve.State.PART, OptionalDouble.of(held), OptionalDouble.of(k));
+  }
+
+  private double headFor(double flow) {
+    return curve.head(flow) - manifold.commonLoss(flow);
+  }
+
+  /** Head that the least favoured tower has to spare at a share of the wants, m; it falls. */
+  private DoubleUnaryOperator spare() {
+    return new DoubleUnaryOperator() {
+      @Override
+      public double applyAsDouble(double share) {
+        return spareOf(tightest(share), share);
+      }
+    };
+  }
+
+  private double spareOf(int i, double share) {
+    double head = headFor(Math.min(share * total, curve.maxFlow()));
+    return head - manifold.riser(i).head(share * wants[i]);
+  }
+
+  private int tightest(double share) {
+    int tightest = -1;
+    for (int i = 0; i < wants.length; i++) {
+      if (active[i] && (tightest < 0 || spareOf(i, share) < spareOf(tightest, share))) {
+        tightest = i;
+      }
+    }
+    return tightest;
+  }
+
+  private OptionalDouble leftForOthers(int limiting) {
+    if (equal || limiting < 0 || running < 2 || wants[limiting] > curve.maxFlow()) {
+      return OptionalDouble.empty();
+    }
+    double own = wants[limiting];
+    double needed = manifold.riser(limiting).head(own);
+    DoubleUnaryOperator spare =
+        new DoubleUnaryOperator() {
+          @Override
+          public double applyAsDouble(double flow) {
+            return headFor(flow) - needed;
+          }
+        };
+    if (spare.applyAsDouble(own) < 0) {
+      return OptionalDouble.empty();
+    }
+    double end = curve.maxFlow();
+    double flow = spare.applyAsDouble(end) >= 0 ? end : Roots.bracketed(spare, own, end);
+    return OptionalDouble.of(flow - own);
+  }
+}
