@@ -177,6 +177,18 @@ public record Balance(
     return valves[one].opensTo() > valves[other].opensTo() * (1 + ALIKE);
   }
 
+  /**
+   * Times to go round with the jug: once when a single valve is to be set, as nothing drifts then;
+   * else {@link JugRounds#ENOUGH}; 0 when nothing is to be set.
+   */
+  public int rounds() {
+    int part = 0;
+    for (SetValve v : valves) {
+      part += v.state() == SetValve.State.PART ? 1 : 0;
+    }
+    return part > 1 ? JugRounds.ENOUGH : part;
+  }
+
   /** Number of towers that get water. */
   public int active() {
     int n = 0;

@@ -11,6 +11,9 @@ import leat.numeric.Roots;
  * <p>Source: sheet hydraulics-balance.md sections 1 and 2.
  */
 final class BalanceSolver {
+  /** Wants that pass the end of the curve by less, as share, end there: decimals do not add up. */
+  private static final double SAME_SHARE = 1e-12;
+
   /** A section of pipe takes no greater K, -. */
   private static final double MOST_K = 1e9;
 
@@ -62,7 +65,8 @@ final class BalanceSolver {
     if (running == 0) {
       return dry();
     }
-    double most = Math.min(1, curve.maxFlow() / total);
+    double toTheEnd = curve.maxFlow() / total;
+    double most = toTheEnd > 1 - SAME_SHARE ? 1 : toTheEnd;
     DoubleUnaryOperator spare = spare();
     double share = most;
     int limiting = -1;
@@ -180,8 +184,8 @@ final class BalanceSolver {
     if (spare.applyAsDouble(own) < 0) {
       return OptionalDouble.empty();
     }
-    double end = curve.maxFlow();
-    double flow = spare.applyAsDouble(end) >= 0 ? end : Roots.bracketed(spare, own, end);
+    // at the end of the curve there is less head than at the share, where it had too little already
+    double flow = Roots.bracketed(spare, own, curve.maxFlow());
     return OptionalDouble.of(flow - own);
   }
 }

@@ -28,6 +28,7 @@ public final class Manifold implements WaterSystem {
   private final Line common;
   private final Riser[] risers;
   private final boolean[] closed;
+  private final boolean allClosed;
   private final double leastLift;
 
   /**
@@ -54,7 +55,8 @@ public final class Manifold implements WaterSystem {
         least = Math.min(least, risers[i].lift());
       }
     }
-    this.leastLift = least < Double.POSITIVE_INFINITY ? least : leastOfAll;
+    this.allClosed = least == Double.POSITIVE_INFINITY;
+    this.leastLift = allClosed ? leastOfAll : least;
   }
 
   /** Number of risers. */
@@ -100,15 +102,6 @@ public final class Manifold implements WaterSystem {
     return closed[i];
   }
 
-  private boolean allClosed() {
-    for (boolean one : closed) {
-      if (!one) {
-        return false;
-      }
-    }
-    return true;
-  }
-
   /** The same with every line calculated by another friction factor. */
   public Manifold with(FrictionModel model) {
     Riser[] changed = new Riser[risers.length];
@@ -144,7 +137,7 @@ public final class Manifold implements WaterSystem {
   public ManifoldFlow solve(PumpCurve curve) {
     double shutoff = curve.shutoffHead();
     double[] flows = new double[risers.length];
-    if (CurveLimits.over(shutoff, leastLift) <= 0 || allClosed()) {
+    if (CurveLimits.over(shutoff, leastLift) <= 0 || allClosed) {
       return new ManifoldFlow(
           this, OperatingPoint.Status.NO_FLOW, 0, shutoff, 0, shutoff, shutoff, flows);
     }
@@ -236,7 +229,7 @@ public final class Manifold implements WaterSystem {
     for (int i = 0; i < risers.length; i++) {
       high = closed[i] ? high : Math.min(high, risers[i].head(flow));
     }
-    if (high == Double.POSITIVE_INFINITY) {
+    if (allClosed) {
       throw new Impossible("flow", "every valve is closed: no flow can pass");
     }
     double[] flows = new double[risers.length];

@@ -25,7 +25,7 @@ final class ReadBy {
       tank.bodies[].to: tank level dose stock topup clean check
       tank.holds: level check
       tank.holds_full: level check
-      tank.full: head pump tank level dose stock topup duty check
+      tank.full: pump tank level dose stock topup check
       tank.low: head pump tank level clean duty check
       tank.intake: pump level clean check
       tank.rim_overflow: check
@@ -61,14 +61,14 @@ final class ReadBy {
       pump.derate: head pump duty check
       pump.speed: head pump duty check
       pump.measured: head pump duty check
-      pump.power: head pump duty check
+      pump.power: pump duty check
       pump.power_factor: duty check
       pump.supply.mains: duty check
       pump.supply.dc: duty check
       pump.supply.cable.length: check
       pump.supply.cable.section: check
-      pump.check_valve: head pump duty check
-      hold_up: head pump level topup clean duty check
+      pump.check_valve: pump duty check
+      hold_up: pump level topup clean check
       pipe.bore: head pump duty check
       pipe.length: head pump duty check
       pipe.material: head pump duty check
@@ -86,19 +86,19 @@ final class ReadBy {
       towers[].riser.fittings: head pump duty check
       towers[].riser.valve: head pump duty check
       towers[].outlet: head pump duty check
-      towers[].wanted: head pump duty check
-      towers[].base.height: head pump duty check
-      towers[].modules[].count: head pump duty check
-      towers[].modules[].height: head pump duty check
-      towers[].modules[].overlap: head pump duty check
-      towers[].modules[].diameter: head pump duty check
-      towers[].modules[].wall: head pump duty check
-      towers[].cap.mass: head pump duty check
-      towers[].cap.spreader: head pump duty check
-      towers[].cap.gap: head pump duty check
-      towers[].cap.plate: head pump duty check
-      towers[].cap.clearance: head pump duty check
-      towers[].cap.grip: head pump duty check
+      towers[].wanted: pump check
+      towers[].base.height: check
+      towers[].modules[].count: pump duty check
+      towers[].modules[].height: pump duty check
+      towers[].modules[].overlap: pump duty check
+      towers[].modules[].diameter: pump duty check
+      towers[].modules[].wall: pump duty check
+      towers[].cap.mass: pump check
+      towers[].cap.spreader: check
+      towers[].cap.gap: check
+      towers[].cap.plate: check
+      towers[].cap.clearance: pump check
+      towers[].cap.grip: pump check
       strainer.aperture: check
       strainer.wire: check
       strainer.diameter: check

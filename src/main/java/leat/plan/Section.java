@@ -134,21 +134,15 @@ public final class Section {
     return key.keys[i].defaultValue();
   }
 
-  /** A quantity or a bare number, or its absence. */
+  /** A quantity, a bare number, true or false, or its absence; it is read when it is asked. */
   public Value value(String name) {
-    Object value = raw(name);
-    return value == null ? Value.missing(this, name) : Value.of(((Number) value).doubleValue());
+    int i = key.indexOf(name);
+    return new Value(this, key.keys[i], key.keys[i].keys.length > 0 ? null : values[i]);
   }
 
-  /** A quantity or a bare number; the declared default when absent, which the caller may note. */
-  public double orDefault(String name) {
-    Object value = raw(name);
-    return ((Number) (value == null ? key.keys[index(name)].defaultValue() : value)).doubleValue();
-  }
-
-  /** The declared default in the words of {@code Taken:}. */
-  public String takenAs(String name) {
-    return key.keys[index(name)].takenAs;
+  /** A key is asked for. */
+  void ask(Key asked) {
+    taken.ask(this, asked);
   }
 
   /** A quantity or the fallback, noted as taken in these words. */

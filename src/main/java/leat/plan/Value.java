@@ -2,47 +2,58 @@ package leat.plan;
 
 import java.util.OptionalDouble;
 
-/** A number of a plan in its base unit, or its absence, which knows how to ask for it. */
+/**
+ * A number of a plan in its base unit (1 and 0 for true and false), or its absence, which knows how
+ * to ask for it.
+ */
 public final class Value {
   private final double number;
+  private final boolean known;
   private final Section section;
-  private final String key;
+  private final Key key;
 
-  private Value(double number, Section section, String key) {
-    this.number = number;
+  Value(Section section, Key key, Object value) {
     this.section = section;
     this.key = key;
-  }
-
-  static Value of(double number) {
-    return new Value(number, null, null);
-  }
-
-  /** The absence of a key. */
-  public static Value missing(Section section, String key) {
-    return new Value(Double.NaN, section, key);
+    this.known = value != null;
+    if (value instanceof Boolean yes) {
+      this.number = yes ? 1 : 0;
+    } else {
+      this.number = value == null ? Double.NaN : ((Number) value).doubleValue();
+    }
   }
 
   /** Whether it was given. */
   public boolean isKnown() {
-    return section == null;
+    section.ask(key);
+    return known;
   }
 
   /** The number; refused when absent, with the key's name and an example. */
   public double need() {
-    if (section != null) {
-      throw section.missing(key);
+    if (!isKnown()) {
+      throw section.missing(key.name);
     }
     return number;
   }
 
   /** The number, or another one when absent. */
   public double orElse(double other) {
-    return section == null ? number : other;
+    return isKnown() ? number : other;
   }
 
   /** The number, or empty. */
   public OptionalDouble orEmpty() {
-    return section == null ? OptionalDouble.of(number) : OptionalDouble.empty();
+    return isKnown() ? OptionalDouble.of(number) : OptionalDouble.empty();
+  }
+
+  /** The number; when absent the declared default, noted as taken. */
+  public double orTaken() {
+    if (isKnown()) {
+      return number;
+    }
+    section.took(key.takenAs);
+    Object value = key.defaultValue();
+    return value instanceof Boolean yes ? (yes ? 1 : 0) : ((Number) value).doubleValue();
   }
 }

@@ -5,66 +5,84 @@ import java.util.OptionalDouble;
 import leat.plan.Section;
 import leat.plan.Value;
 
-/**
- * The modules of a tower, stacked on its base, in values.
- *
- * @param modules number of kinds of module
- * @param base height of the base over the tank's floor, m
- * @param height of the whole stack, m, 0 without modules
- * @param highest height of the top kind of module, m, 0 without modules
- * @param diameter outside diameter of the lowest module, m
- * @param wall its wall, m, 0 when it is not told
- */
-public record Stack(
-    int modules, Value base, double height, double highest, Value diameter, double wall) {
+/** The modules of a tower, stacked on its base, in values; added up when first asked for. */
+public final class Stack {
+  private final Value base;
+  private final Value[] heights;
+  private final Value[] overlaps;
+  private final Value[] counts;
+  private final Value diameter;
+  private final Value wall;
+  private double height = Double.NaN;
 
-  /** The stack of a tower; refused when a module's height is missing. */
-  public static Stack of(Section tower) {
-    List<Section> modules = tower.sections("modules");
-    Value base = tower.section("base").value("height");
+  private Stack(Section tower, List<Section> modules) {
     int n = modules.size();
-    if (n == 0) {
-      return new Stack(0, base, 0, 0, Value.missing(tower, "modules"), 0);
-    }
-    double height = 0;
-    double overlap = 0;
+    this.base = tower.section("base").value("height");
+    this.heights = new Value[n];
+    this.overlaps = new Value[n];
+    this.counts = new Value[n];
     for (int i = 0; i < n; i++) {
       Section module = modules.get(i);
-      overlap = module.value("overlap").orElse(0);
-      height += module.value("count").orElse(1) * (module.need("height") - overlap);
+      heights[i] = module.value("height");
+      overlaps[i] = module.value("overlap");
+      counts[i] = module.value("count");
     }
-    return new Stack(
-        n,
-        base,
-        height + overlap,
-        modules.get(n - 1).need("height"),
-        modules.get(0).value("diameter"),
-        modules.get(0).value("wall").orElse(0));
+    this.diameter = n == 0 ? tower.value("modules") : modules.get(0).value("diameter");
+    this.wall = n == 0 ? null : modules.get(0).value("wall");
+  }
+
+  /** The stack of a tower of a plan. */
+  public static Stack of(Section tower) {
+    return new Stack(tower, tower.sections("modules"));
+  }
+
+  /** Height of the base over the tank's floor, m. */
+  public Value base() {
+    return base;
+  }
+
+  /** Height of the stack without its base, m, 0 without modules; refused when one has no height. */
+  public double height() {
+    if (Double.isNaN(height)) {
+      double sum = 0;
+      double overlap = 0;
+      for (int i = 0; i < heights.length; i++) {
+        overlap = overlaps[i].orElse(0);
+        sum += counts[i].orElse(1) * (heights[i].need() - overlap);
+      }
+      height = sum + overlap;
+    }
+    return height;
   }
 
   /** Height over which the film falls, m, or empty without modules. */
   public OptionalDouble filmHeight() {
-    return height > 0 ? OptionalDouble.of(height) : OptionalDouble.empty();
+    return height() > 0 ? OptionalDouble.of(height()) : OptionalDouble.empty();
   }
 
   /** Height of its top over the tank's floor, m, or empty when base or modules are unknown. */
   public OptionalDouble top() {
-    return base.isKnown() && height > 0
-        ? OptionalDouble.of(base.need() + height)
+    return base.isKnown() && height() > 0
+        ? OptionalDouble.of(base.need() + height())
         : OptionalDouble.empty();
   }
 
   /** Height of the middle of the top module over the tank's floor, m, or empty when unknown. */
   public OptionalDouble highestPot() {
-    return base.isKnown() && height > 0
-        ? OptionalDouble.of(base.need() + height - highest / 2)
-        : OptionalDouble.empty();
+    return top().isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(top().getAsDouble() - heights[heights.length - 1].need() / 2);
+  }
+
+  /** Outside diameter of the lowest module, m; its absence asks for it, or for the modules. */
+  public Value diameter() {
+    return diameter;
   }
 
   /** Inside diameter of the lowest module, m, or empty. */
   public OptionalDouble innerDiameter() {
-    return diameter.isKnown()
-        ? OptionalDouble.of(diameter.need() - 2 * wall)
+    return heights.length > 0 && diameter.isKnown()
+        ? OptionalDouble.of(diameter.need() - 2 * wall.orElse(0))
         : OptionalDouble.empty();
   }
 }

@@ -1,8 +1,8 @@
 package leat.system;
 
-import java.util.OptionalDouble;
 import leat.hydraulics.Line;
 import leat.plan.Section;
+import leat.plan.Value;
 
 /**
  * A kind of tower of a plan, in values.
@@ -11,7 +11,7 @@ import leat.plan.Section;
  * @param name the plan's, else its number
  * @param count how many equal ones there are
  * @param outlet height of the riser's outlet over the tank's floor, m
- * @param wanted flow of one such tower, m3/s, or empty
+ * @param wanted flow of one such tower, m3/s
  * @param valved whether its riser has a valve that can be set
  * @param riser the pipe
  * @param stack its modules on their base
@@ -22,7 +22,7 @@ public record Tower(
     String name,
     int count,
     double outlet,
-    OptionalDouble wanted,
+    Value wanted,
     boolean valved,
     Line riser,
     Stack stack,
@@ -36,7 +36,7 @@ public record Tower(
         own == null ? "tower " + (number + 1) : own,
         (int) tower.value("count").orElse(1),
         outlet,
-        tower.value("wanted").orEmpty(),
+        tower.value("wanted"),
         valve != null && !"none".equals(valve),
         riser,
         Stack.of(tower),

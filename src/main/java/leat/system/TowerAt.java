@@ -1,6 +1,5 @@
 package leat.system;
 
-import java.util.List;
 import java.util.OptionalDouble;
 import leat.hydraulics.Cap;
 import leat.hydraulics.Fill;
@@ -182,7 +181,12 @@ public final class TowerAt {
       return null;
     }
     return Gap.slot(
-        flow(), top.gap().need(), top.spreader().need(), top.plate(), Gap.SHARP, way.water());
+        flow(),
+        top.gap().need(),
+        top.spreader().need(),
+        top.plate().orTaken(),
+        Gap.SHARP,
+        way.water());
   }
 
   /**
@@ -192,7 +196,7 @@ public final class TowerAt {
   public OptionalDouble slotForDepth(double depth) {
     TopPiece top = parts.top();
     return Mend.slotForDepth(
-        depth, flow(), top.spreader().need(), top.plate(), Gap.SHARP, way.water());
+        depth, flow(), top.spreader().need(), top.plate().orTaken(), Gap.SHARP, way.water());
   }
 
   /** The push of the jet on the cap, or null when it is dry or the cap's mass is unknown. */
@@ -202,13 +206,8 @@ public final class TowerAt {
       return null;
     }
     double bore = riser().line().section(riser().line().size() - 1).bore();
-    Jet jet = Jet.of(flow(), bore, top.clearance(), Jet.FLAT, way.water());
-    return Cap.of(jet, 0, top.mass().need(), top.grip());
-  }
-
-  /** What was taken by default for the push on the cap. */
-  public List<String> capTaken() {
-    return parts.top().taken();
+    Jet jet = Jet.of(flow(), bore, top.clearance().orTaken(), Jet.FLAT, way.water());
+    return Cap.of(jet, 0, top.mass().need(), top.grip().orTaken());
   }
 
   /** Name of the tower. */

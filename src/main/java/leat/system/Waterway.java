@@ -29,7 +29,6 @@ public final class Waterway {
   private static final double EXIT = 1.0;
   private static final double USUAL_CELSIUS = 20;
 
-  private final Plan plan;
   private final Tower[] towers;
   private final int[] firstRiser;
   private final PumpCurve printed;
@@ -42,16 +41,15 @@ public final class Waterway {
   private final Value full;
   private final Value power;
   private final Value holdUp;
-  private final boolean checkValve;
+  private final Value checkValve;
 
   private Waterway(Plan plan, Double celsius, Double lift, Derate believed, double derate) {
-    this.plan = plan;
     List<leat.plan.Section> sections = plan.root().sections("towers");
     if (sections.isEmpty()) {
       throw plan.root().missing("towers");
     }
     this.water = Liquid.water(temperature(plan, celsius));
-    this.common = commonPipe();
+    this.common = commonPipe(plan.section("pipe"));
     this.towers = new Tower[sections.size()];
     this.firstRiser = new int[towers.length];
     int n = 0;
@@ -71,7 +69,7 @@ public final class Waterway {
     this.full = plan.section("tank").value("full");
     this.power = plan.section("pump").value("power");
     this.holdUp = plan.root().value("hold_up");
-    this.checkValve = plan.section("pump").yes("check_valve");
+    this.checkValve = plan.section("pump").value("check_valve");
   }
 
   /** The water's way of a plan, by what its pump is told to give. */
@@ -114,8 +112,7 @@ public final class Waterway {
     return USUAL_CELSIUS;
   }
 
-  private Line commonPipe() {
-    leat.plan.Section pipe = plan.section("pipe");
+  private Line commonPipe(leat.plan.Section pipe) {
     return pipe.isGiven()
         ? new Line(
             water, PipeOf.of(pipe, ENTRANCE, "K 0.5 for the common pipe: a sharp entrance only"))
@@ -158,11 +155,6 @@ public final class Waterway {
         : null;
   }
 
-  /** The plan. */
-  public Plan plan() {
-    return plan;
-  }
-
   /** Number of kinds of tower. */
   public int towers() {
     return towers.length;
@@ -185,7 +177,7 @@ public final class Waterway {
 
   /** Whether a check valve keeps the risers full. */
   public boolean checkValve() {
-    return checkValve;
+    return checkValve.orTaken() > 0;
   }
 
   /** What the running towers were measured to hold above the tank, m3. */
@@ -268,6 +260,6 @@ public final class Waterway {
 
   /** Flow a tower is wanted to get, or empty. */
   public OptionalDouble wanted(int t) {
-    return towers[t].wanted();
+    return towers[t].wanted().orEmpty();
   }
 }

@@ -209,6 +209,71 @@ class BalanceLawsTest {
     assertThat(equal.active()).isEqualTo(2);
   }
 
+  /** Sheet section 2: blank when it cannot have its want even alone, or there are no others. */
+  @Test
+  void whatIsLeftForOthers() {
+    Manifold one = new Manifold(COMMON, riser(1.5, 0.013));
+    Balance alone = Balance.wanted(PUMP, one, 20 * L_MIN);
+    assertThat(alone.status()).isEqualTo(Balance.Status.SHORT);
+    assertThat(alone.leftForOthers()).isEmpty();
+    assertThat(alone.rounds()).isZero();
+    assertThat(alone.totalFlow()).isCloseTo(one.solve(PUMP).totalFlow(), withPercentage(1e-9));
+    Manifold two = new Manifold(COMMON, riser(1.5, 0.013), riser(0.5, 0.013));
+    assertThat(Balance.wanted(PUMP, two, 20 * L_MIN, L_MIN).leftForOthers()).isEmpty();
+    assertThat(Balance.wanted(PUMP, two, 31 * L_MIN, L_MIN).leftForOthers()).isEmpty();
+    // a pump that still lifts well at its end: the tall one has its want while the end is shared
+    PumpCurve strong = PumpCurve.points(new double[] {0, 6 * L_MIN}, new double[] {2.8, 2.75});
+    Balance b = Balance.wanted(strong, two, 5 * L_MIN, 8 * L_MIN);
+    assertThat(b.status()).isEqualTo(Balance.Status.END_OF_CURVE);
+    assertThat(b.leftForOthers()).isEmpty();
+    // put back: others that together take what is left let the tall one have its want exactly
+    Balance tight = Balance.wanted(PUMP, two, 6 * L_MIN, 15 * L_MIN);
+    assertThat(tight.limiting()).isZero();
+    double left = tight.leftForOthers().getAsDouble();
+    Balance again = Balance.wanted(PUMP, two, 6 * L_MIN, left * (1 - 1e-9));
+    assertThat(again.status()).isEqualTo(Balance.Status.WANTED);
+    assertThat(again.valves()[0].head().getAsDouble()).isCloseTo(0, within(1e-6));
+    assertThat(Balance.wanted(PUMP, two, 6 * L_MIN, left * 1.001).status())
+        .isEqualTo(Balance.Status.SHORT);
+  }
+
+  @Test
+  void leftOutWithACurveThatEndsFirstTellsNoRounds() {
+    PumpCurve ends =
+        PumpCurve.points(new double[] {0, 4 * L_MIN, 8 * L_MIN}, new double[] {2.8, 2.7, 2.6});
+    Manifold m = new Manifold(COMMON, riser(3, 0.013), riser(1, 0.013), riser(1.2, 0.013));
+    Balance equal = Balance.equal(ends, m);
+    assertThat(equal.status()).isEqualTo(Balance.Status.LEFT_OUT);
+    assertThat(equal.curveEndsFirst()).isTrue();
+    Balance wanted = Balance.wanted(ends, m, L_MIN, 6 * L_MIN, 6 * L_MIN);
+    assertThat(wanted.status()).isEqualTo(Balance.Status.LEFT_OUT_SHORT);
+    assertThat(wanted.curveEndsFirst()).isTrue();
+    Balance some = Balance.wanted(ends, m, L_MIN, L_MIN, L_MIN);
+    assertThat(some.status()).isEqualTo(Balance.Status.LEFT_OUT);
+    assertThat(some.curveEndsFirst()).isFalse();
+    assertThat(some.met()).isFalse();
+    assertThat(JugRounds.of(ends, m, some, some.order(), 2).flows().length).isEqualTo(2);
+  }
+
+  @Test
+  void wantsThatAddUpToTheEndOfTheCurveAreHad() {
+    double[] wants = {0.1 / 3, 0.2 / 3, 0.3 / 3, 0.7 / 3};
+    double sum = (0.1 + 0.7 + 0.2 + 0.3) / 3 * (1 - 1e-15);
+    double[] flows = new double[4];
+    Riser[] risers = new Riser[4];
+    for (int i = 0; i < 4; i++) {
+      flows[i] = wants[i] * 6 * L_MIN;
+      risers[i] = riser(0.5 + 0.1 * i, 0.013);
+    }
+    double end = sum * 6 * L_MIN;
+    PumpCurve ends = PumpCurve.points(new double[] {0, end}, new double[] {2.8, 2.7});
+    Balance b = Balance.wanted(ends, new Manifold(COMMON, risers), flows);
+    assertThat(b.status()).isEqualTo(Balance.Status.WANTED);
+    assertThat(b.share().getAsDouble()).isEqualTo(1);
+    assertThat(b.totalFlow()).isLessThanOrEqualTo(end);
+    assertThat(b.rounds()).isEqualTo(2);
+  }
+
   @Test
   void aCurveThatEndsFirstDecidesWithEqualFlowsToo() {
     PumpCurve ends =

@@ -106,6 +106,8 @@ class BalanceTest {
       same(r, v.flow() / L_MIN, "set_flow_L_min");
       same(r, v.head(), "valve_head_m");
       same(r, v.k(), "valve_K");
+      // "A valve K over 1000 (BA34, BA35) wants a screw clamp"
+      assertThat(v.wantsClamp()).isEqualTo(r.has("valve_K") && r.num("valve_K") > 1000);
     }
   }
 
@@ -150,6 +152,10 @@ class BalanceTest {
       for (int i = 0; i < c.rows().size(); i++) {
         same(c.rows().get(i), right.flows()[round][i] / L_MIN, "hand_" + (round + 1) + "_L_min");
       }
+    }
+    if (b.rounds() == 1 && right.flows().length > 0) {
+      // "With two towers only one valve is to be set and nothing drifts"
+      assertThat(right.worst()[0]).isLessThan(1e-9);
     }
     assertThat(right.flows().length).isEqualTo(c.first().has("hand_1_L_min") ? 3 : 0);
     if (b.active() > 1 && right.flows().length > 0) {

@@ -44,7 +44,7 @@ final class CapLift extends TowerRule {
 
   @Override
   Advice advice(Subject subject, TowerAt tower, Finding finding) {
-    double grip = subject.waterway().tower(tower.number()).top().grip();
+    double grip = subject.waterway().tower(tower.number()).top().grip().orTaken();
     double more = finding.limit() - finding.value();
     return Advice.none()
         .also("fasten it")

@@ -111,7 +111,7 @@ final class CostSeason extends DeclaredRule {
     if (!RunNeeds.isKnown(subject.plan())) {
       return advice;
     }
-    RunNeeds needs = RunNeeds.of(subject.waterway(), subject.flowsLow());
+    RunNeeds needs = RunNeeds.of(subject.plan(), subject.waterway(), subject.flowsLow());
     if (needs.least() == null) {
       return advice;
     }

@@ -29,7 +29,7 @@ final class RunCovers extends TimingRule {
   }
 
   private static RunNeeds needs(Subject subject) {
-    return RunNeeds.of(subject.waterway(), subject.flowsLow());
+    return RunNeeds.of(subject.plan(), subject.waterway(), subject.flowsLow());
   }
 
   @Override

@@ -70,7 +70,7 @@ final class MeasuredAnswer {
       return " @ " + flow.level().text();
     }
     return call.hasPlan() && !call.has("--lift")
-        ? " @ " + way.plan().section("tank").typed("full")
+        ? " @ " + call.plan().section("tank").typed("full")
         : "";
   }
 

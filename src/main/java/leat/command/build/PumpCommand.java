@@ -260,7 +260,6 @@ public final class PumpCommand extends Command {
     }
     new PumpWords(call, answer, way, states, levels).write();
     MeasuredWords.say(answer, way.believed(), "");
-    takeCaps(plan, states);
     call.withTaken(answer);
     return anyDry(states) ? answer.no() : answer;
   }
@@ -271,18 +270,6 @@ public final class PumpCommand extends Command {
     }
     Double level = call.from0("--level");
     return level != null ? new double[] {level} : new double[] {way.low(), way.full()};
-  }
-
-  /** What was taken by default for the push on the caps that were asked for. */
-  private static void takeCaps(Plan plan, List<List<TowerAt>> states) {
-    for (int l = 0; plan.isFromFile() && l < states.size(); l++) {
-      for (int t = 0; t < states.get(l).size(); t++) {
-        TowerAt tower = states.get(l).get(t);
-        for (int i = 0; tower.cap() != null && i < tower.capTaken().size(); i++) {
-          plan.taken().note(tower.capTaken().get(i));
-        }
-      }
-    }
   }
 
   private static boolean anyDry(List<List<TowerAt>> states) {

@@ -336,7 +336,7 @@ final class PumpWords {
               .add(
                   " that pump.measured found on the tower as written is kept for this what-if; measure again once it is built."));
     }
-    Double intake = way.plan().section("tank").maybe("intake");
+    Double intake = call.plan().section("tank").maybe("intake");
     if (call.has("--level") && intake != null && levels[0] < intake) {
       answer.mind(
           "dry-intake",

@@ -28,7 +28,6 @@ import leat.system.PeriodOf;
 import leat.system.RunNeeds;
 import leat.system.TariffOf;
 import leat.system.TimetableOf;
-import leat.system.Waterway;
 
 /** {@code leat duty --suggest}: the timing of least energy that keeps the roots wet. */
 final class DutySuggestion {
@@ -90,7 +89,7 @@ final class DutySuggestion {
   /** The proposal for a plan. */
   static Answer of(Call call, TariffOf price) {
     Plan plan = call.plan();
-    RunNeeds needs = RunNeeds.of(Waterway.judged(plan));
+    RunNeeds needs = RunNeeds.of(plan);
     if (needs.dryTower() != null) {
       return dry(call, needs);
     }
