@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import leat.answer.Phrase;
 import leat.numeric.Impossible;
-import leat.plan.Plan;
 import leat.plan.Refused;
 
 /**
@@ -28,32 +27,16 @@ public final class Advisor {
   private final Subject subject;
   private final Map<Finding, Phrase> told = new IdentityHashMap<>();
   private List<Finding> before;
-  private Plan plan;
 
   /** For findings on a plan. */
   public Advisor(Subject subject) {
     this.subject = subject;
   }
 
-  /** A measured flow belongs to the tower as it was: a change keeps the share that it found. */
-  private static Plan asItStands(Subject subject) {
-    Plan plan = subject.plan();
-    if (!plan.section("pump").has("measured")) {
-      return plan;
-    }
-    try {
-      String share = leat.quantity.NumberText.shortest(100 * subject.waterway().derate());
-      return plan.with("pump.measured", "").with("pump.derate", share + " %");
-    } catch (Refused | Impossible e) {
-      return plan;
-    }
-  }
-
   /** The cures that work, at most two; empty when none does. */
   public List<Cure> working(Finding finding) {
     if (before == null) {
       before = Rules.judge(subject);
-      plan = asItStands(subject);
     }
     List<Cure> cures = finding.rule().advice(subject, finding).cures();
     List<Cure> good = new ArrayList<>();
@@ -74,7 +57,7 @@ public final class Advisor {
    */
   private Cure mended(Finding finding, Cure cure, int more) {
     try {
-      Subject changed = new Subject(cure.on(plan));
+      Subject changed = new Subject(cure.on(subject.plan()), subject.believedSoFar());
       List<Finding> after = Rules.judge(changed);
       if (!passes(finding, after)) {
         return null;

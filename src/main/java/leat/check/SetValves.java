@@ -28,7 +28,7 @@ public final class SetValves {
     double[] wanted = new double[open.size()];
     boolean any = false;
     for (int t = 0; t < way.towers(); t++) {
-      boolean set = hasValve(way, t) && way.wanted(t).isPresent();
+      boolean set = way.tower(t).valved() && way.wanted(t).isPresent();
       any |= set;
       for (int k = 0; k < way.count(t); k++) {
         wanted[way.riserOf(t) + k] = set ? way.wanted(t).getAsDouble() : Double.POSITIVE_INFINITY;
@@ -39,11 +39,6 @@ public final class SetValves {
     }
     HeldFlow held = HeldFlow.of(way.curve(), open, wanted);
     return new SetValves(held.moreK(), held.flows());
-  }
-
-  /** Whether a tower has a valve that can be set. */
-  public static boolean hasValve(Waterway way, int t) {
-    return way.tower(t).valved();
   }
 
   /** Whether some tower has a valve and a wanted flow. */

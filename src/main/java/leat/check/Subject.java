@@ -12,6 +12,7 @@ import leat.level.Sender;
 import leat.level.Tank;
 import leat.plan.Plan;
 import leat.plan.Section;
+import leat.system.DerateOf;
 import leat.system.SenderOf;
 import leat.system.TankOf;
 import leat.system.TimetableOf;
@@ -22,7 +23,7 @@ import leat.system.ZoneOf;
 /** A plan under judgement, with its models solved once for all rules. */
 public final class Subject {
   private final Plan plan;
-  private final Derate known;
+  private Derate believed;
   private OwnLimits limits;
   private Tank tank;
   private Waterway waterway;
@@ -41,10 +42,10 @@ public final class Subject {
     this(plan, null);
   }
 
-  /** The plan to judge, with its share of the printed head found before. */
-  Subject(Plan plan, Derate believed) {
+  /** The same with a derate that was found before, on the tower as written; null to find it. */
+  public Subject(Plan plan, Derate believed) {
     this.plan = plan;
-    this.known = believed;
+    this.believed = believed;
   }
 
   /** The plan. */
@@ -76,14 +77,22 @@ public final class Subject {
   /** The water's way, all valves open. */
   public Waterway waterway() {
     if (waterway == null) {
-      waterway = known == null ? Waterway.judged(plan) : Waterway.judged(plan, known);
+      waterway = Waterway.judged(plan, believed());
     }
     return waterway;
   }
 
-  /** Share of the printed head on which verdicts rest; null when no rule came to ask for it. */
+  /** How much of the printed head is believed, on the tower as written. */
   public Derate believed() {
-    return waterway == null ? null : waterway.believed();
+    if (believed == null) {
+      believed = DerateOf.forVerdict(plan);
+    }
+    return believed;
+  }
+
+  /** The same when some rule has asked for it, else null. */
+  public Derate believedSoFar() {
+    return believed;
   }
 
   /** The valves of the plan, set at the refill mark to the flows that are wanted. */

@@ -5,7 +5,6 @@ import leat.answer.Show;
 import leat.check.Advice;
 import leat.check.Cure;
 import leat.check.Finding;
-import leat.check.SetValves;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.hydraulics.Film;
@@ -48,7 +47,7 @@ final class FilmClosed extends TowerRule {
     int riser = subject.waterway().riserOf(t);
     double flow = finding.limit();
     Advice advice = Advice.none().also("a rougher wall (sanded, slimed)");
-    if (SetValves.hasValve(subject.waterway(), t) && subject.waterway().wanted(t).isPresent()) {
+    if (subject.waterway().tower(t).valved() && subject.waterway().wanted(t).isPresent()) {
       advice.cure(Cure.atLeast(key(t, "wanted"), flow, Show.L_MIN));
     }
     OptionalDouble bore =

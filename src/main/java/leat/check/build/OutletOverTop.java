@@ -28,7 +28,7 @@ final class OutletOverTop extends ShapeRule {
 
   @Override
   Finding measure(Subject subject, Section tower) {
-    double top = Stack.of(tower).top();
+    double top = top(tower);
     Double outlet = tower.maybe("outlet");
     return outlet == null || Double.isNaN(top)
         ? Finding.unknown(this)

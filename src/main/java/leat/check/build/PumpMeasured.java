@@ -7,8 +7,7 @@ import leat.check.DeclaredRule;
 import leat.check.Finding;
 import leat.check.Subject;
 import leat.check.Verdict;
-import leat.hydraulics.MeasuredDerate;
-import leat.system.Waterway;
+import leat.hydraulics.Derate;
 
 /** The pump was measured with a bucket and a watch. */
 final class PumpMeasured extends DeclaredRule {
@@ -25,30 +24,30 @@ final class PumpMeasured extends DeclaredRule {
 
   @Override
   public List<Finding> measure(Subject subject) {
-    Waterway way = subject.waterway();
-    MeasuredDerate measured = way.believed().measured();
-    if (measured == null) {
-      return List.of(Finding.valueOnly(this, Verdict.WARN, way.derate()));
+    Derate believed = subject.waterway().believed();
+    switch (believed.kind()) {
+      case MEASURED:
+        return List.of(Finding.valueOnly(this, Verdict.PASS, believed.share()));
+      case NAMED:
+      case NOT_NAMED:
+        return List.of(Finding.valueOnly(this, Verdict.WARN, believed.shareForVerdict()));
+      default:
+        return List.of(Finding.words(this, Verdict.FAIL, believed.kind().ordinal()));
     }
-    return List.of(
-        measured.status() == MeasuredDerate.Status.VALUE
-            ? Finding.valueOnly(this, Verdict.PASS, way.derate())
-            : Finding.words(this, Verdict.FAIL, measured.status().ordinal()));
   }
 
   @Override
   public String words(Subject subject, Finding finding) {
-    return subject.waterway().believed().measured().status().word();
+    return subject.believed().kind().word();
   }
 
   @Override
   public Advice advice(Subject subject, Finding finding) {
-    MeasuredDerate measured = subject.waterway().believed().measured();
-    if (measured == null) {
+    if (finding.verdict() == Verdict.WARN) {
       return Advice.of("a bucket and a watch: leat pump --plan ... --measured \"10 L in 65 s\"");
     }
     return Advice.of(
-        measured.status() == MeasuredDerate.Status.OVER_100
+        subject.believed().kind() == Derate.Kind.OVER_100
             ? "lift, bore, K or the bucket is wrong; measure again"
             : "pump.measured cannot be explained by this curve; measure again");
   }

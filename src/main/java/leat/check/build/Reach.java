@@ -28,7 +28,7 @@ final class Reach extends ShapeRule {
 
   @Override
   Finding measure(Subject subject, Section tower) {
-    double pot = Stack.of(tower).highestPot();
+    double pot = highestPot(tower);
     if (Double.isNaN(pot)) {
       return Finding.unknown(this);
     }

@@ -7,6 +7,7 @@ import leat.check.Advice;
 import leat.check.Finding;
 import leat.check.Subject;
 import leat.plan.Section;
+import leat.system.Stack;
 
 /** A rule of geometry: judged tower by tower from its measures alone, without a pump. */
 abstract class ShapeRule extends RuleOfTowers {
@@ -34,6 +35,16 @@ abstract class ShapeRule extends RuleOfTowers {
   @Override
   public final Advice advice(Subject subject, Finding finding) {
     return advice(subject, towers(subject).get(finding.part()), finding);
+  }
+
+  /** Height of the top of a tower's modules over the tank's floor, m; NaN when unknown. */
+  static double top(Section tower) {
+    return Stack.of(tower).top().orElse(Double.NaN);
+  }
+
+  /** Height of the middle of its top module, m; NaN when unknown. */
+  static double highestPot(Section tower) {
+    return Stack.of(tower).highestPot().orElse(Double.NaN);
   }
 
   /** Measures one tower; unknown when one of {@link #needs} is missing. */

@@ -4,7 +4,6 @@ import java.util.List;
 import leat.answer.Show;
 import leat.check.Advice;
 import leat.check.Cure;
-import leat.check.SetValves;
 import leat.check.Subject;
 import leat.plan.Section;
 import leat.system.Waterway;
@@ -25,11 +24,8 @@ final class TowerCures {
   static Cure lowered(Subject subject, int t, double outlet) {
     Cure cure = Cure.atMost(key(t, "outlet"), outlet, Show.M);
     Section tower = RuleOfTowers.towers(subject).get(t);
-    Stack stack = Stack.of(tower);
-    if (!(stack.top() > outlet)) {
-      return cure;
-    }
-    return fewer(cure, tower, t, stack.top() - outlet);
+    double top = ShapeRule.top(tower);
+    return top > outlet ? fewer(cure, tower, t, top - outlet) : cure;
   }
 
   /** Fewer modules, so that the stack is lower by so many m; null when one must be left. */
@@ -45,7 +41,7 @@ final class TowerCures {
     for (int m = modules.size() - 1; m >= 0 && left > 0; m--) {
       Section module = modules.get(m);
       double each = module.need("height") - (module.has("overlap") ? module.need("overlap") : 0);
-      int count = Stack.count(module);
+      int count = (int) module.value("count").orElse(1);
       int less = Math.min(count - 1, (int) Math.ceil(left / each - 1e-9));
       if (less > 0) {
         String key = key(t, "modules[" + m + "].count");
@@ -78,7 +74,7 @@ final class TowerCures {
 
   private static Cure valveSet(Cure with, Waterway way, int t, double flow) {
     Cure cure = with;
-    if (!SetValves.hasValve(way, t)) {
+    if (!way.tower(t).valved()) {
       String key = key(t, "riser.valve");
       cure = cure == null ? Cure.typed(key, BALL) : cure.andTyped(key, BALL);
     }

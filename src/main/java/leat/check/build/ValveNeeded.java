@@ -4,7 +4,6 @@ import java.util.OptionalDouble;
 import leat.answer.Show;
 import leat.check.Advice;
 import leat.check.Finding;
-import leat.check.SetValves;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.system.TowerAt;
@@ -29,9 +28,7 @@ final class ValveNeeded extends TowerRule {
   @Override
   Finding measure(Subject subject, TowerAt tower) {
     OptionalDouble wanted = subject.waterway().wanted(tower.number());
-    if (wanted.isEmpty()
-        || !tower.reaches()
-        || SetValves.hasValve(subject.waterway(), tower.number())) {
+    if (wanted.isEmpty() || !tower.reaches() || subject.waterway().tower(tower.number()).valved()) {
       return null;
     }
     double over = Math.max(0, tower.flow() / wanted.getAsDouble() - 1);

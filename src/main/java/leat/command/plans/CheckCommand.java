@@ -16,8 +16,10 @@ import leat.cli.Command;
 import leat.cli.CommandErrors;
 import leat.cli.Flag;
 import leat.command.MeasuredWords;
+import leat.hydraulics.Derate;
 import leat.plan.Kind;
 import leat.plan.Refused;
+import leat.system.DerateOf;
 
 /** {@code leat check}: every design rule over one or many plans. */
 public final class CheckCommand extends Command {
@@ -151,7 +153,7 @@ public final class CheckCommand extends Command {
       }
       CheckWords.lines(answer, plan, call.has("--all") || explained != null);
       explain(answer, plan, explain, explained);
-      whatIf(answer, plan);
+      pump(answer, plan, plans.size() > 1);
     }
     return answer;
   }
@@ -221,14 +223,23 @@ public final class CheckCommand extends Command {
     }
   }
 
-  /**
-   * A measured flow belongs to the tower as it was: changing riser or outlet must keep the derate
-   * it found.
-   */
-  private static void whatIf(Answer answer, JudgedPlan plan) {
-    if (!plan.subject.section("pump").has("measured")) {
+  /** What is to be minded of the share of the printed head that verdicts rest on. */
+  private static void pump(Answer answer, JudgedPlan plan, boolean named) {
+    Derate believed = plan.subject.believedSoFar();
+    MeasuredWords.say(answer, believed, named ? plan.name + ": " : "");
+    if (believed == null) {
       return;
     }
+    if (believed.kind() == Derate.Kind.NOT_NAMED) {
+      plan.subject.plan().taken().note(DerateOf.ASSUMED);
+    }
+    if (believed.kind() == Derate.Kind.MEASURED) {
+      whatIf(answer, plan, believed);
+    }
+  }
+
+  /** Changing riser or outlet in the file would change what its measured flow explains. */
+  private static void whatIf(Answer answer, JudgedPlan plan, Derate believed) {
     for (int i = 0; i < plan.found.size(); i++) {
       Finding finding = plan.found.get(i);
       if (finding.isBreach() && plan.advisor.advice(finding).render(false).contains("towers[")) {
@@ -236,7 +247,7 @@ public final class CheckCommand extends Command {
             "measured-what-if",
             Phrase.of(
                     "pump.measured belongs to the tower as it was measured. Before you change riser or outlet write pump.derate: ")
-                .add(plan.subject.waterway().derate(), Show.PERCENT.digits(3))
+                .add(believed.share(), Show.PERCENT.digits(3))
                 .add(" in its place, and measure again after."));
         return;
       }
