@@ -101,7 +101,11 @@ final class PumpWords {
     for (int t = 0; t < towers.size(); t++) {
       double flow = other == null ? towers.get(t).flow() : other.flow(way.riserOf(t));
       words.add(t == 0 ? "" : ", ").add(way.towers() > 1 ? way.name(t) + " " : "");
-      words.add(flow, Show.L_MIN);
+      if (other != null && flow == 0) {
+        words.add("nothing");
+      } else {
+        words.add(flow, Show.L_MIN);
+      }
     }
   }
 
