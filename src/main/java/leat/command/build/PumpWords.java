@@ -331,7 +331,8 @@ final class PumpWords {
   /** The share that a bucket found stays with the pump, and a dry intake pumps nothing. */
   private void whatIf() {
     boolean changed = call.has("--lift") || call.has("--bore") || call.has("--length");
-    if (way.believed().kind() == Derate.Kind.MEASURED
+    if (call.hasPlan()
+        && way.believed().kind() == Derate.Kind.MEASURED
         && (changed || !call.texts("--set").isEmpty())) {
       answer.mind(
           "measured-what-if",
