@@ -104,7 +104,6 @@ class ArchitectureTest {
   }
 
   @Test
-<<<<<<< HEAD
   void everybodyKnowsHisNeighboursOnly() {
     Set<String> all = new TreeSet<>(HOUSE);
     all.addAll(trade());
@@ -115,14 +114,6 @@ class ArchitectureTest {
       }
       boolean pure = trade().contains(who) || who.equals("numeric");
       onlyKnows(who, pure ? JDK : JDK_OF_THE_HOUSE, others.toArray(new String[0]));
-=======
-  void theTradeIsPure() {
-    for (String who : trade()) {
-      // A log is read through the sender of the tank.
-      String[] others =
-          who.equals("log") ? new String[] {"numeric", "level"} : new String[] {"numeric"};
-      onlyKnows(who, JDK, others);
->>>>>>> logengine
     }
   }
 
