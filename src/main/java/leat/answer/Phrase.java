@@ -49,7 +49,7 @@ public final class Phrase {
 
   /** Words. */
   public Phrase add(String words) {
-    parts.add(words);
+    parts.add(java.util.Objects.requireNonNull(words, "words"));
     return this;
   }
 

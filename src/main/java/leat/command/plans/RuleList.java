@@ -50,7 +50,8 @@ final class RuleList {
     answer.block(Phrase.of("The plan's values that it reads:"));
     List<PlanShow.Entry> entries = values(plan, rule);
     for (int e = 0; e < entries.size(); e++) {
-      answer.figure(entries.get(e).path(), Phrase.of(entries.get(e).value()));
+      String value = entries.get(e).value();
+      answer.figure(entries.get(e).path(), Phrase.of(value == null ? "-" : value));
     }
     if (entries.isEmpty()) {
       answer.figure("none", Phrase.of("the plan says nothing of them"));
