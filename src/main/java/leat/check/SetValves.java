@@ -3,6 +3,7 @@ package leat.check;
 import leat.hydraulics.Line;
 import leat.hydraulics.Manifold;
 import leat.hydraulics.ManifoldFlow;
+import leat.hydraulics.PumpCurve;
 import leat.hydraulics.Riser;
 import leat.system.Waterway;
 
@@ -25,7 +26,8 @@ public final class SetValves {
   }
 
   static SetValves of(Waterway way) {
-    SetValves set = new SetValves(way.manifold(way.low()).size());
+    Manifold open = way.manifold(way.low());
+    SetValves set = new SetValves(open.size());
     for (int t = 0; t < way.towers(); t++) {
       if (way.tower(t).valved() && way.wanted(t).isPresent()) {
         for (int k = 0; k < way.count(t); k++) {
@@ -34,8 +36,8 @@ public final class SetValves {
         set.any = true;
       }
     }
-    if (set.any) {
-      set.settle(way);
+    if (set.any && !set.explicit(open, way.curve())) {
+      set.settle(open, way.curve());
     }
     return set;
   }
@@ -50,10 +52,37 @@ public final class SetValves {
     return moreK[riser] > 0;
   }
 
-  private void settle(Waterway way) {
-    Manifold open = way.manifold(way.low());
+  /**
+   * When each tower has a valve and the pump gives all that is wanted, the head at the manifold is
+   * known and so is each valve; false otherwise.
+   */
+  private boolean explicit(Manifold open, PumpCurve curve) {
+    double total = 0;
+    for (int i = 0; i < wanted.length; i++) {
+      if (!(wanted[i] > 0)) {
+        return false;
+      }
+      total += wanted[i];
+    }
+    if (!(total < curve.maxFlow())) {
+      return false;
+    }
+    double head = curve.head(total) - open.commonLoss(total);
+    for (int i = 0; i < wanted.length; i++) {
+      if (head < open.riser(i).head(wanted[i])) {
+        return false;
+      }
+    }
+    for (int i = 0; i < wanted.length; i++) {
+      moreK[i] = kAt(open.riser(i), head, wanted[i]);
+    }
+    return true;
+  }
+
+  /** Valve by valve, each under the head that the others leave, until none moves. */
+  private void settle(Manifold open, PumpCurve curve) {
     for (int round = 0; round < ROUNDS; round++) {
-      ManifoldFlow flows = on(open).solve(way.curve());
+      ManifoldFlow flows = on(open).solve(curve);
       double moved = 0;
       for (int i = 0; i < moreK.length; i++) {
         if (wanted[i] > 0) {

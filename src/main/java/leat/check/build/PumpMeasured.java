@@ -18,7 +18,7 @@ final class PumpMeasured extends DeclaredRule {
         Show.PERCENT,
         null,
         PRACTICE,
-        "pump towers pipe tank.full",
+        "pump.measured pump.derate pump.curve pump.shutoff_head pump.max_flow pump.speed pipe towers[].count towers[].outlet towers[].riser",
         "Whether the share of the printed head is measured or still a guess. Printed curves are optimistic by 15 to 30 %.");
   }
 

@@ -6,6 +6,7 @@ import leat.answer.Show;
 import leat.check.Advice;
 import leat.check.Cure;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.energy.LeastRun;
@@ -24,7 +25,10 @@ final class RunCovers extends TimingRule {
         SECONDS,
         null,
         "fill time and Nusselt's film at the refill mark; factor 3 among roots and 20 s of wetting: common practice, no source",
-        "timing wetting towers pump pipe tank.low hold_up",
+        "timing[].run timing[].rest wetting pump.check_valve "
+            + ReadKeys.WATER_WAY
+            + ReadKeys.STACK
+            + ReadKeys.FILM,
         "Run of the pump, against the time to fill the riser, to let the film come down and to wet the lowest pot.");
   }
 

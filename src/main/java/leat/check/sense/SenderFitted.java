@@ -16,7 +16,7 @@ final class SenderFitted extends DeclaredRule {
         null,
         null,
         PRACTICE,
-        "sender tank",
+        "sender.edges sender.steps",
         "Whether the sender's steps were found by pouring known litres; a drawing or a data sheet is a guess.");
   }
 
