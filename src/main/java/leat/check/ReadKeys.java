@@ -2,13 +2,13 @@ package leat.check;
 
 /** Keys that several rules read together, for {@link Rule#reads}. */
 public final class ReadKeys {
-  /** What the water's way is made of, with the valves as they are set at the refill mark. */
-  public static final String WATER_WAY =
+  /** The pump's head against the outlets; a measured flow was measured with the tank full. */
+  public static final String HEAD =
       "pump.curve pump.shutoff_head pump.max_flow pump.speed pump.derate pump.measured pipe"
-          + " towers[].count towers[].outlet towers[].riser towers[].wanted tank.low";
+          + " towers[].outlet towers[].riser tank.full";
 
-  /** The same, judged with the tank full. */
-  public static final String WATER_WAY_FULL = WATER_WAY + " tank.full";
+  /** The water's way, with the valves as they are set at the refill mark. */
+  public static final String WATER_WAY = HEAD + " towers[].count towers[].wanted tank.low";
 
   /** The film down the modules. */
   public static final String FILM = " towers[].modules[].diameter towers[].modules[].wall";
@@ -17,17 +17,20 @@ public final class ReadKeys {
   public static final String STACK =
       " towers[].modules[].count towers[].modules[].height towers[].modules[].overlap";
 
+  /** The tank's levels. */
+  public static final String LEVELS =
+      " tank.shape tank.top tank.bottom tank.height tank.diameter tank.length tank.table"
+          + " tank.bodies";
+
   /** The tank's litres. */
-  public static final String TANK =
-      " tank.shape tank.top tank.bottom tank.corner tank.height tank.diameter tank.length"
-          + " tank.table tank.between tank.bodies";
+  public static final String TANK = LEVELS + " tank.corner tank.between";
 
   /** What the running towers hold. */
   public static final String HELD = " hold_up" + STACK + FILM;
 
-  /** The sender's steps in the tank. */
+  /** The sender's steps by level. */
   public static final String SENDER =
-      " sender.steps sender.edges sender.below sender.ladder tank.full tank.holds" + TANK;
+      " sender.steps sender.edges sender.below sender.ladder tank.full" + LEVELS;
 
   /** What plants drink. */
   public static final String DRINKS = " drinks crops[].pots crops[].water thirst";

@@ -150,6 +150,7 @@ class ReadsTest {
       Map<String, TreeSet<String>> read) {
     String declared = declared(path);
     if (declared == null) {
+      withoutSection(root, path, holder, key, before, read);
       return;
     }
     Map<Object, Object> all = holder instanceof Map map ? new LinkedHashMap<>(map) : Map.of();
@@ -172,6 +173,32 @@ class ReadsTest {
     }
   }
 
+  /** A whole section taken away counts for the rules that name it. */
+  @SuppressWarnings({"unchecked", "rawtypes"})
+  private static void withoutSection(
+      Object root,
+      String path,
+      Object holder,
+      Object key,
+      Map<String, String> before,
+      Map<String, TreeSet<String>> read) {
+    if (!(holder instanceof Map map) || !(map.get(key) instanceof Map)) {
+      return;
+    }
+    Map<Object, Object> all = new LinkedHashMap<>(map);
+    map.remove(key);
+    Map<String, TreeSet<String>> touched = new LinkedHashMap<>();
+    read.keySet().forEach(id -> touched.put(id, new TreeSet<>()));
+    compare(dump(root), path, before, touched);
+    for (Rule rule : Rules.all()) {
+      if (!touched.get(rule.id()).isEmpty() && List.of(rule.reads().split(" ")).contains(path)) {
+        read.get(rule.id()).add(path);
+      }
+    }
+    map.clear();
+    map.putAll(all);
+  }
+
   /** The declared key that holds a path; null for a section, whose keys are tried by themselves. */
   private static String declared(String path) {
     String best = null;
@@ -191,6 +218,10 @@ class ReadsTest {
   private static List<Object> others(Object now) {
     List<Object> others = new ArrayList<>();
     if (!(now instanceof String text)) {
+      return others;
+    }
+    if (text.matches("\\d{4}-\\d{2}-\\d{2}")) {
+      others.addAll(List.of("2027-05-20", "2027-08-01", "2027-07-01"));
       return others;
     }
     Matcher number = NUMBER.matcher(text);

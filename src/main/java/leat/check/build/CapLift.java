@@ -20,7 +20,7 @@ final class CapLift extends TowerRule {
         Show.N,
         null,
         PRACTICE,
-        "towers[].cap.mass towers[].cap.grip towers[].cap.clearance " + ReadKeys.WATER_WAY_FULL,
+        "towers[].cap.mass towers[].cap.grip towers[].cap.clearance " + ReadKeys.WATER_WAY,
         "Weight and grip of the cap against twice the push of the jet, with the tank full. A light cap rises, rattles and sprays.");
   }
 

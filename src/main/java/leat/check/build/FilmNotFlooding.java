@@ -20,7 +20,7 @@ final class FilmNotFlooding extends TowerRule {
         Show.L_MIN,
         null,
         PRACTICE,
-        ReadKeys.WATER_WAY_FULL + ReadKeys.FILM + " towers[].modules[].height",
+        ReadKeys.WATER_WAY + ReadKeys.FILM + " towers[].modules[].height",
         "Flow with the tank full against 20 L/min for each metre of wall around: more floods pots and splashes.");
   }
 

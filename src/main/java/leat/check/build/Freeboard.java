@@ -25,7 +25,7 @@ final class Freeboard extends DeclaredRule {
         LIMIT,
         PRACTICE,
         "tank.rim_overflow tank.rain_area pump.check_valve "
-            + ReadKeys.WATER_WAY_FULL
+            + ReadKeys.WATER_WAY
             + ReadKeys.HELD
             + ReadKeys.TANK,
         "Room left under the overflow when the pump stops with the tank full and running: what stands in risers and film comes back, and 50 mm of rain on tank.rain_area.");

@@ -23,7 +23,7 @@ final class GapCarries extends TowerRule {
         Show.MM,
         LIMIT,
         PRACTICE,
-        "towers[].cap.gap towers[].cap.spreader towers[].cap.plate " + ReadKeys.WATER_WAY_FULL,
+        "towers[].cap.gap towers[].cap.spreader towers[].cap.plate " + ReadKeys.WATER_WAY,
         "Depth of water that stands on the spreader so that the slot carries the flow, with the tank full. Deeper runs over or back down the riser.");
   }
 

@@ -20,7 +20,7 @@ final class PumpMargin extends TowerRule {
         Show.PERCENT,
         OperatingPoint.USUAL_MARGIN,
         PRACTICE,
-        ReadKeys.WATER_WAY,
+        ReadKeys.HEAD + " tank.low",
         "Head at no flow that is left, less the lift at the refill mark, over the lift. A thin margin is eaten by wear and slime.");
   }
 

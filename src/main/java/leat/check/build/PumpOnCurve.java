@@ -22,7 +22,7 @@ final class PumpOnCurve extends DeclaredRule {
         Show.L_MIN,
         null,
         "the printed curve",
-        ReadKeys.WATER_WAY_FULL,
+        ReadKeys.WATER_WAY,
         "Flow of all towers with the tank full against the end of the pump's printed curve. Past it nobody measured.");
   }
 

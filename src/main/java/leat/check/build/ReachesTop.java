@@ -19,7 +19,7 @@ final class ReachesTop extends TowerRule {
         Show.M,
         null,
         "hydrostatics",
-        ReadKeys.WATER_WAY,
+        ReadKeys.HEAD + " tank.low",
         "Head of the pump at no flow, as derated or measured, against the height of the outlet over the refill mark: below it nothing arrives.");
   }
 

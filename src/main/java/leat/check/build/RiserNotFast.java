@@ -19,7 +19,7 @@ final class RiserNotFast extends TowerRule {
         Show.M_S,
         HeadLoss.OfSection.FAST,
         PRACTICE,
-        ReadKeys.WATER_WAY_FULL,
+        ReadKeys.WATER_WAY,
         "Speed in the riser with the tank full. Over 1.5 m/s it is noisy and friction eats the head.");
   }
 

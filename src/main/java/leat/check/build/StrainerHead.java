@@ -22,7 +22,7 @@ final class StrainerHead extends TowerRule {
         Show.MM,
         null,
         "Blevins, Applied Fluid Dynamics Handbook, 1984, for the loss; the clogged share is common practice, no source",
-        "strainer " + ReadKeys.WATER_WAY_FULL,
+        "strainer " + ReadKeys.WATER_WAY,
         "Head that the strainer takes when it is as clogged as the plan allows, against the height of water it may hold back (strainer.freeboard).");
   }
 

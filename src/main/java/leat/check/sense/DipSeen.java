@@ -19,7 +19,8 @@ final class DipSeen extends DeclaredRule {
         Show.MM,
         null,
         "the sender itself: its highest step with hysteresis",
-        "hold_up cap_sensor sender.hysteresis" + ReadKeys.SENDER,
+        "hold_up cap_sensor sender.hysteresis sender.edge_error tank.corner tank.between"
+            + ReadKeys.SENDER,
         "How far the level dips while the towers run, against the sender's highest step: a smaller dip may fall within one step and proves nothing. A sensor at the cap proves it.");
   }
 

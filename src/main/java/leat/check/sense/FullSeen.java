@@ -22,7 +22,9 @@ final class FullSeen extends DeclaredRule {
         Show.L,
         null,
         "the plan's own full mark",
-        "sender.edge_error tank.holds_full" + ReadKeys.SENDER,
+        "sender.edge_error tank.holds_full"
+            + ReadKeys.SENDER
+            + " tank.holds tank.corner tank.between",
         "Litres at which the top step of the sender begins; above it the sender reads the same up to the rim, so overfilling is not seen.");
   }
 

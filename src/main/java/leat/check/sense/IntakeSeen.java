@@ -21,7 +21,7 @@ final class IntakeSeen extends DeclaredRule {
         Show.MM,
         null,
         "a pump must not run dry; the intake is the limit",
-        "tank.intake sender.hysteresis" + ReadKeys.SENDER,
+        "tank.intake sender.hysteresis sender.edge_error" + ReadKeys.SENDER,
         "The sender falls to its lowest reading before the level reaches the pump's intake, so that a controller can stop the pump before it draws air.");
   }
 

@@ -20,7 +20,7 @@ final class LowAboveStep extends DeclaredRule {
         Show.MM,
         null,
         "the sender itself: the end of its lowest band",
-        "tank.low sender.hysteresis" + ReadKeys.SENDER,
+        "tank.low sender.edge_error" + ReadKeys.SENDER,
         "The refill mark lies above the lowest step of the sender; below that step the sender reads the same down to empty, and low cannot be told from dry.");
   }
 

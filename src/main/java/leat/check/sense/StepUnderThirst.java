@@ -23,7 +23,9 @@ final class StepUnderThirst extends DeclaredRule {
         Show.L,
         null,
         PRACTICE,
-        "sender.hysteresis" + ReadKeys.SENDER + ReadKeys.DRINKS,
+        "sender.hysteresis sender.edge_error tank.holds tank.corner tank.between"
+            + ReadKeys.SENDER
+            + ReadKeys.DRINKS,
         "Widest step of the sender between its lowest and its top one, against a day's thirst: a step that outlasts a day hides what the plants drink.");
   }
 

@@ -28,7 +28,9 @@ final class StepsResolvable extends DeclaredRule {
         null,
         null,
         "worst case of the divider; sheet level-divider-design",
-        "sender.divider sender.tolerance sender.reading sender.lead" + ReadKeys.SENDER,
+        "sender.divider sender.tolerance sender.reading sender.lead"
+            + ReadKeys.SENDER
+            + " tank.holds",
         "Neighbouring steps of the sender that the ADC, or the meter, can take for each other when resistors, supply, reference and converter are all off the worst way.");
   }
 
