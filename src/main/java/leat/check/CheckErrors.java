@@ -9,7 +9,7 @@ public final class CheckErrors {
   private CheckErrors() {}
 
   /** An entry of {@code limits} that is no rule. */
-  static Problem unknownRule(Named limits, int i) {
+  public static Problem unknownRule(Named limits, int i) {
     return limits.problem(i, "limits", "unknown-rule", unknown(limits.name(i)));
   }
 
@@ -29,7 +29,7 @@ public final class CheckErrors {
   }
 
   /** A limit for a rule that holds nothing against a number. */
-  static Problem takesNoLimit(Named limits, int i) {
+  public static Problem takesNoLimit(Named limits, int i) {
     return limits.problem(
         i,
         "limits",
@@ -40,7 +40,7 @@ public final class CheckErrors {
   }
 
   /** A limit that cannot be read in the rule's unit. */
-  static Problem badLimit(Named limits, int i, String why, String code) {
+  public static Problem badLimit(Named limits, int i, String why, String code) {
     return limits.problem(i, "limits", code, why);
   }
 }
