@@ -111,7 +111,7 @@ public final class Subject {
   /** Flows that really run with the tank at its refill mark. */
   public ManifoldFlow flowsLow() {
     if (flowsLow == null) {
-      flowsLow = flows(waterway().low());
+      flowsLow = valves().any() ? valves().low() : flows(waterway().low());
     }
     return flowsLow;
   }

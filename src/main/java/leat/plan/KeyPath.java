@@ -71,7 +71,7 @@ public final class KeyPath {
 
   /** Whether some command reads it, or it is for the reader of the plan. */
   public boolean isShown() {
-    return !readBy.isEmpty() || "about".equals(path);
+    return !readBy.isEmpty() || "name".equals(path) || "about".equals(path);
   }
 
   /** The whole path, lists of sections marked by {@code []}. */

@@ -59,7 +59,7 @@ public final class Keys {
       section(
           "",
           "one tower system",
-          one("name", Kind.TEXT, "my first tower", "name of the plan, shown in answers"),
+          one("name", Kind.TEXT, "my first tower", "name of the plan, for its reader"),
           one("about", Kind.TEXT, "two towers on a roof terrace", "what it is, for the reader"),
           one("currency", Kind.CURRENCY, "EUR", "currency of every price in the plan"),
           site(),

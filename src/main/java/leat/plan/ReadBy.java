@@ -10,22 +10,23 @@ final class ReadBy {
       """
       currency: dose duty check
       site.time_zone: duty check
-      tank.shape: tank level dose stock topup clean check
-      tank.bottom: tank level dose stock topup clean check
-      tank.top: tank level dose stock topup clean check
-      tank.diameter: tank level dose stock topup clean check
-      tank.length: tank level dose stock topup clean check
-      tank.height: tank level dose stock topup clean check
-      tank.corner: tank level dose stock topup clean check
-      tank.corner_top: tank level stock topup clean check
-      tank.table: tank level dose stock topup clean check
-      tank.between: tank level dose stock topup clean check
-      tank.bodies[].area: tank level dose stock topup clean check
-      tank.bodies[].from: tank level dose stock topup clean check
-      tank.bodies[].to: tank level dose stock topup clean check
+      site.altitude: oxygen
+      tank.shape: tank level dose stock topup acid clean check
+      tank.bottom: tank level dose stock topup acid clean check
+      tank.top: tank level dose stock topup acid clean check
+      tank.diameter: tank level dose stock topup acid clean check
+      tank.length: tank level dose stock topup acid clean check
+      tank.height: tank level dose stock topup acid clean check
+      tank.corner: tank level dose stock topup acid clean check
+      tank.corner_top: tank level dose stock topup acid clean check
+      tank.table: tank level dose stock topup acid clean check
+      tank.between: tank level dose stock topup acid clean check
+      tank.bodies[].area: tank level dose stock topup acid clean check
+      tank.bodies[].from: tank level dose stock topup acid clean check
+      tank.bodies[].to: tank level dose stock topup acid clean check
       tank.holds: level check
       tank.holds_full: level check
-      tank.full: pump tank level dose stock topup check
+      tank.full: pump tank level dose stock topup acid check
       tank.low: head pump tank level clean duty check
       tank.intake: pump level clean check
       tank.rim_overflow: check
@@ -52,6 +53,8 @@ final class ReadBy {
       sender.divider.bits: level check
       sender.divider.reference: level check
       sender.divider.resistor_tolerance: level check
+      sender.divider.supply_tolerance: level
+      sender.divider.reference_tolerance: level
       sender.divider.adc_error: level check
       sender.divider.blind: level check
       sender.divider.ratiometric: level check
@@ -65,8 +68,8 @@ final class ReadBy {
       pump.power_factor: duty check
       pump.supply.mains: duty check
       pump.supply.dc: duty check
-      pump.supply.cable.length: check
-      pump.supply.cable.section: check
+      pump.supply.cable.length: duty check
+      pump.supply.cable.section: duty check
       pump.check_valve: pump duty check
       hold_up: pump level topup clean check
       pipe.bore: head pump duty check
@@ -135,36 +138,38 @@ final class ReadBy {
       tariff.bands[].months: duty check
       tariff.bands[].days: duty check
       tariff.bands[].price: duty check
-      water.ec: topup check
-      water.alkalinity: dose acid check
+      water.ec: dose topup check
+      water.alkalinity: ec dose stock acid check
       water.ph: acid check
-      water.nitrate: dose
-      water.phosphorus: dose
-      water.potassium: dose
-      water.calcium: dose
-      water.magnesium: dose
-      water.sulfate: dose
-      water.sodium: dose check
-      water.chloride: dose check
+      water.nitrate: ec dose
+      water.phosphorus: ec dose
+      water.potassium: ec dose
+      water.calcium: ec dose stock
+      water.magnesium: ec dose stock
+      water.sulfate: ec dose stock
+      water.sodium: ec dose check
+      water.chloride: ec dose check
       water.temperature: acid check
       rain.ec: topup
-      feed.parts[].name: stock topup
-      feed.parts[].rate: stock topup
-      feed.rate_ec: topup
+      feed.parts[].name: dose stock topup
+      feed.parts[].rate: dose stock topup
+      feed.rate_ec: dose topup
       feed.acid.name: acid check
       feed.stock.bottle: stock
+      feed.stock.makes: stock
+      feed.stock.coldest: stock
       feed.stock.grams: stock check
-      feed.salts[].name: dose
-      feed.salts[].elements: dose
-      feed.salts[].price: dose
+      feed.salts[].name: ec dose
+      feed.salts[].elements: ec dose
+      feed.salts[].price: ec dose
       meters.ec.slope: ec check
       meters.ec.checked: check
       meters.ec.compensates: ec
       meters.ec.scale: ec
       meters.ph.offset: check
       meters.ph.checked: check
-      target.ec: topup check
-      target.ph: acid check
+      target.ec: dose topup check
+      target.ph: stock acid check
       thirst: stock check
       drinks: stock check
       crops[].name: crops check

@@ -72,10 +72,25 @@ public final class Waterway {
     this.checkValve = plan.section("pump").value("check_valve");
   }
 
+  private Waterway(Waterway same, Derate believed, double derate) {
+    this.towers = same.towers;
+    this.firstRiser = same.firstRiser;
+    this.printed = same.printed;
+    this.water = same.water;
+    this.common = same.common;
+    this.risers = same.risers;
+    this.low = same.low;
+    this.full = same.full;
+    this.power = same.power;
+    this.holdUp = same.holdUp;
+    this.checkValve = same.checkValve;
+    this.believed = believed;
+    this.derate = derate;
+  }
+
   /** The water's way of a plan, by what its pump is told to give. */
   public static Waterway of(Plan plan) {
-    Derate believed = DerateOf.of(plan);
-    return new Waterway(plan, null, null, believed, believed.share());
+    return of(plan, null, null);
   }
 
   /** The same for a verdict: without {@code derate} and {@code measured} 70 % is left. */
@@ -100,8 +115,9 @@ public final class Waterway {
    * @param lift of every outlet over the water, m, or null to take it from outlet and level
    */
   public static Waterway of(Plan plan, Double celsius, Double lift) {
+    Waterway printed = printed(plan, celsius, lift);
     Derate believed = DerateOf.of(plan, celsius, lift);
-    return new Waterway(plan, celsius, lift, believed, believed.share());
+    return new Waterway(printed, believed, believed.share());
   }
 
   private static double temperature(Plan plan, Double celsius) {

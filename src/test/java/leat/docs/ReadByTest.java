@@ -90,7 +90,13 @@ class ReadByTest {
     for (Command command : Declared.commands()) {
       if (!command.name().startsWith(SHOWS_ALL)) {
         for (String example : command.examples()) {
-          overPlans(command.name().split(" ")[0], example, asked);
+          boolean named = example.contains(".yaml") || !command.takesPlan();
+          String first = command.name().split(" ")[0];
+          overPlans(first, named ? example : example + " --plan " + PLANS.get(0), asked);
+        }
+        if (command.takesPlan()) {
+          overPlans(
+              command.name().split(" ")[0], command.name() + " --plan " + PLANS.get(0), asked);
         }
       }
     }

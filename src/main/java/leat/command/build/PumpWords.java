@@ -101,7 +101,11 @@ final class PumpWords {
     for (int t = 0; t < towers.size(); t++) {
       double flow = other == null ? towers.get(t).flow() : other.flow(way.riserOf(t));
       words.add(t == 0 ? "" : ", ").add(way.towers() > 1 ? way.name(t) + " " : "");
-      words.add(flow, Show.L_MIN);
+      if (other != null && flow == 0) {
+        words.add("nothing");
+      } else {
+        words.add(flow, Show.L_MIN);
+      }
     }
   }
 
@@ -327,7 +331,8 @@ final class PumpWords {
   /** The share that a bucket found stays with the pump, and a dry intake pumps nothing. */
   private void whatIf() {
     boolean changed = call.has("--lift") || call.has("--bore") || call.has("--length");
-    if (way.believed().kind() == Derate.Kind.MEASURED
+    if (call.hasPlan()
+        && way.believed().kind() == Derate.Kind.MEASURED
         && (changed || !call.texts("--set").isEmpty())) {
       answer.mind(
           "measured-what-if",

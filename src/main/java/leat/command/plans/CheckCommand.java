@@ -184,6 +184,7 @@ public final class CheckCommand extends Command {
         continue;
       }
       taken(answer, plan, plans);
+      MeasuredWords.say(answer, plan.subject.believed(), plans.size() > 1 ? plan.name + ": " : "");
       no |= plan.isNo(call.has("--strict"), call.has("--known"));
       failing = failing == null && plan.count(Verdict.FAIL) > 0 ? plan : failing;
     }
