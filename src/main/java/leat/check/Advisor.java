@@ -59,13 +59,11 @@ public final class Advisor {
     try {
       Subject changed = new Subject(cure.on(subject.plan()), subject.believedSoFar());
       List<Finding> after = Rules.judge(changed);
-      if (!passes(finding, after)) {
-        return null;
+      Finding bad = failing(finding, after);
+      if (bad == null) {
+        bad = spoilt(after);
       }
-      Finding spoilt = spoilt(after);
-      return spoilt == null
-          ? cure
-          : more == 0 ? null : mended(finding, cure, changed, spoilt, more);
+      return bad == null ? cure : more == 0 ? null : mended(finding, cure, changed, bad, more);
     } catch (Refused | Impossible e) {
       return null;
     }
@@ -131,16 +129,19 @@ public final class Advisor {
     return false;
   }
 
-  private static boolean passes(Finding finding, List<Finding> after) {
+  /** A finding of the same rule and part that does not pass; null when all do. */
+  private static Finding failing(Finding finding, List<Finding> after) {
     for (int i = 0; i < after.size(); i++) {
       Finding now = after.get(i);
-      if (now.rule() == finding.rule()
-          && (now.part() == finding.part() || now.part() == Finding.WHOLE)
-          && now.verdict() != Verdict.PASS) {
-        return false;
+      boolean same =
+          now.part() == finding.part()
+              || now.part() == Finding.WHOLE
+              || finding.part() == Finding.WHOLE;
+      if (now.rule() == finding.rule() && same && now.verdict() != Verdict.PASS) {
+        return now;
       }
     }
-    return true;
+    return null;
   }
 
   /** The first finding that newly fails, or newly cannot be judged; null when none does. */

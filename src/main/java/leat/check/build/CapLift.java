@@ -4,6 +4,7 @@ import leat.answer.Show;
 import leat.check.Advice;
 import leat.check.Cure;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.hydraulics.Cap;
@@ -19,7 +20,7 @@ final class CapLift extends TowerRule {
         Show.N,
         null,
         PRACTICE,
-        "towers pump pipe tank",
+        "towers[].cap.mass towers[].cap.grip towers[].cap.clearance " + ReadKeys.WATER_WAY,
         "Weight and grip of the cap against twice the push of the jet, with the tank full. A light cap rises, rattles and sprays.");
   }
 

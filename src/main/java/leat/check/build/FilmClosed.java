@@ -5,6 +5,7 @@ import leat.answer.Show;
 import leat.check.Advice;
 import leat.check.Cure;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.hydraulics.Film;
@@ -21,7 +22,7 @@ final class FilmClosed extends TowerRule {
         Show.L_MIN,
         null,
         "force balance at a dry spot, Hartley and Murgatroyd 1964",
-        "towers pump pipe tank.low",
+        ReadKeys.WATER_WAY + ReadKeys.FILM + " towers[].modules[].height",
         "Flow at the refill mark against the flow from which a dry spot in the film closes on clean plastic. Less runs in rivulets and misses pots.");
   }
 

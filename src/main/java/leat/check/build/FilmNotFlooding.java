@@ -4,6 +4,7 @@ import java.util.OptionalDouble;
 import leat.answer.Show;
 import leat.check.Advice;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.hydraulics.Film;
@@ -19,7 +20,7 @@ final class FilmNotFlooding extends TowerRule {
         Show.L_MIN,
         null,
         PRACTICE,
-        "towers pump pipe tank",
+        ReadKeys.WATER_WAY + ReadKeys.FILM + " towers[].modules[].height",
         "Flow with the tank full against 20 L/min for each metre of wall around: more floods pots and splashes.");
   }
 

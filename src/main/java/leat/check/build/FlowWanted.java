@@ -5,6 +5,7 @@ import leat.answer.Show;
 import leat.check.Advice;
 import leat.check.Cure;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.hydraulics.ManifoldFlow;
@@ -25,7 +26,7 @@ final class FlowWanted extends TowerRule {
         Show.L_MIN,
         null,
         "the plan",
-        "towers pump pipe tank.low",
+        ReadKeys.WATER_WAY,
         "Flow of the tower at the refill mark against the flow it is wanted to get.");
   }
 

@@ -7,6 +7,7 @@ import leat.check.Advice;
 import leat.check.Cure;
 import leat.check.DeclaredRule;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.level.Tank;
@@ -23,7 +24,10 @@ final class Freeboard extends DeclaredRule {
         Show.MM,
         LIMIT,
         PRACTICE,
-        "tank hold_up towers pump pipe",
+        "tank.rim_overflow tank.rain_area pump.check_valve "
+            + ReadKeys.WATER_WAY
+            + ReadKeys.HELD
+            + ReadKeys.TANK,
         "Room left under the overflow when the pump stops with the tank full and running: what stands in risers and film comes back, and 50 mm of rain on tank.rain_area.");
   }
 

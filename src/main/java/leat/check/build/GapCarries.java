@@ -5,6 +5,7 @@ import leat.answer.Show;
 import leat.check.Advice;
 import leat.check.Cure;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.hydraulics.Gap;
@@ -22,7 +23,7 @@ final class GapCarries extends TowerRule {
         Show.MM,
         LIMIT,
         PRACTICE,
-        "towers pump pipe tank",
+        "towers[].cap.gap towers[].cap.spreader towers[].cap.plate " + ReadKeys.WATER_WAY,
         "Depth of water that stands on the spreader so that the slot carries the flow, with the tank full. Deeper runs over or back down the riser.");
   }
 

@@ -18,7 +18,7 @@ final class GapClear extends ShapeRule {
         Show.MM,
         Gap.LEAST_WIDTH,
         PRACTICE,
-        "towers",
+        "towers[].cap.gap",
         "Width of the slot between spreader and wall: under a millimetre it is a strainer that clogs.");
   }
 

@@ -6,6 +6,7 @@ import leat.check.Advice;
 import leat.check.Cure;
 import leat.check.DeclaredRule;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.system.HeldWater;
@@ -21,7 +22,7 @@ final class IntakeCovered extends DeclaredRule {
         Show.MM,
         LIMIT,
         PRACTICE,
-        "tank hold_up towers pump pipe",
+        "tank.intake " + ReadKeys.WATER_WAY + ReadKeys.HELD + ReadKeys.TANK,
         "Water over the pump's intake at the refill mark, once risers and towers have taken theirs. Dry running kills a small pump.");
   }
 

@@ -17,7 +17,7 @@ final class NoSiphon extends ShapeRule {
         Show.M,
         0.0,
         "hydrostatics",
-        "towers tank.full",
+        "towers[].outlet tank.full",
         "Height of the outlet over a full tank. An outlet under the tank's level runs on by itself when the pump stops, and siphons; a check valve does not hold it.");
   }
 

@@ -4,6 +4,7 @@ import leat.answer.Show;
 import leat.check.Advice;
 import leat.check.Cure;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.plan.Section;
@@ -17,7 +18,7 @@ final class OutletOverTop extends ShapeRule {
         Show.M,
         null,
         "geometry",
-        "towers",
+        "towers[].outlet towers[].base.height" + ReadKeys.STACK,
         "Height of the riser's outlet over the tank's floor against the top of the stacked modules: water must leave above the highest pot.");
   }
 

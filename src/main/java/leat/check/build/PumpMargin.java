@@ -3,6 +3,7 @@ package leat.check.build;
 import leat.answer.Show;
 import leat.check.Advice;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.hydraulics.Mend;
@@ -19,7 +20,7 @@ final class PumpMargin extends TowerRule {
         Show.PERCENT,
         OperatingPoint.USUAL_MARGIN,
         PRACTICE,
-        "pump towers pipe tank.low",
+        ReadKeys.HEAD + " tank.low",
         "Head at no flow that is left, less the lift at the refill mark, over the lift. A thin margin is eaten by wear and slime.");
   }
 

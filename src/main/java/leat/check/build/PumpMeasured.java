@@ -5,6 +5,7 @@ import leat.answer.Show;
 import leat.check.Advice;
 import leat.check.DeclaredRule;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.hydraulics.Derate;
@@ -18,7 +19,7 @@ final class PumpMeasured extends DeclaredRule {
         Show.PERCENT,
         null,
         PRACTICE,
-        "pump towers pipe tank.full",
+        ReadKeys.HEAD,
         "Whether the share of the printed head is measured or still a guess. Printed curves are optimistic by 15 to 30 %.");
   }
 

@@ -5,6 +5,7 @@ import leat.answer.Show;
 import leat.check.Advice;
 import leat.check.DeclaredRule;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.hydraulics.ManifoldFlow;
@@ -21,7 +22,7 @@ final class PumpOnCurve extends DeclaredRule {
         Show.L_MIN,
         null,
         "the printed curve",
-        "pump towers pipe tank",
+        ReadKeys.WATER_WAY,
         "Flow of all towers with the tank full against the end of the pump's printed curve. Past it nobody measured.");
   }
 

@@ -4,6 +4,7 @@ import leat.answer.Show;
 import leat.check.Advice;
 import leat.check.Cure;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.plan.Section;
@@ -17,7 +18,7 @@ final class Reach extends ShapeRule {
         Show.M,
         1.60,
         PRACTICE,
-        "towers",
+        "towers[].base.height" + ReadKeys.STACK,
         "Height of the middle of the top module over the tank's floor: higher pots want a step, and standing on things beside a tub is how people get hurt.");
   }
 

@@ -3,6 +3,7 @@ package leat.check.build;
 import leat.answer.Show;
 import leat.check.Advice;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.hydraulics.OperatingPoint;
@@ -18,7 +19,7 @@ final class ReachesTop extends TowerRule {
         Show.M,
         null,
         "hydrostatics",
-        "pump towers pipe tank.low",
+        ReadKeys.HEAD + " tank.low",
         "Head of the pump at no flow, as derated or measured, against the height of the outlet over the refill mark: below it nothing arrives.");
   }
 

@@ -3,6 +3,7 @@ package leat.check.build;
 import leat.answer.Show;
 import leat.check.Advice;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.hydraulics.HeadLoss;
@@ -18,7 +19,7 @@ final class RiserNotFast extends TowerRule {
         Show.M_S,
         HeadLoss.OfSection.FAST,
         PRACTICE,
-        "towers pump pipe tank",
+        ReadKeys.WATER_WAY,
         "Speed in the riser with the tank full. Over 1.5 m/s it is noisy and friction eats the head.");
   }
 

@@ -4,6 +4,7 @@ import leat.answer.Show;
 import leat.check.Advice;
 import leat.check.Cure;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.hydraulics.HeadLoss;
@@ -19,7 +20,7 @@ final class RiserNotSlow extends TowerRule {
         Show.M_S,
         HeadLoss.OfSection.SLOW,
         PRACTICE,
-        "towers pump pipe tank.low",
+        ReadKeys.WATER_WAY,
         "Speed in the riser at the refill mark. Under 0.3 m/s air and grit stay in the tube.");
   }
 

@@ -5,6 +5,7 @@ import leat.answer.Show;
 import leat.check.Advice;
 import leat.check.Cure;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.plan.Section;
@@ -21,7 +22,7 @@ final class StrainerHead extends TowerRule {
         Show.MM,
         null,
         "Blevins, Applied Fluid Dynamics Handbook, 1984, for the loss; the clogged share is common practice, no source",
-        "strainer towers pump pipe tank",
+        "strainer " + ReadKeys.WATER_WAY,
         "Head that the strainer takes when it is as clogged as the plan allows, against the height of water it may hold back (strainer.freeboard).");
   }
 

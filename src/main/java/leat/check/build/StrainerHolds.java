@@ -20,7 +20,7 @@ final class StrainerHolds extends DeclaredRule {
         Show.MM,
         null,
         "4 sigma/(rho g w), an upper bound",
-        "strainer",
+        "strainer.aperture strainer.freeboard",
         "Height of water that surface tension holds on a mesh hanging in air when it first wets, against the height it may hold back.");
   }
 

@@ -4,6 +4,7 @@ import java.util.OptionalDouble;
 import leat.answer.Show;
 import leat.check.Advice;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.hydraulics.Mend;
@@ -23,7 +24,7 @@ final class TowerFed extends TowerRule {
         Show.L_MIN,
         0.0,
         "hydraulics of a manifold",
-        "pump towers pipe tank.low",
+        ReadKeys.WATER_WAY,
         "Flow of a tower at the refill mark that the pump alone would reach: it gets none when the others take the head. Throttle the low ones, or widen what they share.");
   }
 

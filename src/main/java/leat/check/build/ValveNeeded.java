@@ -4,6 +4,7 @@ import java.util.OptionalDouble;
 import leat.answer.Show;
 import leat.check.Advice;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.system.TowerAt;
@@ -21,7 +22,7 @@ final class ValveNeeded extends TowerRule {
         Show.PERCENT,
         USUAL,
         PRACTICE,
-        "towers pump pipe tank.low",
+        ReadKeys.WATER_WAY,
         "Flow at the refill mark over what is wanted, in a tower without riser.valve. Without a valve the pump decides what each tower gets.");
   }
 

@@ -6,6 +6,7 @@ import leat.check.Advice;
 import leat.check.Cure;
 import leat.check.DeclaredRule;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.plan.Section;
@@ -24,7 +25,9 @@ final class ChangeInterval extends DeclaredRule {
         DAYS,
         null,
         "half of the target EC: common practice; sodium and chloride: FAO Irrigation and Drainage Paper 29 (1985)",
-        "season.change water.ec water.sodium water.chloride drinks crops thirst tank target.ec",
+        "season.change water.ec water.sodium water.chloride target.ec tank.full"
+            + ReadKeys.DRINKS
+            + ReadKeys.TANK,
         "Days between changes against the day on which salts that come with every can and are not eaten reach 69 mg/L of sodium or 142 mg/L of chloride; where neither is known, on which half of the water's EC, left behind, takes half of the target EC.");
   }
 

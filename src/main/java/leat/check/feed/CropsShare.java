@@ -25,7 +25,7 @@ final class CropsShare extends DeclaredRule {
         null,
         null,
         "bands of leat crops: Oklahoma State University Extension HLA-6722 Table 2, common practice",
-        "crops",
+        "crops[].name crops[].ec_low crops[].ec_high crops[].ph_low crops[].ph_high",
         "Whether a band of EC and one of pH is left that suits every crop. Books differ by a third, so a clash is a doubt and not a ban: the odd crop stays small or burns at its tips.");
   }
 

@@ -28,7 +28,7 @@ final class TargetInBand extends DeclaredRule {
         null,
         null,
         "bands of leat crops: Oklahoma State University Extension HLA-6722 Table 2, common practice",
-        "target crops",
+        "target.ec target.ph crops[].name crops[].ec_low crops[].ec_high crops[].ph_low crops[].ph_high",
         "Whether the EC and the pH aimed at suit every crop of the plan. Outside its band a crop stays small, burns at its tips or cannot take up iron.");
   }
 

@@ -7,6 +7,7 @@ import leat.check.Advice;
 import leat.check.Cure;
 import leat.check.DeclaredRule;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.plan.Section;
@@ -34,7 +35,9 @@ final class WaterAlkalinity extends DeclaredRule {
         Show.MEQ_L,
         LIMIT,
         PRACTICE,
-        "water.alkalinity water.ph water.temperature drinks crops thirst tank target.ph feed.acid.name",
+        "water.alkalinity water.ph water.temperature target.ph feed.acid.name tank.full"
+            + ReadKeys.DRINKS
+            + ReadKeys.TANK,
         "Alkalinity that a week of topping up leaves in each litre of the tank. It lifts the pH with every can, until iron and phosphate are locked away. An acid in the plan is counted.");
   }
 

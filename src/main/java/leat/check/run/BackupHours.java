@@ -23,7 +23,7 @@ final class BackupHours extends DeclaredRule {
         Show.H,
         null,
         "energy balance; Peukert's law; depth, reserve and idle draw: common practice, no source",
-        "backup timing pump.power pump.supply controller",
+        "backup controller.power controller.relay.coil pump.power pump.supply timing[].run timing[].rest",
         "How long the battery feeds the busiest timing, against backup.hours.");
   }
 

@@ -27,7 +27,7 @@ final class CableDrop extends DeclaredRule {
         Show.PERCENT,
         Cable.GOOD_DROP,
         "IEC 60228 resistances of flexible cords; 5 % good, 10 % at most: common practice, no source",
-        "pump.supply pump.power",
+        "pump.power pump.supply",
         "Voltage lost on the way to a low-voltage pump, out and back, over the supply's; over 5 % warns, over 10 % fails.");
   }
 

@@ -7,6 +7,7 @@ import leat.check.Advice;
 import leat.check.Cure;
 import leat.check.DeclaredRule;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.energy.Bill;
@@ -38,7 +39,7 @@ final class CostSeason extends DeclaredRule {
         MONEY,
         null,
         "your own limit; the rule is silent without one",
-        "limits tariff currency timing season.from season.to site.time_zone pump.power controller",
+        "limits tariff controller.power controller.relay.coil pump.power" + ReadKeys.TIMING,
         "Cost of the electricity for pump, controller and relay over the season, in the plan's currency, against limits: {cost-season: 5 EUR}.");
   }
 

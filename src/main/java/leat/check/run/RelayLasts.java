@@ -7,6 +7,7 @@ import leat.check.Advice;
 import leat.check.Cure;
 import leat.check.DeclaredRule;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.energy.Bill;
@@ -33,7 +34,7 @@ final class RelayLasts extends DeclaredRule {
         DAYS,
         null,
         "electrical endurance at rated load, the term of IEC 61810-1; inrush of 6 times from makers' relay guides",
-        "controller.relay timing season.from season.to site.time_zone pump.power pump.supply pump.power_factor",
+        "controller.relay pump.power pump.supply" + ReadKeys.TIMING,
         "Days that the relay's operations last at the season's mean starts, against the season's length; the start's current must be within the contact's rating.");
   }
 

@@ -5,6 +5,7 @@ import leat.answer.Show;
 import leat.check.Advice;
 import leat.check.Cure;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.energy.Overlap;
@@ -23,7 +24,7 @@ abstract class RestRule extends TimingRule {
         Show.MIN,
         usual,
         PRACTICE + "; no survival curve for falling films was found",
-        "timing dry_limit." + key + " season.from season.to site.time_zone",
+        "dry_limit." + key + ReadKeys.TIMING,
         meaning);
     this.part = part;
     this.key = key;

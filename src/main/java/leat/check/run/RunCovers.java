@@ -6,6 +6,9 @@ import leat.answer.Show;
 import leat.check.Advice;
 import leat.check.Cure;
 import leat.check.Finding;
+import leat.check.ReadKeys;
+import leat.check.Rule;
+import leat.check.Rules;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.energy.LeastRun;
@@ -24,7 +27,10 @@ final class RunCovers extends TimingRule {
         SECONDS,
         null,
         "fill time and Nusselt's film at the refill mark; factor 3 among roots and 20 s of wetting: common practice, no source",
-        "timing wetting towers pump pipe tank.low hold_up",
+        "timing[].run timing[].rest wetting pump.check_valve "
+            + ReadKeys.WATER_WAY
+            + ReadKeys.STACK
+            + ReadKeys.FILM,
         "Run of the pump, against the time to fill the riser, to let the film come down and to wet the lowest pot.");
   }
 
@@ -56,11 +62,23 @@ final class RunCovers extends TimingRule {
     return "no water";
   }
 
+  /** What brings water to a dry tower: the advice of the rule that says why it is dry. */
+  private static Advice watered(Subject subject) {
+    Rule[] why = {Rules.find("reaches-top"), Rules.find("tower-fed")};
+    List<Finding> found = Rules.judge(subject, why);
+    for (int i = 0; i < found.size(); i++) {
+      if (found.get(i).verdict() == Verdict.FAIL) {
+        return found.get(i).rule().advice(subject, found.get(i));
+      }
+    }
+    return Advice.none();
+  }
+
   @Override
   public Advice advice(Subject subject, Finding finding) {
     RunNeeds needs = needs(subject);
     if (!finding.hasValue()) {
-      return Advice.of(needs.dryTower() + " stays dry however long the pump runs");
+      return watered(subject).say(needs.dryTower() + " stays dry however long the pump runs");
     }
     double whole = subject.ownLimit(this) == null ? needs.least().wholeSeconds() : finding.limit();
     return Advice.none()

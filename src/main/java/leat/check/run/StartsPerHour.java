@@ -24,7 +24,7 @@ final class StartsPerHour extends TimingRule {
         PER_HOUR,
         Units.PER_H.toBase(USUAL),
         PRACTICE,
-        "timing",
+        "timing[].run timing[].rest",
         "Starts an hour of the busiest timing: each start is a knock on the bearing and a spark at the contact.");
   }
 

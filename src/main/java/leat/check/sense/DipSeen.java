@@ -5,6 +5,7 @@ import leat.answer.Show;
 import leat.check.Advice;
 import leat.check.DeclaredRule;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.level.Tank;
@@ -18,7 +19,8 @@ final class DipSeen extends DeclaredRule {
         Show.MM,
         null,
         "the sender itself: its highest step with hysteresis",
-        "tank hold_up cap_sensor sender",
+        "hold_up cap_sensor sender.hysteresis sender.edge_error tank.corner tank.between"
+            + ReadKeys.SENDER,
         "How far the level dips while the towers run, against the sender's highest step: a smaller dip may fall within one step and proves nothing. A sensor at the cap proves it.");
   }
 

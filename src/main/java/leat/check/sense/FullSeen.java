@@ -7,6 +7,7 @@ import leat.check.Advice;
 import leat.check.Cure;
 import leat.check.DeclaredRule;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.level.Motion;
@@ -21,7 +22,9 @@ final class FullSeen extends DeclaredRule {
         Show.L,
         null,
         "the plan's own full mark",
-        "tank sender",
+        "sender.edge_error tank.holds_full"
+            + ReadKeys.SENDER
+            + " tank.holds tank.corner tank.between",
         "Litres at which the top step of the sender begins; above it the sender reads the same up to the rim, so overfilling is not seen.");
   }
 

@@ -6,6 +6,7 @@ import leat.check.Advice;
 import leat.check.Cure;
 import leat.check.DeclaredRule;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.level.Motion;
@@ -20,7 +21,7 @@ final class IntakeSeen extends DeclaredRule {
         Show.MM,
         null,
         "a pump must not run dry; the intake is the limit",
-        "tank sender",
+        "tank.intake sender.hysteresis sender.edge_error" + ReadKeys.SENDER,
         "The sender falls to its lowest reading before the level reaches the pump's intake, so that a controller can stop the pump before it draws air.");
   }
 

@@ -6,6 +6,7 @@ import leat.check.Advice;
 import leat.check.Cure;
 import leat.check.DeclaredRule;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.level.Motion;
@@ -19,7 +20,7 @@ final class LowAboveStep extends DeclaredRule {
         Show.MM,
         null,
         "the sender itself: the end of its lowest band",
-        "tank sender",
+        "tank.low sender.edge_error" + ReadKeys.SENDER,
         "The refill mark lies above the lowest step of the sender; below that step the sender reads the same down to empty, and low cannot be told from dry.");
   }
 

@@ -6,6 +6,8 @@ import leat.check.DeclaredRule;
 import leat.check.Finding;
 import leat.check.Subject;
 import leat.check.Verdict;
+import leat.plan.Section;
+import leat.system.SenderOf;
 
 /** The steps were fitted, not guessed. */
 final class SenderFitted extends DeclaredRule {
@@ -16,7 +18,7 @@ final class SenderFitted extends DeclaredRule {
         null,
         null,
         PRACTICE,
-        "sender tank",
+        "sender.edges sender.steps sender.ladder",
         "Whether the sender's steps were found by pouring known litres; a drawing or a data sheet is a guess.");
   }
 
@@ -25,9 +27,10 @@ final class SenderFitted extends DeclaredRule {
     if (!subject.section("sender").isGiven()) {
       return List.of();
     }
-    boolean fitted = subject.section("sender").has("edges");
-    if (!fitted) {
-      subject.sender();
+    Section sender = subject.section("sender");
+    boolean fitted = sender.has("edges");
+    if (!SenderOf.isKnown(sender)) {
+      throw sender.missing("steps");
     }
     return List.of(Finding.words(this, fitted ? Verdict.PASS : Verdict.WARN, 0));
   }

@@ -6,6 +6,7 @@ import leat.answer.Show;
 import leat.check.Advice;
 import leat.check.DeclaredRule;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.quantity.Units;
@@ -22,7 +23,9 @@ final class StepUnderThirst extends DeclaredRule {
         Show.L,
         null,
         PRACTICE,
-        "sender tank drinks crops thirst",
+        "sender.hysteresis sender.edge_error tank.holds tank.corner tank.between"
+            + ReadKeys.SENDER
+            + ReadKeys.DRINKS,
         "Widest step of the sender between its lowest and its top one, against a day's thirst: a step that outlasts a day hides what the plants drink.");
   }
 

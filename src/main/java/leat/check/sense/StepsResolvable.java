@@ -6,6 +6,7 @@ import leat.check.Advice;
 import leat.check.Cure;
 import leat.check.DeclaredRule;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.level.Divider;
@@ -27,7 +28,9 @@ final class StepsResolvable extends DeclaredRule {
         null,
         null,
         "worst case of the divider; sheet level-divider-design",
-        "sender tank",
+        "sender.divider sender.tolerance sender.reading sender.lead"
+            + ReadKeys.SENDER
+            + " tank.holds",
         "Neighbouring steps of the sender that the ADC, or the meter, can take for each other when resistors, supply, reference and converter are all off the worst way.");
   }
 

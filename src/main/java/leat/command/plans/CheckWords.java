@@ -50,7 +50,7 @@ final class CheckWords {
   static Phrase sentence(JudgedPlan plan, boolean named, boolean no) {
     Phrase words = Phrase.of(named ? plan.name + ": " : "");
     if (plan.isBroken()) {
-      return words.add("it cannot be read.");
+      return named ? words.add("it cannot be read.") : Phrase.of();
     }
     int fails = plan.count(Verdict.FAIL);
     if (fails == 0) {
