@@ -1,7 +1,7 @@
 # Completion of leat for bash:  source scripts/leat-completion.bash
 # Made from the declarations of the program; change those.
 
-_leat_commands='acid check clean crops dose duty ec head level oxygen plan pump stock tank topup units help'
+_leat_commands='acid check clean crops dose duty ec head level oxygen plan pump stock sweep tank topup units help'
 
 _leat_second() {
   case $1 in
@@ -35,6 +35,7 @@ _leat_flags() {
     duty\ backup) echo '--hours --battery --capacity --chemistry --depth --reserve --inverter --idle --power --run --rest --controller --dc --sun --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
     duty\ cable) echo '--dc --power --length --section --gauge --strands --temperature --inrush --least-voltage --drop --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
     check) echo '--all --strict --known --compare --rules --rule --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    sweep) echo '--vary --rows --sample --seed --measure --measures --rank --pareto --top --where --all --rule --slice --jobs --nudge --doubt --yes --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
     plan) echo '--format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
     plan\ new) echo '--name --force --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
     plan\ schema) echo '--format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
@@ -188,6 +189,13 @@ _leat_values() {
     check:--plan|check:-p) echo 'plans' ;;
     check:--rule) echo 'rules' ;;
     check:--format|check:-f) echo 'text csv json' ;;
+    sweep:--rows|sweep:--output|sweep:-o) echo 'files' ;;
+    sweep:--vary|sweep:--set) echo 'keys' ;;
+    sweep:--units) echo 'metric us' ;;
+    sweep:--sample|sweep:--seed|sweep:--measure|sweep:--rank|sweep:--pareto|sweep:--top|sweep:--where|sweep:--slice|sweep:--jobs|sweep:--doubt|sweep:--delimiter|sweep:--decimal) echo 'nothing' ;;
+    sweep:--plan|sweep:-p) echo 'plans' ;;
+    sweep:--rule) echo 'rules' ;;
+    sweep:--format|sweep:-f) echo 'text csv json' ;;
     plan:--output|plan:-o) echo 'files' ;;
     plan:--units) echo 'metric us' ;;
     plan:--delimiter|plan:--decimal) echo 'nothing' ;;
@@ -220,6 +228,7 @@ _leat_values() {
 _leat_operands() {
   case $1 in
     check) echo plans ;;
+    sweep) echo plans ;;
     plan\ show) echo plans ;;
   esac
 }
