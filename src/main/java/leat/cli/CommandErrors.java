@@ -15,8 +15,8 @@ public final class CommandErrors {
   }
 
   /** A command nobody knows. */
-  public static Problem unknownCommand(String typed, String[] names) {
-    String near = Nearest.of(typed, java.util.Arrays.asList(names));
+  public static Problem unknownCommand(String typed, java.util.List<String> names) {
+    String near = Nearest.of(typed.replace('-', ' '), names);
     return new Problem(
         "unknown-command",
         null,
@@ -25,6 +25,27 @@ public final class CommandErrors {
             + typed
             + "\""
             + (near == null ? "; leat --help lists them" : "; did you mean \"" + near + "\"?"));
+  }
+
+  /** A word behind a command that is none of its sub-commands. */
+  public static Problem unknownSubCommand(
+      String command, String typed, java.util.List<String> subs) {
+    String near = Nearest.of(typed, subs);
+    return new Problem(
+        "unknown-sub-command",
+        null,
+        "leat " + command,
+        "no \""
+            + typed
+            + "\" there; "
+            + (near == null
+                ? "it has " + String.join(", ", subs)
+                : "did you mean \"" + command + " " + near + "\"?"));
+  }
+
+  /** Several plans where one is read. */
+  public static Problem onePlan(Command command, String second) {
+    return problem("one-plan", command, "one plan at a time; \"" + second + "\" is a second");
   }
 
   /** A flag the command does not have. */
@@ -74,16 +95,17 @@ public final class CommandErrors {
   /** A flag the question cannot do without. */
   public static Problem needed(Command command, Flag flag) {
     return problem(
-        "needed-flag",
-        command,
-        flag.name()
-            + " is needed ("
-            + flag.meaning()
-            + "), such as "
-            + flag.name()
-            + " \""
-            + flag.example()
-            + "\"");
+            "needed-flag",
+            command,
+            flag.name()
+                + " is needed ("
+                + flag.meaning()
+                + "), such as "
+                + flag.name()
+                + " \""
+                + flag.example()
+                + "\"")
+        .asking(flag.name(), flag.example());
   }
 
   /** One of several ways to ask is needed. */

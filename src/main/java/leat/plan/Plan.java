@@ -151,6 +151,13 @@ public final class Plan {
       return this;
     }
 
+    /** Refuses a text that is no YAML, or none of ours. */
+    void refuseBroken() {
+      if (!problems.isEmpty()) {
+        throw new Refused(problems);
+      }
+    }
+
     /** Reads the values; every mistake at once. */
     public Plan read() {
       Taken taken = new Taken(name, flagPaths, flags);

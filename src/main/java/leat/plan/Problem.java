@@ -8,6 +8,8 @@ public final class Problem {
   private final Origin origin;
   private final String path;
   private final String message;
+  private final String asked;
+  private final String example;
 
   /**
    * @param code kebab-case name of the message, one gallery entry each
@@ -16,10 +18,32 @@ public final class Problem {
    * @param message one clause that says what is needed, with an example, and what was found
    */
   public Problem(String code, Origin origin, String path, String message) {
+    this(code, origin, path, message, null, null);
+  }
+
+  private Problem(
+      String code, Origin origin, String path, String message, String asked, String example) {
     this.code = code;
     this.origin = origin;
     this.path = path;
     this.message = message;
+    this.asked = asked;
+    this.example = example;
+  }
+
+  /** The same, about a flag or key that is missing, with a value as one would type it. */
+  public Problem asking(String flagOrKey, String value) {
+    return new Problem(code, origin, path, message, flagOrKey, value);
+  }
+
+  /** The flag or key that is missing, or null when it is about something else. */
+  public String asked() {
+    return asked;
+  }
+
+  /** A value of it as one would type it, or null. */
+  public String example() {
+    return example;
   }
 
   /** Kebab-case name of the message. */
