@@ -1,5 +1,6 @@
 package leat.cli;
 
+import leat.plan.KindReader;
 import leat.plan.Problem;
 import leat.quantity.Nearest;
 
@@ -84,12 +85,36 @@ public final class CommandErrors {
 
   /** An operand where none is taken. */
   public static Problem noOperands(Command command, String operand) {
+    String meant = flagFor(command, operand);
     return problem(
         "no-operands",
         command,
         "\""
             + operand
-            + "\" belongs to no flag; values with a space want quotes, such as --bore \"13 mm\"");
+            + (meant == null
+                ? "\" belongs to no flag; values with a space want quotes, such as --bore \"13 mm\""
+                : "\" belongs to no flag; did you mean " + meant + "?"));
+  }
+
+  /**
+   * The first flag that a bare value could be for, with the value: {@code --at "28 C"}; or null.
+   */
+  private static String flagFor(Command command, String operand) {
+    Flag[] flags = command.flags();
+    boolean starts = !operand.isEmpty() && operand.charAt(0) >= '0' && operand.charAt(0) <= '9';
+    for (int i = 0; starts && i < flags.length; i++) {
+      boolean quantity = flags[i].kind() != null && flags[i].kind().dimension() != null;
+      int blank = quantity ? flags[i].example().indexOf(' ') : -1;
+      String[] tried = {
+        operand, blank < 0 ? operand : operand + flags[i].example().substring(blank)
+      };
+      for (int k = 0; quantity && k < tried.length; k++) {
+        if (KindReader.reads(flags[i].kind(), tried[k])) {
+          return flags[i].name() + " " + Call.quoted(tried[k]);
+        }
+      }
+    }
+    return null;
   }
 
   /** A flag the question cannot do without. */

@@ -167,6 +167,9 @@ public final class Plan {
       String currency = binder.currency(root.text("currency"));
       PlanSense.check(root, all);
       if (!all.isEmpty()) {
+        for (int i = 0; i < all.size(); i++) {
+          all.set(i, all.get(i).inCurrency(currency));
+        }
         all.sort(IN_ORDER);
         throw new Refused(all);
       }

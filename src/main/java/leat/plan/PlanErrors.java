@@ -630,7 +630,8 @@ public final class PlanErrors {
 
   /** None of the words that may stand there. */
   public static Unreadable notOneOf(String typed, String[] words) {
-    String near = Nearest.of(typed, java.util.Arrays.asList(words));
+    String near = OtherWords.among(typed, words);
+    near = near == null ? Nearest.of(typed, java.util.Arrays.asList(words)) : near;
     return new Unreadable(
         "not-one-of",
         "one of "

@@ -36,6 +36,20 @@ public final class Problem {
     return new Problem(code, origin, path, message, flagOrKey, value);
   }
 
+  /** The same with an amount of money in another currency than the examples' own. */
+  Problem inCurrency(String currency) {
+    boolean money =
+        "hundredths".equals(code) || "no-currency".equals(code) || "unknown-currency".equals(code);
+    int got = message.indexOf("; got ");
+    if (!money || currency == null) {
+      return this;
+    }
+    String said = got < 0 ? message : message.substring(0, got);
+    String rest = got < 0 ? "" : message.substring(got);
+    String ours = said.replace(" EUR", " " + currency).replace(", with the code of yours", "");
+    return new Problem(code, origin, path, ours + rest, asked, example);
+  }
+
   /** The flag or key that is missing, or null when it is about something else. */
   public String asked() {
     return asked;
