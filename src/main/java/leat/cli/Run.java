@@ -69,11 +69,14 @@ public final class Run {
       new Output(terminal, null).write(new Help(commands, terminal.columns()).of(command));
       return 0;
     }
-    return answer(command, typed, terminal);
+    Call call = new Call(command, typed, terminal);
+    int code = answer(command, typed, call, terminal);
+    tell(terminal, call.asked());
+    return code;
   }
 
-  private static int answer(Command command, CommandLines.Typed typed, Terminal terminal) {
-    Call call = new Call(command, typed, terminal);
+  private static int answer(
+      Command command, CommandLines.Typed typed, Call call, Terminal terminal) {
     call.format();
     Output output = new Output(terminal, call.text("--output"));
     int streamed = command.stream(call, output);

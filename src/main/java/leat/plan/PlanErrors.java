@@ -428,6 +428,16 @@ public final class PlanErrors {
         "one line is wanted, maps in {} and lists in [], such as timing=[{run: 90 s, rest: 12 min}]");
   }
 
+  /** A path whose values are varied as numbers, but are none. */
+  public static Problem noNumber(Origin at, String path, Key key) {
+    return new Problem(
+        "no-number-to-vary",
+        at,
+        path,
+        "only a number can be varied; this is "
+            + (key.kind == null ? "a section" : key.kind.word()));
+  }
+
   /** --set without its equals sign or with a broken path. */
   public static Problem badSet(Origin at) {
     return new Problem("bad-set", at, "", "KEY=VALUE is needed, such as pump.derate=70%");
