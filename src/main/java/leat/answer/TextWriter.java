@@ -39,7 +39,7 @@ final class TextWriter {
 
   String write(Answer answer) {
     if (!answer.sentence.isEmpty()) {
-      out.append(Wrap.text(answer.sentence.render(us), width, "")).append('\n');
+      out.append(wrapped(answer.sentence.render(us), "")).append('\n');
     }
     for (int b = 0; b < answer.blocks.size(); b++) {
       if (!answer.headings.get(b).isEmpty()) {
@@ -87,7 +87,8 @@ final class TextWriter {
 
   /** One line of figures; on a narrow screen its last cells go on below. */
   private void line(String label, int room, String[] cells, int[] widths) {
-    int start = out.length();
+    int first = out.length();
+    int start = first;
     out.append("  ").append(padded(label, room));
     for (int c = 0; c < cells.length; c++) {
       boolean last = c == cells.length - 1;
@@ -100,7 +101,7 @@ final class TextWriter {
       }
     }
     endLine();
-    paint(start, label);
+    paint(first, label);
   }
 
   /** Puts a cell that does not fit into lines of its own; where the last of them starts. */
@@ -236,7 +237,7 @@ final class TextWriter {
       out.append("  ").append(w.formula).append('\n');
       String with = w.with.render(us);
       if (!with.isEmpty()) {
-        out.append("  with ").append(with).append('\n');
+        out.append(wrapped("  with " + with, "    ")).append('\n');
       }
       out.append("  = ");
       if (w.show == null) {
@@ -245,23 +246,24 @@ final class TextWriter {
         out.append(Phrase.of(w.result, w.show).render(us));
       }
       out.append('\n');
-      out.append("  range ").append(w.range).append("; source ").append(w.source).append('\n');
+      String from = "  range " + w.range + "; source " + w.source;
+      out.append(wrapped(from, "    ")).append('\n');
     }
   }
 
   private void notes(Answer answer) {
     if (!answer.taken.isEmpty()) {
-      out.append(Wrap.text(takenLine(answer, us), width, "  ")).append('\n');
+      out.append(wrapped(takenLine(answer, us), "  ")).append('\n');
     }
     for (int i = 0; i < answer.minds.size(); i++) {
       String mind = "Mind: " + answer.minds.get(i).text.render(us);
-      out.append(Wrap.text(mind, width, "  ")).append('\n');
+      out.append(wrapped(mind, "  ")).append('\n');
     }
     for (int i = 0; i < answer.nexts.size(); i++) {
       String next = "Next: " + answer.nexts.get(i).render(us);
       // a command line must stay whole to be pasted, and so must lines of a plan
       boolean whole = next.contains("leat ") || next.contains("write  ") || next.contains("\n");
-      out.append(whole ? next : Wrap.text(next, width, "  ")).append('\n');
+      out.append(whole ? next : wrapped(next, "  ")).append('\n');
     }
   }
 
@@ -285,6 +287,11 @@ final class TextWriter {
       line.append(i == 0 ? "" : "; ").append(answer.taken.get(i).render(us));
     }
     return line.append('.').toString();
+  }
+
+  /** Lines stay whole, and the class that breaks them is not loaded, where no width is known. */
+  private String wrapped(String text, String indent) {
+    return width == 0 ? text : Wrap.text(text, width, indent);
   }
 
   private static String padded(String text, int width) {

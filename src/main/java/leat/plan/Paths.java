@@ -69,6 +69,27 @@ final class Paths {
     return result;
   }
 
+  /** A path whose items are named, with their places instead: towers[0] for towers[hallway]. */
+  static String counted(Node root, String path, Origin at) {
+    List<Step> steps = steps(path, at);
+    StringBuilder out = new StringBuilder();
+    Node here = root;
+    for (int i = 0; i < steps.size(); i++) {
+      Step step = steps.get(i);
+      boolean isMap = here != null && here.kind == Node.Kind.MAP;
+      boolean isList = here != null && here.kind == Node.Kind.LIST;
+      if (step.name != null) {
+        out.append(i == 0 ? "" : ".").append(step.name);
+        here = isMap ? here.child(step.name) : null;
+        continue;
+      }
+      int k = step.item == null ? step.index : isList ? named(here, step.item, at, path) : 0;
+      out.append('[').append(k < 0 ? "*" : String.valueOf(k)).append(']');
+      here = isList && k < here.children.size() ? here.children.get(Math.max(0, k)) : null;
+    }
+    return out.toString();
+  }
+
   /** How many steps the rest of a path has. */
   static int count(String rest) {
     return rest.isEmpty()

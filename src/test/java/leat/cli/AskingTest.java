@@ -74,6 +74,9 @@ class AskingTest {
             "pump", "--plan", "terrace.yaml", "--set", "towers[0].outlet=1.2 m", "--format", "csv");
     assertThat(named.exit()).as(named.err()).isEqualTo(counted.exit());
     assertThat(named.out()).isNotEmpty().isEqualTo(counted.out());
+    assertThat(Ran.run("plan", "show", "terrace.yaml", "towers[North].riser").out())
+        .isNotEmpty()
+        .isEqualTo(Ran.run("plan", "show", "terrace.yaml", "towers[0].riser").out());
   }
 
   @Test
@@ -118,6 +121,7 @@ class AskingTest {
     String painted = run(Map.of(), true, line)[1];
     assertThat(painted).contains("\u001b[31mFAIL\u001b[0m");
     assertThat(painted.replaceAll("\u001b\\[[0-9]+m", "")).isEqualTo(plain);
+    assertThat(run(Map.of("COLUMNS", "60"), true, line)[1]).contains("\u001b[31mFAIL\u001b[0m");
     assertThat(run(Map.of("NO_COLOR", "1"), true, line)[1]).isEqualTo(plain);
     assertThat(run(Map.of(), false, "check", "proud-tower.yaml", "--color", "always")[1])
         .isEqualTo(painted);
