@@ -318,7 +318,7 @@ class ArchitectureTest {
                 "no list of messages",
                 c ->
                     !c.getSimpleName().endsWith("Errors")
-                        && !Set.of("Unreadable", "QuantityReader", "Section", "Named")
+                        && !Set.of("Problem", "Unreadable", "QuantityReader", "Section", "Named")
                             .contains(c.getSimpleName())))
         .should()
         .accessTargetWhere(

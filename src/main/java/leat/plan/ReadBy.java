@@ -9,6 +9,7 @@ final class ReadBy {
   private static final String TABLE =
       """
       currency: dose duty check
+      units: head pump tank level ec dose stock topup acid crops oxygen clean duty check
       site.time_zone: duty check
       site.altitude: oxygen
       tank.shape: tank level dose stock topup acid clean check

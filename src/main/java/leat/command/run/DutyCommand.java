@@ -163,7 +163,7 @@ public final class DutyCommand extends Command {
     List<DutyLine> lines = new ArrayList<>();
     lines.add(terms.line(DutyLine.name(call, timetable), timetable));
     for (int i = 0; i < against.size(); i++) {
-      leat.quantity.Timing other = (leat.quantity.Timing) against.get(i);
+      leat.quantity.RunAndRest other = (leat.quantity.RunAndRest) against.get(i);
       lines.add(
           terms.line(
               call.texts("--against").get(i),
