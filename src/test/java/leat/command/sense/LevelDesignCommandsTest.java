@@ -250,6 +250,61 @@ class LevelDesignCommandsTest {
     }
   }
 
+  /**
+   * The cut-off against `level` itself, count by count and way by way: at and beyond it every count
+   * that is no fault is sure of the mark, and the next count before it is not.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"low", "high"})
+  void theCutoffPartsWhatIsSure(String side) {
+    for (boolean falls : new boolean[] {false, true}) {
+      String steps =
+          falls
+              ? "sender.steps=[40 mm = 190 ohm, 60 mm = 156 ohm, 80 mm = 118 ohm, 100 mm = 82 ohm, 120 mm = 43 ohm, 140 mm = 10 ohm]"
+              : "sender.tolerance=2 %";
+      String[] set = {"--set", "sender.divider.sender_side=" + side, "--set", steps};
+      JsonNode json =
+          Ran.run(with(set, "level", "table", "--plan", P, "--cutoff", "--format", "json")).json();
+      int at = json.get("cutoff_counts").asInt();
+      int inward = json.get("run_side_counts").asText().equals("at-or-over") ? 1 : -1;
+      assertThat(inward).isEqualTo(side.equals("low") != falls ? 1 : -1);
+      // 80 mm of T2 hold 11.97 L; `tank --level "80 mm"` says so
+      double mark =
+          Ran.run("tank", "--plan", P, "--level", "80 mm", "--format", "json")
+              .json()
+              .get("volume_L")
+              .asDouble();
+      assertThat(json.get("mark_L").asDouble()).isCloseTo(mark, within(1e-9));
+      for (int c = at - inward; c >= 0 && c < 4096 && Math.abs(c - at) < 40; c += inward) {
+        JsonNode level =
+            Ran.run(with(set, "level", "" + c, "--counts", "--plan", P, "--format", "json")).json();
+        boolean sure =
+            !level.get("volume_low_L").isNull() && level.get("volume_low_L").asDouble() >= mark;
+        assertThat(sure).as(side + falls + c).isEqualTo(c != at - inward);
+      }
+    }
+  }
+
+  private static String[] with(String[] last, String... first) {
+    return Stream.concat(Stream.of(first), Stream.of(last)).toArray(String[]::new);
+  }
+
+  @Test
+  void theCutoffInOhmsAndWhenNothingIsSure() {
+    // the step of 62 ohm is the first that begins over the mark: 62 - 2 % - 1.5 ohm + 0.4 of lead
+    JsonNode json =
+        Ran.run("level", "table", "--plan", P, "--cutoff", "--set", "sender.divider=", "-f", "json")
+            .json();
+    assertThat(json.get("cutoff_ohm").asDouble()).isCloseTo(62 * 0.98 - 1.5 + 0.4, within(1e-6));
+    assertThat(json.get("cutoff_counts").isNull()).isTrue();
+    Ran none = Ran.run("level", "table", "--plan", P, "--cutoff", "--at-least", "50 L");
+    assertThat(none.exit()).isEqualTo(1);
+    assertThat(none.out()).startsWith("No reading of this sender is sure of 50.0 L");
+    assertThat(Ran.run("level", "table", "--plan", P, "--cutoff", "--set", "tank.low=").err())
+        .contains("tank.low: needed");
+    assertThat(Ran.run("level", "table", "--plan", P).out()).contains("from 59.7 ohm up, 1020 counts or more");
+  }
+
   @Test
   void stretchesHaveNoGapsAndNoOverlaps() {
     JsonNode json = Ran.run("level", "table", "--plan", P, "--format", "json").json();
