@@ -31,6 +31,65 @@ class LevelDesignCommandsTest {
 
   // ladder
 
+  /** 0.1 ohm is the least resistor of IEC 60063 that is searched; 200 reeds are a metre of 5 mm. */
+  @Test
+  void aLadderIsBoundedByWhatASenderCanBe() {
+    Ran thousand =
+        Ran.run("level", "ladder", "--empty", "0.2 ohm", "--full", "5 ohm", "--steps", "1000");
+    assertThat(thousand.exit()).isEqualTo(2);
+    assertThat(thousand.err()).isEqualTo("--steps \"1000\": a ladder has from 2 to 200 steps\n");
+    Ran fine = Ran.run("level", "ladder", "--empty", "0.2 ohm", "--full", "5 ohm", "--steps", "50");
+    assertThat(fine.exit()).isEqualTo(2);
+    assertThat(fine.err()).contains("a step is at least 0.1 ohm");
+    Ran most =
+        Ran.run("level", "ladder", "--empty", "0 ohm", "--full", "10 kohm", "--steps", "200");
+    assertThat(most.exit()).isZero();
+  }
+
+  /** Twelve steps over 220 mm: 20 mm each, 190/11 ohm each, by hand. */
+  @Test
+  void aSenderBoughtReadyIsLengthAndSteps(@TempDir Path folder) throws IOException {
+    Ran cli =
+        Ran.run(
+            "level",
+            "ladder",
+            "--bought",
+            "--range",
+            "0-190",
+            "--steps",
+            "12",
+            "--length",
+            "220 mm",
+            "--plan",
+            P);
+    assertThat(cli.lines()[0])
+        .isEqualTo(
+            "12 even steps from 45.00 mm to 265.0 mm, one every 20.0 mm, as the label says.");
+    String text = cli.out();
+    String steps = text.substring(text.indexOf("steps: [") + 7).replaceAll("\\s+", " ").strip();
+    JsonNode json =
+        Ran.run("level", "86", "--plan", P, "--set", "sender.steps=" + steps, "-f", "json").json();
+    assertThat(json.get("status").asText()).isEqualTo("ok");
+    assertThat(json.get("level_high_mm").asDouble()).isEqualTo(45 + 6 * 20);
+    assertThat(Ran.run("level", "ladder", "--bought", "--range", "0-190", "--steps", "12").err())
+        .contains("levels of the lowest and the highest reed are needed");
+    assertThat(
+            Ran.run(
+                    "level",
+                    "ladder",
+                    "--bought",
+                    "--range",
+                    "0-190",
+                    "--steps",
+                    "12",
+                    "--series",
+                    "E12",
+                    "--plan",
+                    P)
+                .exit())
+        .isEqualTo(2);
+  }
+
   static Stream<Sheet.Row> ladders() {
     return Sheet.of("level-ladder-design.csv").having("series").atLeast(8);
   }
@@ -139,7 +198,7 @@ class LevelDesignCommandsTest {
     assertThat(Ran.run("level", "ladder", "--steps", "8").err())
         .startsWith("leat level ladder: the wanted ohms are needed: --range 240-33");
     assertThat(Ran.run("level", "ladder", "--range", "0-190", "--steps", "1").err())
-        .isEqualTo("--steps \"1\": a ladder has from 2 to 1000 steps\n");
+        .isEqualTo("--steps \"1\": a ladder has from 2 to 200 steps\n");
     assertThat(
             Ran.run("level", "ladder", "--range", "0-190", "--steps", "8", "--equal", "litres")
                 .err())
@@ -302,7 +361,8 @@ class LevelDesignCommandsTest {
     assertThat(none.out()).startsWith("No reading of this sender is sure of 50.0 L");
     assertThat(Ran.run("level", "table", "--plan", P, "--cutoff", "--set", "tank.low=").err())
         .contains("tank.low: needed");
-    assertThat(Ran.run("level", "table", "--plan", P).out()).contains("from 59.7 ohm up, 1020 counts or more");
+    assertThat(Ran.run("level", "table", "--plan", P).out())
+        .contains("from 59.7 ohm up, 1020 counts or more");
   }
 
   @Test
