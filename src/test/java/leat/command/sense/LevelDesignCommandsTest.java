@@ -508,9 +508,44 @@ class LevelDesignCommandsTest {
     Ran without = Ran.run("level", "fit", "pours.csv", "--leave-out", "24");
     assertThat(without.lines()[0])
         .isEqualTo(
-            "The sender has 11 steps and rises as the tank fills, from 10.5 to 190 ohm; each edge is known to 0.50 L or better.");
+            "The sender has 11 steps and rises as the tank fills, from 10.5 to 190 ohm; each edge is known to 0.50 L or better. The column was taken as what the tank holds.");
     assertThat(Ran.run("level", "fit", "pours.csv", "--leave-out", "99").err())
         .isEqualTo("pours.csv: there is no row 99 to leave out; it has 45\n");
+  }
+
+  /** A US gallon is 231 in3 = 3.785411784 L, a quart its fourth part. */
+  @Test
+  void theColumnsNameSaysTheUnit(@TempDir Path folder) throws IOException {
+    String rows = "0,10\n1,10\n2,10\n3,30\n4,30\n5,50\n6,50\n";
+    assertThat(edge(folder, "gal,ohm\n" + rows)).isCloseTo(2.5 * 3.785411784, within(1e-9));
+    assertThat(edge(folder, "poured_qt,ohm\n" + rows, "--litres-column", "poured_qt"))
+        .isCloseTo(2.5 * 3.785411784 / 4, within(1e-9));
+    assertThat(edge(folder, "mL,ohm\n" + rows)).isCloseTo(0.0025, within(1e-12));
+    assertThat(edge(folder, "litres,ohm\n" + rows)).isEqualTo(2.5);
+    assertThat(edge(folder, "water,ohm\n" + rows, "--litres-column", "water")).isEqualTo(2.5);
+  }
+
+  private static double edge(Path folder, String text, String... more) throws IOException {
+    Path file = folder.resolve("e.csv");
+    Files.writeString(file, text);
+    String[] line = {"level", "fit", file.toString(), "--format", "json"};
+    return Ran.run(with(more, line)).json().get(1).get("edge_L").asDouble();
+  }
+
+  @Test
+  void additionsAreAskedAboutAndTheAnswerSaysWhatWasTaken(@TempDir Path folder) throws IOException {
+    String even = "litres,ohm\n1,10\n1,10\n1,10\n1,30\n1,30\n1,50\n1,50\n";
+    String uneven = "litres,ohm\n2,10\n1,10\n1.5,10\n1,30\n2,30\n1.5,50\n1,50\n3,70\n";
+    assertThat(fit(folder, even)).startsWith("the ohms follow the rows, not the litres");
+    assertThat(fit(folder, uneven)).startsWith("the ohms follow the rows, not the litres");
+    Path file = folder.resolve("f.csv");
+    Files.writeString(file, even);
+    assertThat(Ran.run("level", "fit", file.toString(), "--cumulative").lines()[0])
+        .endsWith("The column was summed up: what was poured in each time.");
+    assertThat(edge(folder, even, "--cumulative")).isEqualTo(3.5);
+    // repeated readings of one volume are no additions
+    assertThat(edge(folder, "litres,ohm\n1,10\n1,10.4\n1,9.8\n2,10\n3,30\n3,30.2\n3,29.9\n"))
+        .isEqualTo(2.5);
   }
 
   @Test
