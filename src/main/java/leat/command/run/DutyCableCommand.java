@@ -317,13 +317,24 @@ public final class DutyCableCommand extends Command {
       answer.figure(LOSS.label(), row, "{cable_loss_W}");
     }
     answer.figure("at the start", row, "{start_pump_V}", starts(with, least));
-    answer.figure(row, LEAST, "or {least_gauge_awg} AWG, of the usual sizes");
+    least(answer, row);
     answer.figure(
         row,
         FUSE,
         with.cordLimitA().isPresent()
             ? "the cord carries {cord_carries_A}"
             : "ask the maker what this cord carries");
+  }
+
+  private static void least(Answer answer, Row row) {
+    boolean section = row.get(LEAST) != null;
+    if (section && row.get(LEAST_GAUGE) != null) {
+      answer.figure(row, LEAST, "or {least_gauge_awg} AWG, of the usual sizes");
+    } else if (section) {
+      answer.figure(row, LEAST, "of the usual sizes");
+    } else {
+      answer.figure(LEAST.label(), row, "none up to 6 mm2 will do");
+    }
   }
 
   private static String starts(Cable with, Double least) {

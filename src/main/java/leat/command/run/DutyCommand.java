@@ -55,7 +55,7 @@ public final class DutyCommand extends Command {
   private static final Column CONTACT = Column.of("contact_A", "contact", Show.A);
   private static final Column HINT = Column.of("controller_W", "controller", Show.W.digits(2));
   private static final Column HINT_KWH =
-      Column.of("controller_kwh", "controller's energy", Show.KWH.digits(2));
+      Column.of("controller_kWh", "controller's energy", Show.KWH.digits(2));
   private static final Column HINT_SHARE = Column.of("controller_pct", "of the pump", Show.PERCENT);
 
   @Override
@@ -431,7 +431,7 @@ public final class DutyCommand extends Command {
             .set(HINT, hint.watts())
             .set(HINT_KWH, hint.joules())
             .set(HINT_SHARE, hint.share()),
-        "the controller is not counted; at {controller_W} it adds {controller_kwh}, {controller_pct} of what the pump itself takes.");
+        "the controller is not counted; at {controller_W} it adds {controller_kWh}, {controller_pct} of what the pump itself takes.");
   }
 
   private void minds(Call call, Answer answer, DutyLine.Terms terms, List<DutyLine> lines) {
