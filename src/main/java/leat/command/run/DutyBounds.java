@@ -5,6 +5,7 @@ import leat.answer.Column;
 import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.answer.Show;
+import leat.command.MeasuredWords;
 import leat.energy.DryLimit;
 import leat.energy.EntryBounds;
 import leat.energy.LeastRun;
@@ -14,7 +15,6 @@ import leat.energy.Timing;
 import leat.plan.Plan;
 import leat.system.PeriodOf;
 import leat.system.RunNeeds;
-import leat.system.Waterway;
 import leat.system.ZoneOf;
 
 /** Holds a timetable against the least run and the longest rest, and says so. */
@@ -42,7 +42,8 @@ final class DutyBounds {
    * no. What is to be said first, before any cost, or null.
    */
   static Phrase judge(Answer answer, Plan plan, Timetable timetable, PeriodOf period) {
-    RunNeeds needs = RunNeeds.isKnown(plan) ? RunNeeds.of(Waterway.of(plan)) : null;
+    RunNeeds needs = RunNeeds.isKnown(plan) ? RunNeeds.of(plan) : null;
+    MeasuredWords.say(answer, needs == null ? null : needs.believed(), "");
     LeastRun least = needs == null ? null : needs.least();
     if (needs != null && needs.dryTower() != null) {
       Row dry = Row.aside(TOWER).set(TOWER, needs.dryTower());

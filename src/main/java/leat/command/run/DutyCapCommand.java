@@ -10,6 +10,7 @@ import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.CommandErrors;
 import leat.cli.Flag;
+import leat.command.MeasuredWords;
 import leat.energy.DryLimit;
 import leat.energy.Timing;
 import leat.level.CapSensor;
@@ -59,7 +60,7 @@ public final class DutyCapCommand extends Command {
     Plan plan = call.plan();
     Section section = plan.section("cap_sensor");
     CapSensor sensor = new CapSensor(section.need("wet"), section.need("dry"));
-    Waterway way = Waterway.of(plan);
+    Waterway way = Waterway.judged(plan);
     DryLimit dry = RunNeeds.dryLimit(plan);
     Double run = shortestRun(plan);
     Answer answer = new Answer(TOWER, WET, DRY, SIDE, FULL, LOW, JUDGE, RUN, ALARM);
@@ -87,6 +88,7 @@ public final class DutyCapCommand extends Command {
         dryTower = dryTower == null ? way.name(t) : dryTower;
       }
     }
+    MeasuredWords.say(answer, way.believed(), "");
     say(call, answer, sensor, dryTower, latest, run);
     return answer;
   }
