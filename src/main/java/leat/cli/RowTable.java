@@ -104,6 +104,11 @@ public final class RowTable {
     return name;
   }
 
+  /** Whether there is such a column. */
+  public boolean has(String column) {
+    return header.indexOf(column) >= 0;
+  }
+
   /** Index of the first of these columns that is there; refused when none is. */
   public int column(String... names) {
     for (int i = 0; i < names.length; i++) {

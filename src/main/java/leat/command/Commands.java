@@ -29,6 +29,7 @@ import leat.command.plans.SweepCommand;
 import leat.command.plans.UnitsCommand;
 import leat.command.run.DutyBackupCommand;
 import leat.command.run.DutyCableCommand;
+import leat.command.run.DutyCapCommand;
 import leat.command.run.DutyCommand;
 import leat.command.sense.LevelCommand;
 import leat.command.sense.LevelDividerCommand;
@@ -107,6 +108,7 @@ public final class Commands extends CommandList {
     if (is("run", "duty")) return new DutyCommand();
     if (is("run", "duty backup")) return new DutyBackupCommand();
     if (is("run", "duty cable")) return new DutyCableCommand();
+    if (is("run", "duty cap")) return new DutyCapCommand();
     if (is("plans", "check")) return new CheckCommand();
     if (is("plans", "sweep")) return new SweepCommand();
     if (is("plans", "plan")) return new PlanCommand();
