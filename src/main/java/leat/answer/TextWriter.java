@@ -35,7 +35,9 @@ final class TextWriter {
     if (explain) {
       workings(answer.workings);
     }
-    if (!quiet) {
+    if (quiet) {
+      safety(answer);
+    } else {
       notes(answer);
     }
     return out.toString();
@@ -145,6 +147,20 @@ final class TextWriter {
     }
     for (int i = 0; i < answer.nexts.size(); i++) {
       out.append("Next: ").append(answer.nexts.get(i).render(us)).append('\n');
+    }
+  }
+
+  /** What could hurt somebody, in one last line however long it is: scripts take the last line. */
+  private void safety(Answer answer) {
+    boolean first = true;
+    for (int i = 0; i < answer.minds.size(); i++) {
+      if (answer.minds.get(i).safety) {
+        out.append(first ? "Mind: " : " ").append(answer.minds.get(i).text.render(us));
+        first = false;
+      }
+    }
+    if (!first) {
+      out.append('\n');
     }
   }
 

@@ -54,7 +54,10 @@ final class CommonFlags {
           "--raw",
           "csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them");
   static final Flag QUIET =
-      Flag.on("--quiet", "-q", "no Taken, Mind, Next; nothing on standard error but errors");
+      Flag.on(
+          "--quiet",
+          "-q",
+          "no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt");
   static final Flag EXPLAIN =
       Flag.on("--explain", "shows each formula with the numbers in it, its range and its source");
   static final Flag HELP = Flag.on("--help", "-h", "shows this help");
