@@ -54,6 +54,17 @@ public final class Ions {
   }
 
   /**
+   * These ions and more of one, by its charge.
+   *
+   * @param ion which
+   * @param meqPerL meq/L
+   * @throws Impossible if negative or over 1e5 mmol/L
+   */
+  public Ions andMilliequivalents(Ion ion, double meqPerL) {
+    return and(ion, meqPerL / Math.abs(ion.charge()));
+  }
+
+  /**
    * These ions and alkalinity, taken as bicarbonate (true within a few per cent below pH 8.3).
    *
    * @param meqPerL alkalinity, meq/L
@@ -127,6 +138,21 @@ public final class Ions {
   public double balancePct() {
     double mean = (cations() + anions()) / 2;
     return mean > 0 ? 100 * balance() / mean : 0;
+  }
+
+  /** How far the charges miss each other, per cent of their mean, without sign. */
+  public double offPct() {
+    return Math.abs(balancePct());
+  }
+
+  /** Concentration of an ion by weight, mg/L. */
+  public double milligrams(Ion ion) {
+    return of(ion) * ion.molarMass();
+  }
+
+  /** Charge of an ion without its sign, meq/L. */
+  public double milliequivalents(Ion ion) {
+    return of(ion) * Math.abs(ion.charge());
   }
 
   /** Whether the charges miss each other by more than 5 %. */

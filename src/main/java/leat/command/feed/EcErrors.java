@@ -79,6 +79,15 @@ public final class EcErrors {
             + (near == null || !why.startsWith("an ") ? "" : "; did you mean \"" + near + "\"?"));
   }
 
+  /** An amount without its ion. */
+  public static Problem noIonAmount(String typed) {
+    return new Problem(
+        "no-ion-amount",
+        null,
+        "--ion",
+        "an ion and how much of it is needed, such as \"Ca=3 mmol/L\"; got \"" + typed + "\"");
+  }
+
   /** A name that is no element. */
   public static Problem noElement(String flag, String typed, String why, String near) {
     return new Problem(
