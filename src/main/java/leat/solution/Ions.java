@@ -74,6 +74,15 @@ public final class Ions {
     return and(Ion.HCO3, meqPerL);
   }
 
+  /**
+   * These ions with bicarbonate enough to close the charges, as in a water of which nobody measured
+   * the alkalinity; unchanged when the anions already make up for the cations.
+   */
+  public Ions closedByBicarbonate() {
+    double open = balance();
+    return open > 0 ? and(Ion.HCO3, open) : this;
+  }
+
   /** The sum of two solutions in the same volume. */
   public Ions plus(Ions other) {
     double[] sum = millimoles.clone();
