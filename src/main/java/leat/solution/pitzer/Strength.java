@@ -15,6 +15,9 @@ public final class Strength {
   private static final int MOST_STEPS = 120;
   private static final int HALVINGS = 40;
 
+  /** Kept below the edge, -: rounding of doubles when the grams are scaled. */
+  private static final double ROUNDING = 1e-9;
+
   /** Share of the bottle up to which salts may fill it, -. */
   private static final double FULLEST = 0.9;
 
@@ -122,7 +125,7 @@ public final class Strength {
         over = middle;
       }
     }
-    return clear;
+    return clear * (1 - ROUNDING);
   }
 
   private static boolean below(Brine brine, Contents contents, Double target) {
