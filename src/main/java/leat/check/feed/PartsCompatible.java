@@ -126,7 +126,7 @@ final class PartsCompatible extends DeclaredRule {
       return advice;
     }
     return advice.cure(
-        Cure.typed("feed.stock.bottle", NumberText.shortest(enough) + " L")
+        Cure.typed("feed.stock.bottle", NumberText.significant(enough, 4) + " L")
             .remark(" for the same grams"));
   }
 
