@@ -23,10 +23,10 @@ _leat_flags() {
     level\ divider) echo '--ohm --supply --reference --bits --sender-side --resistor --series --max-current --adc-error --resistor-tolerance --supply-tolerance --reference-tolerance --blind --lead --tolerance --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
     level\ fit) echo '--cumulative --start --litres-column --ohm-column --motion --drained --same-within --leave-out --paste --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
     ec) echo '--at --scale --coefficient --natural-water --standard --compensates --ion --weighed --volume --unit --column --rows --prefix --strict --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
-    dose) echo '--volume --from --to --label --rate --rate-ec --parts --each --step --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    dose) echo '--volume --from --at --scale --to --water-ec --label --rate --rate-ec --parts --each --step --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
     dose\ salts) echo '--volume --ask --salt --weighed --within --scale-step --list --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
     stock) echo '--weigh --for --bottle --makes --coldest --one-bottle --season --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
-    topup) echo '--volume --reading --counts --motion --ec --full --target --water-ec --rate --rate-ec --parts --rain --rainfall --rain-ec --can --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    topup) echo '--volume --reading --counts --motion --ec --at --scale --full --target --water-ec --rate --rate-ec --parts --weigh --makes --rain --rainfall --rain-ec --ph --can --column --rows --prefix --strict --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
     acid) echo '--volume --alkalinity --ph --to --acid --density --temperature --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
     crops) echo '--list --widen --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
     oxygen) echo '--at --altitude --pressure --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
@@ -113,7 +113,7 @@ _leat_values() {
     dose:--output|dose:-o) echo 'files' ;;
     dose:--set) echo 'keys' ;;
     dose:--units) echo 'metric us' ;;
-    dose:--volume|dose:--from|dose:--to|dose:--label|dose:--rate|dose:--rate-ec|dose:--parts|dose:--step|dose:--delimiter|dose:--decimal) echo 'nothing' ;;
+    dose:--volume|dose:--from|dose:--at|dose:--scale|dose:--to|dose:--water-ec|dose:--label|dose:--rate|dose:--rate-ec|dose:--parts|dose:--step|dose:--delimiter|dose:--decimal) echo 'nothing' ;;
     dose:--plan|dose:-p) echo 'plans' ;;
     dose:--format|dose:-f) echo 'text csv json' ;;
     dose\ salts:--output|dose\ salts:-o) echo 'files' ;;
@@ -128,10 +128,10 @@ _leat_values() {
     stock:--weigh|stock:--for|stock:--bottle|stock:--makes|stock:--coldest|stock:--season|stock:--delimiter|stock:--decimal) echo 'nothing' ;;
     stock:--plan|stock:-p) echo 'plans' ;;
     stock:--format|stock:-f) echo 'text csv json' ;;
-    topup:--output|topup:-o) echo 'files' ;;
+    topup:--rows|topup:--output|topup:-o) echo 'files' ;;
     topup:--set) echo 'keys' ;;
     topup:--units) echo 'metric us' ;;
-    topup:--volume|topup:--reading|topup:--ec|topup:--full|topup:--target|topup:--water-ec|topup:--rate|topup:--rate-ec|topup:--parts|topup:--rain|topup:--rainfall|topup:--rain-ec|topup:--can|topup:--delimiter|topup:--decimal) echo 'nothing' ;;
+    topup:--volume|topup:--reading|topup:--ec|topup:--at|topup:--scale|topup:--full|topup:--target|topup:--water-ec|topup:--rate|topup:--rate-ec|topup:--parts|topup:--weigh|topup:--makes|topup:--rain|topup:--rainfall|topup:--rain-ec|topup:--ph|topup:--can|topup:--column|topup:--prefix|topup:--delimiter|topup:--decimal) echo 'nothing' ;;
     topup:--plan|topup:-p) echo 'plans' ;;
     topup:--format|topup:-f) echo 'text csv json' ;;
     topup:--motion) echo 'unknown rising falling' ;;
@@ -154,7 +154,7 @@ _leat_values() {
     oxygen:--plan|oxygen:-p) echo 'plans' ;;
     oxygen:--format|oxygen:-f) echo 'text csv json' ;;
     clean:--output|clean:-o) echo 'files' ;;
-    clean:--with) echo 'hypochlorite peroxide' ;;
+    clean:--with) echo 'hypochlorite peroxide bleach' ;;
     clean:--set) echo 'keys' ;;
     clean:--units) echo 'metric us' ;;
     clean:--volume|clean:--strength|clean:--density|clean:--aim|clean:--contact|clean:--delimiter|clean:--decimal) echo 'nothing' ;;

@@ -26,8 +26,8 @@ final class ReadBy {
       tank.bodies[].to: tank level dose stock topup acid clean check
       tank.holds: level check
       tank.holds_full: level check
-      tank.full: pump tank level dose stock topup acid check
-      tank.low: head pump tank level clean duty check
+      tank.full: pump tank level dose stock topup acid clean check
+      tank.low: head pump tank level duty check
       tank.intake: pump level clean check
       tank.rim_overflow: check
       tank.warmest: check
@@ -139,8 +139,8 @@ final class ReadBy {
       tariff.bands[].days: duty check
       tariff.bands[].price: duty check
       water.ec: dose topup check
-      water.alkalinity: ec dose stock acid check
-      water.ph: acid check
+      water.alkalinity: ec dose stock topup acid check
+      water.ph: topup acid check
       water.nitrate: ec dose
       water.phosphorus: ec dose
       water.potassium: ec dose
@@ -149,36 +149,37 @@ final class ReadBy {
       water.sulfate: ec dose stock
       water.sodium: ec dose check
       water.chloride: ec dose check
-      water.temperature: acid check
+      water.temperature: topup acid check
       rain.ec: topup
       feed.parts[].name: dose stock topup
       feed.parts[].rate: dose stock topup
       feed.rate_ec: dose topup
       feed.acid.name: acid check
       feed.stock.bottle: stock
-      feed.stock.makes: stock
+      feed.stock.makes: stock topup
       feed.stock.coldest: stock
       feed.stock.grams: stock check
-      feed.salts[].name: ec dose
-      feed.salts[].elements: ec dose
-      feed.salts[].price: ec dose
-      meters.ec.slope: ec check
+      feed.salts[].name: ec dose topup
+      feed.salts[].elements: ec dose topup
+      feed.salts[].price: ec dose topup
+      meters.ec.slope: ec dose topup check
       meters.ec.checked: check
-      meters.ec.compensates: ec
-      meters.ec.scale: ec
+      meters.ec.compensates: ec dose topup
+      meters.ec.scale: ec dose topup
       meters.ph.offset: check
       meters.ph.checked: check
       target.ec: dose topup check
-      target.ph: stock acid check
+      target.ec_high: dose topup
+      target.ph: stock topup acid check
       thirst: stock check
       drinks: stock check
-      crops[].name: crops check
+      crops[].name: dose topup crops check
       crops[].pots: stock check
       crops[].water: stock check
-      crops[].ec_low: crops check
-      crops[].ec_high: crops check
-      crops[].ph_low: crops check
-      crops[].ph_high: crops check
+      crops[].ec_low: dose topup crops check
+      crops[].ec_high: dose topup crops check
+      crops[].ph_low: dose topup crops check
+      crops[].ph_high: dose topup crops check
       season.from: stock duty check
       season.to: stock duty check
       season.change.every: stock check
