@@ -4,8 +4,9 @@ package leat.solution;
  * An EC that no tower has: a decimal point slipped (16 for 1.6), or another scale was read.
  *
  * <p>An EC aimed at is asked back over twice the highest EC of the crops; one that is read in the
- * tank or the water over five times the EC aimed at. The drift of a hot week doubles an EC at most,
- * since a tank that lost half of its water is refilled before; a slipped point is a factor of ten.
+ * tank or the water over five times the EC aimed at, but never up to twice what the hungriest crop
+ * likes. The drift of a hot week doubles an EC at most, since a tank that lost half of its water is
+ * refilled before; a slipped point is a factor of ten.
  *
  * <p>Source: our own bounds (common sense); the highest EC of a crop, 4 mS/cm for tomatoes and
  * beans, is that of {@link Crops}.
@@ -48,7 +49,7 @@ public final class EcSlip {
    * @return EC, mS/cm
    */
   public static double mostRead(double aimedAt) {
-    return READ_TIMES * aimedAt;
+    return Math.max(READ_TIMES * aimedAt, mostAimedAt(highestOfAnyCrop()));
   }
 
   /**

@@ -51,4 +51,30 @@ public record SmallPour(double ml, int drops, int parts, double thinnedMl) {
     int parts = 10 * ml >= WELL_READ_ML ? 10 : 100;
     return new SmallPour(ml, (int) Math.round(ml / DROP_ML), parts, parts * ml);
   }
+
+  /** Under this a kitchen scale is too coarse, g (common practice). */
+  private static final double SMALL_G = 1;
+
+  /** A stock of solids: this much in a litre, g/L. */
+  private static final double STOCK_G_L = 100;
+
+  /**
+   * Whether a weight is too small for a kitchen scale.
+   *
+   * @param g the amount, g
+   * @return false for nothing at all
+   */
+  public static boolean isSmallWeight(double g) {
+    return g > 0 && g < SMALL_G;
+  }
+
+  /**
+   * The same amount out of a stock of 100 g in a litre.
+   *
+   * @param g the amount, g
+   * @return of the stock, mL
+   */
+  public static double ofStockMl(double g) {
+    return 1000 * g / STOCK_G_L;
+  }
 }

@@ -23,7 +23,7 @@ class EcSlipTest {
       double high = row.num("ec_high_mS_cm");
       double most = EcSlip.mostAimedAt(EcSlip.highestOfAnyCrop());
       assertThat(high).isLessThanOrEqualTo(most);
-      assertThat(10 * high).isGreaterThan(EcSlip.mostRead(high));
+      assertThat(10 * high).as("a slipped point").isGreaterThan(EcSlip.mostRead(high));
       assertThat(2 * high).as("after a hot week").isLessThan(EcSlip.mostRead(high));
       assertThat(EcSlip.meant(10 * low))
           .isEqualTo(low, org.assertj.core.api.Assertions.within(1e-12));

@@ -3,9 +3,13 @@ package leat.command.feed;
 import leat.answer.Answer;
 import leat.answer.Row;
 
-/** A command line as it was typed, then words with values in them. */
+/** A command line as part of a template: its braces are braces. */
 final class NextLine {
   private NextLine() {}
+
+  static String of(String commandLine) {
+    return commandLine.replace("{", "{{");
+  }
 
   /**
    * A Next line.
@@ -15,6 +19,6 @@ final class NextLine {
    * @param template the rest
    */
   static void of(Answer answer, String line, Row row, String template) {
-    answer.next(row, line.replace("{", "{{") + template);
+    answer.next(row, of(line) + template);
   }
 }

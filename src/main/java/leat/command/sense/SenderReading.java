@@ -42,7 +42,7 @@ public final class SenderReading {
    *
    * @throws Unreadable if it is no reading
    */
-  Reading of(String text) {
+  public Reading of(String text) {
     if (divider == null) {
       return sender.decode(ohms(text), motion, reading);
     }
