@@ -37,7 +37,7 @@ public final class Call {
         throw new Refused(CommandErrors.unknownFlag(command, operand, flags));
       }
     }
-    if (command.operands().isEmpty() && !typed.operands.isEmpty()) {
+    if (command.operands().isEmpty() && typed.operands.size() > plansTyped().size()) {
       throw new Refused(CommandErrors.noOperands(command, typed.operands.get(0)));
     }
   }
@@ -198,8 +198,29 @@ public final class Call {
     if (named != null) {
       return named;
     }
+    if (!plansTyped().isEmpty()) {
+      return plansTyped().get(0);
+    }
     String fallback = terminal.environment.get("LEAT_PLAN");
     return fallback == null || fallback.isEmpty() ? null : fallback;
+  }
+
+  /** Whether the command line itself names a plan. */
+  public boolean planNamed() {
+    return plan != null || text("--plan") != null || !plansTyped().isEmpty();
+  }
+
+  /** Operands that are plans: nothing else that is typed ends so. */
+  private List<String> plansTyped() {
+    List<String> plans = new ArrayList<>();
+    boolean apart = command.takesPlan() && command.operands().isEmpty();
+    for (int i = 0; apart && i < typed.operands.size(); i++) {
+      String word = typed.operands.get(i);
+      if (word.endsWith(".yaml") || word.endsWith(".yml")) {
+        plans.add(word);
+      }
+    }
+    return plans;
   }
 
   /** Whether a plan file is named. */
@@ -214,6 +235,12 @@ public final class Call {
     if (plan == null) {
       plan = plan(planName());
     }
+    return plan;
+  }
+
+  /** The flags and --set alone, without the plan that LEAT_PLAN names. */
+  public Plan bare() {
+    plan = plan(null);
     return plan;
   }
 

@@ -22,6 +22,21 @@ public record WetMass(double dry, double plants, double film, double riser) {
     Impossible.ifNegative("riser", riser);
   }
 
+  /**
+   * Water in a full pipe.
+   *
+   * @param bore inside diameter, m, above 0
+   * @param length m, 0 or more
+   * @param density of the water, kg/m3, above 0
+   * @return kg
+   * @throws Impossible outside
+   */
+  public static double ofPipe(double bore, double length, double density) {
+    Impossible.unlessPositive("bore", bore);
+    Impossible.ifNegative("length", length);
+    return Impossible.unlessPositive("density", density) * Math.PI / 4 * bore * bore * length;
+  }
+
   /** With plants, pump off, kg. */
   public double off() {
     return dry + plants;

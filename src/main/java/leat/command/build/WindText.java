@@ -54,7 +54,6 @@ final class WindText {
   private void sentence(Answer answer, Row row, Answer lines) {
     Situation state = standing.states().get(worst());
     boolean alone = standing.assembly().worst(state).passes(pressure);
-    int loose = loose(state);
     int weak = weak();
     if (row.get(WindColumns.TIPS) == null || pressure == 0) {
       answer.sentence(row, "No wind blows, so nothing tips it.");
@@ -62,13 +61,12 @@ final class WindText {
       answer.sentence(
           row.with(lines.row(lineRow(weak))),
           "It fails: the worst line of {tower} sees {tension_N}, more than a fifth of its breaking load.");
+    } else if (loose() != null) {
+      answer.sentence(
+          loose().with(row),
+          "It fails: a gust of {lid_tips_at_m_s} tips {name} off its lid; the site's gust is {gust_m_s}.");
     } else if (!alone && !standing.heldByLines()) {
       answer.sentence(row, tips(state));
-    } else if (loose >= 0) {
-      Row name = Row.aside(WindColumns.NAME).set(WindColumns.NAME, standing.name(loose));
-      answer.sentence(
-          row.with(name),
-          "It fails: a gust of {lid_tips_at_m_s} tips {name} off its lid; the site's gust is {gust_m_s}.");
     } else if (!alone) {
       answer.sentence(
           row,
@@ -76,7 +74,7 @@ final class WindText {
     } else {
       answer.sentence(
           row,
-          "It stands: even at its worst ({state}) a gust of {tips_at_m_s} would have to come to tip it; the site's gust is {gust_m_s}.");
+          "It stands: the site's gust is {gust_m_s}, and it takes one of {tips_at_m_s} to tip it at its worst ({state}).");
     }
   }
 
@@ -87,14 +85,24 @@ final class WindText {
         : "It fails: a gust of {tips_at_m_s} tips it ({state}); the site's gust is {gust_m_s}.";
   }
 
-  /** The first tower that leaves its lid, or -1. */
-  private int loose(Situation state) {
-    for (int t = 0; t < standing.towers(); t++) {
-      if (!standing.keepsToLid(t, state, pressure)) {
-        return t;
+  /** The tower that leaves its lid at the least gust of those that do not pass; null for none. */
+  private Row loose() {
+    Row least = null;
+    for (int i = 0; i < standing.states().size(); i++) {
+      for (int t = 0; t < standing.towers(); t++) {
+        Situation state = standing.states().get(i);
+        if (!standing.keepsToLid(t, state, pressure)) {
+          Double at = standing.onLid(t, state).tipsAt(density);
+          if (least == null || at < (Double) least.get(WindColumns.LID)) {
+            least =
+                Row.aside(WindColumns.NAME, WindColumns.LID)
+                    .set(WindColumns.NAME, standing.name(t))
+                    .set(WindColumns.LID, at);
+          }
+        }
       }
     }
-    return -1;
+    return least;
   }
 
   /** The first tower whose lines do not bear, or -1. */
