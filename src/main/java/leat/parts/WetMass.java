@@ -8,6 +8,8 @@ import leat.numeric.Impossible;
  * <p>The film is only some tenths of a kg; pots, medium and roots are the wet mass. Whether it
  * stands is judged with the pump off.
  *
+ * <p>Source: geometry; sheet stability-build.md section 6. Check values: build-wet-mass.csv.
+ *
  * @param dry printed parts, kg
  * @param plants with their wet pots, kg
  * @param film on the wall while it runs, kg; see the film of hydraulics
