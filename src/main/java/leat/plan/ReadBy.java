@@ -11,14 +11,21 @@ final class ReadBy {
       currency: dose duty check
       site.time_zone: duty check
       site.altitude: oxygen
-      tank.shape: tank level dose stock topup acid clean check
-      tank.bottom: tank level dose stock topup acid clean check
-      tank.top: tank level dose stock topup acid clean check
-      tank.diameter: tank level dose stock topup acid clean check
+      site.terrain: wind
+      site.height_above_ground: wind
+      site.wind.speed: wind
+      site.wind.is: wind
+      site.shelter: wind
+      site.gust_factor: wind
+      site.air_density: wind
+      tank.shape: tank wind parts level dose stock topup acid clean check
+      tank.bottom: tank wind parts level dose stock topup acid clean check
+      tank.top: tank wind parts level dose stock topup acid clean check
+      tank.diameter: tank parts level dose stock topup acid clean check
       tank.length: tank level dose stock topup acid clean check
-      tank.height: tank level dose stock topup acid clean check
-      tank.corner: tank level dose stock topup acid clean check
-      tank.corner_top: tank level dose stock topup acid clean check
+      tank.height: tank wind parts level dose stock topup acid clean check
+      tank.corner: tank wind parts level dose stock topup acid clean check
+      tank.corner_top: tank wind parts level dose stock topup acid clean check
       tank.table: tank level dose stock topup acid clean check
       tank.between: tank level dose stock topup acid clean check
       tank.bodies[].area: tank level dose stock topup acid clean check
@@ -26,11 +33,17 @@ final class ReadBy {
       tank.bodies[].to: tank level dose stock topup acid clean check
       tank.holds: level check
       tank.holds_full: level check
-      tank.full: pump tank level dose stock topup acid check
-      tank.low: head pump tank level clean duty check
+      tank.full: pump tank wind parts level dose stock topup acid check
+      tank.low: head pump tank wind level clean duty check
       tank.intake: pump level clean check
       tank.rim_overflow: check
+      tank.wall.thickness: wind
       tank.warmest: check
+      tank.mass: wind parts
+      tank.foot: wind parts
+      tank.stand: wind parts
+      tank.ground: wind
+      tank.friction: wind
       tank.rain_area: tank topup check
       tank.drain.bore: tank
       tank.drain.height: tank
@@ -79,29 +92,49 @@ final class ReadBy {
       pipe.k: head pump duty check
       pipe.fittings: head pump duty check
       pipe.valve: head pump duty check
-      towers[].name: head pump duty check
-      towers[].count: head pump duty check
-      towers[].riser.bore: head pump duty check
-      towers[].riser.length: head pump duty check
+      towers[].name: head pump wind parts duty check
+      towers[].count: head pump wind parts duty check
+      towers[].riser.bore: head pump parts duty check
+      towers[].riser.length: head pump parts duty check
       towers[].riser.material: head pump duty check
       towers[].riser.roughness: head pump duty check
       towers[].riser.k: head pump duty check
       towers[].riser.fittings: head pump duty check
       towers[].riser.valve: head pump duty check
       towers[].outlet: head pump duty check
-      towers[].wanted: pump check
-      towers[].base.height: check
-      towers[].modules[].count: pump duty check
-      towers[].modules[].height: pump duty check
-      towers[].modules[].overlap: pump duty check
-      towers[].modules[].diameter: pump duty check
-      towers[].modules[].wall: pump duty check
-      towers[].cap.mass: pump check
+      towers[].wanted: pump parts check
+      towers[].base.height: wind parts check
+      towers[].modules[].name: parts
+      towers[].modules[].count: pump wind parts duty check
+      towers[].modules[].height: pump wind parts duty check
+      towers[].modules[].overlap: pump wind parts duty check
+      towers[].modules[].diameter: pump wind parts duty check
+      towers[].modules[].wall: pump wind parts duty check
+      towers[].modules[].pots: wind parts
+      towers[].modules[].pot_at: parts
+      towers[].modules[].pot: parts
+      towers[].modules[].turn: parts
+      towers[].modules[].mass: wind parts
+      towers[].modules[].print_time: parts
+      towers[].cap.mass: pump wind parts check
+      towers[].cap.height: wind parts
       towers[].cap.spreader: check
       towers[].cap.gap: check
       towers[].cap.plate: check
       towers[].cap.clearance: pump check
       towers[].cap.grip: pump check
+      towers[].cap.print_time: parts
+      towers[].guys.lines: wind
+      towers[].guys.ring: wind
+      towers[].guys.run: wind
+      towers[].guys.anchor: wind
+      towers[].guys.breaking: wind
+      towers[].grown.mass: wind parts
+      towers[].grown.width: wind
+      towers[].tie: wind
+      towers[].material: parts
+      towers[].foot_radius: wind
+      towers[].fastened: wind
       strainer.aperture: check
       strainer.wire: check
       strainer.diameter: check
@@ -131,7 +164,7 @@ final class ReadBy {
       backup.reserve: duty check
       backup.inverter: duty check
       backup.idle: duty check
-      tariff.price: duty check
+      tariff.price: parts duty check
       tariff.standing: duty check
       tariff.bands[].from: duty check
       tariff.bands[].to: duty check
@@ -173,7 +206,8 @@ final class ReadBy {
       thirst: stock check
       drinks: stock check
       crops[].name: crops check
-      crops[].pots: stock check
+      crops[].tower: parts
+      crops[].pots: parts stock check
       crops[].water: stock check
       crops[].ec_low: crops check
       crops[].ec_high: crops check
@@ -184,6 +218,19 @@ final class ReadBy {
       season.change.every: stock check
       season.change.or_added: check
       season.catch: topup
+      prices.filament: parts
+      prices.filaments: parts
+      prices.spool: parts
+      prices.pump: parts
+      prices.tank: parts
+      prices.sender: parts
+      prices.controller: parts
+      prices.other: parts
+      printer.power: parts
+      printer.count: parts
+      printer.jobs: parts
+      printer.changeover: parts
+      printer.waste: parts
       clean.with: clean
       clean.strength: clean
       clean.aim: clean
