@@ -7,6 +7,7 @@ import leat.plan.Plan;
 import leat.plan.Section;
 import leat.stability.Assembly;
 import leat.stability.Column;
+import leat.stability.Foot;
 import leat.stability.GuyLines;
 import leat.stability.LineLoad;
 import leat.stability.Situation;
@@ -18,6 +19,11 @@ import leat.stability.Tub;
  * count} n stand as n equal columns; what is asked of one is asked of the first of its kind.
  */
 public final class StandingOf {
+  /** Where lines are tied that are proposed, a share of the tower's height (practice). */
+  private static final double RING_AT = 2.0 / 3;
+
+  private static final double CENTIMETRE = 0.01;
+
   private final Assembly assembly;
   private final Tank tank;
   private final List<Section> towers;
@@ -143,6 +149,63 @@ public final class StandingOf {
     LineLoad whole = assembly.lineLoad(c, states, pressure);
     LineLoad lid = fastened(t) ? null : assembly.lineLoadOnLid(c, states, pressure);
     return lid != null && lid.tension() > whole.tension() ? lid : whole;
+  }
+
+  /** The state that uses most of what holds it at a pressure in Pa. */
+  public Situation worst(double pressure) {
+    Situation worst = states.get(0);
+    for (int i = 1; i < states.size(); i++) {
+      Situation state = states.get(i);
+      if (assembly.worst(state).utilisation(pressure)
+          > assembly.worst(worst).utilisation(pressure)) {
+        worst = state;
+      }
+    }
+    return worst;
+  }
+
+  /** The state in which it slides first. */
+  public Situation slidesFirst(double pressure) {
+    Situation first = states.get(0);
+    for (int i = 1; i < states.size(); i++) {
+      Double at = slides(states.get(i)).slideSafety(pressure);
+      Double least = slides(first).slideSafety(pressure);
+      if (at != null && least != null && at < least) {
+        first = states.get(i);
+      }
+    }
+    return first;
+  }
+
+  private Standing slides(Situation state) {
+    return assembly.standing(state, Foot.Side.LONG_FACE);
+  }
+
+  /** Friction over wind force in the state that slides first, -; null when nothing pushes. */
+  public Double slideSafety(double pressure) {
+    return slides(slidesFirst(pressure)).slideSafety(pressure);
+  }
+
+  /** Friction with which no state slides at a pressure in Pa, with the factors, -. */
+  public double frictionNotToSlide(double pressure) {
+    return slides(slidesFirst(pressure)).frictionNotToSlide(pressure);
+  }
+
+  /** Pull of a rod that keeps the joints of a tower shut in all states at a pressure in Pa, N. */
+  public double tieToStayShut(int t, double pressure) {
+    double most = 0;
+    for (int i = 0; i < states.size(); i++) {
+      most = Math.max(most, assembly.tieToStayShut(firstColumn[t], states.get(i), pressure));
+    }
+    return most;
+  }
+
+  /** Three lines to the ground for a tower, as a plan has them: from two thirds up, 45 degrees. */
+  public String threeLines(int t) {
+    Column column = assembly.columns().get(firstColumn[t]);
+    long ring = Math.round(Math.floor(column.height() * RING_AT / CENTIMETRE));
+    long run = Math.round(Math.ceil((column.height() * RING_AT + column.foot()) / CENTIMETRE));
+    return "{lines: 3, ring: " + ring + " cm, run: " + run + " cm, anchor: ground}";
   }
 
   /** Gust that tips the first tower off its lid, m/s; null when none stands there. */

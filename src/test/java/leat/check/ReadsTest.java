@@ -40,13 +40,16 @@ class ReadsTest {
           "night-rate.yaml",
           "sender-tub.yaml",
           "poured-tub.yaml",
-          "weighed-salts.yaml");
+          "weighed-salts.yaml",
+          "roof.yaml",
+          "stacked.yaml",
+          "kitchen.yaml");
 
   private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?");
 
   /** Words that stand for a choice; tried where one stands in a plan. */
   private static final List<String> WORDS =
-      List.of("true", "false", "none", "ball", "pvc", "silicone", "low", "high", "bottom", "top");
+      List.of("true", "false", "none", "gust", "open", "wet", "tank", "ball", "pvc", "silicone", "low", "high", "bottom", "top");
 
   /** YAML whose scalars are all texts, so that they are written back as they were. */
   private static Yaml yaml() {

@@ -4,6 +4,8 @@ import leat.answer.Answer;
 import leat.answer.Column;
 import leat.answer.Row;
 import leat.answer.Show;
+import leat.check.Rules;
+import leat.check.Subject;
 import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.CommandErrors;
@@ -93,7 +95,8 @@ public final class PartsCommand extends Command {
     Plan plan = call.plan();
     PartsOf parts = PartsOf.of(plan, (Integer) call.value("--modules"));
     Double asked = call.above0("--reach");
-    double reach = asked == null ? Tower.REACH : asked;
+    Double own = new Subject(plan).ownLimit(Rules.find("reach"));
+    double reach = asked != null ? asked : own != null ? own : Tower.REACH;
     Answer rows = new Answer(PART, PIECES, EACH, PRINT_EACH, PRINT_ALL, MASS, PRICE).asList();
     Answer printed = new Answer(rows.columns());
     parts(rows, printed, parts.list());
@@ -101,7 +104,7 @@ public final class PartsCommand extends Command {
     Row sums = sums(figures.row(), parts);
     Answer towers = towers(parts, reach);
     rows.jsonObject(figures).array("parts", printed).array("towers", towers);
-    if (asked == null) {
+    if (asked == null && own == null) {
       rows.taken(towers.row(0), "reach {reach_mm}");
     }
     new PartsText(call, plan, parts).write(rows, sums, towers);
