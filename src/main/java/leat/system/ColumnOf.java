@@ -45,21 +45,27 @@ public final class ColumnOf {
     List<Ring> rings = new ArrayList<>();
     for (int i = 0; i < modules.size(); i++) {
       Section module = modules.get(i);
-      Double overlap = module.maybe("overlap");
-      Double wall = module.maybe("wall");
-      Ring ring =
-          new Ring(
-              module.need("height") - (overlap == null ? 0 : overlap),
-              module.need("diameter"),
-              wall == null ? 0 : wall,
-              module.need("mass"),
-              module.has("pots") ? module.count("pots") : 0);
+      Ring ring = ring(module);
       int count = module.has("count") ? module.count("count") : 1;
       for (int n = 0; n < count; n++) {
         rings.add(ring);
       }
     }
     return rings;
+  }
+
+  private static Ring ring(Section module) {
+    Double overlap = module.maybe("overlap");
+    Double wall = module.maybe("wall");
+    double rise = module.need("height") - (overlap == null ? 0 : overlap);
+    double diameter = module.need("diameter");
+    double mass = module.need("mass");
+    int pots = module.has("pots") ? module.count("pots") : 0;
+    try {
+      return new Ring(rise, diameter, wall == null ? 0 : wall, mass, pots);
+    } catch (Impossible e) {
+      throw StackOf.refused(module, e);
+    }
   }
 
   /** The lines of a tower, ring over its foot; null for none. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import leat.hydraulics.Film;
 import leat.hydraulics.Liquid;
-import leat.numeric.Impossible;
 import leat.parts.BuildList;
 import leat.parts.DeckLoad;
 import leat.parts.Filament;
@@ -18,8 +17,6 @@ import leat.parts.Tower;
 import leat.parts.WetMass;
 import leat.plan.Named;
 import leat.plan.Plan;
-import leat.plan.PlanErrors;
-import leat.plan.Refused;
 import leat.plan.Section;
 import leat.quantity.Units;
 import leat.stability.Situation;
@@ -56,26 +53,8 @@ public final class PartsOf {
   }
 
   private Tower tower(int t, Integer modules) {
-    try {
-      Tower tower = StackOf.of(plan.section("tank"), sections.get(t));
-      return modules == null ? tower : tower.withModules(modules);
-    } catch (Impossible e) {
-      if ("pot height".equals(e.quantity())) {
-        throw new Refused(PlanErrors.refusedByTrade(firstPotAt(sections.get(t)), "pot_at", e));
-      }
-      throw e;
-    }
-  }
-
-  private static Section firstPotAt(Section tower) {
-    List<Section> modules = tower.sections("modules");
-    for (int i = 0; i < modules.size(); i++) {
-      Double at = modules.get(i).maybe("pot_at");
-      if (at != null && at > modules.get(i).need("height")) {
-        return modules.get(i);
-      }
-    }
-    return modules.get(0);
+    Tower tower = StackOf.of(plan.section("tank"), sections.get(t));
+    return modules == null ? tower : tower.withModules(modules);
   }
 
   /** How many kinds of towers there are. */

@@ -2,8 +2,11 @@ package leat.system;
 
 import java.util.ArrayList;
 import java.util.List;
+import leat.numeric.Impossible;
 import leat.parts.Module;
 import leat.parts.Tower;
+import leat.plan.PlanErrors;
+import leat.plan.Refused;
 import leat.plan.Section;
 
 /** The stack of a plan's tower, for heights and pots. */
@@ -37,8 +40,21 @@ public final class StackOf {
     Double turn = module.maybe("turn");
     double turned = turn == null ? 0 : turn;
     Double potAt = module.maybe("pot_at");
-    return potAt == null
-        ? Module.of(count, height, sits, diameter, pots, turned)
-        : new Module(count, height, sits, diameter, pots, potAt, turned);
+    try {
+      return potAt == null
+          ? Module.of(count, height, sits, diameter, pots, turned)
+          : new Module(count, height, sits, diameter, pots, potAt, turned);
+    } catch (Impossible e) {
+      throw refused(module, e);
+    }
+  }
+
+  /** A refusal of the trade at the key of its quantity. */
+  static RuntimeException refused(Section module, Impossible e) {
+    String key =
+        "overlap".equals(e.quantity()) || "module height".equals(e.quantity())
+            ? "overlap"
+            : "pot height".equals(e.quantity()) ? "pot_at" : "wall";
+    return module.has(key) ? new Refused(PlanErrors.refusedByTrade(module, key, e)) : e;
   }
 }

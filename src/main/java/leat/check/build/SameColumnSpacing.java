@@ -27,7 +27,9 @@ final class SameColumnSpacing extends RuleOfTowers {
         Show.MM,
         PotRing.LEAST_SPACING,
         PRACTICE,
-        "towers[].modules[].pots towers[].modules[].turn" + ReadKeys.STACK,
+        "towers[].base.height towers[].modules[].pots towers[].modules[].turn"
+            + " towers[].modules[].diameter"
+            + ReadKeys.STACK,
         "Height between two pots in one line, by the turn of each module against the one below: closer, the upper plants shade the lower ones.");
   }
 

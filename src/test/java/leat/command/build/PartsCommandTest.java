@@ -63,7 +63,9 @@ class PartsCommandTest {
     assertThat(a.get("pots").asDouble()).isEqualTo(r.num("pots"));
     assertThat(a.get("top_pot_mm").asDouble())
         .isCloseTo(r.num("top_pot_z_mm"), withinPercentage(0.1));
-    assertThat(tower.get("in_reach").asText()).as(r.idAndProvenance()).isEqualTo(r.text("reach_ok"));
+    assertThat(tower.get("in_reach").asText())
+        .as(r.idAndProvenance())
+        .isEqualTo(r.text("reach_ok"));
     assertThat(tower.get("modules_in_reach").asDouble()).isEqualTo(r.num("max_modules_in_reach"));
     assertThat(tower.get("pot_room_mm").asDouble())
         .isCloseTo(r.num("pot_clearance_mm"), withinPercentage(0.1));
