@@ -24,10 +24,10 @@ public final class StackOf {
       modules.add(module(sections.get(i)));
     }
     return new Tower(
-        tank.get("stand"),
+        tank.value("stand").orElse(0),
         tower.section("base").need("height"),
         modules,
-        tower.section("cap").get("height"));
+        tower.section("cap").value("height").orElse(0));
   }
 
   private static Module module(Section module) {

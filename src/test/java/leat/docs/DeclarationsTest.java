@@ -32,6 +32,7 @@ class DeclarationsTest {
   private static final Set<String> FIXED_NAMES =
       Set.of(
           "energy_kwh",
+          "print_h_each",
           "kwh_day",
           "kwh_total",
           "saving_kwh",
