@@ -11,13 +11,13 @@ final class ReadBy {
       currency: dose duty check
       site.time_zone: duty check
       site.altitude: oxygen
-      site.terrain: wind
-      site.height_above_ground: wind
-      site.wind.speed: wind
-      site.wind.is: wind
-      site.shelter: wind
-      site.gust_factor: wind
-      site.air_density: wind
+      site.terrain: wind check
+      site.height_above_ground: wind check
+      site.wind.speed: wind check
+      site.wind.is: wind check
+      site.shelter: wind check
+      site.gust_factor: wind check
+      site.air_density: wind check
       tank.shape: tank wind parts level dose stock topup acid clean check
       tank.bottom: tank wind parts level dose stock topup acid clean check
       tank.top: tank wind parts level dose stock topup acid clean check
@@ -37,13 +37,13 @@ final class ReadBy {
       tank.low: head pump tank wind level clean duty check
       tank.intake: pump level clean check
       tank.rim_overflow: check
-      tank.wall.thickness: wind
+      tank.wall.thickness: wind check
       tank.warmest: check
-      tank.mass: wind parts
-      tank.foot: wind parts
-      tank.stand: wind parts
-      tank.ground: wind
-      tank.friction: wind
+      tank.mass: wind parts check
+      tank.foot: wind parts check
+      tank.stand: wind parts check
+      tank.ground: wind check
+      tank.friction: wind check
       tank.rain_area: tank topup check
       tank.drain.bore: tank
       tank.drain.height: tank
@@ -110,31 +110,31 @@ final class ReadBy {
       towers[].modules[].overlap: pump wind parts duty check
       towers[].modules[].diameter: pump wind parts duty check
       towers[].modules[].wall: pump wind parts duty check
-      towers[].modules[].pots: wind parts
-      towers[].modules[].pot_at: parts
-      towers[].modules[].pot: parts
-      towers[].modules[].turn: parts
-      towers[].modules[].mass: wind parts
+      towers[].modules[].pots: wind parts check
+      towers[].modules[].pot_at: parts check
+      towers[].modules[].pot: parts check
+      towers[].modules[].turn: parts check
+      towers[].modules[].mass: wind parts check
       towers[].modules[].print_time: parts
       towers[].cap.mass: pump wind parts check
-      towers[].cap.height: wind parts
+      towers[].cap.height: wind parts check
       towers[].cap.spreader: check
       towers[].cap.gap: check
       towers[].cap.plate: check
       towers[].cap.clearance: pump check
       towers[].cap.grip: pump check
       towers[].cap.print_time: parts
-      towers[].guys.lines: wind
-      towers[].guys.ring: wind
-      towers[].guys.run: wind
-      towers[].guys.anchor: wind
-      towers[].guys.breaking: wind
-      towers[].grown.mass: wind parts
-      towers[].grown.width: wind
-      towers[].tie: wind
+      towers[].guys.lines: wind check
+      towers[].guys.ring: wind check
+      towers[].guys.run: wind check
+      towers[].guys.anchor: wind check
+      towers[].guys.breaking: wind check
+      towers[].grown.mass: wind parts check
+      towers[].grown.width: wind check
+      towers[].tie: wind check
       towers[].material: parts
-      towers[].foot_radius: wind
-      towers[].fastened: wind
+      towers[].foot_radius: wind check
+      towers[].fastened: wind check
       strainer.aperture: check
       strainer.wire: check
       strainer.diameter: check
@@ -200,10 +200,9 @@ final class ReadBy {
       meters.ec.compensates: ec
       meters.ec.scale: ec
       meters.ph.offset: check
-      meters.ph.checked: check
       target.ec: dose topup check
       target.ph: stock acid check
-      thirst: stock check
+      thirst: stock
       drinks: stock check
       crops[].name: crops check
       crops[].tower: parts
@@ -235,7 +234,7 @@ final class ReadBy {
       clean.strength: clean
       clean.aim: clean
       clean.contact: clean
-      limits: check
+      limits: parts check
       """;
 
   private ReadBy() {}
