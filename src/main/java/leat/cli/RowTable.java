@@ -89,6 +89,12 @@ public final class RowTable {
     return new Inlet(new java.io.FileInputStream(file), name);
   }
 
+  /** Names of its columns. */
+  public List<String> names() {
+    return List.copyOf(header);
+  }
+
+  /** Number of rows. */
   public int size() {
     return rows.size();
   }

@@ -24,6 +24,7 @@ import leat.command.plans.PlanKeysCommand;
 import leat.command.plans.PlanNewCommand;
 import leat.command.plans.PlanSchemaCommand;
 import leat.command.plans.PlanShowCommand;
+import leat.command.plans.SweepCommand;
 import leat.command.plans.UnitsCommand;
 import leat.command.run.DutyBackupCommand;
 import leat.command.run.DutyCableCommand;
@@ -74,6 +75,7 @@ public final class Commands extends CommandList {
     if (is("run", "duty backup")) return new DutyBackupCommand();
     if (is("run", "duty cable")) return new DutyCableCommand();
     if (is("plans", "check")) return new CheckCommand();
+    if (is("plans", "sweep")) return new SweepCommand();
     if (is("plans", "plan")) return new PlanCommand();
     if (is("plans", "plan new")) return new PlanNewCommand();
     if (is("plans", "plan schema")) return new PlanSchemaCommand();

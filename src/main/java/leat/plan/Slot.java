@@ -48,6 +48,11 @@ public final class Slot {
     return new Slot(path, key, java.util.Arrays.copyOf(at, n), items);
   }
 
+  /** What its number is. */
+  public Kind kind() {
+    return key.kind;
+  }
+
   /** Its path. */
   public String path() {
     return path;
@@ -87,6 +92,23 @@ public final class Slot {
       }
     }
     return items;
+  }
+
+  /** The number a plan has there, of every item the first one's; null when it states none. */
+  public Double value(Plan plan) {
+    Section section = plan.root();
+    for (int step = 0; step < at.length - 1; step++) {
+      Object value = section.values[at[step]];
+      if (value == null) {
+        return null;
+      }
+      section =
+          items[step] == NONE
+              ? (Section) value
+              : (Section) ((List<?>) value).get(Math.max(0, items[step]));
+    }
+    Object value = section.values[at[at.length - 1]];
+    return value instanceof Number number ? Double.valueOf(number.doubleValue()) : null;
   }
 
   /** Refuses a plan that has no such item, with how many there are. */
