@@ -279,6 +279,11 @@ public final class Call {
     return named != null ? named : fallbackPlan();
   }
 
+  /** Whether the command line itself names a plan. */
+  public boolean planNamed() {
+    return plan != null || text("--plan") != null || !plans.isEmpty();
+  }
+
   /** Whether a plan file is named. */
   public boolean hasPlan() {
     return planName() != null;
@@ -291,6 +296,12 @@ public final class Call {
     if (plan == null) {
       plan = plan(planName());
     }
+    return plan;
+  }
+
+  /** The flags and --set alone, without the plan that LEAT_PLAN names. */
+  public Plan bare() {
+    plan = plan(null);
     return plan;
   }
 

@@ -6,6 +6,7 @@ import leat.quantity.Dimension;
 import leat.quantity.JsonText;
 import leat.quantity.MeasuredFlow;
 import leat.quantity.Nearest;
+import leat.quantity.Outline;
 import leat.quantity.PumpPoint;
 import leat.quantity.Quantity;
 import leat.quantity.QuantityReader;
@@ -14,6 +15,7 @@ import leat.quantity.SenderStep;
 import leat.quantity.Size;
 import leat.quantity.Span;
 import leat.quantity.Strap;
+import leat.quantity.TankState;
 import leat.quantity.Units;
 import leat.quantity.Unreadable;
 
@@ -470,6 +472,41 @@ public abstract class Kind {
         @Override
         String schema() {
           return patterned(SchemaPattern.cadence());
+        }
+      };
+
+  /** Solution in the tank and growth of the plants: "30 L @ 60 %"; a {@link TankState}. */
+  public static final Kind STATE =
+      new Kind("a volume @ a share") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          TankState value = Compounds.state(typed);
+          from0(typed, value.volume());
+          from0(typed, value.grown());
+          return value;
+        }
+
+        @Override
+        String schema() {
+          return patterned("^[^@]+@[^@]+$");
+        }
+      };
+
+  /** What the wind meets: "0.255 m2 @ 1.2 m x 1.2"; an {@link Outline}. */
+  public static final Kind FACE =
+      new Kind("an area @ a height x a drag coefficient") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          Outline value = Compounds.outline(typed);
+          from0(typed, value.area());
+          from0(typed, value.height());
+          from0(typed, value.coefficient());
+          return value;
+        }
+
+        @Override
+        String schema() {
+          return patterned("^[^@]+@[^@]+[xX*][^@]+$");
         }
       };
 

@@ -35,6 +35,32 @@ public final class Compounds {
     return new PumpPoint(pair.first(), pair.second());
   }
 
+  /** "30 L @ 60 %". */
+  public static TankState state(String typed) {
+    Pair pair = at(typed, '@', "'@'", Dimension.VOLUME, Dimension.SHARE, "30 L @ 60 %");
+    return new TankState(pair.first(), pair.second());
+  }
+
+  /** "0.255 m2 @ 1.2 m x 1.2". */
+  public static Outline outline(String typed) {
+    String example = "0.255 m2 @ 1.2 m x 1.2";
+    Pair area = pair(typed, "'@'", Dimension.AREA, Dimension.LENGTH, example);
+    int at = typed.indexOf('@');
+    if (at < 0) {
+      throw area.unmarked(null);
+    }
+    once(typed, typed.indexOf('@', at + 1), "'@'", example);
+    Pair rest = pair(typed, "'x'", Dimension.LENGTH, Dimension.NUMBER, example);
+    int mark = cross(typed, at + 1);
+    if (mark < 0) {
+      throw rest.unmarked(null);
+    }
+    once(typed, cross(typed, mark + 1), "'x'", example);
+    rest.split(at + 1, mark, mark + 1, typed.length(), false);
+    Quantity wide = area.side(0, at, Dimension.AREA, null, "before '@'");
+    return new Outline(wide, rest.first(), rest.second());
+  }
+
   /** "40 mm = 10 ohm". */
   public static SenderStep step(String typed) {
     Pair pair = at(typed, '=', "'='", Dimension.LENGTH, Dimension.RESISTANCE, "40 mm = 10 ohm");

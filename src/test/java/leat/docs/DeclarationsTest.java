@@ -31,6 +31,8 @@ class DeclarationsTest {
   /** Names that the contract fixes otherwise. */
   private static final Set<String> FIXED_NAMES =
       Set.of(
+          "energy_kwh",
+          "print_h_each",
           "kwh_day",
           "kwh_total",
           "saving_kwh",
@@ -49,7 +51,16 @@ class DeclarationsTest {
    * top-up, from and to are dates of a period and the EC of a dose.
    */
   private static final Set<String> ONE_WORD_TWO_TRADES =
-      Set.of("--volume", "--full", "--empty", "--every", "--from", "--reading", "--to");
+      Set.of(
+          "--volume",
+          "--full",
+          "--empty",
+          "--every",
+          "--from",
+          "--reading",
+          "--to",
+          "--tower",
+          "--run");
 
   @Test
   void everyCommandCanBeCalled() {
