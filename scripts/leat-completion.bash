@@ -1,12 +1,12 @@
 # Completion of leat for bash:  source scripts/leat-completion.bash
 # Made from the declarations of the program; change those.
 
-_leat_commands='acid check clean crops dose duty ec head level oxygen plan pump stock tank topup units help'
+_leat_commands='acid check clean crops dose duty ec head level oxygen parts plan pump stock sweep tank topup units wind help'
 
 _leat_second() {
   case $1 in
     dose) echo 'salts' ;;
-    duty) echo 'backup cable' ;;
+    duty) echo 'backup cable cap' ;;
     level) echo 'table ladder divider fit' ;;
     plan) echo 'new set schema show keys' ;;
   esac
@@ -17,16 +17,18 @@ _leat_flags() {
     head) echo '--flow --lift --bore --length --roughness --k --fitting --temperature --tower --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
     pump) echo '--shutoff-head --max-flow --point --derate --speed --power --lift --level --bore --length --roughness --k --temperature --check-valve --throttle-to --measured --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
     tank) echo '--level --volume --every --thirst --days --shape --top --bottom --diameter --length --height --corner --corner-top --table --dipstick --drain-bore --drain-height --full --low --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
-    level) echo '--counts --motion --column --rows --prefix --strict --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
-    level\ table) echo '--every --c --motion --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
-    level\ ladder) echo '--empty --full --range --steps --series --equal --first --last --pull-in --drop-out --tolerance --reading --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    wind) echo '--state --gust --mean --terrain --height-above-ground --density --friction --mass --foot --face --lid --tower --foot-radius --lines --ring --run --anchor --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    parts) echo '--modules --reach --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    level) echo '--counts --motion --at-least --column --rows --prefix --strict --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    level\ table) echo '--every --c --cutoff --at-least --motion --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    level\ ladder) echo '--empty --full --range --steps --series --equal --bought --length --first --last --pull-in --drop-out --tolerance --reading --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
     level\ divider) echo '--ohm --supply --reference --bits --sender-side --resistor --series --max-current --adc-error --resistor-tolerance --supply-tolerance --reference-tolerance --blind --lead --tolerance --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
-    level\ fit) echo '--cumulative --start --litres-column --ohm-column --motion --drained --same-within --leave-out --paste --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    level\ fit) echo '--cumulative --totals --start --litres-column --ohm-column --motion --drained --same-within --leave-out --paste --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
     ec) echo '--at --scale --coefficient --natural-water --standard --compensates --ion --weighed --volume --unit --column --rows --prefix --strict --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
-    dose) echo '--volume --from --to --label --rate --rate-ec --parts --each --step --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
-    dose\ salts) echo '--volume --ask --salt --weighed --within --scale-step --list --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    dose) echo '--volume --from --at --scale --to --water-ec --label --rate --rate-ec --parts --each --step --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    dose\ salts) echo '--volume --ask --salt --weighed --within --scale-step --feed --rate --density --list --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
     stock) echo '--weigh --for --bottle --makes --coldest --one-bottle --season --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
-    topup) echo '--volume --reading --counts --motion --ec --full --target --water-ec --rate --rate-ec --parts --rain --rainfall --rain-ec --can --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    topup) echo '--volume --reading --counts --motion --ec --at --scale --full --target --water-ec --rate --rate-ec --parts --weigh --makes --rain --rainfall --rain-ec --ph --can --column --rows --prefix --strict --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
     acid) echo '--volume --alkalinity --ph --to --acid --density --temperature --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
     crops) echo '--list --widen --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
     oxygen) echo '--at --altitude --pressure --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
@@ -34,7 +36,9 @@ _leat_flags() {
     duty) echo '--power --run --rest --against --price --standing --standing-share --days --from --to --time-zone --controller --relay --cycles --coil --inrush --mains --dc --suggest --most-starts --plug-water --plant-use --dry-limit --dry-limit-night --wetting --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
     duty\ backup) echo '--hours --battery --capacity --chemistry --depth --reserve --inverter --idle --power --run --rest --controller --dc --sun --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
     duty\ cable) echo '--dc --power --length --section --gauge --strands --temperature --inrush --least-voltage --drop --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    duty\ cap) echo '--wet --dry --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
     check) echo '--all --strict --known --compare --rules --rule --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    sweep) echo '--vary --rows --sample --seed --measure --measures --rank --pareto --top --where --all --rule --slice --jobs --nudge --doubt --yes --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
     plan) echo '--format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
     plan\ new) echo '--name --currency --force --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
     plan\ set) echo '--format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
@@ -71,11 +75,27 @@ _leat_values() {
     tank:--level|tank:--volume|tank:--every|tank:--thirst|tank:--days|tank:--top|tank:--bottom|tank:--diameter|tank:--length|tank:--height|tank:--corner|tank:--corner-top|tank:--table|tank:--drain-bore|tank:--drain-height|tank:--full|tank:--low|tank:--delimiter|tank:--decimal) echo 'nothing' ;;
     tank:--plan|tank:-p) echo 'plans' ;;
     tank:--format|tank:-f) echo 'text csv json' ;;
+    wind:--color) echo 'auto always never' ;;
+    wind:--terrain) echo 'coast flat open suburb city' ;;
+    wind:--output|wind:-o) echo 'files' ;;
+    wind:--anchor) echo 'ground tank' ;;
+    wind:--set) echo 'keys' ;;
+    wind:--units) echo 'metric us' ;;
+    wind:--state|wind:--gust|wind:--mean|wind:--height-above-ground|wind:--density|wind:--friction|wind:--mass|wind:--foot|wind:--face|wind:--lid|wind:--tower|wind:--foot-radius|wind:--lines|wind:--ring|wind:--run|wind:--delimiter|wind:--decimal) echo 'nothing' ;;
+    wind:--plan|wind:-p) echo 'plans' ;;
+    wind:--format|wind:-f) echo 'text csv json' ;;
+    parts:--color) echo 'auto always never' ;;
+    parts:--output|parts:-o) echo 'files' ;;
+    parts:--set) echo 'keys' ;;
+    parts:--units) echo 'metric us' ;;
+    parts:--modules|parts:--reach|parts:--delimiter|parts:--decimal) echo 'nothing' ;;
+    parts:--plan|parts:-p) echo 'plans' ;;
+    parts:--format|parts:-f) echo 'text csv json' ;;
     level:--color) echo 'auto always never' ;;
     level:--rows|level:--output|level:-o) echo 'files' ;;
     level:--set) echo 'keys' ;;
     level:--units) echo 'metric us' ;;
-    level:--column|level:--prefix|level:--delimiter|level:--decimal) echo 'nothing' ;;
+    level:--at-least|level:--column|level:--prefix|level:--delimiter|level:--decimal) echo 'nothing' ;;
     level:--plan|level:-p) echo 'plans' ;;
     level:--format|level:-f) echo 'text csv json' ;;
     level:--motion) echo 'unknown rising falling' ;;
@@ -83,7 +103,7 @@ _leat_values() {
     level\ table:--output|level\ table:-o) echo 'files' ;;
     level\ table:--set) echo 'keys' ;;
     level\ table:--units) echo 'metric us' ;;
-    level\ table:--every|level\ table:--delimiter|level\ table:--decimal) echo 'nothing' ;;
+    level\ table:--every|level\ table:--at-least|level\ table:--delimiter|level\ table:--decimal) echo 'nothing' ;;
     level\ table:--plan|level\ table:-p) echo 'plans' ;;
     level\ table:--format|level\ table:-f) echo 'text csv json' ;;
     level\ table:--motion) echo 'unknown rising falling' ;;
@@ -92,7 +112,7 @@ _leat_values() {
     level\ ladder:--output|level\ ladder:-o) echo 'files' ;;
     level\ ladder:--set) echo 'keys' ;;
     level\ ladder:--units) echo 'metric us' ;;
-    level\ ladder:--empty|level\ ladder:--full|level\ ladder:--range|level\ ladder:--steps|level\ ladder:--first|level\ ladder:--last|level\ ladder:--pull-in|level\ ladder:--drop-out|level\ ladder:--tolerance|level\ ladder:--reading|level\ ladder:--delimiter|level\ ladder:--decimal) echo 'nothing' ;;
+    level\ ladder:--empty|level\ ladder:--full|level\ ladder:--range|level\ ladder:--steps|level\ ladder:--length|level\ ladder:--first|level\ ladder:--last|level\ ladder:--pull-in|level\ ladder:--drop-out|level\ ladder:--tolerance|level\ ladder:--reading|level\ ladder:--delimiter|level\ ladder:--decimal) echo 'nothing' ;;
     level\ ladder:--equal) echo 'ohms litres needle' ;;
     level\ ladder:--plan|level\ ladder:-p) echo 'plans' ;;
     level\ ladder:--format|level\ ladder:-f) echo 'text csv json' ;;
@@ -126,7 +146,7 @@ _leat_values() {
     dose:--output|dose:-o) echo 'files' ;;
     dose:--set) echo 'keys' ;;
     dose:--units) echo 'metric us' ;;
-    dose:--volume|dose:--from|dose:--to|dose:--label|dose:--rate|dose:--rate-ec|dose:--parts|dose:--step|dose:--delimiter|dose:--decimal) echo 'nothing' ;;
+    dose:--volume|dose:--from|dose:--at|dose:--scale|dose:--to|dose:--water-ec|dose:--label|dose:--rate|dose:--rate-ec|dose:--parts|dose:--step|dose:--delimiter|dose:--decimal) echo 'nothing' ;;
     dose:--plan|dose:-p) echo 'plans' ;;
     dose:--format|dose:-f) echo 'text csv json' ;;
     dose\ salts:--color) echo 'auto always never' ;;
@@ -135,7 +155,7 @@ _leat_values() {
     dose\ salts:--output|dose\ salts:-o) echo 'files' ;;
     dose\ salts:--set) echo 'keys' ;;
     dose\ salts:--units) echo 'metric us' ;;
-    dose\ salts:--volume|dose\ salts:--ask|dose\ salts:--within|dose\ salts:--scale-step|dose\ salts:--delimiter|dose\ salts:--decimal) echo 'nothing' ;;
+    dose\ salts:--volume|dose\ salts:--ask|dose\ salts:--within|dose\ salts:--scale-step|dose\ salts:--feed|dose\ salts:--rate|dose\ salts:--density|dose\ salts:--delimiter|dose\ salts:--decimal) echo 'nothing' ;;
     dose\ salts:--plan|dose\ salts:-p) echo 'plans' ;;
     dose\ salts:--format|dose\ salts:-f) echo 'text csv json' ;;
     stock:--color) echo 'auto always never' ;;
@@ -147,10 +167,11 @@ _leat_values() {
     stock:--plan|stock:-p) echo 'plans' ;;
     stock:--format|stock:-f) echo 'text csv json' ;;
     topup:--color) echo 'auto always never' ;;
-    topup:--output|topup:-o) echo 'files' ;;
+    topup:--weigh) echo 'calcium-nitrate-4h2o= calcium-nitrate-greenhouse= potassium-nitrate= ammonium-nitrate= magnesium-nitrate-6h2o= sodium-nitrate= monopotassium-phosphate= dipotassium-phosphate= monoammonium-phosphate= diammonium-phosphate= magnesium-sulfate-7h2o= magnesium-sulfate-1h2o= potassium-sulfate= ammonium-sulfate= calcium-chloride-2h2o= calcium-sulfate-2h2o= potassium-chloride= magnesium-chloride-6h2o= sodium-chloride= potassium-bicarbonate= iron-sulfate-7h2o= manganese-sulfate-1h2o= manganese-chloride-4h2o= zinc-sulfate-7h2o= zinc-sulfate-1h2o= copper-sulfate-5h2o= boric-acid= borax= sodium-molybdate-2h2o= ammonium-molybdate= iron-edta-13= iron-dtpa-11= iron-dtpa-6-liquid= iron-eddha-6= molybdic-acid-85=' ;;
+    topup:--rows|topup:--output|topup:-o) echo 'files' ;;
     topup:--set) echo 'keys' ;;
     topup:--units) echo 'metric us' ;;
-    topup:--volume|topup:--reading|topup:--ec|topup:--full|topup:--target|topup:--water-ec|topup:--rate|topup:--rate-ec|topup:--parts|topup:--rain|topup:--rainfall|topup:--rain-ec|topup:--can|topup:--delimiter|topup:--decimal) echo 'nothing' ;;
+    topup:--volume|topup:--reading|topup:--ec|topup:--at|topup:--scale|topup:--full|topup:--target|topup:--water-ec|topup:--rate|topup:--rate-ec|topup:--parts|topup:--makes|topup:--rain|topup:--rainfall|topup:--rain-ec|topup:--ph|topup:--can|topup:--column|topup:--prefix|topup:--delimiter|topup:--decimal) echo 'nothing' ;;
     topup:--plan|topup:-p) echo 'plans' ;;
     topup:--format|topup:-f) echo 'text csv json' ;;
     topup:--motion) echo 'unknown rising falling' ;;
@@ -178,7 +199,7 @@ _leat_values() {
     oxygen:--format|oxygen:-f) echo 'text csv json' ;;
     clean:--color) echo 'auto always never' ;;
     clean:--output|clean:-o) echo 'files' ;;
-    clean:--with) echo 'hypochlorite peroxide' ;;
+    clean:--with) echo 'hypochlorite peroxide bleach' ;;
     clean:--set) echo 'keys' ;;
     clean:--units) echo 'metric us' ;;
     clean:--volume|clean:--strength|clean:--density|clean:--aim|clean:--contact|clean:--delimiter|clean:--decimal) echo 'nothing' ;;
@@ -208,6 +229,13 @@ _leat_values() {
     duty\ cable:--dc|duty\ cable:--power|duty\ cable:--length|duty\ cable:--section|duty\ cable:--gauge|duty\ cable:--temperature|duty\ cable:--inrush|duty\ cable:--least-voltage|duty\ cable:--drop|duty\ cable:--delimiter|duty\ cable:--decimal) echo 'nothing' ;;
     duty\ cable:--plan|duty\ cable:-p) echo 'plans' ;;
     duty\ cable:--format|duty\ cable:-f) echo 'text csv json' ;;
+    duty\ cap:--color) echo 'auto always never' ;;
+    duty\ cap:--output|duty\ cap:-o) echo 'files' ;;
+    duty\ cap:--set) echo 'keys' ;;
+    duty\ cap:--units) echo 'metric us' ;;
+    duty\ cap:--wet|duty\ cap:--dry|duty\ cap:--delimiter|duty\ cap:--decimal) echo 'nothing' ;;
+    duty\ cap:--plan|duty\ cap:-p) echo 'plans' ;;
+    duty\ cap:--format|duty\ cap:-f) echo 'text csv json' ;;
     check:--color) echo 'auto always never' ;;
     check:--output|check:-o) echo 'files' ;;
     check:--set) echo 'keys' ;;
@@ -216,6 +244,14 @@ _leat_values() {
     check:--plan|check:-p) echo 'plans' ;;
     check:--rule) echo 'rules' ;;
     check:--format|check:-f) echo 'text csv json' ;;
+    sweep:--color) echo 'auto always never' ;;
+    sweep:--rows|sweep:--output|sweep:-o) echo 'files' ;;
+    sweep:--vary|sweep:--set) echo 'keys' ;;
+    sweep:--units) echo 'metric us' ;;
+    sweep:--sample|sweep:--seed|sweep:--measure|sweep:--rank|sweep:--pareto|sweep:--top|sweep:--where|sweep:--slice|sweep:--jobs|sweep:--doubt|sweep:--delimiter|sweep:--decimal) echo 'nothing' ;;
+    sweep:--plan|sweep:-p) echo 'plans' ;;
+    sweep:--rule) echo 'rules' ;;
+    sweep:--format|sweep:-f) echo 'text csv json' ;;
     plan:--color) echo 'auto always never' ;;
     plan:--output|plan:-o) echo 'files' ;;
     plan:--units) echo 'metric us' ;;
@@ -261,6 +297,8 @@ _leat_operands() {
     head) echo 'plans' ;;
     pump) echo 'plans' ;;
     tank) echo 'plans' ;;
+    wind) echo 'plans' ;;
+    parts) echo 'plans' ;;
     level) echo 'plans' ;;
     level\ table) echo 'plans' ;;
     level\ ladder) echo 'plans' ;;
@@ -278,7 +316,9 @@ _leat_operands() {
     duty) echo 'plans' ;;
     duty\ backup) echo 'plans' ;;
     duty\ cable) echo 'plans' ;;
+    duty\ cap) echo 'plans' ;;
     check) echo 'plans' ;;
+    sweep) echo 'plans' ;;
     plan\ set) echo 'plans-keys' ;;
     plan\ show) echo 'plans' ;;
     plan\ keys) echo 'keys' ;;
@@ -286,8 +326,8 @@ _leat_operands() {
   esac
 }
 
-_leat_keys='name= about= currency= units= site.time_zone= site.latitude= site.altitude= site.terrain= site.height_above_ground= site.wind.speed= site.wind.is= site.shelter= site.weather= site.sun_on_tank= tank.shape= tank.bottom= tank.top= tank.diameter= tank.length= tank.height= tank.corner= tank.corner_top= tank.table= tank.between= tank.bodies[0].name= tank.bodies[0].area= tank.bodies[0].from= tank.bodies[0].to= tank.holds= tank.holds_full= tank.full= tank.low= tank.intake= tank.rim_overflow= tank.wall.thickness= tank.wall.colour= tank.wall.insulation= tank.warmest= tank.mass= tank.foot= tank.ground= tank.rain_area= tank.drain.bore= tank.drain.height= tank.drain.length= tank.drain.drop= sender.steps= sender.edges= sender.ladder.reeds= sender.ladder.first= sender.ladder.pitch= sender.ladder.levels= sender.ladder.resistors= sender.ladder.empty= sender.ladder.full= sender.ladder.return_at= sender.ladder.pull_in= sender.ladder.drop_out= sender.ladder.stops= sender.below= sender.hysteresis= sender.hysteresis_volume= sender.edge_error= sender.tolerance= sender.reading= sender.lead= sender.open_above= sender.short_below= sender.divider.supply= sender.divider.resistor= sender.divider.sender_side= sender.divider.bits= sender.divider.reference= sender.divider.resistor_tolerance= sender.divider.supply_tolerance= sender.divider.reference_tolerance= sender.divider.adc_error= sender.divider.blind= sender.divider.ratiometric= pump.curve= pump.shutoff_head= pump.max_flow= pump.derate= pump.speed= pump.measured= pump.power= pump.power_factor= pump.supply.mains= pump.supply.dc= pump.supply.cable.length= pump.supply.cable.section= pump.check_valve= pump.body= cap_sensor.wet= cap_sensor.dry= hold_up= pipe.bore= pipe.length= pipe.material= pipe.roughness= pipe.k= pipe.fittings= pipe.valve= towers[0].name= towers[0].count= towers[0].riser.bore= towers[0].riser.length= towers[0].riser.material= towers[0].riser.roughness= towers[0].riser.k= towers[0].riser.fittings= towers[0].riser.valve= towers[0].outlet= towers[0].wanted= towers[0].base.height= towers[0].modules[0].name= towers[0].modules[0].count= towers[0].modules[0].height= towers[0].modules[0].overlap= towers[0].modules[0].diameter= towers[0].modules[0].wall= towers[0].modules[0].pots= towers[0].modules[0].pot= towers[0].modules[0].turn= towers[0].modules[0].mass= towers[0].modules[0].print_time= towers[0].cap.mass= towers[0].cap.spreader= towers[0].cap.gap= towers[0].cap.plate= towers[0].cap.clearance= towers[0].cap.grip= towers[0].cap.print_time= towers[0].guys.lines= towers[0].guys.ring= towers[0].guys.run= towers[0].guys.anchor= towers[0].foot_radius= towers[0].fastened= strainer.aperture= strainer.wire= strainer.diameter= strainer.clogged= strainer.freeboard= timing[0].run= timing[0].rest= timing[0].from= timing[0].to= timing[0].months= timing[0].days= wetting= dry_limit.day= dry_limit.night= dry_limit.alarm= controller.power= controller.relay.rated= controller.relay.coil= controller.relay.coil_when= controller.relay.cycles= controller.relay.inrush= backup.hours= backup.battery= backup.capacity= backup.chemistry= backup.depth= backup.reserve= backup.inverter= backup.idle= tariff.price= tariff.standing= tariff.bands[0].from= tariff.bands[0].to= tariff.bands[0].months= tariff.bands[0].days= tariff.bands[0].price= water.ec= water.alkalinity= water.ph= water.nitrate= water.phosphorus= water.potassium= water.calcium= water.magnesium= water.sulfate= water.sodium= water.chloride= water.temperature= water.price= rain.ec= feed.parts[0].name= feed.parts[0].rate= feed.parts[0].price= feed.rate_ec= feed.acid.name= feed.acid.price= feed.stock.bottle= feed.stock.makes= feed.stock.coldest= feed.stock.grams= feed.salts[0].name= feed.salts[0].elements= feed.salts[0].price= meters.ec.slope= meters.ec.checked= meters.ec.compensates= meters.ec.scale= meters.ph.offset= meters.ph.checked= target.ec= target.ec_low= target.ec_high= target.ph= target.ph_low= target.ph_high= thirst= drinks= crops[0].name= crops[0].tower= crops[0].pots= crops[0].sow= crops[0].until= crops[0].every= crops[0].nursery= crops[0].growing= crops[0].germination= crops[0].loss= crops[0].harvest= crops[0].water= crops[0].ec_low= crops[0].ec_high= crops[0].ph_low= crops[0].ph_high= crops[0].seed_price= crops[0].shop_price= season.from= season.to= season.refill= season.change.every= season.change.or_added= season.away[0].from= season.away[0].to= season.catch= prices.filament= prices.spool= prices.pump= prices.tank= prices.sender= prices.controller= prices.other= prices.life= printer.power= printer.count= printer.jobs= printer.waste= clean.with= clean.strength= clean.aim= clean.contact= limits= log.time= log.reading= log.ec= log.ph= log.temperature= log.pump= log.cap= log.delimiter= log.decimal='
-_leat_rules='reaches-top pump-margin tower-fed flow-wanted valve-needed pump-on-curve outlet-over-top reach no-siphon freeboard intake-covered cap-lift film-closed film-not-flooding gap-carries gap-clear riser-not-fast riser-not-slow strainer-head strainer-holds pump-measured steps-resolvable low-above-step intake-seen full-seen step-under-thirst dip-seen sender-fitted run-covers rest-day rest-night starts-per-hour relay-life cost-season backup-hours cable-drop crops-share target-in-band target-above-water oxygen meters-checked water-alkalinity change-interval parts-compatible acid-household'
+_leat_keys='name= about= currency= units= site.time_zone= site.latitude= site.altitude= site.terrain= site.height_above_ground= site.wind.speed= site.wind.is= site.shelter= site.gust_factor= site.air_density= site.weather= site.sun_on_tank= tank.shape= tank.bottom= tank.top= tank.diameter= tank.length= tank.height= tank.corner= tank.corner_top= tank.table= tank.between= tank.bodies[0].name= tank.bodies[0].area= tank.bodies[0].from= tank.bodies[0].to= tank.holds= tank.holds_full= tank.full= tank.low= tank.intake= tank.rim_overflow= tank.wall.thickness= tank.wall.colour= tank.wall.insulation= tank.warmest= tank.mass= tank.foot= tank.stand= tank.ground= tank.friction= tank.rain_area= tank.drain.bore= tank.drain.height= tank.drain.length= tank.drain.drop= sender.steps= sender.edges= sender.ladder.reeds= sender.ladder.first= sender.ladder.pitch= sender.ladder.levels= sender.ladder.resistors= sender.ladder.empty= sender.ladder.full= sender.ladder.return_at= sender.ladder.pull_in= sender.ladder.drop_out= sender.ladder.stops= sender.below= sender.hysteresis= sender.hysteresis_volume= sender.edge_error= sender.tolerance= sender.reading= sender.lead= sender.open_above= sender.short_below= sender.divider.supply= sender.divider.resistor= sender.divider.sender_side= sender.divider.bits= sender.divider.reference= sender.divider.resistor_tolerance= sender.divider.supply_tolerance= sender.divider.reference_tolerance= sender.divider.adc_error= sender.divider.blind= sender.divider.ratiometric= pump.curve= pump.shutoff_head= pump.max_flow= pump.derate= pump.speed= pump.measured= pump.power= pump.power_factor= pump.supply.mains= pump.supply.dc= pump.supply.cable.length= pump.supply.cable.section= pump.check_valve= pump.body= cap_sensor.wet= cap_sensor.dry= hold_up= pipe.bore= pipe.length= pipe.material= pipe.roughness= pipe.k= pipe.fittings= pipe.valve= towers[0].name= towers[0].count= towers[0].riser.bore= towers[0].riser.length= towers[0].riser.material= towers[0].riser.roughness= towers[0].riser.k= towers[0].riser.fittings= towers[0].riser.valve= towers[0].outlet= towers[0].wanted= towers[0].base.height= towers[0].modules[0].name= towers[0].modules[0].count= towers[0].modules[0].height= towers[0].modules[0].overlap= towers[0].modules[0].diameter= towers[0].modules[0].wall= towers[0].modules[0].pots= towers[0].modules[0].pot_at= towers[0].modules[0].pot= towers[0].modules[0].turn= towers[0].modules[0].mass= towers[0].modules[0].print_time= towers[0].cap.mass= towers[0].cap.height= towers[0].cap.spreader= towers[0].cap.gap= towers[0].cap.plate= towers[0].cap.clearance= towers[0].cap.grip= towers[0].cap.print_time= towers[0].guys.lines= towers[0].guys.ring= towers[0].guys.run= towers[0].guys.anchor= towers[0].guys.breaking= towers[0].grown.mass= towers[0].grown.width= towers[0].tie= towers[0].material= towers[0].foot_radius= towers[0].fastened= strainer.aperture= strainer.wire= strainer.diameter= strainer.clogged= strainer.freeboard= timing[0].run= timing[0].rest= timing[0].from= timing[0].to= timing[0].months= timing[0].days= wetting= dry_limit.day= dry_limit.night= dry_limit.alarm= controller.power= controller.relay.rated= controller.relay.coil= controller.relay.coil_when= controller.relay.cycles= controller.relay.inrush= backup.hours= backup.battery= backup.capacity= backup.chemistry= backup.depth= backup.reserve= backup.inverter= backup.idle= tariff.price= tariff.standing= tariff.bands[0].from= tariff.bands[0].to= tariff.bands[0].months= tariff.bands[0].days= tariff.bands[0].price= water.ec= water.alkalinity= water.ph= water.nitrate= water.phosphorus= water.potassium= water.calcium= water.magnesium= water.sulfate= water.sodium= water.chloride= water.temperature= water.price= rain.ec= feed.parts[0].name= feed.parts[0].rate= feed.parts[0].price= feed.rate_ec= feed.acid.name= feed.acid.price= feed.stock.bottle= feed.stock.makes= feed.stock.coldest= feed.stock.grams= feed.salts[0].name= feed.salts[0].elements= feed.salts[0].price= meters.ec.slope= meters.ec.checked= meters.ec.compensates= meters.ec.scale= meters.ph.offset= meters.ph.checked= target.ec= target.ec_low= target.ec_high= target.ph= target.ph_low= target.ph_high= thirst= drinks= crops[0].name= crops[0].tower= crops[0].pots= crops[0].sow= crops[0].until= crops[0].every= crops[0].nursery= crops[0].growing= crops[0].germination= crops[0].loss= crops[0].harvest= crops[0].water= crops[0].ec_low= crops[0].ec_high= crops[0].ph_low= crops[0].ph_high= crops[0].seed_price= crops[0].shop_price= season.from= season.to= season.refill= season.change.every= season.change.or_added= season.away[0].from= season.away[0].to= season.catch= prices.filament= prices.filaments= prices.spool= prices.pump= prices.tank= prices.sender= prices.controller= prices.other= prices.life= printer.power= printer.count= printer.jobs= printer.changeover= printer.waste= clean.with= clean.strength= clean.aim= clean.contact= limits= log.time= log.reading= log.ec= log.ph= log.temperature= log.pump= log.cap= log.delimiter= log.decimal='
+_leat_rules='reaches-top pump-margin tower-fed flow-wanted valve-needed pump-on-curve outlet-over-top reach no-siphon freeboard intake-covered cap-lift film-closed film-not-flooding gap-carries gap-clear riser-not-fast riser-not-slow strainer-head strainer-holds pump-measured wind-tip wind-slide wind-lid wind-joint wind-line guy-anchor pots-fit same-column-spacing deck-load steps-resolvable low-above-step intake-seen full-seen step-under-thirst dip-seen sender-fitted run-covers rest-day rest-night starts-per-hour relay-life cost-season backup-hours cable-drop crops-share target-in-band target-above-water oxygen meters-checked water-alkalinity change-interval parts-compatible acid-household'
 
 _leat_plan_files() {
   local name

@@ -2,15 +2,17 @@
 # Completion of leat for zsh: source it behind compinit, or put it on the fpath as _leat.
 # Made from the declarations of the program; change those.
 
-_leat_keys=('name=' 'about=' 'currency=' 'units=' 'site.time_zone=' 'site.latitude=' 'site.altitude=' 'site.terrain=' 'site.height_above_ground=' 'site.wind.speed=' 'site.wind.is=' 'site.shelter=' 'site.weather=' 'site.sun_on_tank=' 'tank.shape=' 'tank.bottom=' 'tank.top=' 'tank.diameter=' 'tank.length=' 'tank.height=' 'tank.corner=' 'tank.corner_top=' 'tank.table=' 'tank.between=' 'tank.bodies[0].name=' 'tank.bodies[0].area=' 'tank.bodies[0].from=' 'tank.bodies[0].to=' 'tank.holds=' 'tank.holds_full=' 'tank.full=' 'tank.low=' 'tank.intake=' 'tank.rim_overflow=' 'tank.wall.thickness=' 'tank.wall.colour=' 'tank.wall.insulation=' 'tank.warmest=' 'tank.mass=' 'tank.foot=' 'tank.ground=' 'tank.rain_area=' 'tank.drain.bore=' 'tank.drain.height=' 'tank.drain.length=' 'tank.drain.drop=' 'sender.steps=' 'sender.edges=' 'sender.ladder.reeds=' 'sender.ladder.first=' 'sender.ladder.pitch=' 'sender.ladder.levels=' 'sender.ladder.resistors=' 'sender.ladder.empty=' 'sender.ladder.full=' 'sender.ladder.return_at=' 'sender.ladder.pull_in=' 'sender.ladder.drop_out=' 'sender.ladder.stops=' 'sender.below=' 'sender.hysteresis=' 'sender.hysteresis_volume=' 'sender.edge_error=' 'sender.tolerance=' 'sender.reading=' 'sender.lead=' 'sender.open_above=' 'sender.short_below=' 'sender.divider.supply=' 'sender.divider.resistor=' 'sender.divider.sender_side=' 'sender.divider.bits=' 'sender.divider.reference=' 'sender.divider.resistor_tolerance=' 'sender.divider.supply_tolerance=' 'sender.divider.reference_tolerance=' 'sender.divider.adc_error=' 'sender.divider.blind=' 'sender.divider.ratiometric=' 'pump.curve=' 'pump.shutoff_head=' 'pump.max_flow=' 'pump.derate=' 'pump.speed=' 'pump.measured=' 'pump.power=' 'pump.power_factor=' 'pump.supply.mains=' 'pump.supply.dc=' 'pump.supply.cable.length=' 'pump.supply.cable.section=' 'pump.check_valve=' 'pump.body=' 'cap_sensor.wet=' 'cap_sensor.dry=' 'hold_up=' 'pipe.bore=' 'pipe.length=' 'pipe.material=' 'pipe.roughness=' 'pipe.k=' 'pipe.fittings=' 'pipe.valve=' 'towers[0].name=' 'towers[0].count=' 'towers[0].riser.bore=' 'towers[0].riser.length=' 'towers[0].riser.material=' 'towers[0].riser.roughness=' 'towers[0].riser.k=' 'towers[0].riser.fittings=' 'towers[0].riser.valve=' 'towers[0].outlet=' 'towers[0].wanted=' 'towers[0].base.height=' 'towers[0].modules[0].name=' 'towers[0].modules[0].count=' 'towers[0].modules[0].height=' 'towers[0].modules[0].overlap=' 'towers[0].modules[0].diameter=' 'towers[0].modules[0].wall=' 'towers[0].modules[0].pots=' 'towers[0].modules[0].pot=' 'towers[0].modules[0].turn=' 'towers[0].modules[0].mass=' 'towers[0].modules[0].print_time=' 'towers[0].cap.mass=' 'towers[0].cap.spreader=' 'towers[0].cap.gap=' 'towers[0].cap.plate=' 'towers[0].cap.clearance=' 'towers[0].cap.grip=' 'towers[0].cap.print_time=' 'towers[0].guys.lines=' 'towers[0].guys.ring=' 'towers[0].guys.run=' 'towers[0].guys.anchor=' 'towers[0].foot_radius=' 'towers[0].fastened=' 'strainer.aperture=' 'strainer.wire=' 'strainer.diameter=' 'strainer.clogged=' 'strainer.freeboard=' 'timing[0].run=' 'timing[0].rest=' 'timing[0].from=' 'timing[0].to=' 'timing[0].months=' 'timing[0].days=' 'wetting=' 'dry_limit.day=' 'dry_limit.night=' 'dry_limit.alarm=' 'controller.power=' 'controller.relay.rated=' 'controller.relay.coil=' 'controller.relay.coil_when=' 'controller.relay.cycles=' 'controller.relay.inrush=' 'backup.hours=' 'backup.battery=' 'backup.capacity=' 'backup.chemistry=' 'backup.depth=' 'backup.reserve=' 'backup.inverter=' 'backup.idle=' 'tariff.price=' 'tariff.standing=' 'tariff.bands[0].from=' 'tariff.bands[0].to=' 'tariff.bands[0].months=' 'tariff.bands[0].days=' 'tariff.bands[0].price=' 'water.ec=' 'water.alkalinity=' 'water.ph=' 'water.nitrate=' 'water.phosphorus=' 'water.potassium=' 'water.calcium=' 'water.magnesium=' 'water.sulfate=' 'water.sodium=' 'water.chloride=' 'water.temperature=' 'water.price=' 'rain.ec=' 'feed.parts[0].name=' 'feed.parts[0].rate=' 'feed.parts[0].price=' 'feed.rate_ec=' 'feed.acid.name=' 'feed.acid.price=' 'feed.stock.bottle=' 'feed.stock.makes=' 'feed.stock.coldest=' 'feed.stock.grams=' 'feed.salts[0].name=' 'feed.salts[0].elements=' 'feed.salts[0].price=' 'meters.ec.slope=' 'meters.ec.checked=' 'meters.ec.compensates=' 'meters.ec.scale=' 'meters.ph.offset=' 'meters.ph.checked=' 'target.ec=' 'target.ec_low=' 'target.ec_high=' 'target.ph=' 'target.ph_low=' 'target.ph_high=' 'thirst=' 'drinks=' 'crops[0].name=' 'crops[0].tower=' 'crops[0].pots=' 'crops[0].sow=' 'crops[0].until=' 'crops[0].every=' 'crops[0].nursery=' 'crops[0].growing=' 'crops[0].germination=' 'crops[0].loss=' 'crops[0].harvest=' 'crops[0].water=' 'crops[0].ec_low=' 'crops[0].ec_high=' 'crops[0].ph_low=' 'crops[0].ph_high=' 'crops[0].seed_price=' 'crops[0].shop_price=' 'season.from=' 'season.to=' 'season.refill=' 'season.change.every=' 'season.change.or_added=' 'season.away[0].from=' 'season.away[0].to=' 'season.catch=' 'prices.filament=' 'prices.spool=' 'prices.pump=' 'prices.tank=' 'prices.sender=' 'prices.controller=' 'prices.other=' 'prices.life=' 'printer.power=' 'printer.count=' 'printer.jobs=' 'printer.waste=' 'clean.with=' 'clean.strength=' 'clean.aim=' 'clean.contact=' 'limits=' 'log.time=' 'log.reading=' 'log.ec=' 'log.ph=' 'log.temperature=' 'log.pump=' 'log.cap=' 'log.delimiter=' 'log.decimal=')
-_leat_rules=(reaches-top pump-margin tower-fed flow-wanted valve-needed pump-on-curve outlet-over-top reach no-siphon freeboard intake-covered cap-lift film-closed film-not-flooding gap-carries gap-clear riser-not-fast riser-not-slow strainer-head strainer-holds pump-measured steps-resolvable low-above-step intake-seen full-seen step-under-thirst dip-seen sender-fitted run-covers rest-day rest-night starts-per-hour relay-life cost-season backup-hours cable-drop crops-share target-in-band target-above-water oxygen meters-checked water-alkalinity change-interval parts-compatible acid-household)
+_leat_keys=('name=' 'about=' 'currency=' 'units=' 'site.time_zone=' 'site.latitude=' 'site.altitude=' 'site.terrain=' 'site.height_above_ground=' 'site.wind.speed=' 'site.wind.is=' 'site.shelter=' 'site.gust_factor=' 'site.air_density=' 'site.weather=' 'site.sun_on_tank=' 'tank.shape=' 'tank.bottom=' 'tank.top=' 'tank.diameter=' 'tank.length=' 'tank.height=' 'tank.corner=' 'tank.corner_top=' 'tank.table=' 'tank.between=' 'tank.bodies[0].name=' 'tank.bodies[0].area=' 'tank.bodies[0].from=' 'tank.bodies[0].to=' 'tank.holds=' 'tank.holds_full=' 'tank.full=' 'tank.low=' 'tank.intake=' 'tank.rim_overflow=' 'tank.wall.thickness=' 'tank.wall.colour=' 'tank.wall.insulation=' 'tank.warmest=' 'tank.mass=' 'tank.foot=' 'tank.stand=' 'tank.ground=' 'tank.friction=' 'tank.rain_area=' 'tank.drain.bore=' 'tank.drain.height=' 'tank.drain.length=' 'tank.drain.drop=' 'sender.steps=' 'sender.edges=' 'sender.ladder.reeds=' 'sender.ladder.first=' 'sender.ladder.pitch=' 'sender.ladder.levels=' 'sender.ladder.resistors=' 'sender.ladder.empty=' 'sender.ladder.full=' 'sender.ladder.return_at=' 'sender.ladder.pull_in=' 'sender.ladder.drop_out=' 'sender.ladder.stops=' 'sender.below=' 'sender.hysteresis=' 'sender.hysteresis_volume=' 'sender.edge_error=' 'sender.tolerance=' 'sender.reading=' 'sender.lead=' 'sender.open_above=' 'sender.short_below=' 'sender.divider.supply=' 'sender.divider.resistor=' 'sender.divider.sender_side=' 'sender.divider.bits=' 'sender.divider.reference=' 'sender.divider.resistor_tolerance=' 'sender.divider.supply_tolerance=' 'sender.divider.reference_tolerance=' 'sender.divider.adc_error=' 'sender.divider.blind=' 'sender.divider.ratiometric=' 'pump.curve=' 'pump.shutoff_head=' 'pump.max_flow=' 'pump.derate=' 'pump.speed=' 'pump.measured=' 'pump.power=' 'pump.power_factor=' 'pump.supply.mains=' 'pump.supply.dc=' 'pump.supply.cable.length=' 'pump.supply.cable.section=' 'pump.check_valve=' 'pump.body=' 'cap_sensor.wet=' 'cap_sensor.dry=' 'hold_up=' 'pipe.bore=' 'pipe.length=' 'pipe.material=' 'pipe.roughness=' 'pipe.k=' 'pipe.fittings=' 'pipe.valve=' 'towers[0].name=' 'towers[0].count=' 'towers[0].riser.bore=' 'towers[0].riser.length=' 'towers[0].riser.material=' 'towers[0].riser.roughness=' 'towers[0].riser.k=' 'towers[0].riser.fittings=' 'towers[0].riser.valve=' 'towers[0].outlet=' 'towers[0].wanted=' 'towers[0].base.height=' 'towers[0].modules[0].name=' 'towers[0].modules[0].count=' 'towers[0].modules[0].height=' 'towers[0].modules[0].overlap=' 'towers[0].modules[0].diameter=' 'towers[0].modules[0].wall=' 'towers[0].modules[0].pots=' 'towers[0].modules[0].pot_at=' 'towers[0].modules[0].pot=' 'towers[0].modules[0].turn=' 'towers[0].modules[0].mass=' 'towers[0].modules[0].print_time=' 'towers[0].cap.mass=' 'towers[0].cap.height=' 'towers[0].cap.spreader=' 'towers[0].cap.gap=' 'towers[0].cap.plate=' 'towers[0].cap.clearance=' 'towers[0].cap.grip=' 'towers[0].cap.print_time=' 'towers[0].guys.lines=' 'towers[0].guys.ring=' 'towers[0].guys.run=' 'towers[0].guys.anchor=' 'towers[0].guys.breaking=' 'towers[0].grown.mass=' 'towers[0].grown.width=' 'towers[0].tie=' 'towers[0].material=' 'towers[0].foot_radius=' 'towers[0].fastened=' 'strainer.aperture=' 'strainer.wire=' 'strainer.diameter=' 'strainer.clogged=' 'strainer.freeboard=' 'timing[0].run=' 'timing[0].rest=' 'timing[0].from=' 'timing[0].to=' 'timing[0].months=' 'timing[0].days=' 'wetting=' 'dry_limit.day=' 'dry_limit.night=' 'dry_limit.alarm=' 'controller.power=' 'controller.relay.rated=' 'controller.relay.coil=' 'controller.relay.coil_when=' 'controller.relay.cycles=' 'controller.relay.inrush=' 'backup.hours=' 'backup.battery=' 'backup.capacity=' 'backup.chemistry=' 'backup.depth=' 'backup.reserve=' 'backup.inverter=' 'backup.idle=' 'tariff.price=' 'tariff.standing=' 'tariff.bands[0].from=' 'tariff.bands[0].to=' 'tariff.bands[0].months=' 'tariff.bands[0].days=' 'tariff.bands[0].price=' 'water.ec=' 'water.alkalinity=' 'water.ph=' 'water.nitrate=' 'water.phosphorus=' 'water.potassium=' 'water.calcium=' 'water.magnesium=' 'water.sulfate=' 'water.sodium=' 'water.chloride=' 'water.temperature=' 'water.price=' 'rain.ec=' 'feed.parts[0].name=' 'feed.parts[0].rate=' 'feed.parts[0].price=' 'feed.rate_ec=' 'feed.acid.name=' 'feed.acid.price=' 'feed.stock.bottle=' 'feed.stock.makes=' 'feed.stock.coldest=' 'feed.stock.grams=' 'feed.salts[0].name=' 'feed.salts[0].elements=' 'feed.salts[0].price=' 'meters.ec.slope=' 'meters.ec.checked=' 'meters.ec.compensates=' 'meters.ec.scale=' 'meters.ph.offset=' 'meters.ph.checked=' 'target.ec=' 'target.ec_low=' 'target.ec_high=' 'target.ph=' 'target.ph_low=' 'target.ph_high=' 'thirst=' 'drinks=' 'crops[0].name=' 'crops[0].tower=' 'crops[0].pots=' 'crops[0].sow=' 'crops[0].until=' 'crops[0].every=' 'crops[0].nursery=' 'crops[0].growing=' 'crops[0].germination=' 'crops[0].loss=' 'crops[0].harvest=' 'crops[0].water=' 'crops[0].ec_low=' 'crops[0].ec_high=' 'crops[0].ph_low=' 'crops[0].ph_high=' 'crops[0].seed_price=' 'crops[0].shop_price=' 'season.from=' 'season.to=' 'season.refill=' 'season.change.every=' 'season.change.or_added=' 'season.away[0].from=' 'season.away[0].to=' 'season.catch=' 'prices.filament=' 'prices.filaments=' 'prices.spool=' 'prices.pump=' 'prices.tank=' 'prices.sender=' 'prices.controller=' 'prices.other=' 'prices.life=' 'printer.power=' 'printer.count=' 'printer.jobs=' 'printer.changeover=' 'printer.waste=' 'clean.with=' 'clean.strength=' 'clean.aim=' 'clean.contact=' 'limits=' 'log.time=' 'log.reading=' 'log.ec=' 'log.ph=' 'log.temperature=' 'log.pump=' 'log.cap=' 'log.delimiter=' 'log.decimal=')
+_leat_rules=(reaches-top pump-margin tower-fed flow-wanted valve-needed pump-on-curve outlet-over-top reach no-siphon freeboard intake-covered cap-lift film-closed film-not-flooding gap-carries gap-clear riser-not-fast riser-not-slow strainer-head strainer-holds pump-measured wind-tip wind-slide wind-lid wind-joint wind-line guy-anchor pots-fit same-column-spacing deck-load steps-resolvable low-above-step intake-seen full-seen step-under-thirst dip-seen sender-fitted run-covers rest-day rest-night starts-per-hour relay-life cost-season backup-hours cable-drop crops-share target-in-band target-above-water oxygen meters-checked water-alkalinity change-interval parts-compatible acid-household)
 _leat_commands=(
   'head:head lost in a riser at a flow'
   'pump:where a pump'\''s curve meets the riser(s): flow, margin, throttle, fill time'
   'tank:litres at a level and back; dipstick table; size for a thirst'
+  'wind:will it stand: tip speed, safety factor, guy lines, joints'
+  'parts:what a tower takes to build: height, pots, printing, filament, cost, mass'
   'level:ohms or counts of a stepped float sender to litres'
   'ec:EC, ppm scales, temperature; meter check against a standard; EC predicted from ions'
-  'dose:concentrate by EC or label rate; `dose salts`: grams for asked elements'
+  'dose:feed for a volume, by EC or label rate; `dose salts`: grams for asked elements'
   'stock:what to weigh into two bottles; solubility and precipitation'
   'topup:what to drain and add to reach a volume and an EC: the daily line'
   'acid:acid to bring water of an alkalinity to a pH'
@@ -19,6 +21,7 @@ _leat_commands=(
   'clean:sanitiser dilution for closing the season'
   'duty:pump timing: kWh, cost, starts, relay life; compares and proposes timings'
   'check:every design rule over one or many plans: pass, warn, fail, unknown'
+  'sweep:one plan with keys varied: every design judged, measured and ranked'
   'plan:what can be done with a plan: start one, change it, show it, look up its keys'
   'units:what can be typed: every unit, by what it measures'
 )
@@ -37,7 +40,7 @@ _leat() {
     return
   fi
   case "${words[2]} ${words[3]}" in
-    'level table'|'level ladder'|'level divider'|'level fit'|'dose salts'|'duty backup'|'duty cable'|'plan new'|'plan set'|'plan schema'|'plan show'|'plan keys') command="${words[2]} ${words[3]}" ;;
+    'level table'|'level ladder'|'level divider'|'level fit'|'dose salts'|'duty backup'|'duty cable'|'duty cap'|'plan new'|'plan set'|'plan schema'|'plan show'|'plan keys') command="${words[2]} ${words[3]}" ;;
   esac
   case $command in
     'head')
@@ -129,11 +132,61 @@ _leat() {
         --explain'[shows each formula with the numbers in it, its range and its source]' \
         {--help,-h}'[shows this help]' \
         '*:operand:_leat_plan_files' ;;
+    'wind')
+      _arguments \
+        '*'--state'[another state; solution in the tank, and how far the plants are grown]:VOLUME @ SHARE: ' \
+        --gust'[gust at the tower, instead of the plan'\''s wind]:SPEED: ' \
+        --mean'[mean wind of 10 min at 10 m in open country, instead of the plan'\''s wind]:SPEED: ' \
+        --terrain'[ground around]:WORD:(coast flat open suburb city)' \
+        --height-above-ground'[height of the place above the street]:LENGTH: ' \
+        --density'[density of the air, 1.25 kg/m3 otherwise]:DENSITY: ' \
+        --friction'[friction of the foot on the ground]:NUMBER: ' \
+        --mass'[without a plan; mass of all, tank and towers]:MASS: ' \
+        --foot'[the foot'\''s size along the wind]:LENGTH: ' \
+        '*'--face'[what the wind meets; area, height of its centre, drag coefficient]:AREA @ HEIGHT x CF: ' \
+        --lid'[height of the lid that a tower stands on]:LENGTH: ' \
+        --tower'[mass of tower and plants on the lid]:MASS: ' \
+        --foot-radius'[radius of the tower'\''s foot on the lid]:LENGTH: ' \
+        --lines'[guy lines, evenly round]:N: ' \
+        --ring'[height of their ring over the anchors]:LENGTH: ' \
+        --run'[distance of the anchors from the axis]:LENGTH: ' \
+        --anchor'[what the lines are tied to, the ground otherwise]:WORD:(ground tank)' \
+        {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
+        '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
+        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
+        --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
+        --delimiter'[between the columns of csv, read or written]:CHAR: ' \
+        --decimal'[decimal sign of csv, read or written]:CHAR: ' \
+        --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
+        --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
+        --explain'[shows each formula with the numbers in it, its range and its source]' \
+        {--help,-h}'[shows this help]' \
+        '*:operand:_leat_plan_files' ;;
+    'parts')
+      _arguments \
+        --modules'[each tower with so many modules instead]:N: ' \
+        --reach'[height you reach; the most modules whose pots stay under it]:LENGTH: ' \
+        {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
+        '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
+        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
+        --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
+        --delimiter'[between the columns of csv, read or written]:CHAR: ' \
+        --decimal'[decimal sign of csv, read or written]:CHAR: ' \
+        --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
+        --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
+        --explain'[shows each formula with the numbers in it, its range and its source]' \
+        {--help,-h}'[shows this help]' \
+        '*:operand:_leat_plan_files' ;;
     'level')
       (( CURRENT == 3 )) && compadd -- table ladder divider fit
       _arguments \
         --counts'[the readings are counts of the ADC, through sender.divider]' \
         --motion'[which way the level has moved since the reading last changed; rising, falling or unknown]:WAY:(unknown rising falling)' \
+        --at-least'[ends with exit code 1 unless the low end of the band is at least this]:VOLUME: ' \
         --column'[reads rows from standard input (or --rows) and answers for this column of each]:NAME: ' \
         --rows'[file of rows instead of standard input, with --column]:FILE:_files' \
         --prefix'[put before the answer'\''s column names, where they clash]:TEXT: ' \
@@ -155,6 +208,8 @@ _leat() {
       _arguments \
         --every'[a row every so many ohms, interpolated; smooth for a display, no finer than the steps]:OHM: ' \
         --c'[a C array for a microcontroller]' \
+        --cutoff'[only the reading at which the controller stops the pump; sure of the refill mark before it]' \
+        --at-least'[water that must be there for sure at the cut-off, instead of the refill mark]:VOLUME: ' \
         --motion'[which way the level has moved since the reading last changed; rising, falling or unknown]:WAY:(unknown rising falling)' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
@@ -174,9 +229,11 @@ _leat() {
         --empty'[reading at the lowest reed]:OHM: ' \
         --full'[reading at the highest reed]:OHM: ' \
         --range'[both from the trade; 0-190, 10-180 or 240-33]:RANGE: ' \
-        --steps'[how many reeds]:N: ' \
-        --series'[resistor values you can buy; E24 unless said]:SERIES:(E6 E12 E24 E48 E96)' \
-        --equal'[ohms; even pitch, even ohms; litres; reeds spaced for the same litres a step; needle; even pitch, ohms that follow the litres, for a gauge'\''s needle]:WHAT:(ohms litres needle)' \
+        --steps'[how many reeds, 2 to 200 (required)]:N: ' \
+        --series'[resistor values you can buy (default E24)]:SERIES:(E6 E12 E24 E48 E96)' \
+        --equal'[ohms; even pitch, even ohms; litres; reeds spaced for the same litres per step; needle; even pitch, ohms that follow the litres, for a gauge'\''s needle (default ohms)]:WHAT:(ohms litres needle)' \
+        --bought'[a sender bought ready, known by its range, length and number of steps only]' \
+        --length'[distance of the highest step from the lowest, instead of --last]:LENGTH: ' \
         --first'[level at the lowest reed]:LENGTH: ' \
         --last'[level at the highest reed]:LENGTH: ' \
         --pull-in'[half width at which a reed closes]:LENGTH: ' \
@@ -228,9 +285,10 @@ _leat() {
         '*:operand:_leat_plan_files' ;;
     'level fit')
       _arguments \
-        --cumulative'[the litres are additions, to be summed up]' \
+        --cumulative'[the column is what was poured in each time, to be summed up]' \
+        --totals'[the column is what the tank holds, however it looks (default)]' \
         --start'[litres in the tank before the first pour, with --cumulative]:VOLUME: ' \
-        --litres-column'[column of the litres]:NAME: ' \
+        --litres-column'[column of the litres; one that ends in gal, qt or mL is read in that]:NAME: ' \
         --ohm-column'[column of the ohms]:NAME: ' \
         --motion'[rising when poured in (unless said), falling when drained]:WAY:(rising falling)' \
         --drained'[pairs while draining, for the hysteresis]:FILE:_files' \
@@ -253,12 +311,12 @@ _leat() {
     'ec')
       _arguments \
         --at'[temperature of a reading without compensation; leave it out when the meter says ATC]:TEMPERATURE: ' \
-        --scale'[ppm scale of the meter]:500|640|700: ' \
-        --coefficient'[change of the EC a degree, instead of 1.91 %]:SHARE: ' \
+        --scale'[ppm scale of the meter; meters.ec.scale of the plan otherwise]:500|640|700: ' \
+        --coefficient'[change of the EC per degree Celsius, instead of 1.91 %]:SHARE: ' \
         --natural-water'[function of ISO 7888 for tap and well water, 0 to 35.9 C]' \
         --standard'[checks the meter; the value on the bottle of potassium chloride standard, at 25 C]:EC: ' \
         --compensates'[whether the meter brings its readings to 25 C itself (ATC)]:YES: ' \
-        '*'--ion'[an ion of the solution in mg/L; predicts the EC; N-NO3 counts the nitrogen only]:NAME=MG_L: ' \
+        '*'--ion'[an ion of the solution, in mg/L, mmol/L or meq/L; predicts the EC; N-NO3 counts the nitrogen only]:NAME=MG_L: ' \
         '*'--weighed'[a salt weighed into --volume; predicts the EC]:SALT=GRAMS:(calcium-nitrate-4h2o= calcium-nitrate-greenhouse= potassium-nitrate= ammonium-nitrate= magnesium-nitrate-6h2o= sodium-nitrate= monopotassium-phosphate= dipotassium-phosphate= monoammonium-phosphate= diammonium-phosphate= magnesium-sulfate-7h2o= magnesium-sulfate-1h2o= potassium-sulfate= ammonium-sulfate= calcium-chloride-2h2o= calcium-sulfate-2h2o= potassium-chloride= magnesium-chloride-6h2o= sodium-chloride= potassium-bicarbonate= iron-sulfate-7h2o= manganese-sulfate-1h2o= manganese-chloride-4h2o= zinc-sulfate-7h2o= zinc-sulfate-1h2o= copper-sulfate-5h2o= boric-acid= borax= sodium-molybdate-2h2o= ammonium-molybdate= iron-edta-13= iron-dtpa-11= iron-dtpa-6-liquid= iron-eddha-6= molybdic-acid-85=)' \
         --volume'[finished solution, with --weighed]:VOLUME: ' \
         --unit'[unit of bare numbers, where the column'\''s name does not end in it]:UNIT:(mS/cm uS/cm dS/m mS/m ppm)' \
@@ -283,14 +341,17 @@ _leat() {
       (( CURRENT == 3 )) && compadd -- salts
       _arguments \
         --volume'[water there; the plan'\''s tank at full otherwise]:VOLUME: ' \
-        --from'[its EC at 25 C; the plan'\''s water.ec otherwise]:EC: ' \
-        --to'[EC wanted]:EC: ' \
+        --from'[what the meter reads in it; EC, or ppm; the plan'\''s water.ec otherwise]:EC: ' \
+        --at'[temperature of the solution, for a meter that does not bring its reading to 25 C]:TEMP: ' \
+        --scale'[ppm scale of the meter; meters.ec.scale of the plan otherwise]:500|640|700: ' \
+        --to'[EC wanted, or ppm; target.ec of the plan otherwise]:EC: ' \
+        --water-ec'[EC of the water to thin with, where it is too strong; water.ec of the plan otherwise]:EC: ' \
         --label'[dose by the label instead; this share of its rate; tells the EC it makes]:SHARE: ' \
-        --rate'[label rate, all parts together; with --each the rate of each part]:RATE: ' \
+        --rate'[label rate, all bottles together; with --each the rate of each bottle]:RATE: ' \
         --rate-ec'[what that rate adds to pure water]:EC: ' \
         --parts'[equal bottles that share the rate]:N: ' \
-        --each'[the rate is that of each part; "5 mL of each"]' \
-        --step'[mark of the measuring cup or syringe; each part to its nearest mark]:VOLUME: ' \
+        --each'[the rate is that of each bottle; "5 mL of each"]' \
+        --step'[mark of the measuring cup or syringe; each bottle to its nearest mark]:VOLUME: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
@@ -312,6 +373,9 @@ _leat() {
         '*'--weighed'[the other way round; a salt that was weighed]:SALT=GRAMS:(calcium-nitrate-4h2o= calcium-nitrate-greenhouse= potassium-nitrate= ammonium-nitrate= magnesium-nitrate-6h2o= sodium-nitrate= monopotassium-phosphate= dipotassium-phosphate= monoammonium-phosphate= diammonium-phosphate= magnesium-sulfate-7h2o= magnesium-sulfate-1h2o= potassium-sulfate= ammonium-sulfate= calcium-chloride-2h2o= calcium-sulfate-2h2o= potassium-chloride= magnesium-chloride-6h2o= sodium-chloride= potassium-bicarbonate= iron-sulfate-7h2o= manganese-sulfate-1h2o= manganese-chloride-4h2o= zinc-sulfate-7h2o= zinc-sulfate-1h2o= copper-sulfate-5h2o= boric-acid= borax= sodium-molybdate-2h2o= ammonium-molybdate= iron-edta-13= iron-dtpa-11= iron-dtpa-6-liquid= iron-eddha-6= molybdic-acid-85=)' \
         --within'[exit code 1 when an asked element is missed by more]:SHARE: ' \
         --scale-step'[smallest step of the scale; every salt to its nearest step]:STEP: ' \
+        '*'--feed'[a liquid feed by the figures of its label; N-P-K as printed (P2O5 and K2O), or MgO=1 for another figure]:FIGURES: ' \
+        --rate'[dose of the liquid feed, with --feed]:RATE: ' \
+        --density'[its density, when the label'\''s per cent are by weight; by volume otherwise]:DENSITY: ' \
         --list'[lists the salts with formula, elements and solubility]' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
@@ -354,17 +418,26 @@ _leat() {
         --reading'[instead of a volume, what the plan'\''s sender reads, with the pump off]:OHM: ' \
         --counts'[the reading is counts of the ADC, through sender.divider]' \
         --motion'[which way the level has moved since the reading last changed]:WAY:(unknown rising falling)' \
-        --ec'[its EC at 25 C]:EC: ' \
-        --full'[litres at the full mark; the plan'\''s otherwise]:VOLUME: ' \
-        --target'[EC aimed at]:EC: ' \
-        --water-ec'[EC of the water poured]:EC: ' \
-        --rate'[label rate, all parts together]:RATE: ' \
+        --ec'[what the meter reads in it; EC, or ppm]:EC: ' \
+        --at'[temperature of the solution, for a meter that does not bring its reading to 25 C]:TEMP: ' \
+        --scale'[ppm scale of the meter; meters.ec.scale of the plan otherwise]:500|640|700: ' \
+        --full'[the full mark; litres, or a level of the plan'\''s tank; the plan'\''s otherwise]:MARK: ' \
+        --target'[EC aimed at, or ppm; target.ec of the plan otherwise]:EC: ' \
+        --water-ec'[EC of the water poured, or ppm; water.ec of the plan otherwise]:EC: ' \
+        --rate'[label rate, all bottles together]:RATE: ' \
         --rate-ec'[what that rate adds to pure water]:EC: ' \
         --parts'[equal bottles that share the rate]:N: ' \
-        --rain'[rain that has fallen in since the reading]:VOLUME: ' \
+        '*'--weigh'[feed by the gram; a salt of the recipe; feed.stock.grams of the plan otherwise]:SALT=GRAMS:(calcium-nitrate-4h2o= calcium-nitrate-greenhouse= potassium-nitrate= ammonium-nitrate= magnesium-nitrate-6h2o= sodium-nitrate= monopotassium-phosphate= dipotassium-phosphate= monoammonium-phosphate= diammonium-phosphate= magnesium-sulfate-7h2o= magnesium-sulfate-1h2o= potassium-sulfate= ammonium-sulfate= calcium-chloride-2h2o= calcium-sulfate-2h2o= potassium-chloride= magnesium-chloride-6h2o= sodium-chloride= potassium-bicarbonate= iron-sulfate-7h2o= manganese-sulfate-1h2o= manganese-chloride-4h2o= zinc-sulfate-7h2o= zinc-sulfate-1h2o= copper-sulfate-5h2o= boric-acid= borax= sodium-molybdate-2h2o= ammonium-molybdate= iron-edta-13= iron-dtpa-11= iron-dtpa-6-liquid= iron-eddha-6= molybdic-acid-85=)' \
+        --makes'[finished solution that the recipe makes]:VOLUME: ' \
+        --rain'[rain that has fallen in since the reading; rain that is in volume and EC already counts by itself]:VOLUME: ' \
         --rainfall'[the same by a rain gauge, over tank.rain_area of the plan]:DEPTH: ' \
         --rain-ec'[EC of the rain]:EC: ' \
+        --ph'[pH of the tank, to tell the pH of the mix; target.ph of the plan otherwise]:PH: ' \
         --can'[biggest can; splits the water]:VOLUME: ' \
+        --column'[reads rows from standard input (or --rows) and answers for this column of each]:NAME: ' \
+        --rows'[file of rows instead of standard input, with --column]:FILE:_files' \
+        --prefix'[put before the answer'\''s column names, where they clash]:TEXT: ' \
+        --strict'[stops with exit code 2 at the first bad row]' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
@@ -382,7 +455,7 @@ _leat() {
       _arguments \
         --volume'[the water; a full tank of the plan otherwise]:VOLUME: ' \
         --alkalinity'[its alkalinity; mg/L as CaCO3, meq/L or dH of carbonate hardness]:ALK: ' \
-        --ph'[its pH]:PH: ' \
+        --ph'[its pH; water.ph of the plan otherwise]:PH: ' \
         --to'[the pH wanted]:PH: ' \
         --acid'[acid and strength in per cent by weight; citric is weighed]:NAME:(nitric-38 nitric-60 phosphoric-75 phosphoric-85 sulfuric-35 sulfuric-37 hydrochloric-31 citric citric-1h2o)' \
         --density'[the acid'\''s, from its label; a handbook'\''s otherwise]:DENSITY: ' \
@@ -419,7 +492,7 @@ _leat() {
         '*:operand:(basil bean broccoli cabbage celery courgette cucumber aubergine leek lettuce pak-choi parsley pepper sage spinach strawberry tomato chard kale mint rocket zucchini eggplant bok-choy pak-choy arugula swiss-chard beans tomatoes)' ;;
     'oxygen')
       _arguments \
-        '*'--at'[temperature of the solution; tank.warmest of the plan otherwise]:TEMPERATURE: ' \
+        '*'--at'[temperature of the water; tank.warmest of the plan otherwise]:TEMPERATURE: ' \
         --altitude'[height over the sea]:HEIGHT: ' \
         --pressure'[air pressure at the place itself, not the forecast'\''s, instead of the altitude]:PRESSURE: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
@@ -437,12 +510,12 @@ _leat() {
         '*:operand:_leat_plan_files' ;;
     'clean')
       _arguments \
-        --volume'[water and sanitiser together; what the plan'\''s loop needs otherwise]:VOLUME: ' \
-        --with'[sanitiser; household bleach or peroxide]:AGENT:(hypochlorite peroxide)' \
+        --volume'[water and sanitiser together; the plan'\''s tank at its full mark otherwise]:VOLUME: ' \
+        --with'[sanitiser; hypochlorite (bleach is the same) or peroxide; clean.with of the plan otherwise]:AGENT:(hypochlorite peroxide bleach)' \
         --strength'[strength on the bottle'\''s label]:SHARE: ' \
-        --basis'[what the label'\''s per cent counts; grams of the agent in 100 mL or in 100 g; or grams of sodium hypochlorite]:COUNTS:(volume weight hypochlorite-volume hypochlorite-weight)' \
+        --basis'[what the label'\''s per cent counts; volume, grams of chlorine or peroxide in 100 mL; weight, in 100 g; hypochlorite-volume and hypochlorite-weight, grams of sodium hypochlorite]:COUNTS:(volume weight hypochlorite-volume hypochlorite-weight)' \
         --density'[the bottle'\''s density, for labels by weight]:DENSITY: ' \
-        --aim'[strength wanted in the loop; 3 g/L of peroxide is 0.3 %]:STRENGTH: ' \
+        --aim'[strength wanted in the loop, or per cent; 0.3 % is 3 g/L; clean.aim of the plan otherwise]:STRENGTH: ' \
         --contact'[how long it runs]:TIME: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
@@ -458,7 +531,7 @@ _leat() {
         {--help,-h}'[shows this help]' \
         '*:operand:_leat_plan_files' ;;
     'duty')
-      (( CURRENT == 3 )) && compadd -- backup cable
+      (( CURRENT == 3 )) && compadd -- backup cable cap
       _arguments \
         --power'[electrical power of the pump while it runs]:POWER: ' \
         --run'[how long the pump runs; also --on]:TIME: ' \
@@ -535,10 +608,27 @@ _leat() {
         --section'[copper section of one core; the least that will do otherwise]:AREA: ' \
         --gauge'[wire gauge in place of --section]:AWG: ' \
         --strands'[flexible cord, or solid and stranded wire]:WORD:(flexible solid)' \
-        --temperature'[temperature of the copper, 20 C otherwise]:TEMP: ' \
+        --temperature'[temperature of the copper (default 20 C)]:TEMP: ' \
         --inrush'[current at the moment of starting, times the running current]:N: ' \
         --least-voltage'[voltage the pump needs to start]:VOLTAGE: ' \
-        --drop'[drop that is still good, 5 % otherwise]:SHARE: ' \
+        --drop'[drop that is still good (default 5 %)]:SHARE: ' \
+        {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
+        '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
+        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
+        --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
+        --delimiter'[between the columns of csv, read or written]:CHAR: ' \
+        --decimal'[decimal sign of csv, read or written]:CHAR: ' \
+        --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
+        --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
+        --explain'[shows each formula with the numbers in it, its range and its source]' \
+        {--help,-h}'[shows this help]' \
+        '*:operand:_leat_plan_files' ;;
+    'duty cap')
+      _arguments \
+        --wet'[counts of the sensor under running water]:COUNTS: ' \
+        --dry'[counts of the sensor when dried out]:COUNTS: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
@@ -560,6 +650,38 @@ _leat() {
         --compare'[plans side by side; where they differ, with the values in columns]' \
         --rules'[lists the rules with their limits and sources]' \
         '*'--rule'[judges this rule only]:ID:_leat_rule' \
+        {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
+        '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
+        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
+        --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
+        --delimiter'[between the columns of csv, read or written]:CHAR: ' \
+        --decimal'[decimal sign of csv, read or written]:CHAR: ' \
+        --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
+        --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
+        --explain'[shows each formula with the numbers in it, its range and its source]' \
+        {--help,-h}'[shows this help]' \
+        '*:operand:_leat_plan_files' ;;
+    'sweep')
+      _arguments \
+        '*'--vary'[a key and the values it takes; a list, from..to step s, from..to with --sample, or files of a section]:KEY=VALUES:_leat_key' \
+        --rows'[a table of designs, headers are keys]:FILE:_files' \
+        --sample'[so many designs between the ends]:N: ' \
+        --seed'[seed of --sample and --doubt]:N: ' \
+        '*'--measure'[a number to show of each design]:NAME: ' \
+        --measures'[lists the numbers that designs can be compared by]' \
+        --rank'[least first; -NAME for most first]:NAME: ' \
+        --pareto'[designs no other beats in all of these]:A,B: ' \
+        --top'[the first N only]:N: ' \
+        '*'--where'[designs that meet it only]:CONDITION: ' \
+        --all'[designs that fail a rule, too]' \
+        '*'--rule'[judges this rule only; none for no rule]:ID:_leat_rule' \
+        --slice'[the i-th of n parts]:I/N: ' \
+        --jobs'[threads; as many as the machine has otherwise]:N: ' \
+        --nudge'[moves each guess to its ends; which answer moves most]' \
+        --doubt'[draws all guesses N times; how sure each rule is]:N: ' \
+        --yes'[also for more than 100 million designs]' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \

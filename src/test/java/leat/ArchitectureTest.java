@@ -39,7 +39,14 @@ class ArchitectureTest {
     "java.lang..", "java.util", "java.util.function", "java.time.."
   };
   private static final String[] JDK_OF_THE_HOUSE = {
-    "java.lang..", "java.util", "java.util.function", "java.math..", "java.time..", "java.text.."
+    "java.lang..",
+    "java.util",
+    "java.util.concurrent..",
+    "java.util.function",
+    "java.util.stream..",
+    "java.math..",
+    "java.time..",
+    "java.text.."
   };
 
   /** The packages of the trade, those that come later too. */

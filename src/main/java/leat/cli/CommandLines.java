@@ -107,8 +107,9 @@ final class CommandLines {
   }
 
   /**
-   * Reads a plain line, each flag written out with its value behind or joined to it, without picocli, which
-   * costs half of a one-off sum's start; null for anything else, also for every mistake.
+   * Reads a plain line, each flag written out with its value behind or joined to it, without
+   * picocli, which costs half of a one-off sum's start; null for anything else, also for every
+   * mistake.
    */
   static Typed plain(Command command, String[] args) {
     Flag[] flags = CommonFlags.all(command);

@@ -14,7 +14,7 @@ public final class SweepErrors {
   }
 
   /** A range whose ends are the wrong way round. */
-  static Problem fromOverTo(String flag, String typed) {
+  public static Problem fromOverTo(String flag, String typed) {
     return problem(
         "range-backwards",
         flag,
@@ -22,18 +22,18 @@ public final class SweepErrors {
   }
 
   /** Steps of a bare number. */
-  static Problem noSteps(String flag, String typed) {
+  public static Problem noSteps(String flag, String typed) {
     return problem(
         "no-steps", flag, "list the values with commas, such as 1,2,3; got \"" + typed + "\"");
   }
 
   /** What the reader of a range says. */
-  static Problem unreadable(String flag, Unreadable e) {
+  public static Problem unreadable(String flag, Unreadable e) {
     return problem("range-unreadable", flag, e.message());
   }
 
   /** A value that is nothing. */
-  static Problem emptyValue(String flag, String typed) {
+  public static Problem emptyValue(String flag, String typed) {
     return problem("empty-value", flag, "a value is missing beside a comma; got \"" + typed + "\"");
   }
 

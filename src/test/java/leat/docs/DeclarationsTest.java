@@ -52,6 +52,7 @@ class DeclarationsTest {
    */
   private static final Set<String> ONE_WORD_TWO_TRADES =
       Set.of(
+          "--top",
           "--volume",
           "--full",
           "--empty",
