@@ -31,6 +31,7 @@ import leat.command.sense.LevelDividerCommand;
 import leat.command.sense.LevelFitCommand;
 import leat.command.sense.LevelLadderCommand;
 import leat.command.sense.LevelTableCommand;
+import leat.command.sense.LogCommand;
 
 /**
  * The one list of commands, in the order help shows them; group, help, completion and manual pages
@@ -57,6 +58,7 @@ public final class Commands extends CommandList {
     if (is("sense", "level ladder")) return new LevelLadderCommand();
     if (is("sense", "level divider")) return new LevelDividerCommand();
     if (is("sense", "level fit")) return new LevelFitCommand();
+    if (is("sense", "log")) return new LogCommand();
     if (is("feed", "ec")) return new EcCommand();
     if (is("feed", "dose")) return new DoseCommand();
     if (is("feed", "dose salts")) return new DoseSaltsCommand();

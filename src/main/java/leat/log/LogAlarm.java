@@ -11,6 +11,21 @@ package leat.log;
  * @param cause why, empty when there is nothing to say
  */
 public record LogAlarm(Kind kind, long opened, long since, String cause) {
+  /**
+   * An alarm is told when it opened after the last look, or so little before it that its row may
+   * not have been judged then: a step at rest waits for the hour that follows. ms.
+   */
+  private static final long OVERLAP_MS = 3_600_000;
+
+  /**
+   * Whether it may be new to somebody who looked last at a moment.
+   *
+   * @param since the last look, ms of Unix time
+   */
+  public boolean isNewSince(long since) {
+    return opened > since - OVERLAP_MS;
+  }
+
   /** Alarms. */
   public enum Kind {
     /** The cap is dry for longer than the plan allows. */

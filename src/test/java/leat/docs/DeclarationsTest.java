@@ -31,6 +31,12 @@ class DeclarationsTest {
   /** Names that the contract fixes otherwise. */
   private static final Set<String> FIXED_NAMES =
       Set.of(
+          "litres",
+          "litres_low",
+          "litres_high",
+          "use_L_day",
+          "use_low_L_day",
+          "use_high_L_day",
           "kwh_day",
           "kwh_total",
           "saving_kwh",
