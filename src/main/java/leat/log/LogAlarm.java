@@ -18,12 +18,18 @@ public record LogAlarm(Kind kind, long opened, long since, String cause) {
   private static final long OVERLAP_MS = 3_600_000;
 
   /**
+   * The moment from which so few days were left is reckoned backwards, and a day's use moves it: so
+   * much more is allowed, ms. Common practice, no source.
+   */
+  private static final long RECKONED_MS = 86_400_000;
+
+  /**
    * Whether it may be new to somebody who looked last at a moment.
    *
    * @param since the last look, ms of Unix time
    */
   public boolean isNewSince(long since) {
-    return opened > since - OVERLAP_MS;
+    return opened > since - (kind == Kind.DAYS_LEFT ? RECKONED_MS : OVERLAP_MS);
   }
 
   /** Alarms. */

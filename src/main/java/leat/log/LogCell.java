@@ -61,7 +61,7 @@ public enum LogCell {
         row.pump = value == 0 || value == 1 ? value : Double.NaN;
         return row.pump == row.pump;
       case CAP:
-        row.cap = value >= 0 && value < Double.POSITIVE_INFINITY ? value : Double.NaN;
+        row.cap = CapJudge.isCounts(value, system) ? value : Double.NaN;
         return row.cap == row.cap;
       default:
         row.rain = value >= 0 && value < Double.POSITIVE_INFINITY ? value : Double.NaN;

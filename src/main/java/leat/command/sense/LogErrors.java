@@ -1,7 +1,9 @@
 package leat.command.sense;
 
+import java.util.List;
 import leat.cli.Command;
 import leat.plan.Problem;
+import leat.quantity.Nearest;
 
 /** Messages of {@code leat log}, one named method each. */
 public final class LogErrors {
@@ -21,6 +23,25 @@ public final class LogErrors {
   public static Problem noRows(String file) {
     return new Problem(
         "log-no-rows", null, file, "there is a header, but not one row below it: no reading yet");
+  }
+
+  /** A column that is not there, and how the plan names it. */
+  public static Problem noColumn(String file, String column, List<String> header, String key) {
+    String near = Nearest.of(column, header);
+    String right = near == null ? "NAME" : near;
+    return new Problem(
+        "log-no-column",
+        null,
+        file,
+        "no column \""
+            + column
+            + "\"; it has "
+            + String.join(", ", header)
+            + "; name it in the plan: log: {"
+            + key
+            + ": "
+            + right
+            + "}");
   }
 
   /** A date in an order that can be read in two ways. */

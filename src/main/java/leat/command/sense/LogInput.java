@@ -117,7 +117,7 @@ final class LogInput {
   }
 
   private void header(List<String> found) {
-    time = LogNames.need(found, names.time(), input.name());
+    time = LogNames.need(found, names.time(), "time", input.name());
     header = found;
     if (system == null) {
       system = LogOf.of(plan, names.isCounts(names.isLong() ? List.of() : found));
@@ -135,7 +135,8 @@ final class LogInput {
       known += columns[cell.ordinal()] >= 0 ? 1 : 0;
     }
     if (known == 0) {
-      throw new Refused(CommandErrors.noColumn(input.name(), names.sensor(LogCell.READING), found));
+      throw new Refused(
+          LogErrors.noColumn(input.name(), names.sensor(LogCell.READING), found, "reading"));
     }
     hasReading |= columns[LogCell.READING.ordinal()] >= 0;
   }

@@ -1,7 +1,6 @@
 package leat.command.sense;
 
 import java.util.List;
-import leat.cli.CommandErrors;
 import leat.log.LogCell;
 import leat.plan.Plan;
 import leat.plan.Refused;
@@ -51,10 +50,10 @@ final class LogNames {
   }
 
   /** Place of a column that must be there. */
-  static int need(List<String> header, String name, String source) {
+  static int need(List<String> header, String name, String key, String source) {
     int at = header.indexOf(name);
     if (at < 0) {
-      throw new Refused(CommandErrors.noColumn(source, name, header));
+      throw new Refused(LogErrors.noColumn(source, name, header, key));
     }
     return at;
   }
@@ -63,7 +62,7 @@ final class LogNames {
   int column(List<String> header, LogCell cell, String source) {
     String key = KEYS[cell.ordinal()];
     if (log.has(key)) {
-      return need(header, log.text(key), source);
+      return need(header, log.text(key), key, source);
     }
     return header.indexOf(cell == LogCell.READING ? reading(header) : USUAL[cell.ordinal()]);
   }

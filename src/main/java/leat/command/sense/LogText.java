@@ -113,11 +113,11 @@ final class LogText {
   }
 
   private void figures(Answer answer) {
-    answer.figure("rows", row, "{rows}", "{from_to}; {bad_cells} bad cells, {gaps} gaps");
+    answer.figure("rows", row, "{rows}", "{from_to}", "bad cells: {bad_cells}", "gaps: {gaps}");
     if (report.hasVolume()) {
       answer.figure("by the edges", row, "{volume_L}");
     }
-    if (report.daysLeft() != null) {
+    if (report.daysLeft() != null && report.daysLeft().days() > 0) {
       answer.figure(
           "days left",
           row,

@@ -40,8 +40,8 @@ final class LongRows {
   }
 
   void columns(List<String> header, String source) {
-    name = LogNames.need(header, names.name(), source);
-    value = LogNames.need(header, names.value(), source);
+    name = LogNames.need(header, names.name(), "name", source);
+    value = LogNames.need(header, names.value(), "value", source);
   }
 
   /** Whether the sender's reading was among the values. */
