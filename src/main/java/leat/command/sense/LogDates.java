@@ -3,16 +3,32 @@ package leat.command.sense;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
-import java.time.format.DateTimeFormatter;
-import java.time.format.TextStyle;
-import java.time.temporal.ChronoUnit;
-import java.util.Locale;
 
-/** Moments and dates of a log in words and as ISO 8601, in the zone of the plan. */
+/**
+ * Moments and dates of a log in words and as ISO 8601, in the zone of the plan. Written by hand:
+ * the library's formatters take longer to load than a log takes to read.
+ */
 final class LogDates {
-  private static final DateTimeFormatter ISO = DateTimeFormatter.ISO_OFFSET_DATE_TIME;
   private static final int WEEK = 7;
+  private static final String[] MONTHS = {
+    "January",
+    "February",
+    "March",
+    "April",
+    "May",
+    "June",
+    "July",
+    "August",
+    "September",
+    "October",
+    "November",
+    "December"
+  };
+  private static final String[] WEEKDAYS = {
+    "Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"
+  };
 
   private final ZoneId zone;
 
@@ -21,12 +37,20 @@ final class LogDates {
   }
 
   private ZonedDateTime at(long millis) {
-    return Instant.ofEpochMilli(millis).atZone(zone).truncatedTo(ChronoUnit.SECONDS);
+    return Instant.ofEpochMilli(millis).atZone(zone);
   }
 
   /** 2027-06-04T18:30:00+02:00. */
   String iso(long millis) {
-    return ISO.format(at(millis));
+    ZonedDateTime t = at(millis);
+    StringBuilder out = new StringBuilder(25).append(t.toLocalDate()).append('T');
+    two(two(two(out, t.getHour()).append(':'), t.getMinute()).append(':'), t.getSecond());
+    ZoneOffset offset = t.getOffset();
+    return out.append(offset.getTotalSeconds() == 0 ? "+00:00" : offset.getId()).toString();
+  }
+
+  private static StringBuilder two(StringBuilder out, int n) {
+    return out.append(n < 10 ? "0" : "").append(n);
   }
 
   /** 2027-06-04. */
@@ -39,9 +63,27 @@ final class LogDates {
     return day(at(millis).toLocalDate()) + " " + clock(millis);
   }
 
+  /** 4 June 18:30 to 24 June 18:30, with the years when there are two. */
+  String span(long first, long last) {
+    int from = at(first).getYear();
+    int to = at(last).getYear();
+    if (from == to) {
+      return moment(first) + " to " + moment(last);
+    }
+    return day(at(first).toLocalDate())
+        + " "
+        + from
+        + " to "
+        + day(at(last).toLocalDate())
+        + " "
+        + to;
+  }
+
   /** 18:30. */
   String clock(long millis) {
-    return at(millis).toLocalTime().truncatedTo(ChronoUnit.MINUTES).toString();
+    ZonedDateTime t = at(millis);
+    StringBuilder out = new StringBuilder(5);
+    return two(two(out, t.getHour()).append(':'), t.getMinute()).toString();
   }
 
   /** The second of two moments: its clock alone on the same day. */
@@ -49,24 +91,23 @@ final class LogDates {
     return at(start).toLocalDate().equals(at(end).toLocalDate()) ? clock(end) : moment(end);
   }
 
-  /** Friday for a day within the week from now, else Friday 30 June. */
+  /** "today"; "on Friday" within the week from now, else "on Friday 30 June". */
   String weekday(long day, long now) {
     LocalDate date = LocalDate.ofEpochDay(day);
-    LocalDate today = at(now).toLocalDate();
-    String name = weekday(date.getDayOfWeek().getValue());
-    long ahead = ChronoUnit.DAYS.between(today, date);
-    return ahead == 0 ? "today" : ahead < WEEK ? name : name + " " + day(date);
+    long ahead = day - at(now).toLocalDate().toEpochDay();
+    String name = "on " + weekday(date.getDayOfWeek().getValue());
+    return ahead == 0
+        ? "today"
+        : ahead == 1 ? "tomorrow" : ahead < WEEK ? name : name + " " + day(date);
   }
 
   /** Monday is 1. */
   static String weekday(int number) {
-    return java.time.DayOfWeek.of(number).getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+    return WEEKDAYS[number - 1];
   }
 
   private static String day(LocalDate date) {
-    return date.getDayOfMonth()
-        + " "
-        + date.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+    return date.getDayOfMonth() + " " + MONTHS[date.getMonthValue() - 1];
   }
 
   /** 4 June. */

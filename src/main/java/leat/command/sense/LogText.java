@@ -38,8 +38,7 @@ final class LogText {
     this.story = story;
     this.report = story.report;
     Row words = Row.aside(MARK, EARLIEST, BY, FROM_TO, UNSURE, SURE_DAYS, LEAST_DAYS, FULL);
-    words.set(
-        FROM_TO, story.dates.moment(report.first()) + " to " + story.dates.moment(report.last()));
+    words.set(FROM_TO, story.dates.span(report.first(), report.last()));
     words.set(LEAST_DAYS, story.limits().useLeastDays());
     words.set(SURE_DAYS, sureDays());
     DaysLeft left = report.daysLeft();
@@ -124,7 +123,7 @@ final class LogText {
           report.daysLeft().high() < Double.POSITIVE_INFINITY
               ? "{days_left_low} to {days_left_high}"
               : "{days_left_low} or more",
-          "if thirst stays; pour by {by}");
+          "if thirst stays; pour {by}");
     }
     if (report.ec() == report.ec()) {
       answer.figure("EC", row, "{ec_mS_cm}");
