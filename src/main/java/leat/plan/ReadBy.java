@@ -9,6 +9,7 @@ final class ReadBy {
   private static final String TABLE =
       """
       currency: dose duty check
+      units: head pump tank level ec dose stock topup acid crops oxygen clean duty check
       site.time_zone: duty check
       site.altitude: oxygen
       tank.shape: tank level dose stock topup acid clean check
@@ -138,22 +139,22 @@ final class ReadBy {
       tariff.bands[].months: duty check
       tariff.bands[].days: duty check
       tariff.bands[].price: duty check
-      water.ec: dose topup check
+      water.ec: dose stock topup check
       water.alkalinity: ec dose stock acid check
       water.ph: acid check
-      water.nitrate: ec dose
-      water.phosphorus: ec dose
-      water.potassium: ec dose
+      water.nitrate: ec dose stock
+      water.phosphorus: ec dose stock
+      water.potassium: ec dose stock
       water.calcium: ec dose stock
       water.magnesium: ec dose stock
       water.sulfate: ec dose stock
-      water.sodium: ec dose check
-      water.chloride: ec dose check
+      water.sodium: ec dose stock check
+      water.chloride: ec dose stock check
       water.temperature: acid check
       rain.ec: topup
       feed.parts[].name: dose stock topup
       feed.parts[].rate: dose stock topup
-      feed.rate_ec: dose topup
+      feed.rate_ec: dose stock topup
       feed.acid.name: acid check
       feed.stock.bottle: stock
       feed.stock.makes: stock

@@ -65,6 +65,7 @@ final class LogText {
     weekdays(answer);
     week(answer);
     minds(answer);
+    LogWorkings.tell(answer, story);
     new LogLearned(story, row).tell(answer);
   }
 
