@@ -148,6 +148,7 @@ public final class Training {
     {"level", "83", "--plan", "sender-tub.yaml"},
     {"check", "terrace.yaml", "--format", "json"},
     {"duty", "--plan", "night-rate.yaml"},
+    {"log", "week-log.csv", "--plan", "logged-tub.yaml"},
   };
 
   private Training() {}

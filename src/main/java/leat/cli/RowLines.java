@@ -11,7 +11,7 @@ import leat.plan.Refused;
  * within {@link #LONGEST_QUOTED} bytes is taken as a mistake of its own line, so that one bad row
  * cannot swallow the rows after it.
  */
-final class RowLines {
+public final class RowLines {
   /** Longest line; beyond it the input is no table of rows. */
   static final int LONGEST = 1 << 20;
 
@@ -53,7 +53,7 @@ final class RowLines {
   }
 
   /** What is flushed before the input is waited for, so that a slow input is answered at once. */
-  void beforeWaiting(java.io.Flushable answers) {
+  public void beforeWaiting(java.io.Flushable answers) {
     beforeWaiting = answers;
   }
 
@@ -117,7 +117,7 @@ final class RowLines {
   }
 
   /** Moves to the next record that is not empty; false at the end. */
-  boolean advance() throws IOException {
+  public boolean advance() throws IOException {
     while (true) {
       if (next >= filled && !fill()) {
         return false;
@@ -215,7 +215,7 @@ final class RowLines {
   }
 
   /** Finds the cells of the record. */
-  void split() {
+  public void split() {
     cells = 0;
     byte[] b = buffer;
     int start = from;
@@ -265,12 +265,12 @@ final class RowLines {
   }
 
   /** Number of cells of the record, after {@link #split}. */
-  int cells() {
+  public int cells() {
     return cells;
   }
 
   /** The buffer that the offsets below point into, until the next {@link #advance}. */
-  byte[] bytes() {
+  public byte[] bytes() {
     return buffer;
   }
 
@@ -285,12 +285,12 @@ final class RowLines {
   }
 
   /** Offset of a cell, its quotes included. */
-  int start(int cell) {
+  public int start(int cell) {
     return starts[cell];
   }
 
   /** Offset behind it. */
-  int end(int cell) {
+  public int end(int cell) {
     return ends[cell];
   }
 
@@ -304,13 +304,18 @@ final class RowLines {
     return new String(buffer, starts[cell], to - starts[cell], StandardCharsets.UTF_8);
   }
 
+  /** Whether the record is the last one and has no line end: it may still be written to. */
+  public boolean isUnfinished() {
+    return ended && next >= filled && (filled == 0 || buffer[filled - 1] != '\n');
+  }
+
   /** Whether a quote is not closed, or text follows a closed one. */
-  boolean isBroken() {
+  public boolean isBroken() {
     return broken;
   }
 
   /** A cell without its quotes. */
-  String text(int cell) {
+  public String text(int cell) {
     int start = starts[cell];
     int end = ends[cell];
     if (broken || end - start < 2 || buffer[start] != '"') {

@@ -112,15 +112,7 @@ public final class RowStream {
     if (name == null || "-".equals(name)) {
       return call.terminal.takeInput();
     }
-    java.io.File file = call.terminal.file(name);
-    if (!file.exists() || file.isDirectory()) {
-      throw new Refused(
-          List.of(
-              leat.plan.PlanErrors.cannotRead(
-                  name, file.isDirectory() ? "this is a folder" : "no such file")),
-          3);
-    }
-    return new Inlet(new java.io.FileInputStream(file), name);
+    return RowInput.file(call, name);
   }
 
   private String source() {
@@ -134,7 +126,7 @@ public final class RowStream {
     if (first == null || first.isBlank()) {
       throw new Refused(CommandErrors.emptyRows(source()));
     }
-    char delimiter = delimiter(first);
+    char delimiter = RowInput.delimiter(call, first);
     lines.delimiter(delimiter);
     lines.advance();
     lines.split();
@@ -143,7 +135,7 @@ public final class RowStream {
       names.add(lines.text(i));
     }
     int at = find(names, column);
-    refuseTwins(names);
+    RowInput.refuseTwins(names, source());
     refuseClash(names);
     boolean json = "json".equals(format.name);
     CsvWriter writer =
@@ -183,16 +175,6 @@ public final class RowStream {
     sink.flush();
   }
 
-  private char delimiter(String header) {
-    if (call.has("--delimiter")) {
-      return format.csv().delimiter();
-    }
-    if (header.indexOf(',') >= 0) {
-      return ',';
-    }
-    return header.indexOf(';') >= 0 ? ';' : header.indexOf('\t') >= 0 ? '\t' : ',';
-  }
-
   /** The sign of the appended numbers: as typed, else as in the first row of what was read. */
   private char decimal(char delimiter, RowLines lines) throws IOException {
     if (call.has("--decimal")) {
@@ -208,16 +190,6 @@ public final class RowStream {
       }
     }
     return '.';
-  }
-
-  private void refuseTwins(List<String> names) {
-    for (int i = 0; i < names.size(); i++) {
-      for (int k = 0; k < i; k++) {
-        if (!names.get(i).isBlank() && names.get(i).strip().equals(names.get(k).strip())) {
-          throw new Refused(RowErrors.columnTwice(source(), names.get(i).strip()));
-        }
-      }
-    }
   }
 
   private int find(List<String> names, String column) {

@@ -38,6 +38,7 @@ import leat.command.sense.LevelDividerCommand;
 import leat.command.sense.LevelFitCommand;
 import leat.command.sense.LevelLadderCommand;
 import leat.command.sense.LevelTableCommand;
+import leat.command.sense.LogCommand;
 import leat.hydraulics.Fitting;
 import leat.solution.Crops;
 import leat.solution.Salts;
@@ -100,6 +101,7 @@ public final class Commands extends CommandList {
     if (is("sense", "level ladder")) return new LevelLadderCommand();
     if (is("sense", "level divider")) return new LevelDividerCommand();
     if (is("sense", "level fit")) return new LevelFitCommand();
+    if (is("sense", "log")) return new LogCommand();
     if (is("feed", "ec")) return new EcCommand();
     if (is("feed", "dose")) return new DoseCommand();
     if (is("feed", "dose salts")) return new DoseSaltsCommand();

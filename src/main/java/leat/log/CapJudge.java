@@ -42,8 +42,19 @@ final class CapJudge {
   }
 
   private double dryness(double counts) {
+    return dryness(counts, system);
+  }
+
+  private static double dryness(double counts, LogSystem system) {
     double d = (counts - system.capWet()) / (system.capDry() - system.capWet());
     return d >= LEAST_DRYNESS && d <= MOST_DRYNESS ? d : Double.NaN;
+  }
+
+  /** Whether counts can come from the cap's sensor; without its ends in the plan any can. */
+  static boolean isCounts(double counts, LogSystem system) {
+    boolean known = system.capWet() == system.capWet();
+    double d = known ? dryness(counts, system) : counts;
+    return d - d == 0;
   }
 
   /** A change of solution, or an emptying that may become one: dry meanwhile is no failure. */

@@ -11,6 +11,27 @@ package leat.log;
  * @param cause why, empty when there is nothing to say
  */
 public record LogAlarm(Kind kind, long opened, long since, String cause) {
+  /**
+   * An alarm is told when it opened after the last look, or so little before it that its row may
+   * not have been judged then: a step at rest waits for the hour that follows. ms.
+   */
+  private static final long OVERLAP_MS = 3_600_000;
+
+  /**
+   * The moment from which so few days were left is reckoned backwards, and a day's use moves it: so
+   * much more is allowed, ms. Common practice, no source.
+   */
+  private static final long RECKONED_MS = 86_400_000;
+
+  /**
+   * Whether it may be new to somebody who looked last at a moment.
+   *
+   * @param since the last look, ms of Unix time
+   */
+  public boolean isNewSince(long since) {
+    return opened > since - (kind == Kind.DAYS_LEFT ? RECKONED_MS : OVERLAP_MS);
+  }
+
   /** Alarms. */
   public enum Kind {
     /** The cap is dry for longer than the plan allows. */

@@ -29,6 +29,28 @@ public record LogLessons(
   private static final double SEEN = 0.03;
   private static final int LEAST = 3;
 
+  /** Part of the span from wet to dry by which counts may lie off. Common practice, no source. */
+  private static final double CAP_OFF = 0.1;
+
+  /** Drift of the EC in 30 days that is worth a check of the meter, mS/cm. Common practice. */
+  private static final double DRIFT = 0.05;
+
+  /**
+   * Whether the cap's counts as seen lie off those of the plan.
+   *
+   * @param system has the plan's counts
+   */
+  public boolean isCapOff(LogSystem system) {
+    double span = Math.abs(system.capDry() - system.capWet());
+    return Math.abs(capWet - system.capWet()) > CAP_OFF * span
+        || Math.abs(capDry - system.capDry()) > CAP_OFF * span;
+  }
+
+  /** Whether the EC after pourings moves more than pourings do. */
+  public boolean isDrifting() {
+    return Math.abs(ecDrift) > DRIFT;
+  }
+
   static LogLessons of(Judge judge, StepVolumes volumes, LogSystem system, List<LogEvent> events) {
     double mean = judge.lessons.mean();
     boolean seen = mean > SEEN;

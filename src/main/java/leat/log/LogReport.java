@@ -13,6 +13,11 @@ public final class LogReport {
   private static final double DAY_MS = 86_400_000.0;
   private static final int WEEK = 7;
 
+  /**
+   * Share of readings off all steps that is more than poor contacts. Common practice, no source.
+   */
+  private static final double MOST_ODD = 0.2;
+
   /** 1970-01-01 was a Thursday. */
   private static final int FIRST_WEEKDAY = 4;
 
@@ -178,6 +183,53 @@ public final class LogReport {
       throw new leat.numeric.Impossible("days_left", "the log is too short to say");
     }
     return TopupDay.of(last(), left.low(), system);
+  }
+
+  /** Local date so many days after the newest row, days since 1970. */
+  public long dateAfter(double days) {
+    return new LocalClock(system.zone()).day(last() + Math.round(days * DAY_MS));
+  }
+
+  /** Moment so many days before the newest row, ms of Unix time. */
+  public long daysBefore(int days) {
+    return last() - days * Math.round(DAY_MS);
+  }
+
+  /**
+   * Fall of the level by the dip, from where the tank stands now, m; NaN without a dip.
+   *
+   * @param tank the tank
+   */
+  public double dipLevel(leat.level.Tank tank) {
+    double dip = lessons().dip();
+    if (dip != dip || !hasVolume() || dip > volume()) {
+      return Double.NaN;
+    }
+    return tank.level(volume()) - tank.level(volume() - dip);
+  }
+
+  /**
+   * Hysteresis of a sender whose plan has none, from the litres that a run keeps up and the part of
+   * their dip that is not seen, m; NaN where the plan does not say what a run keeps up.
+   *
+   * @param tank the tank
+   */
+  public double hysteresisLevel(leat.level.Tank tank) {
+    double unseen = system.holdUp() - lessons().dip();
+    if (!(unseen > 0) || !hasVolume() || unseen > volume()) {
+      return Double.NaN;
+    }
+    return tank.level(volume()) - tank.level(volume() - unseen);
+  }
+
+  /** Whether the top step is read, above which the sender is blind. */
+  public boolean isBlind() {
+    return hasVolume() && judge.rest() == volumes.top();
+  }
+
+  /** Whether so many readings belong to no step that they are hardly those of the plan's sender. */
+  public boolean isOtherSender() {
+    return counts.badReadings > MOST_ODD * counts.rows;
   }
 
   /** Mean use of each weekday, Monday first; null where there is no sure day. */

@@ -66,6 +66,7 @@ public final class LogTimes {
   private int end;
   private long millis;
   private boolean local;
+  private long offset;
 
   private ZoneOffsetTransition overlap;
   private long lastLocal;
@@ -91,6 +92,13 @@ public final class LogTimes {
     return local;
   }
 
+  /** Whether it had an offset other than that of the zone then; Z says nothing of the place. */
+  public boolean isOfOtherZone() {
+    return !local
+        && offset != 0
+        && clock.local(Math.floorDiv(millis, 1000L)) != millis / 1000 + offset;
+  }
+
   /** Reads a text; for tests and short lists, bytes are faster. */
   public Status read(String s) {
     if (s.length() > own.length) {
@@ -114,6 +122,7 @@ public final class LogTimes {
     at = from;
     end = to;
     local = false;
+    offset = 0;
     while (at < end && blank(text[at])) {
       at++;
     }
@@ -252,7 +261,7 @@ public final class LogTimes {
       local = true;
       return wall(wall, fraction);
     }
-    long offset = offset(next);
+    offset = offset(next);
     return offset == NO_OFFSET ? Status.BAD : set((wall - offset) * 1000 + fraction, Status.OK);
   }
 

@@ -35,6 +35,39 @@ public record UseMean(int n, double mean, double sd) {
     return new UseMean(uses.length, mean, sd);
   }
 
+  /** Seconds of a day. */
+  private static final double DAY_S = 86_400;
+
+  /**
+   * The factor by which plants drink more than a plan says, -.
+   *
+   * @param planned use by the plan, m3/s
+   */
+  public double thirst(double planned) {
+    Impossible.unlessPositive("planned use", planned);
+    return mean / (planned * DAY_S);
+  }
+
+  /**
+   * Whether what a plan says times its own thirst lies outside the interval of the mean.
+   *
+   * @param planned use by the plan, m3/s
+   * @param thirst factor that the plan has already, -
+   */
+  public boolean contradicts(double planned, double thirst) {
+    return contradicts(planned * thirst);
+  }
+
+  /**
+   * Whether what a plan says lies outside the interval of the mean.
+   *
+   * @param planned use by the plan, m3/s
+   */
+  public boolean contradicts(double planned) {
+    double day = planned * DAY_S;
+    return day < low() || day > high();
+  }
+
   /** Low end of the interval of the mean, m3, not below 0. */
   public double low() {
     return Math.max(0, mean - DaysLeft.Z * sd / Math.sqrt(n));

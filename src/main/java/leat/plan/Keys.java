@@ -130,7 +130,7 @@ public final class Keys {
               "{pump-margin: 20 %}",
               "own limit of a rule, by the rule's id as `check` prints it",
               null),
-          log());
+          LogKeys.log());
 
   private static Key site() {
     return section(
@@ -763,20 +763,5 @@ public final class Keys {
         q("controller", MONEY, "9 EUR", "the controller").from0(),
         q("other", MONEY, "48 EUR", "all the rest").from0(),
         one("life", Kind.COUNT, "5 seasons", "seasons it lasts").within(1, 100));
-  }
-
-  private static Key log() {
-    return section(
-        "log",
-        "column names of the logger's file",
-        one("time", Kind.TEXT, "time", "time"),
-        one("reading", Kind.TEXT, "counts", "reading of the sender"),
-        one("ec", Kind.TEXT, "ec_mS_cm", "EC"),
-        one("ph", Kind.TEXT, "ph", "pH"),
-        one("temperature", Kind.TEXT, "water_C", "water temperature"),
-        one("pump", Kind.TEXT, "pump", "pump state"),
-        one("cap", Kind.TEXT, "cap", "cap sensor"),
-        one("delimiter", Kind.TEXT, "\";\"", "between the columns"),
-        one("decimal", Kind.TEXT, "\",\"", "decimal sign"));
   }
 }

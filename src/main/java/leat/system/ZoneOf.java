@@ -44,7 +44,8 @@ public final class ZoneOf {
     zone(plan);
   }
 
-  private static ZoneId zone(Plan plan) {
+  /** Time zone of a plan; UTC without one. */
+  static ZoneId zone(Plan plan) {
     Section site = plan.section("site");
     String name = site.text("time_zone");
     if (name == null) {

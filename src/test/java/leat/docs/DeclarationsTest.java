@@ -33,6 +33,12 @@ class DeclarationsTest {
       Set.of(
           "energy_kwh",
           "print_h_each",
+          "litres",
+          "litres_low",
+          "litres_high",
+          "use_L_day",
+          "use_low_L_day",
+          "use_high_L_day",
           "kwh_day",
           "kwh_total",
           "saving_kwh",
@@ -53,6 +59,8 @@ class DeclarationsTest {
   private static final Set<String> ONE_WORD_TWO_TRADES =
       Set.of(
           "--top",
+          "--days",
+          "--rows",
           "--volume",
           "--full",
           "--empty",

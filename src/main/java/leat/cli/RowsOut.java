@@ -1,0 +1,106 @@
+package leat.cli;
+
+import java.io.Flushable;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import leat.answer.Column;
+import leat.answer.CsvWriter;
+import leat.answer.JsonValue;
+import leat.answer.Row;
+import leat.answer.Rows;
+import leat.quantity.JsonText;
+
+/** Rows written one by one as they come, as CSV or as a JSON array; format text is CSV, too. */
+public final class RowsOut implements Flushable {
+  private static final int FULL = 1 << 15;
+
+  private final Output output;
+  private final OutputStream out;
+  private final Column[] columns;
+  private final CsvWriter csv;
+  private final Rows scratch;
+  private final StringBuilder text = new StringBuilder(2 * FULL);
+  private boolean first = true;
+
+  /** Opens the output and writes the header. */
+  public RowsOut(Call call, Output output, Column... columns) {
+    this.output = output;
+    this.columns = columns;
+    this.csv = "json".equals(call.format().name) ? null : call.format().csv();
+    this.scratch = new Rows(columns);
+    this.out = output.open();
+    if (csv == null) {
+      text.append('[');
+      return;
+    }
+    for (int c = 0; c < columns.length; c++) {
+      csv.separate(text, c);
+      csv.word(text, columns[c].key());
+    }
+    text.append('\n');
+  }
+
+  /** A row to fill; it is the same object each time. */
+  public Row next() {
+    return scratch.next();
+  }
+
+  /** Writes a filled row. */
+  public void write(Row row) {
+    if (csv == null) {
+      text.append(first ? "\n{" : ",\n{");
+    }
+    first = false;
+    for (int c = 0; c < columns.length; c++) {
+      if (csv == null) {
+        text.append(c == 0 ? "" : ", ").append(JsonText.string(columns[c].key())).append(": ");
+        JsonValue.append(text, row.get(columns[c]), columns[c]);
+      } else {
+        csv.separate(text, c);
+        csv.value(text, row.get(columns[c]), columns[c]);
+      }
+    }
+    text.append(csv == null ? "}" : "\n");
+    if (text.length() > FULL) {
+      put();
+    }
+  }
+
+  private void put() {
+    try {
+      out.write(text.toString().getBytes(StandardCharsets.UTF_8));
+      text.setLength(0);
+    } catch (IOException e) {
+      throw output.failed(e);
+    }
+  }
+
+  /** What is ready goes out before the input is waited for. */
+  @Override
+  public void flush() {
+    put();
+    try {
+      out.flush();
+    } catch (IOException e) {
+      throw output.failed(e);
+    }
+  }
+
+  /** The end: closes the output, or drops it when the work was not done. */
+  public void finish(boolean done) {
+    boolean whole = false;
+    try {
+      if (done) {
+        text.append(csv == null ? "\n]\n" : "");
+        put();
+        output.close(out);
+        whole = true;
+      }
+    } catch (IOException e) {
+      throw output.failed(e);
+    } finally {
+      output.finish(whole);
+    }
+  }
+}

@@ -1,0 +1,58 @@
+package leat.command.sense;
+
+import leat.answer.Answer;
+import leat.answer.Phrase;
+import leat.answer.Row;
+import leat.log.LogAlarm;
+
+/** An alarm in one line: its name for a script, then what it means and what to do first. */
+final class LogAlarmWords {
+  private static final leat.answer.Column WHEN = leat.answer.Column.plain("when", "when");
+  private static final leat.answer.Column WHY = leat.answer.Column.plain("why", "why");
+
+  private final LogStory story;
+  private final Row figures = Row.aside(LogSummary.ALL);
+
+  LogAlarmWords(LogStory story) {
+    this.story = story;
+    LogSummary.fill(figures, story);
+  }
+
+  Phrase line(LogAlarm alarm) {
+    return Phrase.of(alarm.kind().word()).add(": ").add(words(alarm));
+  }
+
+  Phrase words(LogAlarm alarm) {
+    Row row = Row.aside(WHEN, WHY);
+    row.set(WHEN, story.dates.moment(alarm.since()));
+    row.set(WHY, alarm.cause());
+    return Answer.filled(row.with(figures), template(alarm.kind(), !alarm.cause().isEmpty()));
+  }
+
+  private static String template(LogAlarm.Kind kind, boolean cause) {
+    switch (kind) {
+      case NO_WATER_AT_CAP:
+        return cause
+            ? "no water at the cap since {when} ({why}): look at the pump now, roots dry out"
+            : "no water at the cap since {when}: look at the pump now, roots dry out";
+      case LEAK:
+        return cause
+            ? "water is lost since {when} ({why}): look for a puddle, then at hoses and drain"
+            : "water is lost since {when}: look for a puddle, then at hoses and drain";
+      case SENSOR_OPEN:
+        return "the sender's wire is open since {when}: look at its plug";
+      case SENSOR_SHORT:
+        return "the sender's wires touch since {when}: look for water in its plug";
+      case STUCK_FLOAT:
+        return "the float has not moved since {when}, though the plants drink: tap the sender";
+      case BELOW_LOW:
+        return "below the refill mark since {when}, {volume_L} left: fill up";
+      case DAYS_LEFT:
+        return "{days_left} days to the refill mark, by {topup_by} at the latest";
+      case EC_OUT_OF_BAND:
+        return "the EC is {ec_mS_cm}, out of the target's band since {when}: see leat topup";
+      default:
+        return "no new row since {when}: look at the logger";
+    }
+  }
+}

@@ -1,0 +1,115 @@
+package leat.system;
+
+import leat.level.Tank;
+import leat.log.LogLimits;
+import leat.log.LogSystem;
+import leat.plan.Plan;
+import leat.plan.Section;
+
+/** What the log of a plan's system is read against, and the thresholds it is judged by. */
+public final class LogOf {
+  private static final int MINUTE_S = 60;
+
+  private LogOf() {}
+
+  /**
+   * The system.
+   *
+   * @param counts whether readings are counts of the ADC
+   */
+  public static LogSystem of(Plan plan, boolean counts) {
+    Section tank = plan.section("tank");
+    Tank shape = TankOf.isKnown(tank) ? TankOf.of(tank) : null;
+    Double low = SenderOf.lowVolume(plan);
+    Section cap = plan.section("cap_sensor");
+    boolean sees = cap.has("wet") && cap.has("dry");
+    Section target = plan.section("target");
+    return new LogSystem(
+        SenderOf.of(plan),
+        counts ? SenderOf.divider(plan.section("sender")) : null,
+        ZoneOf.zone(plan),
+        known(low),
+        volume(shape, tank, "intake"),
+        volume(shape, tank, "rim_overflow"),
+        known(tank.maybe("rain_area")),
+        sees ? cap.count("wet") : Double.NaN,
+        sees ? cap.count("dry") : Double.NaN,
+        sees ? dryLimit(plan.section("dry_limit")) : Double.NaN,
+        longestRun(plan.root()),
+        known(plan.root().maybe("hold_up")),
+        known(target.maybe("ec_low")),
+        known(target.maybe("ec_high")),
+        plan.section("log").count("keeper") * MINUTE_S);
+  }
+
+  private static double known(Double value) {
+    return value == null ? Double.NaN : value;
+  }
+
+  private static double volume(Tank shape, Section tank, String mark) {
+    return shape == null || !tank.has(mark) ? Double.NaN : shape.volume(tank.need(mark));
+  }
+
+  /** The alarm's own limit, else the longest rest of a night. */
+  private static double dryLimit(Section limit) {
+    return limit.has("alarm") ? limit.need("alarm") : limit.get("night");
+  }
+
+  private static double longestRun(Section root) {
+    double run = 0;
+    for (Section one : root.sections("timing")) {
+      run = Math.max(run, known(one.maybe("run")));
+    }
+    return run == run ? run : 0;
+  }
+
+  /** Thresholds of the plan; the usual ones where it is silent. */
+  public static LogLimits limits(Plan plan) {
+    Section own = plan.section("log").section("thresholds");
+    LogLimits d = LogLimits.DEFAULT;
+    return new LogLimits(
+        or(own, "disorder", d.disorderS()),
+        or(own, "rest", d.restS()),
+        or(own, "clock_jump", d.clockJumpS()),
+        or(own, "gap", d.gapIntervals()),
+        or(own, "fault", d.faultS()),
+        or(own, "refill_steps", d.refillSteps()),
+        or(own, "refill_within", d.refillS()),
+        or(own, "change_above", d.changeHigh()),
+        or(own, "change_below", d.changeLow()),
+        or(own, "change_fall", d.changeFallS()),
+        or(own, "change_refill", d.changeRefillS()),
+        or(own, "rain_join", d.rainJoinS()),
+        or(own, "rain_least", d.rainLeastSteps()),
+        or(own, "rain_ec", d.rainEcFall()),
+        or(own, "leak_factor", d.leakFactor()),
+        or(own, "leak_steps", d.leakSteps()),
+        or(own, "leak_join", d.leakJoinS()),
+        or(own, "dry", d.dryShare()),
+        or(own, "dry_intervals", d.dryIntervals()),
+        or(own, "stuck_steps", d.stuckSteps()),
+        or(own, "stuck_jump_steps", d.stuckJumpSteps()),
+        or(own, "stuck_jump", d.stuckJump()),
+        or(own, "wilt", d.wiltS()),
+        or(own, "use_days", d.useDays()),
+        or(own, "use_least_days", d.useLeastDays()),
+        or(own, "weekday_days", d.weekdayDays()),
+        clock(own, "day_from", d.dayFromS()),
+        clock(own, "day_to", d.dayToS()),
+        or(own, "night", d.nightWeight()),
+        or(own, "ec_rows", d.ecRows()),
+        or(own, "silent", d.silentIntervals()));
+  }
+
+  private static double or(Section own, String key, double usual) {
+    return own.has(key) ? own.need(key) : usual;
+  }
+
+  private static int or(Section own, String key, int usual) {
+    return own.has(key) ? own.count(key) : usual;
+  }
+
+  private static double clock(Section own, String key, double usual) {
+    return own.has(key) ? own.need(key) * MINUTE_S : usual;
+  }
+}

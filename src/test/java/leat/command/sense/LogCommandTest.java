@@ -1,0 +1,199 @@
+package leat.command.sense;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.file.Path;
+import java.util.Iterator;
+import java.util.List;
+import leat.cli.Cli;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the command prints in each form, and its exit codes. */
+class LogCommandTest {
+  private static final String YARD = LogFiles.text("yard.csv");
+
+  @TempDir Path folder;
+
+  private Cli yard(String text, String... more) {
+    return new LogFiles(folder).run("yard", text, more);
+  }
+
+  private static String until(String time) {
+    return YARD.substring(0, YARD.indexOf('\n' + time) + 1);
+  }
+
+  @Test
+  void keysOfTheContract() {
+    JsonNode told = LogFiles.json(yard(YARD, "--format", "json").out);
+    assertThat(told.fieldNames())
+        .toIterable()
+        .startsWith(
+            "rows",
+            "bad_cells",
+            "duplicates",
+            "late_rows",
+            "gaps",
+            "first",
+            "last",
+            "status",
+            "volume_L",
+            "volume_low_L",
+            "volume_high_L",
+            "use_L_day",
+            "use_low_L_day",
+            "use_high_L_day",
+            "days_left",
+            "days_left_low",
+            "days_left_high",
+            "topup_by",
+            "thirst_pct",
+            "dip_mm")
+        .contains("events", "days");
+    assertThat(names(told.get("events").get(0)))
+        .contains("kind", "start", "end", "litres", "litres_low", "litres_high", "mm", "cause");
+    assertThat(names(told.get("days").get(0)))
+        .containsExactly(
+            "date",
+            "use_L",
+            "refill_L",
+            "rain_L",
+            "ec_start_mS_cm",
+            "ec_end_mS_cm",
+            "by_concentration",
+            "by_dilution",
+            "by_salt",
+            "sure");
+  }
+
+  private static List<String> names(JsonNode object) {
+    List<String> names = new java.util.ArrayList<>();
+    for (Iterator<String> it = object.fieldNames(); it.hasNext(); ) {
+      names.add(it.next());
+    }
+    return names;
+  }
+
+  @Test
+  void csvOfEventsDaysAndRows() {
+    Cli events = yard(YARD, "--format", "csv");
+    assertThat(events.out).startsWith("kind,start,end,litres,litres_low,litres_high,cause\n");
+    assertThat(events.out.lines()).hasSize(8);
+    assertThat(yard(YARD, "--events", "--format", "csv").out).isEqualTo(events.out);
+    assertThat(yard(YARD, "--days", "--format", "csv").out.lines()).hasSize(25);
+    Cli rows = yard(YARD, "--rows");
+    assertThat(rows.out)
+        .startsWith("time,step,step_read,volume_L,volume_low_L,volume_high_L,flags\n");
+    assertThat(rows.out.lines()).hasSize(1 + 2248 - 4);
+    assertThat(rows.out).contains(",short\n").contains(",pump\n");
+    assertThat(LogFiles.json(yard(YARD, "--rows", "--format", "json").out)).hasSize(2248 - 4);
+  }
+
+  @Test
+  void alarmIsSilentWhenAllIsWell() {
+    Cli well = yard(YARD, "--alarm");
+    assertThat(well.out + well.err).isEmpty();
+    assertThat(well.exit).isZero();
+    assertThat(yard(YARD, "--alarm", "--days-left", "13").out).isEmpty();
+    Cli left = yard(YARD, "--alarm", "--days-left", "14");
+    assertThat(left.out).startsWith("days-left: ").hasLineCount(1);
+    assertThat(left.exit).isEqualTo(1);
+  }
+
+  @Test
+  void anOpenFailureIsOneLineUntilItIsKnown() {
+    String open = until("2027-03-31T17:00");
+    Cli alarm = yard(open, "--alarm");
+    assertThat(alarm.out)
+        .startsWith("no-water-at-cap: ")
+        .hasLineCount(1)
+        .contains("31 March 11:15");
+    assertThat(alarm.exit).isEqualTo(1);
+    assertThat(yard(open).exit).isEqualTo(1);
+    assertThat(yard(open).out).contains("Alarm:").contains("no water at the cap since");
+    assertThat(yard(open, "--alarm", "--since", "2027-03-31T11:00").exit).isEqualTo(1);
+    Cli later = yard(open, "--alarm", "--since", "2027-03-31T16:00+02:00");
+    assertThat(later.out).isEmpty();
+    assertThat(later.exit).isZero();
+    JsonNode json = LogFiles.json(yard(open, "--format", "json").out);
+    assertThat(json.get("status").asText()).isEqualTo("no-water-at-cap");
+  }
+
+  @Test
+  void aSilentLogIsSeenByTheClockOnly() {
+    assertThat(yard(YARD, "--alarm", "--now", "2027-04-11T00:25:00+02:00").out).isEmpty();
+    assertThat(yard(YARD, "--alarm", "--now", "2027-04-11T00:31:00+02:00").out)
+        .startsWith("log-silent: ");
+    assertThat(yard(YARD, "--alarm", "--now", "1807396260").out).startsWith("log-silent: ");
+  }
+
+  @Test
+  void tooShortToSay() {
+    Cli young = yard(until("2027-03-20T10:00"));
+    assertThat(young.out).contains("the log is too short to say what the plants drink: 2 of 3");
+    assertThat(young.exit).isZero();
+    JsonNode one = LogFiles.json(yard(until("2027-03-18T00:15"), "--format", "json").out);
+    assertThat(one.get("rows").asInt()).isEqualTo(1);
+    assertThat(one.get("status").asText()).isEqualTo("too-short");
+    assertThat(one.get("days_left").isNull()).isTrue();
+    assertThat(one.get("volume_L").isNull()).isFalse();
+  }
+
+  /** By hand: 3.956 L a day in the log, 3 L/d in the plan; 124 % of it is the plan's own thirst. */
+  @Test
+  void thirstIsAgainstWhatThePlanSays() {
+    JsonNode told = LogFiles.json(yard(YARD, "--set", "drinks=3 L/d", "--format", "json").out);
+    double use = told.get("use_L_day").asDouble();
+    assertThat(told.get("thirst_pct").asDouble())
+        .isCloseTo(100 * use / 3, org.assertj.core.api.Assertions.within(1e-6));
+    assertThat(yard(YARD, "--set", "drinks=3 L/d").out).contains("thirst: 132 %");
+    assertThat(yard(YARD, "--set", "drinks=3.2 L/d", "--set", "thirst=124 %").out)
+        .doesNotContain("Next: set in the plan");
+  }
+
+  @Test
+  void thresholdsAreThePlans() {
+    assertThat(yard(YARD, "--format", "csv", "--set", "log.thresholds.gap=2000").out)
+        .doesNotContain("\ngap,");
+    assertThat(yard(YARD, "--format", "csv", "--set", "log.thresholds.leak_steps=50").out)
+        .doesNotContain("\nleak,");
+  }
+
+  @Test
+  void aDayBackwardsAndOtherOddTimes() {
+    String odd =
+        until("2027-03-20T10:00")
+            + "2027-03-18T10:00:00;155;1,4;17;0;1648;0\n"
+            + "1970-01-01T00:00:10;155;1,4;17;0;1648;0\n"
+            + "2027-03-20T23:59:60;155;1,4;17;0;1648;0\n"
+            + "04/06/2027 10:00;155;1,4;17;0;1648;0\n"
+            + ";155;1,4;17;0;1648;0\n";
+    JsonNode told = LogFiles.json(yard(odd, "--format", "json").out);
+    assertThat(told.get("clock_not_set").asInt()).isEqualTo(1);
+    assertThat(told.get("late_rows").asInt()).isEqualTo(1);
+    assertThat(told.get("last").asText()).isEqualTo("2027-03-21T00:00:00+01:00");
+  }
+
+  @Test
+  void countsWhereOhmsAreSaid() {
+    Cli told = yard(YARD, "--set", "log.reading=counts", "--set", "log.reading_in=ohm");
+    assertThat(told.out).contains("belong to no step of the plan's sender");
+  }
+
+  @Test
+  void anotherZoneThanTheLogs() {
+    String log = LogFiles.text("terrace.csv");
+    LogFiles files = new LogFiles(folder);
+    assertThat(files.run("terrace", log, "--set", "site.time_zone=Asia/Tokyo").out)
+        .contains("the times carry an offset that site.time_zone does not have");
+    assertThat(files.run("terrace", log).out).doesNotContain("carry an offset");
+  }
+
+  @Test
+  void withoutAReadingColumnTheLevelIsUnknown() {
+    Cli told = yard(YARD.replaceFirst("counts", "x"));
+    assertThat(told.out).startsWith("No level can be read").contains("name it in the plan");
+    assertThat(told.exit).isZero();
+  }
+}

@@ -1,0 +1,60 @@
+package leat.system;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.lang.reflect.RecordComponent;
+import leat.log.LogLimits;
+import leat.plan.Key;
+import leat.plan.Keys;
+import leat.plan.Plan;
+import leat.plan.Source;
+import org.junit.jupiter.api.Test;
+
+/** Each threshold is a key; its example is what sheet log.md gives (LogLimits, from the sheet). */
+class LogOfTest {
+  private static Key section(Key in, String name) {
+    for (Key key : in.keys()) {
+      if (key.name().equals(name)) {
+        return key;
+      }
+    }
+    throw new AssertionError(name);
+  }
+
+  private static LogLimits limits(String yaml) {
+    return LogOf.limits(Plan.Draft.of(Source.file("p.yaml", "name: x\n" + yaml)).read());
+  }
+
+  @Test
+  void examplesAreTheUsualValues() {
+    assertThat(limits("")).isEqualTo(LogLimits.DEFAULT);
+    StringBuilder yaml = new StringBuilder("log:\n  thresholds:\n");
+    for (Key key : section(section(Keys.PLAN, "log"), "thresholds").keys()) {
+      yaml.append("    ").append(key.name()).append(": ").append(key.example()).append('\n');
+    }
+    assertThat(limits(yaml.toString())).isEqualTo(LogLimits.DEFAULT);
+  }
+
+  @Test
+  void eachKeyMovesOneThreshold() throws ReflectiveOperationException {
+    Key[] keys = section(section(Keys.PLAN, "log"), "thresholds").keys();
+    RecordComponent[] all = LogLimits.class.getRecordComponents();
+    assertThat(keys).hasSameSizeAs(all);
+    for (int i = 0; i < keys.length; i++) {
+      String example = keys[i].example();
+      String unit = example.substring(Math.max(0, example.indexOf(' ')));
+      String other = (example.startsWith("1") ? "3" : "1") + unit;
+      other = example.indexOf(' ') < 0 ? "11" : other;
+      other = example.startsWith("\"") ? "\"05:00\"" : other;
+      LogLimits moved = limits("log: {thresholds: {" + keys[i].name() + ": " + other + "}}");
+      for (int k = 0; k < all.length; k++) {
+        boolean same =
+            all[k]
+                .getAccessor()
+                .invoke(moved)
+                .equals(all[k].getAccessor().invoke(LogLimits.DEFAULT));
+        assertThat(same).as(keys[i].name() + " " + all[k].getName()).isEqualTo(i != k);
+      }
+    }
+  }
+}
