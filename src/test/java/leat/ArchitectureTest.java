@@ -30,7 +30,8 @@ class ArchitectureTest {
 
   /** Packages that are not the trade; every other package is one of the trade. */
   private static final Set<String> HOUSE =
-      Set.of("answer", "check", "cli", "command", "numeric", "plan", "quantity", "system");
+      Set.of(
+          "answer", "check", "cli", "command", "numeric", "plan", "quantity", "system", "weather");
 
   private static final String[] JDK = {
     "java.lang..", "java.util", "java.util.function", "java.time.."
@@ -101,7 +102,20 @@ class ArchitectureTest {
         withTrade("numeric", "quantity", "org.yaml.snakeyaml..", "java.io", "java.nio.."));
     onlyKnows("system", JDK_OF_THE_HOUSE, withTrade("numeric", "plan", "quantity"));
     onlyKnows(
-        "check", JDK_OF_THE_HOUSE, withTrade("numeric", "plan", "quantity", "system", "answer"));
+        "weather",
+        JDK_OF_THE_HOUSE,
+        withTrade(
+            "numeric",
+            "plan",
+            "quantity",
+            "system",
+            "org.apache.commons.csv..",
+            "java.io",
+            "java.nio.."));
+    onlyKnows(
+        "check",
+        JDK_OF_THE_HOUSE,
+        withTrade("numeric", "plan", "quantity", "system", "weather", "answer"));
     onlyKnows(
         "cli",
         JDK_OF_THE_HOUSE,
@@ -121,6 +135,7 @@ class ArchitectureTest {
             "plan",
             "quantity",
             "system",
+            "weather",
             "answer",
             "check",
             "cli",

@@ -40,6 +40,9 @@ public final class Call {
     if (command.operands().isEmpty() && !typed.operands.isEmpty()) {
       throw new Refused(CommandErrors.noOperands(command, typed.operands.get(0)));
     }
+    if (command.planIsOperand() && typed.operands.size() > 1) {
+      throw new Refused(CommandErrors.onePlan(command, typed.operands.get(1)));
+    }
   }
 
   private static boolean startsNumber(String text) {
@@ -195,6 +198,12 @@ public final class Call {
   /** The file named by --plan, else by LEAT_PLAN when no other way to a plan is used, else null. */
   public String planName() {
     String named = text("--plan");
+    if (command.planIsOperand() && !typed.operands.isEmpty()) {
+      if (named != null) {
+        throw new Refused(CommandErrors.planTwice(command, named, typed.operands.get(0)));
+      }
+      return typed.operands.get(0);
+    }
     if (named != null) {
       return named;
     }

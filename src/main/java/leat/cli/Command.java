@@ -48,6 +48,16 @@ public abstract class Command {
     return true;
   }
 
+  /** Whether its one operand is the plan, which {@code --plan} names too. */
+  public boolean planIsOperand() {
+    return false;
+  }
+
+  /** The formats it answers in. */
+  public String[] formats() {
+    return new String[] {"text", "csv", "json"};
+  }
+
   /** Where to look further, names of other pages. */
   public final String[] seeAlso() {
     return prose().seeAlso.toArray(new String[0]);

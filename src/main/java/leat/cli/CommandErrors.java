@@ -221,4 +221,31 @@ public final class CommandErrors {
             + what
             + "); please report the command line");
   }
+
+  /** A plan named by --plan and again without it. */
+  public static Problem planTwice(Command command, String flag, String operand) {
+    return new Problem(
+        "plan-twice",
+        null,
+        "leat " + command.name(),
+        "two plans are named, --plan " + flag + " and " + operand + "; it reads one");
+  }
+
+  /** More than one plan for a command that reads one. */
+  public static Problem onePlan(Command command, String second) {
+    return new Problem(
+        "one-plan",
+        null,
+        "leat " + command.name(),
+        "it reads one plan; a second is named: \"" + second + "\"");
+  }
+
+  /** A calendar without an event. */
+  public static Problem noEvents() {
+    return new Problem(
+        "no-events",
+        null,
+        "--format ics",
+        "there is nothing to put into a calendar: no change, no sowing, no time away");
+  }
 }

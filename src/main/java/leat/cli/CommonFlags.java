@@ -22,14 +22,16 @@ final class CommonFlags {
               "pump.derate=70%",
               "sets a key of the plan, the value as in YAML; an empty one removes it")
           .repeatable();
-  static final Flag FORMAT =
-      Flag.of(
-          "--format",
-          "-f",
-          "FORMAT",
-          Kind.choice("text", "csv", "json"),
-          "json",
-          "text, csv or json");
+
+  private static Flag format(Command command) {
+    String[] all = command.formats();
+    StringBuilder words = new StringBuilder(all[0]);
+    for (int i = 1; i < all.length; i++) {
+      words.append(i == all.length - 1 ? " or " : ", ").append(all[i]);
+    }
+    return Flag.of("--format", "-f", "FORMAT", Kind.choice(all), "json", words.toString());
+  }
+
   static final Flag OUTPUT =
       Flag.of(
           "--output",
@@ -62,10 +64,12 @@ final class CommonFlags {
   static Flag[] of(Command command) {
     if (command.takesPlan()) {
       return new Flag[] {
-        PLAN, SET, FORMAT, OUTPUT, UNITS, DELIMITER, DECIMAL, RAW, QUIET, EXPLAIN, HELP
+        PLAN, SET, format(command), OUTPUT, UNITS, DELIMITER, DECIMAL, RAW, QUIET, EXPLAIN, HELP
       };
     }
-    return new Flag[] {FORMAT, OUTPUT, UNITS, DELIMITER, DECIMAL, RAW, QUIET, EXPLAIN, HELP};
+    return new Flag[] {
+      format(command), OUTPUT, UNITS, DELIMITER, DECIMAL, RAW, QUIET, EXPLAIN, HELP
+    };
   }
 
   /** All flags of a command, its own first. */

@@ -1,5 +1,6 @@
 package leat.plan;
 
+import java.io.File;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -41,6 +42,13 @@ public final class Plan {
   /** The code of the one currency of all prices; null when there is no price and none is named. */
   public String currency() {
     return currency;
+  }
+
+  /** A file that the plan names; its path starts from the plan's own folder. */
+  public File beside(String path) {
+    File file = new File(path);
+    File folder = node == null ? null : node.origin.source.folder();
+    return file.isAbsolute() ? file : new File(folder, path);
   }
 
   /** The values. */

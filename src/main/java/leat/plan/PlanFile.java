@@ -43,7 +43,8 @@ public final class PlanFile {
     if (bytes.length > MOST_KILOBYTES * 1000) {
       throw new Refused(PlanErrors.tooLarge(name, MOST_KILOBYTES));
     }
-    return Plan.Draft.of(Source.file(name, text(name, bytes)));
+    return Plan.Draft.of(
+        Source.file(name, text(name, bytes), file.getAbsoluteFile().getParentFile()));
   }
 
   /** Reads by hand: readNBytes of a FileInputStream asks for the position, which a pipe has not. */

@@ -98,6 +98,17 @@ public record Sowing(
         latestHarvest);
   }
 
+  /**
+   * The share of seeds that become plants.
+   *
+   * @param germination share that comes up, -
+   * @param loss share of those that is lost after, -
+   * @return -
+   */
+  public static double success(double germination, double loss) {
+    return germination * (1 - loss);
+  }
+
   /** Batches that share the pots at one time. */
   public int batchesAtOnce() {
     int busy = growingDays + turnaroundDays;
