@@ -27,6 +27,7 @@ import leat.command.run.DutyBackupCommand;
 import leat.command.run.DutyCableCommand;
 import leat.command.run.DutyCommand;
 import leat.command.run.SeasonCommand;
+import leat.command.run.SowCommand;
 import leat.command.sense.LevelCommand;
 import leat.command.sense.LevelDividerCommand;
 import leat.command.sense.LevelFitCommand;
@@ -70,6 +71,7 @@ public final class Commands extends CommandList {
     if (is("run", "duty")) return new DutyCommand();
     if (is("run", "duty backup")) return new DutyBackupCommand();
     if (is("run", "duty cable")) return new DutyCableCommand();
+    if (is("run", "sow")) return new SowCommand();
     if (is("run", "season")) return new SeasonCommand();
     if (is("plans", "check")) return new CheckCommand();
     if (is("plans", "plan")) return new PlanCommand();

@@ -148,6 +148,16 @@ public record Sowing(
     return (growingDays + turnaroundDays + pots - 1) / pots;
   }
 
+  /** Whether the pots stand empty between one batch and the next. */
+  public boolean leavesPotsEmpty() {
+    return emptyDaysBetween() > 0;
+  }
+
+  /** Days for which they do; 0 for none. */
+  public int emptyDaysBetween() {
+    return Math.max(0, everyDays - growingDays - turnaroundDays);
+  }
+
   /** The first sowing whose transplant is not too early. */
   public LocalDate firstThatWorks() {
     LocalDate free = earliestTransplant == null ? first : earliestTransplant.minusDays(nurseryDays);

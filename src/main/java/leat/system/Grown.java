@@ -119,6 +119,11 @@ public record Grown(
     return litres;
   }
 
+  /** The crop as it is sown. */
+  public Sown sown() {
+    return new Sown(index, name, tower, batches);
+  }
+
   /** Whether a batch stands in its pots on some day of a season. */
   public static boolean stands(Batch batch, LocalDate from, LocalDate to) {
     return batch.harvest().isAfter(from) && !batch.transplant().isAfter(to);

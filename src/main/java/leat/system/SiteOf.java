@@ -13,12 +13,16 @@ public final class SiteOf {
   /** Latitude, altitude, coast, height of the wind; refused without a latitude. */
   public static Site of(Plan plan) {
     Section site = plan.section("site");
-    double latitude = Units.DEG.fromBase(site.need("latitude"));
     return new Site(
-        latitude,
+        latitudeDegrees(plan),
         site.getOr("altitude", 0, "at sea level"),
         site.yes("coast"),
         site.get("wind_height"));
+  }
+
+  /** Latitude, degrees, north positive; refused when it is missing. */
+  public static double latitudeDegrees(Plan plan) {
+    return Units.DEG.fromBase(plan.section("site").need("latitude"));
   }
 
   /** Whether rain is kept off. */
