@@ -27,6 +27,8 @@ import leat.command.run.DutyBackupCommand;
 import leat.command.run.DutyCableCommand;
 import leat.command.run.DutyCommand;
 import leat.command.run.SeasonCommand;
+import leat.command.run.SeasonDayCommand;
+import leat.command.run.SeasonLightCommand;
 import leat.command.run.SowCommand;
 import leat.command.sense.LevelCommand;
 import leat.command.sense.LevelDividerCommand;
@@ -73,6 +75,8 @@ public final class Commands extends CommandList {
     if (is("run", "duty cable")) return new DutyCableCommand();
     if (is("run", "sow")) return new SowCommand();
     if (is("run", "season")) return new SeasonCommand();
+    if (is("run", "season day")) return new SeasonDayCommand();
+    if (is("run", "season light")) return new SeasonLightCommand();
     if (is("plans", "check")) return new CheckCommand();
     if (is("plans", "plan")) return new PlanCommand();
     if (is("plans", "plan new")) return new PlanNewCommand();

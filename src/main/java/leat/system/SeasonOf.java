@@ -62,7 +62,7 @@ public final class SeasonOf {
     boolean alone = weather.isEmpty() && plan.root().has("drinks");
     crops = litres || alone ? List.of() : Grown.of(plan);
     exposure = weather.isEmpty() ? 1 : SiteOf.exposure(plan);
-    openM2 = openM2(plan);
+    openM2 = ThirstOf.openM2(plan);
   }
 
   /**
@@ -167,7 +167,7 @@ public final class SeasonOf {
   /** The place; refused without a latitude. */
   public Site site() {
     if (site == null) {
-      site = SiteOf.of(plan);
+      site = SiteOf.of(plan, !Double.isNaN(weather.get(0).day(0).windMs()), false);
     }
     return site;
   }
@@ -237,10 +237,9 @@ public final class SeasonOf {
     return et0.get(i);
   }
 
-  /** The doubt about the thirst: less of it once a log has measured it. */
+  /** The doubt about the thirst. */
   public Thirst thirst() {
-    Double measured = plan.root().maybe("thirst");
-    return measured == null ? Thirst.GUESSED : Thirst.measured(measured);
+    return ThirstOf.doubt(plan);
   }
 
   /** Place of the shown year among all years. */
@@ -277,19 +276,5 @@ public final class SeasonOf {
               days == null ? MonthWeather.UNKNOWN : days.intValue()));
     }
     return new MonthlyTable(months);
-  }
-
-  private static double openM2(Plan plan) {
-    Double own = plan.section("tank").maybe("open_area");
-    if (own != null) {
-      return own;
-    }
-    List<Section> towers = plan.root().sections("towers");
-    int count = towers.isEmpty() ? 1 : 0;
-    for (int i = 0; i < towers.size(); i++) {
-      count += towers.get(i).has("count") ? towers.get(i).count("count") : 1;
-    }
-    plan.taken().note("0.005 m2 of open water for each tower");
-    return count * OpenWater.CLOSED_TOWER_M2;
   }
 }

@@ -10,14 +10,22 @@ import leat.quantity.Units;
 public final class SiteOf {
   private SiteOf() {}
 
-  /** Latitude, altitude, coast, height of the wind; refused without a latitude. */
-  public static Site of(Plan plan) {
+  /**
+   * Latitude, altitude, coast, height of the wind; refused without a latitude.
+   *
+   * @param plan the plan
+   * @param wind whether a wind is known, whose height counts then
+   * @param light whether light is asked for, for which the coast counts
+   */
+  public static Site of(Plan plan, boolean wind, boolean light) {
     Section site = plan.section("site");
+    Double height = site.maybe("wind_height");
+    boolean bare = !wind && !light;
     return new Site(
         latitudeDegrees(plan),
-        site.getOr("altitude", 0, "at sea level"),
-        site.yes("coast"),
-        site.get("wind_height"));
+        bare && !site.has("altitude") ? 0 : site.getOr("altitude", 0, "at sea level"),
+        light ? site.yes("coast") : Boolean.TRUE.equals(site.raw("coast")),
+        wind ? site.get("wind_height") : height == null ? Site.USUAL_WIND_HEIGHT_M : height);
   }
 
   /** Latitude, degrees, north positive; refused when it is missing. */
