@@ -13,13 +13,16 @@ import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import leat.cli.Declared;
 import org.junit.jupiter.api.Test;
 
@@ -73,76 +76,78 @@ class ArchitectureTest {
         .check(LEAT);
   }
 
-  private static String[] withTrade(String... others) {
-    List<String> all = new ArrayList<>(trade());
-    all.addAll(List.of(others));
-    return all.toArray(new String[0]);
+  /** Who may know whom: "the trade" is every package of it; package-info says the same. */
+  private static final Map<String, List<String>> NEIGHBOURS =
+      Map.ofEntries(
+          Map.entry("numeric", List.of()),
+          Map.entry("quantity", List.of()),
+          Map.entry("answer", List.of("quantity")),
+          // The plan asks the trade for the names of fittings and walls, and what physics refuses.
+          Map.entry("plan", List.of("numeric", "quantity", "the trade")),
+          Map.entry("system", List.of("numeric", "plan", "quantity", "the trade")),
+          Map.entry(
+              "check",
+              List.of("answer", "numeric", "plan", "quantity", "system", "the trade", "weather")),
+          Map.entry("cli", List.of("answer", "numeric", "plan", "quantity")),
+          Map.entry(
+              "command",
+              List.of(
+                  "answer",
+                  "check",
+                  "cli",
+                  "numeric",
+                  "plan",
+                  "quantity",
+                  "system",
+                  "the trade",
+                  "weather")),
+          Map.entry("season", List.of("numeric", "the trade")),
+          Map.entry("weather", List.of("numeric", "plan", "quantity", "system", "the trade")),
+          Map.entry("log", List.of("level", "numeric")));
+
+  /** Libraries and file access, for those who have them. */
+  private static final Map<String, List<String>> LIBRARIES =
+      Map.of(
+          "plan", List.of("org.yaml.snakeyaml..", "java.io", "java.nio.."),
+          "cli", List.of("picocli..", "org.apache.commons.csv..", "java.io", "java.nio.."),
+          "command", List.of("org.apache.commons.csv..", "java.io", "java.nio.."),
+          "weather", List.of("org.apache.commons.csv..", "java.io", "java.nio.."));
+
+  private static List<String> neighbours(String who) {
+    return NEIGHBOURS.getOrDefault(who, List.of("numeric"));
   }
 
   @Test
-  void theTradeIsPure() {
-    for (String who : trade()) {
-      switch (who) {
-        case "season" -> onlyKnows(who, JDK, withTrade("numeric"));
-        case "log" -> onlyKnows(who, JDK, "numeric", "level");
-        default -> onlyKnows(who, JDK, "numeric");
+  void everybodyKnowsHisNeighboursOnly() {
+    Set<String> all = new TreeSet<>(HOUSE);
+    all.addAll(trade());
+    for (String who : all) {
+      List<String> others = new ArrayList<>(LIBRARIES.getOrDefault(who, List.of()));
+      for (String neighbour : neighbours(who)) {
+        others.addAll(neighbour.equals("the trade") ? trade() : List.of(neighbour));
+      }
+      boolean pure = trade().contains(who) || who.equals("numeric");
+      onlyKnows(who, pure ? JDK : JDK_OF_THE_HOUSE, others.toArray(new String[0]));
+    }
+  }
+
+  /** Every package says what is here, where to start reading, and its neighbours as above. */
+  @Test
+  void everyPackageIntroducesItself() throws IOException {
+    try (Stream<Path> folders = Files.walk(Path.of("src/main/java/leat"))) {
+      for (Path folder : (Iterable<Path>) folders.filter(Files::isDirectory)::iterator) {
+        Path info = folder.resolve("package-info.java");
+        assertThat(info).exists();
+        if (folder.endsWith("leat")) {
+          continue;
+        }
+        String top = Path.of("src/main/java/leat").relativize(folder).getName(0).toString();
+        List<String> known = neighbours(top);
+        String wanted = known.isEmpty() ? "none" : String.join(", ", known);
+        String text = Files.readString(info).replaceAll("\\s*\\n \\*\\s*", " ");
+        assertThat(text).as(info.toString()).contains("Neighbours: " + wanted + ".");
       }
     }
-    onlyKnows("numeric", JDK);
-  }
-
-  @Test
-  void theHouseKnowsDownwardsOnly() {
-    onlyKnows("quantity", JDK_OF_THE_HOUSE);
-    onlyKnows("answer", JDK_OF_THE_HOUSE, "quantity");
-    // The plan asks the trade for the names of fittings and walls, and for what physics refuses.
-    onlyKnows(
-        "plan",
-        JDK_OF_THE_HOUSE,
-        withTrade("numeric", "quantity", "org.yaml.snakeyaml..", "java.io", "java.nio.."));
-    onlyKnows("system", JDK_OF_THE_HOUSE, withTrade("numeric", "plan", "quantity"));
-    onlyKnows(
-        "weather",
-        JDK_OF_THE_HOUSE,
-        withTrade(
-            "numeric",
-            "plan",
-            "quantity",
-            "system",
-            "org.apache.commons.csv..",
-            "java.io",
-            "java.nio.."));
-    onlyKnows(
-        "check",
-        JDK_OF_THE_HOUSE,
-        withTrade("numeric", "plan", "quantity", "system", "weather", "answer"));
-    onlyKnows(
-        "cli",
-        JDK_OF_THE_HOUSE,
-        "numeric",
-        "plan",
-        "quantity",
-        "answer",
-        "picocli..",
-        "org.apache.commons.csv..",
-        "java.io",
-        "java.nio..");
-    onlyKnows(
-        "command",
-        JDK_OF_THE_HOUSE,
-        withTrade(
-            "numeric",
-            "plan",
-            "quantity",
-            "system",
-            "weather",
-            "answer",
-            "check",
-            "cli",
-            "picocli..",
-            "org.apache.commons.csv..",
-            "java.io",
-            "java.nio.."));
   }
 
   @Test
@@ -179,6 +184,15 @@ class ArchitectureTest {
     never(access("standard streams", "java.lang.System", "out", "err", "in"));
     never(access("the end of the process", "java.lang.System", "exit"));
     never(access("the runtime's halt", "java.lang.Runtime", "halt", "exit", "exec"), "Main");
+  }
+
+  /** No secrets and no network: what stands in a plan stays on the machine. */
+  @Test
+  void nobodyOpensSocketsOrRunsPrograms() {
+    never(access("the network", "java.net."));
+    never(access("another network", "javax.net."));
+    never(access("other programs", "java.lang.ProcessBuilder"));
+    never(access("other programs", "java.lang.Runtime", "exec"));
   }
 
   @Test

@@ -34,6 +34,7 @@ public final class Answer {
   final Column[] columns;
   final List<Row> rows = new ArrayList<>();
   final List<List<Line>> blocks = new ArrayList<>();
+  final List<Phrase> headings = new ArrayList<>();
   final List<Phrase> taken = new ArrayList<>();
   final List<Note> minds = new ArrayList<>();
   final List<Phrase> nexts = new ArrayList<>();
@@ -149,7 +150,7 @@ public final class Answer {
   /** A line of figures in the current block. */
   public Answer figure(String label, Phrase... cells) {
     if (blocks.isEmpty()) {
-      blocks.add(new ArrayList<>());
+      block();
     }
     blocks.get(blocks.size() - 1).add(new Line(label, cells));
     return this;
@@ -179,7 +180,13 @@ public final class Answer {
 
   /** Figures from here on are aligned among themselves. */
   public Answer block() {
+    return block(Phrase.of());
+  }
+
+  /** The same, under a sentence of their own. */
+  public Answer block(Phrase heading) {
     blocks.add(new ArrayList<>());
+    headings.add(heading);
     return this;
   }
 

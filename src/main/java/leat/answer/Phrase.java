@@ -11,6 +11,9 @@ import leat.quantity.Visible;
  * units.
  */
 public final class Phrase {
+  /** So near to a whole step a value is on it. */
+  private static final double ROUNDING = 1e-9;
+
   private final List<Object> parts = new ArrayList<>();
 
   private static final class Amount {
@@ -18,10 +21,14 @@ public final class Phrase {
     final Show show;
     final boolean bare;
 
-    Amount(double value, Show show, boolean bare) {
+    /** 1 rounds up in the unit shown, -1 down, 0 to the nearest. */
+    final int towards;
+
+    Amount(double value, Show show, boolean bare, int towards) {
       this.value = value;
       this.show = show;
       this.bare = bare;
+      this.towards = towards;
     }
   }
 
@@ -42,7 +49,7 @@ public final class Phrase {
 
   /** Words. */
   public Phrase add(String words) {
-    parts.add(words);
+    parts.add(java.util.Objects.requireNonNull(words, "words"));
     return this;
   }
 
@@ -54,13 +61,25 @@ public final class Phrase {
 
   /** A quantity in its base unit, with its unit. */
   public Phrase add(double value, Show show) {
-    parts.add(new Amount(value, show, false));
+    parts.add(new Amount(value, show, false, 0));
     return this;
   }
 
   /** A quantity without its unit, as the first of "6.5 / 5.4 L/min". */
   public Phrase addBare(double value, Show show) {
-    parts.add(new Amount(value, show, true));
+    parts.add(new Amount(value, show, true, 0));
+    return this;
+  }
+
+  /** A quantity that must be reached: rounded up in whichever unit is shown. */
+  public Phrase addAtLeast(double value, Show show) {
+    parts.add(new Amount(value, show, false, 1));
+    return this;
+  }
+
+  /** A quantity that must not be passed: rounded down in whichever unit is shown. */
+  public Phrase addAtMost(double value, Show show) {
+    parts.add(new Amount(value, show, false, -1));
     return this;
   }
 
@@ -121,7 +140,8 @@ public final class Phrase {
     for (int i = 0; i < parts.size(); i++) {
       Object part = parts.get(i);
       if (part instanceof Amount amount) {
-        out.append(text(amount.value, amount.show, us));
+        double rounded = rounded(amount.value, amount.show, us, amount.towards);
+        out.append(text(rounded, amount.show, us));
         if (!amount.bare) {
           out.append(' ').append((us ? amount.show.us() : amount.show.metric()).symbol());
         }
@@ -130,6 +150,28 @@ public final class Phrase {
       }
     }
     return out.toString();
+  }
+
+  /**
+   * A value rounded to the digits shown, towards the side that is asked for.
+   *
+   * @param towards 1 rounds up in the unit shown, -1 down, 0 leaves the value
+   */
+  public static double rounded(double value, Show show, boolean us, int towards) {
+    Unit unit = us ? show.us() : show.metric();
+    double shown = unit.fromBase(value);
+    if (towards == 0 || shown == 0) {
+      return value;
+    }
+    int exponent = (int) Math.floor(Math.log10(Math.abs(shown))) + 1 - show.digits();
+    double step = Math.pow(10, Math.abs(exponent));
+    double steps = exponent < 0 ? shown * step : shown / step;
+    double near = Math.rint(steps);
+    double whole =
+        Math.abs(steps - near) < ROUNDING
+            ? near
+            : towards > 0 ? Math.ceil(steps) : Math.floor(steps);
+    return unit.toBase(exponent < 0 ? whole / step : whole * step);
   }
 
   static String text(double value, Show show, boolean us) {

@@ -27,6 +27,9 @@ final class TextWriter {
       out.append(answer.sentence.render(us)).append('\n');
     }
     for (int b = 0; b < answer.blocks.size(); b++) {
+      if (!answer.headings.get(b).isEmpty()) {
+        out.append(answer.headings.get(b).render(us)).append('\n');
+      }
       block(answer.blocks.get(b));
     }
     if (answer.tableColumns != null) {

@@ -4,5 +4,7 @@
  * Nobody else formats a number.
  *
  * <p>Depends on {@code leat.quantity} only. Start with {@link leat.answer.Answer}.
+ *
+ * <p>Neighbours: quantity.
  */
 package leat.answer;

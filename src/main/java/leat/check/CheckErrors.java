@@ -19,20 +19,28 @@ public final class CheckErrors {
   }
 
   private static String unknown(String typed) {
-    String near = Nearest.of(typed, java.util.Arrays.asList(Rules.ids()));
+    String renamed = OldNames.now(typed);
+    String near =
+        renamed != null ? renamed : Nearest.of(typed, java.util.Arrays.asList(Rules.ids()));
     return "no rule \""
         + typed
         + "\""
         + (near == null ? "; leat check --rules lists them" : "; did you mean \"" + near + "\"?");
   }
 
+  /** A limit for a rule that holds nothing against a number. */
+  public static Problem takesNoLimit(Named limits, int i) {
+    return limits.problem(
+        i,
+        "limits",
+        "takes-no-limit",
+        "this rule has no limit to set; only \"none\", which switches it off, can stand here; got \""
+            + limits.value(i)
+            + "\"");
+  }
+
   /** A limit that cannot be read in the rule's unit. */
-  public static Problem badLimit(Named limits, String id, String why, String code) {
-    for (int i = 0; i < limits.size(); i++) {
-      if (limits.name(i).equals(id)) {
-        return limits.problem(i, "limits", code, why);
-      }
-    }
-    throw new IllegalArgumentException(id);
+  public static Problem badLimit(Named limits, int i, String why, String code) {
+    return limits.problem(i, "limits", code, why);
   }
 }

@@ -1,58 +1,72 @@
 package leat.check;
 
-import leat.answer.Phrase;
-import leat.answer.Show;
-
-/** What a rule found in a plan: verdict, value against limit, and what to change. */
+/**
+ * What a rule measured: verdict, value and limit as bare numbers. Words, place and advice are asked
+ * of the rule, and only for what is written.
+ */
 public final class Finding {
-  final Rule rule;
-  final Verdict verdict;
-  final Double value;
-  final String words;
-  final Double limit;
-  final Phrase advice;
-  final String place;
+  /** The part of a finding on the whole plan. */
+  public static final int WHOLE = -1;
+
+  private static final int REFUSED = -1;
+
+  private final Rule rule;
+  private final Verdict verdict;
+  private final double value;
+  private final double limit;
+  private final int part;
+  private final int saying;
+  private final String reason;
 
   private Finding(
-      Rule rule,
-      Verdict verdict,
-      Double value,
-      String words,
-      Double limit,
-      Phrase advice,
-      String place) {
+      Rule rule, Verdict verdict, double value, double limit, int part, int saying, String reason) {
     this.rule = rule;
     this.verdict = verdict;
     this.value = value;
-    this.words = words;
     this.limit = limit;
-    this.advice = advice;
-    this.place = place;
+    this.part = part;
+    this.saying = saying;
+    this.reason = reason;
   }
 
-  /** A measured value against a limit. */
-  public static Finding of(Rule rule, Verdict verdict, double value, double limit, Phrase advice) {
-    return new Finding(rule, verdict, value, null, limit, advice, null);
+  /** A measured value against a limit, both in the base unit. */
+  public static Finding of(Rule rule, Verdict verdict, double value, double limit) {
+    return new Finding(rule, verdict, value, limit, WHOLE, 0, null);
   }
 
   /** A value that is not held against a number. */
-  public static Finding valueOnly(Rule rule, Verdict verdict, double value, Phrase advice) {
-    return new Finding(rule, verdict, value, null, null, advice, null);
+  public static Finding valueOnly(Rule rule, Verdict verdict, double value) {
+    return new Finding(rule, verdict, value, Double.NaN, WHOLE, 0, null);
   }
 
-  /** A finding in words, such as "not measured". */
-  public static Finding words(Rule rule, Verdict verdict, String words, Phrase advice) {
-    return new Finding(rule, verdict, null, words, null, advice, null);
+  /** A finding in words: {@code saying} is the rule's own number for them. */
+  public static Finding words(Rule rule, Verdict verdict, int saying) {
+    return new Finding(rule, verdict, Double.NaN, Double.NaN, WHOLE, saying, null);
   }
 
-  /** A key is missing or the rule has nothing to judge. */
-  public static Finding unknown(Rule rule, Phrase why) {
-    return new Finding(rule, Verdict.UNKNOWN, null, null, null, why, null);
+  /** Not to be judged; the rule says why. */
+  public static Finding unknown(Rule rule) {
+    return new Finding(rule, Verdict.UNKNOWN, Double.NaN, Double.NaN, WHOLE, 0, null);
   }
 
-  /** The same, said of one part of the system such as a tower. */
-  public Finding at(String where) {
-    return new Finding(rule, verdict, value, words, limit, advice, where);
+  /** Not to be judged, because keys are missing. */
+  static Finding lacking(Rule rule, String keys) {
+    return new Finding(rule, Verdict.UNKNOWN, Double.NaN, Double.NaN, WHOLE, 0, "needs " + keys);
+  }
+
+  /** Not to be judged, because the models have no answer. */
+  static Finding refused(Rule rule, String reason) {
+    return new Finding(rule, Verdict.UNKNOWN, Double.NaN, Double.NaN, WHOLE, REFUSED, reason);
+  }
+
+  /** Switched off by the plan. */
+  static Finding off(Rule rule) {
+    return new Finding(rule, Verdict.OFF, Double.NaN, Double.NaN, WHOLE, 0, null);
+  }
+
+  /** The same, found at one part of the system: the number of a tower, a timing, a bottle. */
+  public Finding at(int which) {
+    return new Finding(rule, verdict, value, limit, which, saying, reason);
   }
 
   /** Rule that found it. */
@@ -65,33 +79,53 @@ public final class Finding {
     return verdict;
   }
 
-  /** Value in the base unit of the rule's show, or null. */
-  public Double value() {
+  /** Whether it is a fail or a warning, which gets advice. */
+  public boolean isBreach() {
+    return verdict == Verdict.FAIL || verdict == Verdict.WARN;
+  }
+
+  /** Whether a number was measured. */
+  public boolean hasValue() {
+    return !Double.isNaN(value);
+  }
+
+  /** Value in the base unit of the rule's show; NaN without one. */
+  public double value() {
     return value;
   }
 
-  /** Value in words, or null. */
-  public String words() {
-    return words;
+  /** Whether it is held against a number. */
+  public boolean hasLimit() {
+    return !Double.isNaN(limit);
   }
 
-  /** Limit in the base unit, or null. */
-  public Double limit() {
+  /** Limit in the base unit; NaN without one. */
+  public double limit() {
     return limit;
   }
 
-  /** What to change, or why it is unknown; may be empty. */
-  public Phrase advice() {
-    return advice;
+  /** Number of the tower, timing or bottle; {@link #WHOLE} for the whole. */
+  public int part() {
+    return part;
   }
 
-  /** Tower or entry it was found at, or null for the whole. */
-  public String place() {
-    return place;
+  /** The rule's own number for its words. */
+  public int saying() {
+    return saying;
   }
 
-  /** How it is shown. */
-  public Show show() {
-    return rule.show();
+  /** Whether it is unknown because the plan lacks a key. */
+  public boolean lacksKeys() {
+    return verdict == Verdict.UNKNOWN && saying != REFUSED;
+  }
+
+  /** Why it is unknown when the rule itself does not say, or null. */
+  String reason() {
+    return reason;
+  }
+
+  /** Whether it is the same rule at the same part. */
+  boolean isSameAs(Finding other) {
+    return part == other.part && rule.id().equals(other.rule.id());
   }
 }

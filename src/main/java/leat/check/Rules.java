@@ -2,21 +2,34 @@ package leat.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import leat.answer.Phrase;
 import leat.check.build.WaterRules;
+import leat.check.feed.FeedRules;
 import leat.check.feed.SolutionRules;
 import leat.check.run.DutyRules;
 import leat.check.sense.LevelRules;
+import leat.numeric.Impossible;
 import leat.plan.Refused;
 
 /** The one list of rules, in the order they are judged and shown. */
 public final class Rules {
+  private static final String MISSING = "missing-key";
+
   private Rules() {}
+
+  /** Made when the first rule is asked for, and kept: rules hold no state. */
+  private static final class Made {
+    static final Rule[] ALL =
+        joined(
+            WaterRules.all(),
+            LevelRules.all(),
+            DutyRules.all(),
+            FeedRules.all(),
+            SolutionRules.all());
+  }
 
   /** All rules. */
   public static Rule[] all() {
-    return joined(
-        WaterRules.all(), LevelRules.all(), DutyRules.all(), FeedRules.all(), SolutionRules.all());
+    return Made.ALL.clone();
   }
 
   private static Rule[] joined(Rule[]... groups) {
@@ -31,7 +44,7 @@ public final class Rules {
 
   /** Ids of all rules. */
   public static String[] ids() {
-    Rule[] all = all();
+    Rule[] all = Made.ALL;
     String[] ids = new String[all.length];
     for (int i = 0; i < ids.length; i++) {
       ids[i] = all[i].id();
@@ -41,7 +54,7 @@ public final class Rules {
 
   /** The rule of an id, or null. */
   public static Rule find(String id) {
-    Rule[] all = all();
+    Rule[] all = Made.ALL;
     for (int i = 0; i < all.length; i++) {
       if (all[i].id().equals(id)) {
         return all[i];
@@ -50,21 +63,49 @@ public final class Rules {
     return null;
   }
 
-  /** Every finding on a plan; a missing key makes its rule's finding unknown. */
+  /** Every finding of all rules on a plan. */
   public static List<Finding> judge(Subject subject) {
+    return judge(subject, Made.ALL);
+  }
+
+  /**
+   * Every finding of some rules on a plan. A missing key, or a value that the models refuse, makes
+   * its own rule unknown and no other.
+   */
+  public static List<Finding> judge(Subject subject, Rule[] rules) {
     subject.checkLimits();
-    List<Finding> found = new ArrayList<>();
-    Rule[] all = all();
-    for (int i = 0; i < all.length; i++) {
-      try {
-        found.addAll(all[i].judge(subject));
-      } catch (Refused e) {
-        if (e.problems().size() != 1 || !"missing-key".equals(e.problems().get(0).code())) {
-          throw e;
-        }
-        found.add(Finding.unknown(all[i], Phrase.of("needs " + e.problems().get(0).key())));
-      }
+    List<Finding> found = new ArrayList<>(rules.length);
+    for (int i = 0; i < rules.length; i++) {
+      judge(subject, rules[i], found);
     }
     return found;
+  }
+
+  private static void judge(Subject subject, Rule rule, List<Finding> found) {
+    if (subject.isOff(rule)) {
+      found.add(Finding.off(rule));
+      return;
+    }
+    try {
+      found.addAll(rule.measure(subject));
+    } catch (Refused e) {
+      found.add(Finding.lacking(rule, missing(e)));
+    } catch (Impossible e) {
+      found.add(Finding.refused(rule, e.quantity() + ": " + e.getMessage()));
+    }
+  }
+
+  /** The keys that are missing; any other refusal is one of the whole plan. */
+  private static String missing(Refused refused) {
+    StringBuilder keys = new StringBuilder();
+    int n = refused.problems().size();
+    for (int i = 0; i < n; i++) {
+      if (!MISSING.equals(refused.problems().get(i).code())) {
+        throw refused;
+      }
+      keys.append(i == 0 ? "" : i == n - 1 ? " and " : ", ");
+      keys.append(refused.problems().get(i).key());
+    }
+    return keys.toString();
   }
 }

@@ -1,30 +1,51 @@
 package leat.check;
 
+import leat.energy.Dates;
+import leat.energy.DryLimit;
+import leat.energy.Overlap;
+import leat.energy.Timetable;
+import leat.energy.Windows;
+import leat.hydraulics.Derate;
+import leat.hydraulics.Manifold;
 import leat.hydraulics.ManifoldFlow;
 import leat.level.Sender;
 import leat.level.Tank;
-import leat.plan.Named;
 import leat.plan.Plan;
-import leat.plan.Refused;
 import leat.plan.Section;
-import leat.quantity.QuantityReader;
-import leat.quantity.Unreadable;
+import leat.system.DerateOf;
 import leat.system.SenderOf;
 import leat.system.TankOf;
+import leat.system.TimetableOf;
+import leat.system.TowerAt;
 import leat.system.Waterway;
+import leat.system.ZoneOf;
 
 /** A plan under judgement, with its models solved once for all rules. */
 public final class Subject {
   private final Plan plan;
+  private Derate believed;
+  private OwnLimits limits;
   private Tank tank;
   private Waterway waterway;
   private Sender sender;
+  private SetValves valves;
   private ManifoldFlow flowsLow;
   private ManifoldFlow flowsFull;
+  private TowerAt[] low;
+  private TowerAt[] full;
+  private Timetable timetable;
+  private Dates season;
+  private Overlap dayAndNight;
 
   /** The plan to judge. */
   public Subject(Plan plan) {
+    this(plan, null);
+  }
+
+  /** The same with a derate that was found before, on the tower as written; null to find it. */
+  public Subject(Plan plan, Derate believed) {
     this.plan = plan;
+    this.believed = believed;
   }
 
   /** The plan. */
@@ -53,68 +74,134 @@ public final class Subject {
     return sender;
   }
 
-  /** The water's way, solved at the low mark and at full. */
+  /** The water's way, all valves open. */
   public Waterway waterway() {
     if (waterway == null) {
-      waterway = Waterway.of(plan);
+      waterway = Waterway.judged(plan, believed());
     }
     return waterway;
   }
 
-  /** Flows with the tank at its refill mark. */
+  /** How much of the printed head is believed, on the tower as written. */
+  public Derate believed() {
+    if (believed == null) {
+      believed = DerateOf.forVerdict(plan);
+    }
+    return believed;
+  }
+
+  /** The same when some rule has asked for it, else null. */
+  public Derate believedSoFar() {
+    return believed;
+  }
+
+  /** The valves of the plan, set at the refill mark to the flows that are wanted. */
+  public SetValves valves() {
+    if (valves == null) {
+      valves = SetValves.of(waterway());
+    }
+    return valves;
+  }
+
+  private ManifoldFlow flows(double level) {
+    Manifold open = waterway().manifold(level);
+    return valves().on(open).solve(waterway().curve());
+  }
+
+  /** Flows that really run with the tank at its refill mark. */
   public ManifoldFlow flowsLow() {
     if (flowsLow == null) {
-      flowsLow = waterway().flows(waterway().low());
+      flowsLow = valves().any() ? valves().low() : flows(waterway().low());
     }
     return flowsLow;
   }
 
-  /** Flows with the tank full. */
+  /** Flows that really run with the tank full. */
   public ManifoldFlow flowsFull() {
     if (flowsFull == null) {
-      flowsFull = waterway().flows(waterway().full());
+      flowsFull = flows(waterway().full());
     }
     return flowsFull;
   }
 
-  /** Whether the plan sets a limit of its own for a rule. */
-  public boolean hasOwnLimit(Rule rule) {
-    return ownLimit(rule) != null;
+  /** A tower with the tank at its refill mark. */
+  public TowerAt low(int t) {
+    if (low == null) {
+      low = towers(flowsLow());
+    }
+    return low[t];
   }
 
-  /** The plan's own limit for a rule, in the rule's base unit, or null. */
-  public Double ownLimit(Rule rule) {
-    Object text = plan.root().named("limits").get(rule.id());
-    if (text == null) {
-      return null;
+  /** A tower with the tank full. */
+  public TowerAt full(int t) {
+    if (full == null) {
+      full = towers(flowsFull());
     }
-    return readLimit(rule, (String) text);
+    return full[t];
+  }
+
+  private TowerAt[] towers(ManifoldFlow flows) {
+    TowerAt[] towers = new TowerAt[waterway().towers()];
+    for (int t = 0; t < towers.length; t++) {
+      towers[t] = new TowerAt(waterway(), t, flows);
+    }
+    return towers;
+  }
+
+  /** The timings. */
+  public Timetable timetable() {
+    if (timetable == null) {
+      timetable = TimetableOf.of(plan);
+    }
+    return timetable;
+  }
+
+  /** The season's dates. */
+  public Dates season() {
+    if (season == null) {
+      season = ZoneOf.season(plan);
+    }
+    return season;
+  }
+
+  /** Seconds of the season in which each timing is in force, by day and at night. */
+  public Overlap dayAndNight() {
+    if (dayAndNight == null) {
+      Windows parts = Windows.dayAndNight(DryLimit.usualNight());
+      dayAndNight = Overlap.of(season(), timetable().windows(), parts);
+    }
+    return dayAndNight;
+  }
+
+  private OwnLimits limits() {
+    if (limits == null) {
+      limits = OwnLimits.of(plan.root().named("limits"));
+    }
+    return limits;
+  }
+
+  /** Refuses limits of rules that there are not, and what is no limit. */
+  void checkLimits() {
+    limits();
+  }
+
+  /** Whether the plan switches a rule off. */
+  public boolean isOff(Rule rule) {
+    return limits().isOff(rule);
+  }
+
+  /**
+   * The plan's own limit for a rule, in the rule's base unit, or null.
+   *
+   * @throws leat.numeric.Impossible when it cannot be kept
+   */
+  public Double ownLimit(Rule rule) {
+    return limits().of(rule);
   }
 
   /** The plan's own limit for a rule, else the value of a key that is the limit. */
   public double limitOr(Rule rule, Section section, String key) {
     Double own = ownLimit(rule);
     return own != null ? own : section.need(key);
-  }
-
-  private Double readLimit(Rule rule, String text) {
-    try {
-      return rule.show() == null
-          ? null
-          : Double.valueOf(QuantityReader.read(text, rule.show().metric().dimension()).value());
-    } catch (Unreadable e) {
-      throw new Refused(
-          CheckErrors.badLimit(plan.root().named("limits"), rule.id(), e.message(), e.code()));
-    }
-  }
-
-  /** Refuses names in {@code limits} that are no rule's id. */
-  void checkLimits() {
-    Named limits = plan.root().named("limits");
-    for (int i = 0; i < limits.size(); i++) {
-      if (Rules.find(limits.name(i)) == null) {
-        throw new Refused(CheckErrors.unknownRule(limits, i));
-      }
-    }
   }
 }

@@ -1,15 +1,19 @@
 package leat.check;
 
-/** What a rule says of a plan. */
+/** What a rule says of a plan, the worst first. */
 public enum Verdict {
   /** The rule is broken. */
   FAIL("fail"),
   /** Doubtful: works, but wants a look. */
   WARN("warn"),
-  /** A key is missing, so it cannot be judged. */
+  /** It cannot be judged: a key is missing, or the model has no answer. */
   UNKNOWN("unknown"),
   /** Kept. */
-  PASS("pass");
+  PASS("pass"),
+  /** Switched off by the plan: counts as nothing. */
+  OFF("off");
+
+  private static final int SIZE = 5;
 
   private final String word;
 
@@ -17,8 +21,13 @@ public enum Verdict {
     this.word = word;
   }
 
-  /** As written in csv and json. */
+  /** As written in text, csv and json. */
   public String word() {
     return word;
+  }
+
+  /** How many verdicts there are. */
+  public static int size() {
+    return SIZE;
   }
 }

@@ -16,11 +16,15 @@ import leat.plan.Source;
  * One call of a command: the typed flags as quantities, and the plan with the flags laid over it.
  */
 public final class Call {
+  /** Value of LEAT_DEBUG that tells which keys of its plans a command asks for. */
+  private static final String READS = "reads";
+
   public final Command command;
   public final Terminal terminal;
   private final CommandLines.Typed typed;
   private final Flag[] flags;
   private Plan plan;
+  private final List<Plan> read = new ArrayList<>();
 
   Call(Command command, CommandLines.Typed typed, Terminal terminal) {
     this.command = command;
@@ -249,7 +253,23 @@ public final class Call {
       }
       lay(flags[i], draft);
     }
+    if (READS.equals(terminal.environment.get("LEAT_DEBUG"))) {
+      read.add(draft.record().read());
+      return read.get(read.size() - 1);
+    }
     return draft.read();
+  }
+
+  /** The keys of its plans that the command asked for, a line each; empty unless they were kept. */
+  String asked() {
+    StringBuilder lines = new StringBuilder();
+    for (int i = 0; i < read.size(); i++) {
+      List<String> asked = read.get(i).asked();
+      for (int k = 0; k < asked.size(); k++) {
+        lines.append("asked ").append(asked.get(k)).append('\n');
+      }
+    }
+    return lines.toString();
   }
 
   private void lay(Flag flag, Plan.Draft draft) {

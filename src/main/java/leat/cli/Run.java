@@ -65,7 +65,10 @@ public final class Run {
       new Output(terminal, null).write(Help.of(command));
       return 0;
     }
-    return answer(command, new Call(command, typed, terminal), terminal);
+    Call call = new Call(command, typed, terminal);
+    int code = answer(command, call, terminal);
+    tell(terminal, call.asked());
+    return code;
   }
 
   private static int answer(Command command, Call call, Terminal terminal) {

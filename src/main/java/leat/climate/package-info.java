@@ -15,5 +15,7 @@
  * file), {@link leat.climate.SeasonEt0} (a season's ET0, computed once and used again by every run
  * of a sweep) and {@link leat.climate.PlantThirst} (litres); for light with {@link
  * leat.climate.MonthLight}.
+ *
+ * <p>Neighbours: numeric.
  */
 package leat.climate;

@@ -10,5 +10,7 @@
  * <p>Start with {@link leat.energy.Timing} and {@link leat.energy.Duty} (one timing, one price);
  * then {@link leat.energy.Timetable}, {@link leat.energy.Tariff} and {@link leat.energy.Bill}
  * (timings and prices that change by the clock).
+ *
+ * <p>Neighbours: numeric.
  */
 package leat.energy;

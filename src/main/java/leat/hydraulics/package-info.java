@@ -6,5 +6,7 @@
  *
  * <p>Depends on {@link leat.numeric}. Start with {@link leat.hydraulics.OperatingPoint} and {@link
  * leat.hydraulics.Manifold}.
+ *
+ * <p>Neighbours: numeric.
  */
 package leat.hydraulics;

@@ -12,7 +12,7 @@ import leat.numeric.Impossible;
  */
 public final class Dipstick {
   /** Most rows a dipstick has, so that a slip of the unit does not fill a disk. */
-  public static final int MOST_ROWS = 1_000_000;
+  public static final int MOST_ROWS = 20_000;
 
   /** A surface smaller than this has no slope worth giving, m2. */
   private static final double LEAST_AREA = 1e-12;
@@ -62,14 +62,18 @@ public final class Dipstick {
    * @param tank the tank
    * @param every the step, m
    * @param low level of the low mark, m, or null for none
-   * @throws Impossible if the step is not above 0 or makes over a million marks
+   * @throws Impossible if the step is not above 0 or makes over {@link #MOST_ROWS} marks
    */
   public static List<Mark> marks(Tank tank, double every, Double low) {
     Impossible.unlessPositive("every", every);
     double bottom = tank.lowestLevel();
     double top = tank.height();
     if ((top - bottom) / every > MOST_ROWS) {
-      throw new Impossible("every", "that makes over a million marks");
+      throw new Impossible(
+          "every",
+          "that makes over "
+              + MOST_ROWS
+              + " marks; a stick is read to a tenth of a millimetre at best");
     }
     List<Mark> marks = new ArrayList<>();
     marks.add(at(tank, bottom, low));
@@ -87,14 +91,18 @@ public final class Dipstick {
    * @param tank the tank
    * @param every the step, m3
    * @param low level of the low mark, m, or null for none
-   * @throws Impossible if the step is not above 0 or makes over a million marks
+   * @throws Impossible if the step is not above 0 or makes over {@link #MOST_ROWS} marks
    */
   public static List<Mark> marksByVolume(Tank tank, double every, Double low) {
     Impossible.unlessPositive("every", every);
     double bottom = tank.lowestVolume();
     double top = tank.capacity();
     if ((top - bottom) / every > MOST_ROWS) {
-      throw new Impossible("every", "that makes over a million marks");
+      throw new Impossible(
+          "every",
+          "that makes over "
+              + MOST_ROWS
+              + " marks; a stick is read to a tenth of a millimetre at best");
     }
     List<Mark> marks = new ArrayList<>();
     marks.add(at(tank, tank.lowestLevel(), low));

@@ -6,5 +6,7 @@
  * <p>Levels in m above the lowest point of the tank's inside, areas in m2, volumes in m3,
  * resistances in ohm. Pure functions and small records; start with {@link leat.level.Tank} and
  * {@link leat.level.Sender}.
+ *
+ * <p>Neighbours: numeric.
  */
 package leat.level;

@@ -4,5 +4,7 @@
  * formula refuses an input.
  *
  * <p>Depends on nothing but the JDK. Start with {@link leat.numeric.Roots}.
+ *
+ * <p>Neighbours: none.
  */
 package leat.numeric;

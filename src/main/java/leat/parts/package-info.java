@@ -9,5 +9,7 @@
  *
  * <p>Depends on {@link leat.numeric}. Start with {@link leat.parts.Tower} and {@link
  * leat.parts.BuildList}.
+ *
+ * <p>Neighbours: numeric.
  */
 package leat.parts;

@@ -26,12 +26,12 @@ public final class Key {
   String example = "";
   String byDefault;
   String takenAs;
-  String readBy = "";
   double least = Double.NEGATIVE_INFINITY;
   boolean open;
   int fewest;
   double most = Double.POSITIVE_INFINITY;
   Key[] keys = new Key[0];
+  private Object defaultValue;
   String[] allowedNames;
 
   private Key(String name, Shape shape, Kind kind, String meaning) {
@@ -39,6 +39,17 @@ public final class Key {
     this.shape = shape;
     this.kind = kind;
     this.meaning = meaning;
+  }
+
+  /** The declared default as a value; read once, because it never changes. */
+  Object defaultValue() {
+    if (defaultValue == null) {
+      if (byDefault == null) {
+        throw new IllegalArgumentException(name + " has no default");
+      }
+      defaultValue = kind.read(byDefault, true);
+    }
+    return defaultValue;
   }
 
   static Key one(String name, Kind kind, String example, String meaning) {
@@ -111,12 +122,6 @@ public final class Key {
     return this;
   }
 
-  /** The commands that read it, separated by spaces. */
-  Key readBy(String commands) {
-    readBy = commands;
-    return this;
-  }
-
   /** The key's name. */
   public String name() {
     return name;
@@ -172,14 +177,19 @@ public final class Key {
     return takenAs;
   }
 
-  /** Commands that read it. */
-  public String readBy() {
-    return readBy;
-  }
-
   /** Keys of a section. */
   public Key[] keys() {
     return keys;
+  }
+
+  /** Number of a key of this section, which must be declared. */
+  int indexOf(String child) {
+    for (int i = 0; i < keys.length; i++) {
+      if (keys[i].name.equals(child)) {
+        return i;
+      }
+    }
+    throw new IllegalArgumentException("no key " + child + " is declared in " + name);
   }
 
   /** The key of this name in the section, or null. */

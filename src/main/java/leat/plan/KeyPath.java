@@ -21,38 +21,57 @@ public final class KeyPath {
   /** Every key of a plan in the order of the declaration, a section before its keys. */
   public static List<KeyPath> all() {
     List<KeyPath> all = new ArrayList<>();
-    under(Keys.PLAN, "", "", all);
+    under(Keys.PLAN, "", all);
     return all;
   }
 
-  private static void under(Key section, String path, String readBy, List<KeyPath> all) {
+  /** Those that some command reads, or that are for the reader of the plan; for the manuals. */
+  public static List<KeyPath> shown() {
+    List<KeyPath> all = all();
+    List<KeyPath> shown = new ArrayList<>();
+    for (int i = 0; i < all.size(); i++) {
+      if (all.get(i).isShown()) {
+        shown.add(all.get(i));
+      }
+    }
+    return shown;
+  }
+
+  private static String under(Key section, String path, List<KeyPath> all) {
+    String sum = "";
     for (int i = 0; i < section.keys.length; i++) {
       Key key = section.keys[i];
       String own = path.isEmpty() ? key.name : path + "." + key.name;
-      String reads = key.readBy.isEmpty() ? readBy : key.readBy;
-      all.add(new KeyPath(own, key, reads.isEmpty() ? ofKeys(key) : reads));
-      under(key, key.shape == Key.Shape.SECTIONS ? own + "[]" : own, reads, all);
+      int at = all.size();
+      String readBy = ReadBy.of(own);
+      if (key.keys.length > 0) {
+        readBy = under(key, key.shape == Key.Shape.SECTIONS ? own + "[]" : own, all);
+      }
+      all.add(at, new KeyPath(own, key, readBy));
+      sum = joined(sum, readBy);
     }
+    return sum;
   }
 
-  /** The commands that read the keys of a section which names none itself. */
-  private static String ofKeys(Key section) {
-    StringBuilder all = new StringBuilder();
-    for (int i = 0; i < section.keys.length; i++) {
-      Key key = section.keys[i];
-      String own = key.readBy.isEmpty() ? ofKeys(key) : key.readBy;
-      int start = 0;
-      while (start < own.length()) {
-        int end = own.indexOf(' ', start);
-        end = end < 0 ? own.length() : end;
-        String command = own.substring(start, end);
-        if ((" " + all + " ").indexOf(" " + command + " ") < 0) {
-          all.append(all.length() == 0 ? "" : " ").append(command);
-        }
-        start = end + 1;
+  /** Both lists of commands, each command once. */
+  private static String joined(String some, String more) {
+    String all = some;
+    int start = 0;
+    while (start < more.length()) {
+      int end = more.indexOf(' ', start);
+      end = end < 0 ? more.length() : end;
+      String command = more.substring(start, end);
+      if ((" " + all + " ").indexOf(" " + command + " ") < 0) {
+        all = all.isEmpty() ? command : all + " " + command;
       }
+      start = end + 1;
     }
-    return all.toString();
+    return all;
+  }
+
+  /** Whether some command reads it, or it is for the reader of the plan. */
+  public boolean isShown() {
+    return !readBy.isEmpty() || "name".equals(path) || "about".equals(path);
   }
 
   /** The whole path, lists of sections marked by {@code []}. */
@@ -65,7 +84,9 @@ public final class KeyPath {
     return key;
   }
 
-  /** The commands that read it, separated by spaces; those of its section when it names none. */
+  /**
+   * The commands that read it, as measured, separated by spaces; of a section those of its keys.
+   */
   public String readBy() {
     return readBy;
   }

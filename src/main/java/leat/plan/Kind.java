@@ -51,6 +51,19 @@ public abstract class Kind {
     return null;
   }
 
+  /** Whether its values are plain numbers: quantities, numbers and counts. */
+  final boolean isNumber() {
+    return dimension() != null || this == NUMBER || this == COUNT;
+  }
+
+  /** A number as a value of this kind. */
+  final Object ofNumber(double number) {
+    if (this == COUNT) {
+      return Integer.valueOf((int) number);
+    }
+    return Double.valueOf(number);
+  }
+
   /** The allowed words of a choice, or null. */
   public String[] words() {
     return null;
@@ -414,7 +427,11 @@ public abstract class Kind {
         @Override
         Object read(String typed, boolean quoted) {
           MeasuredFlow value = Compounds.measured(typed);
-          above0(typed, value.bucket() == null ? value.flow() : value.bucket().volume());
+          if (value.bucket() == null) {
+            from0(typed, value.flow());
+          } else {
+            above0(typed, value.bucket().volume());
+          }
           if (value.level() != null) {
             from0(typed, value.level());
           }

@@ -11,7 +11,7 @@ final class Paths {
   private Paths() {}
 
   /** One step of a path: a name, an index, or every item (-1). */
-  private record Step(String name, int index) {
+  record Step(String name, int index) {
     boolean isEvery() {
       return name == null && index < 0;
     }
@@ -60,6 +60,13 @@ final class Paths {
       }
     }
     return result;
+  }
+
+  /** The steps of a path whose names are all declared keys. */
+  static List<Step> steps(String path, Origin at) {
+    List<Step> steps = parse(path, at);
+    checkNames(steps, path, at);
+    return steps;
   }
 
   /** Refuses a path that is no key, with the nearest one. */

@@ -13,9 +13,30 @@ public final class Plan {
   private final Section root;
   private final Taken taken;
   private final Node node;
+  private final Node written;
   private final String currency;
+  private final Plan before;
+  private final Slot slot;
+  private final double number;
+  private Plan asWritten;
 
-  private Plan(String name, Section root, Taken taken, Node node, String currency) {
+  private Plan(Plan before, Slot slot, double number) {
+    this.name = before.name;
+    this.root = slot.lay(before.root, number);
+    this.taken = before.taken;
+    this.node = before.node;
+    this.written = before.written;
+    this.currency = before.currency;
+    this.before = before;
+    this.slot = slot;
+    this.number = number;
+  }
+
+  private Plan(String name, Section root, Taken taken, Node node, Node written, String currency) {
+    this.before = null;
+    this.slot = null;
+    this.number = Double.NaN;
+    this.written = written;
     this.currency = currency;
     this.name = name;
     this.root = root;
@@ -66,13 +87,78 @@ public final class Plan {
     return taken;
   }
 
+  /**
+   * The keys that were asked for, lists of sections marked by {@code []}; empty unless the draft
+   * was told to {@link Draft#record}.
+   */
+  public List<String> asked() {
+    List<String> all = new ArrayList<>(taken.asked());
+    if (asWritten != null) {
+      all.addAll(asWritten.taken.asked());
+    }
+    return all;
+  }
+
   Node node() {
     return node;
   }
 
+  /**
+   * The tower on which {@code pump.measured} was measured: the file as written, before flags,
+   * {@code --set} and {@link #with} are laid over it. A bucket, or a whole pump, that they bring is
+   * taken to stand under the tower as written. Without a file it is this plan.
+   */
+  public Plan asWritten() {
+    if (before != null) {
+      return before.asWritten();
+    }
+    if (written == node) {
+      return this;
+    }
+    if (asWritten == null) {
+      Draft draft = new Draft(name, written);
+      draft.recording = taken.isRecording();
+      asWritten = draft.read();
+    }
+    return asWritten;
+  }
+
+  /**
+   * A number of this plan to lay over, found once.
+   *
+   * @param path such as {@code towers[*].riser.bore}
+   * @throws Refused when it is no key, no number, or the plan has no such item
+   */
+  public Slot slot(String path) {
+    Slot found = Slot.of(path);
+    found.check(root);
+    return found;
+  }
+
+  /**
+   * This plan with a number laid over, in the base unit of its key: no text is read, and all that
+   * is not on the way to the key is shared.
+   *
+   * @throws Refused when the number is out of the key's range, or does not go with the others
+   */
+  public Plan with(Slot slot, double number) {
+    Plan laid = new Plan(this, slot, number);
+    List<Problem> problems = new ArrayList<>();
+    PlanSense.check(laid.root, problems);
+    if (!problems.isEmpty()) {
+      throw new Refused(problems);
+    }
+    return laid;
+  }
+
   /** This plan with one key changed; used by rules that look for a value that would pass. */
   public Plan with(String path, String value) {
+    if (before != null) {
+      Plan changed = before.with(path, value);
+      return slot.path().equals(path) ? changed : changed.with(slot, number);
+    }
     Draft draft = new Draft(name, node);
+    draft.written = written;
     Source source = Source.flag("value", value);
     draft.set(path, source);
     draft.node = Rivals.drop(draft.node, path, Origin.flag("value", value), false);
@@ -85,6 +171,9 @@ public final class Plan {
   public static final class Draft {
     private final String name;
     private Node node;
+    private Node written;
+    private boolean pumpTyped;
+    private boolean recording;
     private final List<Problem> problems = new ArrayList<>();
     private final List<String> flagPaths = new ArrayList<>();
     private final List<String> flags = new ArrayList<>();
@@ -92,6 +181,7 @@ public final class Plan {
     private Draft(String name, Node node) {
       this.name = name;
       this.node = node;
+      this.written = node;
     }
 
     /** A draft without a file. */
@@ -145,6 +235,7 @@ public final class Plan {
     }
 
     private Draft lay(String path, Node value, Origin at) {
+      pumpTyped |= value != null && ("pump".equals(path) || "pump.measured".equals(path));
       node = Paths.set(node, path, value, at);
       if (value != null) {
         node = Rivals.drop(node, path, at, true);
@@ -156,6 +247,12 @@ public final class Plan {
     public Draft flag(String path, String flag) {
       flagPaths.add(path);
       flags.add(flag);
+      return this;
+    }
+
+    /** Keeps which keys are asked for once the plan is read. */
+    public Draft record() {
+      recording = true;
       return this;
     }
 
@@ -171,7 +268,18 @@ public final class Plan {
         all.sort(IN_ORDER);
         throw new Refused(all);
       }
-      return new Plan(name, root, taken, node, currency);
+      if (recording) {
+        taken.record();
+      }
+      return new Plan(name, root, taken, node, written(), currency);
+    }
+
+    /** A bucket that was typed is held under the pump as it now is, on the tower of the file. */
+    private Node written() {
+      if (written == null) {
+        return node;
+      }
+      return pumpTyped ? written.with("pump", written.origin, node.child("pump")) : written;
     }
 
     private static final java.util.Comparator<Problem> IN_ORDER =

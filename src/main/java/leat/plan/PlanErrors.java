@@ -379,6 +379,16 @@ public final class PlanErrors {
             : "the list has " + size + (size == 1 ? " item" : " items") + ", counted from [0]");
   }
 
+  /** A path whose values are varied as numbers, but are none. */
+  public static Problem noNumber(Origin at, String path, Key key) {
+    return new Problem(
+        "no-number-to-vary",
+        at,
+        path,
+        "only a number can be varied; this is "
+            + (key.kind == null ? "a section" : key.kind.word()));
+  }
+
   /** --set without its equals sign or with a broken path. */
   public static Problem badSet(Origin at) {
     return new Problem("bad-set", at, "", "KEY=VALUE is needed, such as pump.derate=70%");

@@ -24,13 +24,30 @@ public final class Section {
     this.nodes = new Node[key.keys.length];
   }
 
-  private int index(String name) {
-    for (int i = 0; i < key.keys.length; i++) {
-      if (key.keys[i].name.equals(name)) {
-        return i;
-      }
+  /** A copy whose values can be changed; the sections in it are shared. */
+  Section copy() {
+    Section copy = new Section(key, path, taken);
+    System.arraycopy(values, 0, copy.values, 0, values.length);
+    System.arraycopy(nodes, 0, copy.nodes, 0, nodes.length);
+    return copy;
+  }
+
+  /** Sets a number in a fresh copy; what says the same thing in another way is laid aside. */
+  void lay(int i, Object value) {
+    values[i] = value;
+    nodes[i] = null;
+    String name = key.keys[i].name;
+    for (int n = 0; Rivals.other(key.name, name, n) != null; n++) {
+      int other = index(Rivals.other(key.name, name, n));
+      values[other] = null;
+      nodes[other] = null;
     }
-    throw new IllegalArgumentException("no key " + name + " is declared in " + path);
+  }
+
+  private int index(String name) {
+    int i = key.indexOf(name);
+    taken.ask(this, key.keys[i]);
+    return i;
   }
 
   /** Path of a key of this section, such as {@code towers[0].riser.bore}. */
@@ -118,12 +135,19 @@ public final class Section {
     if (values[i] != null) {
       return values[i];
     }
-    Key child = key.keys[i];
-    if (child.byDefault == null) {
-      throw new IllegalArgumentException(path(name) + " has no default");
-    }
-    taken.note(child.takenAs);
-    return child.kind.read(child.byDefault, true);
+    taken.note(key.keys[i].takenAs);
+    return key.keys[i].defaultValue();
+  }
+
+  /** A quantity, a bare number, true or false, or its absence; it is read when it is asked. */
+  public Value value(String name) {
+    int i = key.indexOf(name);
+    return new Value(this, key.keys[i], key.keys[i].keys.length > 0 ? null : values[i]);
+  }
+
+  /** A key is asked for. */
+  void ask(Key asked) {
+    taken.ask(this, asked);
   }
 
   /** A quantity or the fallback, noted as taken in these words. */

@@ -7,6 +7,7 @@ import java.util.List;
 public final class Taken {
   private final String planName;
   private final List<String> words = new ArrayList<>();
+  private List<String> asked;
 
   private final List<String> flagPaths;
   private final List<String> flags;
@@ -21,6 +22,45 @@ public final class Taken {
     this.planName = planName;
     this.flagPaths = flagPaths;
     this.flags = flags;
+  }
+
+  /** From now on the keys that are asked for are kept, in their order. */
+  void record() {
+    asked = new ArrayList<>();
+  }
+
+  /** Whether they are kept. */
+  boolean isRecording() {
+    return asked != null;
+  }
+
+  /** A key was asked for; {@code towers[0].riser.bore} is kept as {@code towers[].riser.bore}. */
+  void ask(Section section, Key key) {
+    if (asked == null || key.keys.length > 0) {
+      return;
+    }
+    String path = everyItem(section.path(key.name));
+    if (!asked.contains(path)) {
+      asked.add(path);
+    }
+  }
+
+  private static String everyItem(String path) {
+    StringBuilder out = new StringBuilder();
+    boolean inside = false;
+    for (int i = 0; i < path.length(); i++) {
+      char c = path.charAt(i);
+      inside = c == '[' || inside && c != ']';
+      if (!inside || c == '[') {
+        out.append(c);
+      }
+    }
+    return out.toString();
+  }
+
+  /** The keys asked for since {@link #record}; empty when that was not asked. */
+  List<String> asked() {
+    return asked == null ? List.of() : asked;
   }
 
   /** The flag that sets a key, {@code towers[*]} meaning each of the towers; or null. */

@@ -6,5 +6,7 @@
  *
  * <p>Depends on {@code leat.quantity} and the YAML parser; the classes named Plan... that build the
  * trade's records depend on the trade. Start with {@link leat.plan.Plan.Draft}.
+ *
+ * <p>Neighbours: numeric, quantity, the trade.
  */
 package leat.plan;

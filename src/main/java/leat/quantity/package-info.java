@@ -5,5 +5,7 @@
  * <p>Start with {@link leat.quantity.QuantityReader} and the table in {@link leat.quantity.Units}.
  * Depends on nothing but the JDK; the trade packages do not know it. Messages are in {@link
  * leat.quantity.QuantityErrors}.
+ *
+ * <p>Neighbours: none.
  */
 package leat.quantity;

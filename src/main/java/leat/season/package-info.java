@@ -15,5 +15,7 @@
  * crops) is not known here. Sheets: season-balance*.csv, season-interval.csv, season-quantile.csv,
  * season-sow*.csv. Depends on leat.numeric and the JDK only. Start with {@link
  * leat.season.TankPlan}.
+ *
+ * <p>Neighbours: numeric, the trade.
  */
 package leat.season;

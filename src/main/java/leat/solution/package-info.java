@@ -13,5 +13,7 @@
  * <p>Units: EC in mS/cm, at 25 C unless the name says otherwise; mg/L of the element, never of the
  * oxide or the ion; mmol/L of ions; meq/L of charge and alkalinity; litres, grams, degrees Celsius.
  * Depends on leat.numeric and the JDK only. Start with {@link leat.solution.recipes.Recipe}.
+ *
+ * <p>Neighbours: numeric.
  */
 package leat.solution;

@@ -9,5 +9,7 @@
  *
  * <p>Depends on {@link leat.numeric}. Start with {@link leat.stability.Assembly} for a plan, with
  * {@link leat.stability.Standing} for bare numbers.
+ *
+ * <p>Neighbours: numeric.
  */
 package leat.stability;

@@ -11,7 +11,9 @@ public final class CableOf {
   /** Conductor temperature taken by default, C. */
   public static final double USUAL_CELSIUS = 20;
 
-  private final Section pump;
+  private final String supplyTyped;
+  private final String pumpTyped;
+  private final String lengthTyped;
   private final double supplyV;
   private final double pumpW;
   private final double lengthM;
@@ -20,7 +22,9 @@ public final class CableOf {
   /** Supply, pump and length of a plan; refused with the key that is missing. */
   public CableOf(Plan plan) {
     Section supply = plan.section("pump").section("supply");
-    this.pump = plan.section("pump");
+    this.supplyTyped = supply.typed("dc");
+    this.pumpTyped = plan.section("pump").typed("power");
+    this.lengthTyped = supply.section("cable").typed("length");
     this.supplyV = supply.need("dc");
     this.pumpW = plan.section("pump").need("power");
     this.lengthM = supply.section("cable").need("length");
@@ -34,17 +38,17 @@ public final class CableOf {
 
   /** Supply voltage as typed. */
   public String supplyTyped() {
-    return pump.section("supply").typed("dc");
+    return supplyTyped;
   }
 
   /** Power of the pump as typed. */
   public String pumpTyped() {
-    return pump.typed("power");
+    return pumpTyped;
   }
 
   /** Length one way as typed. */
   public String lengthTyped() {
-    return pump.section("supply").section("cable").typed("length");
+    return lengthTyped;
   }
 
   /**

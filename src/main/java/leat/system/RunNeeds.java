@@ -4,6 +4,7 @@ import java.util.List;
 import leat.energy.DryLimit;
 import leat.energy.LeastRun;
 import leat.energy.Timing;
+import leat.hydraulics.Derate;
 import leat.hydraulics.Film;
 import leat.hydraulics.ManifoldFlow;
 import leat.plan.Plan;
@@ -16,15 +17,17 @@ import leat.plan.Section;
 public final class RunNeeds {
   private final Waterway way;
   private final ManifoldFlow low;
+  private final double wetting;
   private int slowest = -1;
   private int dry = -1;
   private LeastRun least;
   private boolean filmDoubtful;
 
-  private RunNeeds(Waterway way, ManifoldFlow low) {
+  private RunNeeds(Plan plan, Waterway way, ManifoldFlow low) {
     this.way = way;
     this.low = low;
-    way.plan().taken().note("film 3 times slower among pots and roots");
+    this.wetting = plan.root().get("wetting");
+    plan.taken().note("film 3 times slower among pots and roots");
     for (int t = 0; t < way.towers(); t++) {
       TowerAt tower = new TowerAt(way, t, low);
       if (!tower.reaches()) {
@@ -40,13 +43,14 @@ public final class RunNeeds {
   }
 
   /** The needs of a plan's towers; refused with the key that is missing. */
-  public static RunNeeds of(Waterway way) {
-    return of(way, way.flows(way.low()));
+  public static RunNeeds of(Plan plan) {
+    Waterway way = Waterway.judged(plan);
+    return of(plan, way, way.flows(way.low()));
   }
 
   /** The same with the flows at the refill mark solved before. */
-  public static RunNeeds of(Waterway way, ManifoldFlow low) {
-    return new RunNeeds(way, low);
+  public static RunNeeds of(Plan plan, Waterway way, ManifoldFlow low) {
+    return new RunNeeds(plan, way, low);
   }
 
   /** Whether the plan says enough of pump, tank and towers. */
@@ -76,11 +80,7 @@ public final class RunNeeds {
   }
 
   private LeastRun least(TowerAt tower) {
-    List<Section> modules = way.tower(tower.number()).sections("modules");
-    if (modules.isEmpty()) {
-      throw way.tower(tower.number()).missing("modules");
-    }
-    modules.get(0).need("diameter");
+    tower.stack().diameter().need();
     Film film = tower.film();
     filmDoubtful |= film.indicationOnly();
     return LeastRun.of(
@@ -88,7 +88,7 @@ public final class RunNeeds {
         film.height(),
         film.meanSpeed(),
         LeastRun.USUAL_DELAY_FACTOR,
-        way.plan().root().get("wetting"));
+        wetting);
   }
 
   /** The least run; null when no tower gets water. */
@@ -116,9 +116,9 @@ public final class RunNeeds {
     return filmDoubtful;
   }
 
-  /** Whether the pump's flow was measured. */
-  public boolean isMeasured() {
-    return way.isMeasured();
+  /** How much of the pump's printed head is believed, and why. */
+  public Derate believed() {
+    return way.believed();
   }
 
   /** The longest rest by day, s: the plan's, else common practice, which is noted. */

@@ -1,6 +1,5 @@
 package leat.system;
 
-import java.util.List;
 import java.util.OptionalDouble;
 import leat.hydraulics.Cap;
 import leat.hydraulics.Fill;
@@ -11,7 +10,6 @@ import leat.hydraulics.ManifoldFlow;
 import leat.hydraulics.Mend;
 import leat.hydraulics.Power;
 import leat.hydraulics.Riser;
-import leat.plan.Section;
 
 /**
  * One tower with the tank at one level: its flow, what fills and comes back, the film down its wall
@@ -22,7 +20,7 @@ public final class TowerAt {
   private final int tower;
   private final ManifoldFlow flows;
   private final int index;
-  private final Section section;
+  private final Tower parts;
 
   /** Tower {@code t} of a water's way under solved flows. */
   public TowerAt(Waterway way, int t, ManifoldFlow flows) {
@@ -30,7 +28,7 @@ public final class TowerAt {
     this.tower = t;
     this.flows = flows;
     this.index = way.riserOf(t);
-    this.section = way.tower(t);
+    this.parts = way.tower(t);
   }
 
   /** The riser. */
@@ -99,16 +97,12 @@ public final class TowerAt {
     if (!reaches()) {
       return OptionalDouble.empty();
     }
-    return OptionalDouble.of(checkValve() ? 0 : Fill.simpleTime(riserVolume(), flow()));
-  }
-
-  private boolean checkValve() {
-    return way.plan().section("pump").yes("check_valve");
+    return OptionalDouble.of(way.checkValve() ? 0 : Fill.simpleTime(riserVolume(), flow()));
   }
 
   /** Water that this tower's riser gives back at a stop, m3, without film. */
   public double riserDrainBack() {
-    if (checkValve()) {
+    if (way.checkValve()) {
       return 0;
     }
     return reaches() ? riserVolume() : riser().volumeUpTo(Math.max(0, standsAt()));
@@ -119,9 +113,10 @@ public final class TowerAt {
    * when unknown.
    */
   public double heldUp() {
-    Double holdUp = way.plan().root().maybe("hold_up");
-    if (holdUp != null) {
-      return reaches() && flows.totalFlow() > 0 ? holdUp * flow() / flows.totalFlow() : 0;
+    if (way.holdUp().isKnown()) {
+      return reaches() && flows.totalFlow() > 0
+          ? way.holdUp().need() * flow() / flows.totalFlow()
+          : 0;
     }
     Film film = film();
     return film == null ? 0 : film.volume();
@@ -137,45 +132,24 @@ public final class TowerAt {
     return Power.hydraulic(way.water().density(), flow(), flows.pumpHead());
   }
 
+  /** Its modules on their base. */
+  public Stack stack() {
+    return parts.stack();
+  }
+
   /** Height over which the film falls, m, or empty without modules. */
   public OptionalDouble filmHeight() {
-    double height = stack(section);
-    return height > 0 ? OptionalDouble.of(height) : OptionalDouble.empty();
+    return parts.stack().filmHeight();
   }
 
-  /** Height of a stack of modules, m, 0 without. */
-  static double stack(Section tower) {
-    List<Section> modules = tower.sections("modules");
-    double height = 0;
-    double overlap = 0;
-    for (int i = 0; i < modules.size(); i++) {
-      Section module = modules.get(i);
-      Double own = module.maybe("overlap");
-      overlap = own == null ? 0 : own;
-      int count = module.has("count") ? module.count("count") : 1;
-      height += count * (module.need("height") - overlap);
-    }
-    return modules.isEmpty() ? 0 : height + overlap;
-  }
-
-  /**
-   * Height of the stack's top over the tank's floor, m, or empty when base or modules are unknown.
-   */
+  /** Height of the stack's top over the tank's floor, m, or empty when it is unknown. */
   public OptionalDouble top() {
-    Double base = section.section("base").maybe("height");
-    OptionalDouble height = filmHeight();
-    return base == null || height.isEmpty()
-        ? OptionalDouble.empty()
-        : OptionalDouble.of(base + height.getAsDouble());
+    return parts.stack().top();
   }
 
   /** Height of the middle of the top module over the tank's floor, m, or empty when unknown. */
   public OptionalDouble highestPot() {
-    List<Section> modules = section.sections("modules");
-    return top().isEmpty()
-        ? OptionalDouble.empty()
-        : OptionalDouble.of(
-            top().getAsDouble() - modules.get(modules.size() - 1).need("height") / 2);
+    return parts.stack().highestPot();
   }
 
   /**
@@ -183,17 +157,12 @@ public final class TowerAt {
    * higher.
    */
   public double baseFor(double height) {
-    return section.section("base").need("height") + height - highestPot().getAsDouble();
+    return parts.stack().base().need() + height - highestPot().getAsDouble();
   }
 
   /** Inside diameter of the lowest module, m, or empty. */
   public OptionalDouble innerDiameter() {
-    List<Section> modules = section.sections("modules");
-    if (modules.isEmpty() || !modules.get(0).has("diameter")) {
-      return OptionalDouble.empty();
-    }
-    Double wall = modules.get(0).maybe("wall");
-    return OptionalDouble.of(modules.get(0).need("diameter") - 2 * (wall == null ? 0 : wall));
+    return parts.stack().innerDiameter();
   }
 
   /** The film down the wall, or null when it is dry or the modules are unknown. */
@@ -207,12 +176,17 @@ public final class TowerAt {
 
   /** The slot between spreader and wall, or null when it is dry or unknown. */
   public Gap gap() {
-    Section cap = section.section("cap");
-    if (!reaches() || !cap.has("gap") || !cap.has("spreader")) {
+    TopPiece top = parts.top();
+    if (!reaches() || !top.gap().isKnown() || !top.spreader().isKnown()) {
       return null;
     }
     return Gap.slot(
-        flow(), cap.need("gap"), cap.need("spreader"), cap.get("plate"), Gap.SHARP, way.water());
+        flow(),
+        top.gap().need(),
+        top.spreader().need(),
+        top.plate().orTaken(),
+        Gap.SHARP,
+        way.water());
   }
 
   /**
@@ -220,20 +194,20 @@ public final class TowerAt {
    * empty.
    */
   public OptionalDouble slotForDepth(double depth) {
-    Section cap = section.section("cap");
+    TopPiece top = parts.top();
     return Mend.slotForDepth(
-        depth, flow(), cap.need("spreader"), cap.get("plate"), Gap.SHARP, way.water());
+        depth, flow(), top.spreader().need(), top.plate().orTaken(), Gap.SHARP, way.water());
   }
 
   /** The push of the jet on the cap, or null when it is dry or the cap's mass is unknown. */
   public Cap cap() {
-    Section cap = section.section("cap");
-    if (!reaches() || !cap.has("mass")) {
+    TopPiece top = parts.top();
+    if (!reaches() || !top.mass().isKnown()) {
       return null;
     }
     double bore = riser().line().section(riser().line().size() - 1).bore();
-    Jet jet = Jet.of(flow(), bore, cap.get("clearance"), Jet.FLAT, way.water());
-    return Cap.of(jet, 0, cap.need("mass"), cap.get("grip"));
+    Jet jet = Jet.of(flow(), bore, top.clearance().orTaken(), Jet.FLAT, way.water());
+    return Cap.of(jet, 0, top.mass().need(), top.grip().orTaken());
   }
 
   /** Name of the tower. */

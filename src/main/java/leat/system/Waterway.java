@@ -2,6 +2,7 @@ package leat.system;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import leat.hydraulics.Derate;
 import leat.hydraulics.Line;
 import leat.hydraulics.Liquid;
 import leat.hydraulics.Manifold;
@@ -12,6 +13,7 @@ import leat.hydraulics.PumpCurve;
 import leat.hydraulics.Riser;
 import leat.hydraulics.Section;
 import leat.plan.Plan;
+import leat.plan.Value;
 import leat.quantity.MeasuredFlow;
 import leat.quantity.Quantity;
 import leat.quantity.Units;
@@ -27,49 +29,83 @@ public final class Waterway {
   private static final double EXIT = 1.0;
   private static final double USUAL_CELSIUS = 20;
 
-  private final Plan plan;
-  private final List<leat.plan.Section> towers;
+  private final Tower[] towers;
   private final int[] firstRiser;
   private final PumpCurve printed;
+  private final Derate believed;
   private final double derate;
-  private final MeasuredDerate measured;
   private final Liquid water;
   private final Line common;
-  private final Line[] lines;
-  private final double[] outlets;
+  private final int risers;
+  private final Value low;
+  private final Value full;
+  private final Value power;
+  private final Value holdUp;
+  private final Value checkValve;
 
-  private Waterway(Plan plan, Double celsius, double[] lifts) {
-    this.plan = plan;
-    this.towers = plan.root().sections("towers");
-    this.water = Liquid.water(temperature(plan, celsius));
-    this.common = commonPipe();
-    int n = 0;
-    this.firstRiser = new int[towers.size()];
-    for (int t = 0; t < firstRiser.length; t++) {
-      firstRiser[t] = n;
-      n += count(t);
-    }
-    if (n == 0) {
+  private Waterway(Plan plan, Double celsius, Double lift, Derate believed, double derate) {
+    List<leat.plan.Section> sections = plan.root().sections("towers");
+    if (sections.isEmpty()) {
       throw plan.root().missing("towers");
     }
-    this.lines = new Line[n];
-    this.outlets = new double[n];
-    for (int t = 0; t < firstRiser.length; t++) {
-      Line line = riser(towers.get(t));
-      double outlet = lifts != null ? lifts[0] : towers.get(t).need("outlet");
-      for (int k = 0; k < count(t); k++) {
-        lines[firstRiser[t] + k] = line;
-        outlets[firstRiser[t] + k] = outlet;
-      }
+    this.water = Liquid.water(temperature(plan, celsius));
+    this.common = commonPipe(plan.section("pipe"));
+    this.towers = new Tower[sections.size()];
+    this.firstRiser = new int[towers.length];
+    int n = 0;
+    for (int t = 0; t < towers.length; t++) {
+      leat.plan.Section section = sections.get(t);
+      Line line = riser(section);
+      double outlet = lift != null ? lift : section.need("outlet");
+      towers[t] = Tower.of(section, t, line, outlet);
+      firstRiser[t] = n;
+      n += towers[t].count();
     }
+    this.risers = n;
     this.printed = PumpOf.printed(plan.section("pump"));
-    this.measured = measuredDerate();
-    this.derate = derateInForce();
+    this.believed = believed;
+    this.derate = derate;
+    this.low = plan.section("tank").value("low");
+    this.full = plan.section("tank").value("full");
+    this.power = plan.section("pump").value("power");
+    this.holdUp = plan.root().value("hold_up");
+    this.checkValve = plan.section("pump").value("check_valve");
   }
 
-  /** The water's way of a plan. */
+  private Waterway(Waterway same, Derate believed, double derate) {
+    this.towers = same.towers;
+    this.firstRiser = same.firstRiser;
+    this.printed = same.printed;
+    this.water = same.water;
+    this.common = same.common;
+    this.risers = same.risers;
+    this.low = same.low;
+    this.full = same.full;
+    this.power = same.power;
+    this.holdUp = same.holdUp;
+    this.checkValve = same.checkValve;
+    this.believed = believed;
+    this.derate = derate;
+  }
+
+  /** The water's way of a plan, by what its pump is told to give. */
   public static Waterway of(Plan plan) {
-    return new Waterway(plan, null, null);
+    return of(plan, null, null);
+  }
+
+  /** The same for a verdict: without {@code derate} and {@code measured} 70 % is left. */
+  public static Waterway judged(Plan plan) {
+    return judged(plan, DerateOf.forVerdict(plan));
+  }
+
+  /** The same with a derate that was found before, on the tower as written. */
+  public static Waterway judged(Plan plan, Derate believed) {
+    return new Waterway(plan, null, null, believed, believed.shareForVerdict());
+  }
+
+  /** The pump by its printed head, for a trial. */
+  static Waterway printed(Plan plan, Double celsius, Double lift) {
+    return new Waterway(plan, celsius, lift, Derate.notNamed(), 1);
   }
 
   /**
@@ -79,7 +115,9 @@ public final class Waterway {
    * @param lift of every outlet over the water, m, or null to take it from outlet and level
    */
   public static Waterway of(Plan plan, Double celsius, Double lift) {
-    return new Waterway(plan, celsius, lift == null ? null : new double[] {lift});
+    Waterway printed = printed(plan, celsius, lift);
+    Derate believed = DerateOf.of(plan, celsius, lift);
+    return new Waterway(printed, believed, believed.share());
   }
 
   private static double temperature(Plan plan, Double celsius) {
@@ -90,8 +128,7 @@ public final class Waterway {
     return USUAL_CELSIUS;
   }
 
-  private Line commonPipe() {
-    leat.plan.Section pipe = plan.section("pipe");
+  private Line commonPipe(leat.plan.Section pipe) {
     return pipe.isGiven()
         ? new Line(
             water, PipeOf.of(pipe, ENTRANCE, "K 0.5 for the common pipe: a sharp entrance only"))
@@ -103,14 +140,6 @@ public final class Waterway {
     String taken =
         common == null ? "K 1.5: entrance and exit only" : "K 1 for the riser: its exit only";
     return new Line(water, PipeOf.of(tower.section("riser"), usual, taken));
-  }
-
-  private MeasuredDerate measuredDerate() {
-    leat.plan.Section pump = plan.section("pump");
-    if (!pump.has("measured")) {
-      return null;
-    }
-    return measure((MeasuredFlow) pump.needRaw("measured"));
   }
 
   /** The derate that explains a measured flow of all towers together. */
@@ -134,45 +163,42 @@ public final class Waterway {
 
   /** Share of the electrical power that arrives in the water, or null when the power is unknown. */
   public Double efficiency(ManifoldFlow flows) {
-    Double electric = plan.section("pump").maybe("power");
-    if (electric == null) {
-      return null;
-    }
-    return Power.efficiency(
-        Power.hydraulic(water.density(), flows.totalFlow(), flows.pumpHead()), electric);
-  }
-
-  private double derateInForce() {
-    if (measured != null && measured.derate().isPresent()) {
-      return measured.derate().getAsDouble();
-    }
-    return plan.section("pump").get("derate");
-  }
-
-  /** The plan. */
-  public Plan plan() {
-    return plan;
+    return power.isKnown()
+        ? Double.valueOf(
+            Power.efficiency(
+                Power.hydraulic(water.density(), flows.totalFlow(), flows.pumpHead()),
+                power.need()))
+        : null;
   }
 
   /** Number of kinds of tower. */
   public int towers() {
-    return firstRiser.length;
+    return towers.length;
   }
 
   /** A kind of tower, as in the plan. */
-  public leat.plan.Section tower(int t) {
-    return towers.get(t);
+  public Tower tower(int t) {
+    return towers[t];
   }
 
   /** Name of a tower: the plan's, else its number. */
   public String name(int t) {
-    String own = towers.get(t).text("name");
-    return own == null ? "tower " + (t + 1) : own;
+    return towers[t].name();
   }
 
   /** How many equal towers of this kind there are. */
   public int count(int t) {
-    return towers.get(t).has("count") ? towers.get(t).count("count") : 1;
+    return towers[t].count();
+  }
+
+  /** Whether a check valve keeps the risers full. */
+  public boolean checkValve() {
+    return checkValve.orTaken() > 0;
+  }
+
+  /** What the running towers were measured to hold above the tank, m3. */
+  public Value holdUp() {
+    return holdUp;
   }
 
   /** Index of the first riser of a tower in the manifold. */
@@ -190,14 +216,9 @@ public final class Waterway {
     return derate;
   }
 
-  /** Whether the share was measured; otherwise it is a guess. */
-  public boolean isMeasured() {
-    return measured != null && measured.derate().isPresent();
-  }
-
-  /** What the plan's measured flow says, or null. */
-  public MeasuredDerate measured() {
-    return measured;
+  /** How much of the printed head is believed, and why. */
+  public Derate believed() {
+    return believed;
   }
 
   /** Pump with its derate. */
@@ -217,17 +238,20 @@ public final class Waterway {
 
   /** Riser of a tower over a level, m. */
   public Riser riser(int t, double level) {
-    int i = firstRiser[t];
-    return new Riser(lines[i], outlets[i] - level);
+    return new Riser(towers[t].riser(), towers[t].outlet() - level);
   }
 
   /** All risers over a level, m. */
   public Manifold manifold(double level) {
-    Riser[] risers = new Riser[lines.length];
-    for (int i = 0; i < risers.length; i++) {
-      risers[i] = new Riser(lines[i], outlets[i] - level);
+    Riser[] all = new Riser[risers];
+    int i = 0;
+    for (int t = 0; t < towers.length; t++) {
+      Riser riser = riser(t, level);
+      for (int k = 0; k < towers[t].count(); k++) {
+        all[i++] = riser;
+      }
     }
-    return new Manifold(common, risers);
+    return new Manifold(common, all);
   }
 
   /** Flows with the tank at a level, m. */
@@ -235,19 +259,23 @@ public final class Waterway {
     return manifold(level).solve(curve());
   }
 
+  /** The same with another share of the printed head left, -. */
+  public ManifoldFlow flowsAt(double share, double level) {
+    return manifold(level).solve(printed.derated(share));
+  }
+
   /** Level of the refill mark, m. */
   public double low() {
-    return plan.section("tank").need("low");
+    return low.need();
   }
 
   /** Level when full, m. */
   public double full() {
-    return plan.section("tank").need("full");
+    return full.need();
   }
 
   /** Flow a tower is wanted to get, or empty. */
   public OptionalDouble wanted(int t) {
-    Double wanted = towers.get(t).maybe("wanted");
-    return wanted == null ? OptionalDouble.empty() : OptionalDouble.of(wanted);
+    return towers[t].wanted().orEmpty();
   }
 }

@@ -14,6 +14,7 @@ import leat.cli.Declared;
 import leat.cli.Flag;
 import leat.command.Commands;
 import leat.plan.Key;
+import leat.plan.KeyPath;
 import leat.plan.Keys;
 import leat.quantity.Dimension;
 import leat.quantity.Unit;
@@ -228,16 +229,17 @@ final class ManPages {
     return page.toString();
   }
 
-  private static void keys(Roff page, Key section, String path, String readBy) {
+  private static void keys(Roff page, Key section, String path, String inherited) {
     for (Key key : section.keys()) {
-      if (key.keys().length == 0) {
-        key(page, key, path.isEmpty() ? key.name() : path + "." + key.name(), readBy);
+      String inside = path.isEmpty() ? key.name() : path + "." + key.name();
+      if (key.keys().length == 0 && SHOWN.containsKey(inside)) {
+        key(page, key, inside, inherited);
       }
     }
     for (Key key : section.keys()) {
-      if (key.keys().length > 0) {
-        String inside = path.isEmpty() ? key.name() : path + "." + key.name();
-        String reader = key.readBy().isEmpty() ? readBy : key.readBy();
+      String inside = path.isEmpty() ? key.name() : path + "." + key.name();
+      if (key.keys().length > 0 && SHOWN.containsKey(inside)) {
+        String reader = SHOWN.get(inside);
         page.subhead(inside);
         boolean many = key.shape() == Key.Shape.SECTIONS;
         page.paragraph(
@@ -247,6 +249,13 @@ final class ManPages {
         keys(page, key, many ? inside + "[]" : inside, reader);
       }
     }
+  }
+
+  /** The keys that some command reads, with those commands. */
+  private static final Map<String, String> SHOWN = new LinkedHashMap<>();
+
+  static {
+    KeyPath.shown().forEach(k -> SHOWN.put(k.path(), k.readBy()));
   }
 
   private static void key(Roff page, Key key, String path, String inherited) {
@@ -268,8 +277,9 @@ final class ManPages {
     if (key.byDefault() != null) {
       text.append(" Taken when not named: ").append(key.byDefault()).append('.');
     }
-    if (!key.readBy().isEmpty() && !key.readBy().equals(inherited)) {
-      text.append(" Read by ").append(words(key.readBy())).append('.');
+    String readBy = SHOWN.get(path);
+    if (!readBy.isEmpty() && !readBy.equals(inherited)) {
+      text.append(" Read by ").append(words(readBy)).append('.');
     }
     page.entry(Roff.bold(path), Roff.text(text.toString()));
   }

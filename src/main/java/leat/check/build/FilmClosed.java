@@ -1,12 +1,15 @@
 package leat.check.build;
 
-import leat.answer.Phrase;
+import java.util.OptionalDouble;
 import leat.answer.Show;
+import leat.check.Advice;
+import leat.check.Cure;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.hydraulics.Film;
-import leat.hydraulics.ManifoldFlow;
+import leat.hydraulics.Mend;
 import leat.system.TowerAt;
 
 /** The film closes around the tower. */
@@ -19,24 +22,45 @@ final class FilmClosed extends TowerRule {
         Show.L_MIN,
         null,
         "force balance at a dry spot, Hartley and Murgatroyd 1964",
-        "towers[].modules pump tank.low",
+        ReadKeys.WATER_WAY + ReadKeys.FILM + " towers[].modules[].height",
         "Flow at the refill mark against the flow from which a dry spot in the film closes on clean plastic. Less runs in rivulets and misses pots.");
   }
 
   @Override
-  Finding judge(Subject subject, TowerAt tower, ManifoldFlow flows) {
-    Film film = tower.film();
-    if (film == null) {
-      return tower.reaches()
-          ? Finding.unknown(
-              this, Phrase.of("needs " + key(tower, "modules") + " with height and diameter"))
-          : null;
+  String[] needs() {
+    return new String[] {"modules", "modules.height", "modules.diameter"};
+  }
+
+  @Override
+  Finding measure(Subject subject, TowerAt tower) {
+    if (!tower.reaches()) {
+      return null;
     }
-    return atLeast(
-        tower.flow(),
-        film.flowForClosedFilm(),
-        Verdict.WARN,
-        Phrase.of("a rougher wall (sanded, slimed), more flow, or open the valve: ")
-            .add(film.flowForClosedFilm(), Show.L_MIN));
+    Film film = tower.film();
+    return film == null
+        ? Finding.unknown(this)
+        : atLeast(tower.flow(), limitOr(subject, film.flowForClosedFilm()), Verdict.WARN);
+  }
+
+  @Override
+  Advice advice(Subject subject, TowerAt tower, Finding finding) {
+    int t = tower.number();
+    int riser = subject.waterway().riserOf(t);
+    double flow = finding.limit();
+    Advice advice = Advice.none().also("a rougher wall (sanded, slimed)");
+    if (subject.waterway().tower(t).valved() && subject.waterway().wanted(t).isPresent()) {
+      advice.cure(Cure.atLeast(key(t, "wanted"), flow, Show.L_MIN));
+    }
+    OptionalDouble bore =
+        Mend.boreForFlow(
+            subject.waterway().curve(),
+            subject.flowsLow().manifold(),
+            riser,
+            tower.riser().line().size() - 1,
+            flow);
+    if (bore.isPresent()) {
+      TowerCures.wider(advice, t, bore.getAsDouble());
+    }
+    return FlowWanted.strongerPump(advice, subject, riser, flow);
   }
 }

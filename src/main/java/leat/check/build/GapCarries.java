@@ -1,46 +1,55 @@
 package leat.check.build;
 
 import java.util.OptionalDouble;
-import leat.answer.Phrase;
 import leat.answer.Show;
+import leat.check.Advice;
+import leat.check.Cure;
 import leat.check.Finding;
-import leat.check.Mends;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.hydraulics.Gap;
-import leat.hydraulics.ManifoldFlow;
 import leat.system.TowerAt;
 
 /** The spreader's gap carries the flow. */
 final class GapCarries extends TowerRule {
+  private static final double LIMIT = 0.010;
+
   GapCarries() {
     super(
         At.FULL,
         "gap-carries",
         AT_MOST,
         Show.MM,
-        0.010,
+        LIMIT,
         PRACTICE,
-        "towers[].cap.gap towers[].cap.spreader pump tank.full",
+        "towers[].cap.gap towers[].cap.spreader towers[].cap.plate " + ReadKeys.WATER_WAY,
         "Depth of water that stands on the spreader so that the slot carries the flow, with the tank full. Deeper runs over or back down the riser.");
   }
 
   @Override
-  Finding judge(Subject subject, TowerAt tower, ManifoldFlow flows) {
+  String[] needs() {
+    return new String[] {"cap.gap", "cap.spreader"};
+  }
+
+  @Override
+  Finding measure(Subject subject, TowerAt tower) {
     if (!tower.reaches()) {
       return null;
     }
     Gap gap = tower.gap();
-    if (gap == null) {
-      return Finding.unknown(
-          this, Phrase.of("needs " + key(tower, "cap.gap") + " and " + key(tower, "cap.spreader")));
+    return gap == null
+        ? Finding.unknown(this)
+        : atMost(gap.standingDepth(), limit(subject), Verdict.WARN);
+  }
+
+  @Override
+  Advice advice(Subject subject, TowerAt tower, Finding finding) {
+    OptionalDouble width = tower.slotForDepth(finding.limit());
+    Advice advice = Advice.of("close the valve");
+    if (width.isPresent()) {
+      advice.cure(Cure.atLeast(key(tower.number(), "cap.gap"), width.getAsDouble(), Show.MM));
     }
-    double limit = limit(subject);
-    OptionalDouble width = tower.slotForDepth(limit);
-    Phrase advice =
-        width.isPresent()
-            ? Mends.of(Phrase.of(), key(tower, "cap.gap"), width.getAsDouble(), Show.MM)
-            : Phrase.of("close the valve: no gap lets that much through");
-    return atMost(gap.standingDepth(), limit, Verdict.WARN, advice);
+    return advice;
   }
 }

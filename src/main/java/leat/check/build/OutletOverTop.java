@@ -1,37 +1,50 @@
 package leat.check.build;
 
-import leat.answer.Phrase;
 import leat.answer.Show;
+import leat.check.Advice;
+import leat.check.Cure;
 import leat.check.Finding;
-import leat.check.Mends;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
-import leat.hydraulics.ManifoldFlow;
-import leat.system.TowerAt;
+import leat.plan.Section;
 
 /** The riser ends above the tower's top. */
-final class OutletOverTop extends TowerRule {
+final class OutletOverTop extends ShapeRule {
   OutletOverTop() {
     super(
-        At.LOW,
         "outlet-over-top",
         AT_LEAST,
         Show.M,
         null,
         "geometry",
-        "towers[].outlet towers[].base.height towers[].modules",
+        "towers[].outlet towers[].base.height" + ReadKeys.STACK,
         "Height of the riser's outlet over the tank's floor against the top of the stacked modules: water must leave above the highest pot.");
   }
 
   @Override
-  Finding judge(Subject subject, TowerAt tower, ManifoldFlow flows) {
-    if (tower.top().isEmpty()) {
-      return Finding.unknown(
-          this, Phrase.of("needs " + key(tower, "base.height") + " and " + key(tower, "modules")));
-    }
-    double top = tower.top().getAsDouble();
-    double outlet = tower.riser().lift() + subject.waterway().low();
-    return atLeast(
-        outlet, top, Verdict.FAIL, Mends.of(Phrase.of(), key(tower, "outlet"), top, Show.M));
+  String[] needs() {
+    return new String[] {"outlet", "base.height", "modules", "modules.height"};
+  }
+
+  @Override
+  Finding measure(Subject subject, Section tower) {
+    double top = top(tower);
+    Double outlet = tower.maybe("outlet");
+    return outlet == null || Double.isNaN(top)
+        ? Finding.unknown(this)
+        : atLeast(outlet, limitOr(subject, top), Verdict.FAIL);
+  }
+
+  @Override
+  Advice advice(Subject subject, Section tower, Finding finding) {
+    int t = finding.part();
+    double outlet = finding.value();
+    double lower = finding.limit() - outlet;
+    Double base = tower.section("base").maybe("height");
+    return Advice.of("a longer riser")
+        .cure(Cure.atLeast(key(t, "outlet"), finding.limit(), Show.M))
+        .cure(TowerCures.fewerModules(subject, t, lower))
+        .cure(Reach.lowerBase(subject, t, base, lower));
   }
 }

@@ -1,12 +1,11 @@
 package leat.check.build;
 
-import leat.answer.Phrase;
 import leat.answer.Show;
+import leat.check.Advice;
 import leat.check.Finding;
-import leat.check.Mends;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
-import leat.hydraulics.ManifoldFlow;
 import leat.hydraulics.Mend;
 import leat.hydraulics.OperatingPoint;
 import leat.system.TowerAt;
@@ -21,28 +20,28 @@ final class PumpMargin extends TowerRule {
         Show.PERCENT,
         OperatingPoint.USUAL_MARGIN,
         PRACTICE,
-        "pump.curve pump.derate pump.measured tank.low towers[].outlet",
+        ReadKeys.HEAD + " tank.low",
         "Head at no flow that is left, less the lift at the refill mark, over the lift. A thin margin is eaten by wear and slime.");
   }
 
   @Override
-  Finding judge(Subject subject, TowerAt tower, ManifoldFlow flows) {
-    if (tower.marginShare().isEmpty()) {
-      return null;
-    }
-    double limit = limit(subject);
-    double lift = tower.riser().lift();
-    Phrase advice =
-        Mends.atMost(
-            Mends.of(
-                    Phrase.of(),
-                    "pump.shutoff_head",
-                    Mend.shutoffHeadForMargin(lift, limit, subject.waterway().derate()),
-                    Show.M)
-                .add(", or "),
-            key(tower, "outlet"),
-            subject.waterway().low() + Mend.liftForMargin(subject.waterway().curve(), limit),
-            Show.M);
-    return atLeast(tower.marginShare().getAsDouble(), limit, Verdict.FAIL, advice);
+  Finding measure(Subject subject, TowerAt tower) {
+    return tower.marginShare().isEmpty()
+        ? null
+        : atLeast(tower.marginShare().getAsDouble(), limit(subject), Verdict.FAIL);
+  }
+
+  @Override
+  Advice advice(Subject subject, TowerAt tower, Finding finding) {
+    return higher(subject, tower.number(), tower.riser().lift(), finding.limit());
+  }
+
+  /** A pump or a tower with so much margin over the lift. */
+  static Advice higher(Subject subject, int t, double lift, double margin) {
+    double head = Mend.shutoffHeadForMargin(lift, margin, subject.waterway().derate());
+    double least = Mend.liftForMargin(subject.waterway().curve(), margin);
+    return Advice.of("a stronger pump or a lower tower")
+        .cure(TowerCures.strongerPump(head))
+        .cure(TowerCures.lowered(subject, t, subject.waterway().low() + least));
   }
 }

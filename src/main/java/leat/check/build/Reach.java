@@ -1,42 +1,57 @@
 package leat.check.build;
 
-import leat.answer.Phrase;
 import leat.answer.Show;
+import leat.check.Advice;
+import leat.check.Cure;
 import leat.check.Finding;
-import leat.check.Mends;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
-import leat.hydraulics.ManifoldFlow;
-import leat.system.TowerAt;
+import leat.plan.Section;
 
 /** The highest pots can be reached from the ground. */
-final class Reach extends TowerRule {
+final class Reach extends ShapeRule {
   Reach() {
     super(
-        At.LOW,
         "reach",
         AT_MOST,
         Show.M,
         1.60,
         PRACTICE,
-        "towers[].base.height towers[].modules",
+        "towers[].base.height" + ReadKeys.STACK,
         "Height of the middle of the top module over the tank's floor: higher pots want a step, and standing on things beside a tub is how people get hurt.");
   }
 
   @Override
-  Finding judge(Subject subject, TowerAt tower, ManifoldFlow flows) {
-    if (tower.highestPot().isEmpty()) {
-      return Finding.unknown(
-          this, Phrase.of("needs " + key(tower, "base.height") + " and " + key(tower, "modules")));
+  String[] needs() {
+    return new String[] {"base.height", "modules", "modules.height"};
+  }
+
+  @Override
+  Finding measure(Subject subject, Section tower) {
+    double pot = highestPot(tower);
+    if (Double.isNaN(pot)) {
+      return Finding.unknown(this);
     }
-    double pot = tower.highestPot().getAsDouble();
-    double limit = limit(subject);
-    Phrase advice =
-        tower.baseFor(limit) > 0
-            ? Mends.atMost(Phrase.of(), key(tower, "base.height"), tower.baseFor(limit), Show.M)
-                .add(", or one module less")
-            : Phrase.of("fewer modules");
-    Verdict breach = subject.hasOwnLimit(this) ? Verdict.FAIL : Verdict.WARN;
-    return atMost(pot, limit, breach, advice);
+    Verdict breach = subject.ownLimit(this) != null ? Verdict.FAIL : Verdict.WARN;
+    return atMost(pot, limit(subject), breach);
+  }
+
+  @Override
+  Advice advice(Subject subject, Section tower, Finding finding) {
+    double lower = finding.value() - finding.limit();
+    Double base = tower.section("base").maybe("height");
+    return Advice.of("a lower tower")
+        .cure(lowerBase(subject, finding.part(), base, lower))
+        .cure(TowerCures.fewerModules(subject, finding.part(), lower));
+  }
+
+  /** A base lower by so many m; null when it would stand in the water. */
+  static Cure lowerBase(Subject subject, int t, Double base, double lower) {
+    Double full = subject.section("tank").maybe("full");
+    double now = base - lower;
+    return now > 0 && (full == null || now >= full)
+        ? Cure.atMost(key(t, "base.height"), now, Show.M)
+        : null;
   }
 }

@@ -1,13 +1,11 @@
 package leat.check.build;
 
-import leat.answer.Phrase;
 import leat.answer.Show;
+import leat.check.Advice;
 import leat.check.Finding;
-import leat.check.Mends;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
-import leat.hydraulics.ManifoldFlow;
-import leat.hydraulics.Mend;
 import leat.hydraulics.OperatingPoint;
 import leat.system.TowerAt;
 
@@ -17,33 +15,24 @@ final class ReachesTop extends TowerRule {
     super(
         At.LOW,
         "reaches-top",
-        AT_LEAST,
+        MORE_THAN,
         Show.M,
         null,
         "hydrostatics",
-        "pump.curve pump.derate pump.measured tank.low towers[].outlet towers[].riser",
+        ReadKeys.HEAD + " tank.low",
         "Head of the pump at no flow, as derated or measured, against the height of the outlet over the refill mark: below it nothing arrives.");
   }
 
   @Override
-  Finding judge(Subject subject, TowerAt tower, ManifoldFlow flows) {
-    double lift = tower.riser().lift();
+  Finding measure(Subject subject, TowerAt tower) {
+    double head = subject.flowsLow().shutoffHead();
+    double limit = limitOr(subject, tower.riser().lift());
+    boolean over = tower.margin() > 0 && !reaches(limit, head);
+    return Finding.of(this, over ? Verdict.PASS : Verdict.FAIL, head, limit);
+  }
 
-    Phrase advice =
-        Mends.atMost(
-            Mends.of(
-                    Phrase.of(),
-                    "pump.shutoff_head",
-                    Mend.shutoffHeadForMargin(
-                        lift, OperatingPoint.USUAL_MARGIN, subject.waterway().derate()),
-                    Show.M)
-                .add(", or "),
-            key(tower, "outlet"),
-            subject.waterway().low()
-                + Mend.liftForMargin(subject.waterway().curve(), OperatingPoint.USUAL_MARGIN),
-            Show.M);
-    return flows.shutoffHead() > lift
-        ? atLeast(flows.shutoffHead(), lift, Verdict.FAIL, advice)
-        : Finding.of(this, Verdict.FAIL, flows.shutoffHead(), lift, advice);
+  @Override
+  Advice advice(Subject subject, TowerAt tower, Finding finding) {
+    return PumpMargin.higher(subject, tower.number(), finding.limit(), OperatingPoint.USUAL_MARGIN);
   }
 }

@@ -1,13 +1,13 @@
 package leat.check.build;
 
 import java.util.OptionalDouble;
-import leat.answer.Phrase;
 import leat.answer.Show;
+import leat.check.Advice;
+import leat.check.Cure;
 import leat.check.Finding;
-import leat.check.Mends;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
-import leat.hydraulics.ManifoldFlow;
 import leat.plan.Section;
 import leat.system.StrainerOf;
 import leat.system.TowerAt;
@@ -22,12 +22,12 @@ final class StrainerHead extends TowerRule {
         Show.MM,
         null,
         "Blevins, Applied Fluid Dynamics Handbook, 1984, for the loss; the clogged share is common practice, no source",
-        "strainer towers pump tank.full",
+        "strainer " + ReadKeys.WATER_WAY,
         "Head that the strainer takes when it is as clogged as the plan allows, against the height of water it may hold back (strainer.freeboard).");
   }
 
   @Override
-  Finding judge(Subject subject, TowerAt tower, ManifoldFlow flows) {
+  Finding measure(Subject subject, TowerAt tower) {
     if (!tower.reaches()) {
       return null;
     }
@@ -35,13 +35,23 @@ final class StrainerHead extends TowerRule {
     double limit = subject.limitOr(this, strainer, "freeboard");
     double clogged = strainer.get("clogged");
     double head = StrainerOf.of(strainer, subject.waterway().water(), tower.flow(), clogged).head();
+    return atMost(head, limit, Verdict.FAIL);
+  }
+
+  @Override
+  Advice advice(Subject subject, TowerAt tower, Finding finding) {
+    Section strainer = subject.section("strainer");
     OptionalDouble diameter =
-        StrainerOf.diameterFor(strainer, subject.waterway().water(), tower.flow(), clogged, limit);
-    Phrase advice =
-        (diameter.isPresent()
-                ? Mends.of(Phrase.of(), "strainer.diameter", diameter.getAsDouble(), Show.MM)
-                : Phrase.of("a coarser mesh"))
-            .add(", or clean it sooner");
-    return atMost(head, limit, Verdict.FAIL, advice);
+        StrainerOf.diameterFor(
+            strainer,
+            subject.waterway().water(),
+            tower.flow(),
+            strainer.get("clogged"),
+            finding.limit());
+    Advice advice = Advice.none().also("clean it sooner");
+    if (diameter.isPresent()) {
+      advice.cure(Cure.atLeast("strainer.diameter", diameter.getAsDouble(), Show.MM));
+    }
+    return advice;
   }
 }

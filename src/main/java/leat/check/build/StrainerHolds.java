@@ -1,11 +1,11 @@
 package leat.check.build;
 
 import java.util.List;
-import leat.answer.Phrase;
 import leat.answer.Show;
+import leat.check.Advice;
+import leat.check.Cure;
 import leat.check.DeclaredRule;
 import leat.check.Finding;
-import leat.check.Mends;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.hydraulics.Strainer;
@@ -25,17 +25,18 @@ final class StrainerHolds extends DeclaredRule {
   }
 
   @Override
-  public List<Finding> judge(Subject subject) {
+  public List<Finding> measure(Subject subject) {
     Section strainer = subject.section("strainer");
     double limit = subject.limitOr(this, strainer, "freeboard");
     double hold = Strainer.capillaryHold(strainer.need("aperture"));
-    Phrase advice =
-        Mends.of(
-                Phrase.of("let the mesh dip into the water, or "),
-                "strainer.aperture",
-                Strainer.apertureForHold(limit),
-                Show.MM)
-            .add(" or more");
-    return List.of(atMost(hold, limit, Verdict.WARN, advice));
+    return List.of(atMost(hold, limit, Verdict.WARN));
+  }
+
+  @Override
+  public Advice advice(Subject subject, Finding finding) {
+    double aperture = Strainer.apertureForHold(finding.limit());
+    return Advice.none()
+        .also("let the mesh dip into the water")
+        .cure(Cure.atLeast("strainer.aperture", aperture, Show.MM));
   }
 }

@@ -3,15 +3,14 @@ package leat.check.build;
 import java.util.ArrayList;
 import java.util.List;
 import leat.answer.Show;
-import leat.check.DeclaredRule;
+import leat.check.Advice;
 import leat.check.Finding;
 import leat.check.Subject;
-import leat.hydraulics.ManifoldFlow;
 import leat.system.TowerAt;
 import leat.system.Waterway;
 
-/** A rule that is judged tower by tower, with the tank at its refill mark or full. */
-abstract class TowerRule extends DeclaredRule {
+/** A rule of flow: judged tower by tower, with the tank at its refill mark or full. */
+abstract class TowerRule extends RuleOfTowers {
   /** Level at which the tower is judged. */
   enum At {
     LOW,
@@ -33,25 +32,31 @@ abstract class TowerRule extends DeclaredRule {
     this.at = at;
   }
 
+  private TowerAt tower(Subject subject, int t) {
+    return at == At.LOW ? subject.low(t) : subject.full(t);
+  }
+
   @Override
-  public final List<Finding> judge(Subject subject) {
+  public final List<Finding> measure(Subject subject) {
     Waterway way = subject.waterway();
-    ManifoldFlow flows = at == At.LOW ? subject.flowsLow() : subject.flowsFull();
-    List<Finding> found = new ArrayList<>();
+    List<Finding> found = new ArrayList<>(way.towers());
     for (int t = 0; t < way.towers(); t++) {
-      Finding finding = judge(subject, new TowerAt(way, t, flows), flows);
+      Finding finding = measure(subject, tower(subject, t));
       if (finding != null) {
-        found.add(way.towers() > 1 ? finding.at(way.name(t)) : finding);
+        found.add(finding.at(t));
       }
     }
     return found;
   }
 
-  /** Judges one tower; null when the rule has nothing to say of it. */
-  abstract Finding judge(Subject subject, TowerAt tower, ManifoldFlow flows);
-
-  /** Key path of the tower, such as {@code towers[0].outlet}. */
-  static String key(TowerAt tower, String name) {
-    return "towers[" + tower.number() + "]." + name;
+  @Override
+  public final Advice advice(Subject subject, Finding finding) {
+    return advice(subject, tower(subject, finding.part()), finding);
   }
+
+  /** Measures one tower; null when the rule has nothing to say of it. */
+  abstract Finding measure(Subject subject, TowerAt tower);
+
+  /** What to change so that a tower passes. */
+  abstract Advice advice(Subject subject, TowerAt tower, Finding finding);
 }

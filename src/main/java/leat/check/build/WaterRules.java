@@ -1,7 +1,6 @@
 package leat.check.build;
 
 import leat.check.Rule;
-import leat.check.run.RunOut;
 
 /** The rules of the water's way: pump, riser, cap, film, tank. */
 public final class WaterRules {
@@ -12,24 +11,25 @@ public final class WaterRules {
     return new Rule[] {
       new ReachesTop(),
       new PumpMargin(),
-      new TowerStarved(),
+      new TowerFed(),
       new FlowWanted(),
-      new RunOut(),
+      new ValveNeeded(),
+      new PumpOnCurve(),
       new OutletOverTop(),
       new Reach(),
-      new SiphonsBack(),
+      new NoSiphon(),
       new Freeboard(),
       new IntakeCovered(),
       new CapLift(),
       new FilmClosed(),
-      new FilmFlood(),
+      new FilmNotFlooding(),
       new GapCarries(),
-      new GapClogs(),
-      new RiserFast(),
-      new RiserSlow(),
+      new GapClear(),
+      new RiserNotFast(),
+      new RiserNotSlow(),
       new StrainerHead(),
       new StrainerHolds(),
-      new PumpGuess()
+      new PumpMeasured()
     };
   }
 }

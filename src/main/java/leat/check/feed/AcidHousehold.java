@@ -1,13 +1,15 @@
 package leat.check.feed;
 
 import java.util.List;
-import leat.answer.Phrase;
 import leat.answer.Show;
+import leat.check.Advice;
+import leat.check.Cure;
 import leat.check.DeclaredRule;
 import leat.check.Finding;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.plan.Section;
+import leat.quantity.NumberText;
 import leat.quantity.Units;
 import leat.solution.acid.Acid;
 import leat.system.AcidOf;
@@ -26,7 +28,7 @@ final class AcidHousehold extends DeclaredRule {
   }
 
   @Override
-  public List<Finding> judge(Subject subject) {
+  public List<Finding> measure(Subject subject) {
     Section section = subject.section("feed").section("acid");
     if (!section.has("name")) {
       return List.of();
@@ -35,11 +37,17 @@ final class AcidHousehold extends DeclaredRule {
     if (acid.isSolid()) {
       return List.of();
     }
-    double limit = limit(subject);
-    Phrase advice =
-        Phrase.of("feed.acid.name of " + acid.kind().word + "-")
-            .number(Math.floor(Units.PERCENT.fromBase(limit)), 2)
-            .add(" or less, or citric");
-    return List.of(atMost(Units.PERCENT.toBase(acid.percent()), limit, Verdict.WARN, advice));
+    double percent = Units.PERCENT.toBase(acid.percent());
+    return List.of(atMost(percent, limit(subject), Verdict.WARN));
+  }
+
+  @Override
+  public Advice advice(Subject subject, Finding finding) {
+    Acid acid = AcidOf.of(subject.section("feed").section("acid"));
+    double most = Math.floor(Units.PERCENT.fromBase(finding.limit()));
+    String weaker = acid.kind().word + "-" + NumberText.significant(most, 2);
+    return Advice.none()
+        .cure(Cure.typed("feed.acid.name", weaker))
+        .cure(Cure.typed("feed.acid.name", "citric"));
   }
 }

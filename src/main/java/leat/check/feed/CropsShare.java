@@ -3,9 +3,9 @@ package leat.check.feed;
 import java.util.List;
 import leat.answer.Phrase;
 import leat.answer.Show;
+import leat.check.Advice;
 import leat.check.DeclaredRule;
 import leat.check.Finding;
-import leat.check.Rule;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.plan.Plan;
@@ -15,10 +15,10 @@ import leat.solution.Crops;
 import leat.system.CropsOf;
 
 /** One tank suits all crops of the plan. */
-public final class CropsShare extends DeclaredRule {
+final class CropsShare extends DeclaredRule {
   private static final Show EC = Show.MS_CM.digits(2);
 
-  public CropsShare() {
+  CropsShare() {
     super(
         "crops-share",
         "one band",
@@ -30,20 +30,34 @@ public final class CropsShare extends DeclaredRule {
   }
 
   @Override
-  public List<Finding> judge(Subject subject) {
+  public List<Finding> measure(Subject subject) {
     Plan plan = subject.plan();
-    Finding unknown = unknownBand(this, plan);
-    if (unknown != null) {
-      return List.of(unknown);
+    if (lacksBand(plan)) {
+      return List.of(Finding.unknown(this));
     }
     List<Crop> crops = CropsOf.known(plan);
     if (crops.size() < 2) {
       return List.of();
     }
-    Crops.Shared shared = Crops.share(crops);
-    if (shared.canShare()) {
-      return List.of(Finding.words(this, Verdict.PASS, band(shared), Phrase.of()));
-    }
+    boolean share = Crops.share(crops).canShare();
+    return List.of(Finding.words(this, share ? Verdict.PASS : Verdict.WARN, 0));
+  }
+
+  @Override
+  public String words(Subject subject, Finding finding) {
+    Crops.Shared shared = Crops.share(CropsOf.known(subject.plan()));
+    return shared.canShare() ? band(shared) : apart(shared.clashes().get(0));
+  }
+
+  @Override
+  public Phrase why(Subject subject, Finding finding) {
+    Phrase keys = super.why(subject, finding);
+    return keys.isEmpty() ? bandNeeded(subject.plan()) : keys;
+  }
+
+  @Override
+  public Advice advice(Subject subject, Finding finding) {
+    Crops.Shared shared = Crops.share(CropsOf.known(subject.plan()));
     Crops.Clash first = shared.clashes().get(0);
     Phrase advice = Phrase.of(first.one().name() + " and " + first.other().name() + " clash: ");
     List<Crop> out = shared.leaveOut();
@@ -51,27 +65,25 @@ public final class CropsShare extends DeclaredRule {
       advice.add(i == 0 ? "leave out " : " or ").add(out.get(i).name());
     }
     advice.add(out.isEmpty() ? "a tub of its own for each kind" : ", or give it a tub of its own");
-    return List.of(Finding.words(this, Verdict.WARN, apart(first), advice));
+    return Advice.none().note(advice);
   }
 
-  /** The unknown finding for crops without a band, or null; refused without any crop. */
-  static Finding unknownBand(Rule rule, Plan plan) {
+  /** Whether no band is known for a crop; refused without any crop. */
+  static boolean lacksBand(Plan plan) {
     if (plan.root().sections("crops").isEmpty()) {
       throw plan.root().missing("crops");
     }
-    List<Section> unknown = CropsOf.unknown(plan);
-    if (unknown.isEmpty()) {
-      return null;
-    }
-    Section first = unknown.get(0);
-    return Finding.unknown(
-        rule,
-        Phrase.of(
-            "no band is known for "
-                + first.text("name")
-                + ": give "
-                + first.path("ec_low")
-                + ", ec_high, ph_low, ph_high"));
+    return !CropsOf.unknown(plan).isEmpty();
+  }
+
+  static Phrase bandNeeded(Plan plan) {
+    Section first = CropsOf.unknown(plan).get(0);
+    return Phrase.of(
+        "no band is known for "
+            + first.text("name")
+            + ": give "
+            + first.path("ec_low")
+            + ", ec_high, ph_low, ph_high");
   }
 
   private static String band(Crops.Shared shared) {

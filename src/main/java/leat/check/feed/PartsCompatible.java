@@ -2,16 +2,18 @@ package leat.check.feed;
 
 import java.util.ArrayList;
 import java.util.List;
-import leat.answer.Phrase;
+import leat.check.Advice;
+import leat.check.Cure;
 import leat.check.DeclaredRule;
 import leat.check.Finding;
 import leat.check.Subject;
 import leat.check.Verdict;
-import leat.numeric.Impossible;
 import leat.plan.Section;
+import leat.quantity.NumberText;
 import leat.quantity.Units;
 import leat.solution.stock.Stock;
 import leat.solution.stock.StockBottles;
+import leat.solution.stock.StockWater;
 import leat.system.StockOf;
 
 /** The salts of the plan's stock bottles stay dissolved, in the bottles and in the tank. */
@@ -20,6 +22,10 @@ final class PartsCompatible extends DeclaredRule {
   private static final double BOTTLE_PH = 5.5;
   private static final double LOWEST_PH = 5.0;
   private static final double STEP = 0.1;
+  private static final int BOTTLES = 2;
+
+  /** The part that is the tank; parts 1 and 2 are the bottles. */
+  private static final int TANK = 0;
 
   PartsCompatible() {
     super(
@@ -32,69 +38,100 @@ final class PartsCompatible extends DeclaredRule {
         "Whether the salts of feed.stock stay dissolved in the two bottles on the coldest night, and together in the tank at its pH. What settles out feeds nobody and clogs the cap.");
   }
 
-  @Override
-  public List<Finding> judge(Subject subject) {
-    try {
-      return judged(subject);
-    } catch (Impossible e) {
-      return List.of(
-          Finding.unknown(this, Phrase.of("feed.stock: " + e.quantity() + ": " + e.getMessage())));
-    }
+  private static Section stock(Subject subject) {
+    return subject.section("feed").section("stock");
   }
 
-  private List<Finding> judged(Subject subject) {
-    Section stock = subject.section("feed").section("stock");
-    List<Stock.Weighed> salts = StockOf.salts(subject.plan());
-    if (salts.isEmpty()) {
+  private static double bottleL(Subject subject) {
+    return Units.L.fromBase(stock(subject).need("bottle"));
+  }
+
+  private static double coldest(Subject subject) {
+    return stock(subject).getOr("coldest", USUAL_COLDEST, "coldest night 5 C");
+  }
+
+  private static List<Stock.Weighed> salts(Subject subject, int part) {
+    List<Stock.Weighed> all = StockOf.salts(subject.plan());
+    return part == TANK ? all : StockBottles.of(all, part);
+  }
+
+  /** The salts of a part together; in the tank at a pH. */
+  private static Stock.Answer mixed(Subject subject, int part, double ph) {
+    List<Stock.Weighed> salts = salts(subject, part);
+    double bottle = bottleL(subject);
+    if (part != TANK) {
+      return Stock.bottle(salts, bottle, coldest(subject), BOTTLE_PH);
+    }
+    double makes = Units.L.fromBase(stock(subject).need("makes"));
+    StockWater water = StockOf.water(subject.section("water"));
+    return Stock.mix(salts, bottle, coldest(subject), ph, makes / bottle, water);
+  }
+
+  @Override
+  public List<Finding> measure(Subject subject) {
+    if (salts(subject, TANK).isEmpty()) {
       return List.of();
     }
-    double bottle = Units.L.fromBase(stock.need("bottle"));
-    double makes = Units.L.fromBase(stock.need("makes"));
-    double coldest = stock.getOr("coldest", USUAL_COLDEST, "coldest night 5 C");
-    List<Finding> found = new ArrayList<>();
-    for (int b = 1; b <= 2; b++) {
-      List<Stock.Weighed> there = StockBottles.of(salts, b);
-      if (!there.isEmpty()) {
-        Stock.Answer one = Stock.bottle(there, bottle, coldest, BOTTLE_PH);
-        found.add(finding(one.verdict(), room(there, bottle, coldest)).at("bottle " + b));
+    List<Finding> found = new ArrayList<>(BOTTLES + 1);
+    for (int b = 1; b <= BOTTLES; b++) {
+      if (!salts(subject, b).isEmpty()) {
+        found.add(finding(mixed(subject, b, BOTTLE_PH).verdict()).at(b));
       }
     }
-    found.add(inTheTank(subject, salts, bottle, coldest, makes).at("tank"));
+    double ph = subject.section("target").need("ph");
+    found.add(finding(mixed(subject, TANK, ph).verdict()).at(TANK));
     return found;
   }
 
-  private static Phrase room(List<Stock.Weighed> there, double bottle, double coldest) {
-    Double times = StockBottles.strongest(there, bottle, coldest);
-    return times == null
-        ? Phrase.of()
-        : Phrase.of("feed.stock.bottle of ")
-            .number(Math.ceil(10 * bottle / times) / 10, 4)
-            .add(" L for the same grams, or keep it warmer");
-  }
-
-  private Finding inTheTank(
-      Subject subject, List<Stock.Weighed> salts, double bottle, double coldest, double makes) {
-    double ph = subject.section("target").need("ph");
-    leat.solution.stock.StockWater water = StockOf.water(subject.section("water"));
-    Stock.Answer mix = Stock.mix(salts, bottle, coldest, ph, makes / bottle, water);
-    if (mix.verdict() == Stock.Verdict.CLEAR) {
-      return finding(mix.verdict(), Phrase.of());
-    }
-    for (double lower = ph - STEP; lower >= LOWEST_PH; lower -= STEP) {
-      Stock.Answer then = Stock.mix(salts, bottle, coldest, lower, makes / bottle, water);
-      if (then.verdict() == Stock.Verdict.CLEAR) {
-        return finding(mix.verdict(), Phrase.of("target.ph of ").number(lower, 2));
-      }
-    }
-    return finding(
-        mix.verdict(),
-        Phrase.of(
-            "less calcium, or less of what it meets: more tower water from feed.stock.makes"));
-  }
-
-  private Finding finding(Stock.Verdict verdict, Phrase advice) {
+  private Finding finding(Stock.Verdict verdict) {
     Verdict judged =
         verdict.no ? Verdict.FAIL : verdict == Stock.Verdict.CLEAR ? Verdict.PASS : Verdict.WARN;
-    return Finding.words(this, judged, verdict.word, judged == Verdict.PASS ? Phrase.of() : advice);
+    return Finding.words(this, judged, verdict.ordinal());
+  }
+
+  @Override
+  public String words(Subject subject, Finding finding) {
+    return Stock.Verdict.values()[finding.saying()].word;
+  }
+
+  @Override
+  public String part(Subject subject, Finding finding) {
+    return finding.part() == Finding.WHOLE
+        ? null
+        : finding.part() == TANK ? "tank" : "bottle " + finding.part();
+  }
+
+  @Override
+  public String place(Finding finding) {
+    return finding.part() == TANK ? "target.ph" : "feed.stock";
+  }
+
+  @Override
+  public Advice advice(Subject subject, Finding finding) {
+    return finding.part() == TANK ? thinner(subject) : larger(subject, finding.part());
+  }
+
+  private static Advice larger(Subject subject, int bottle) {
+    double litres = bottleL(subject);
+    Double times = StockBottles.strongest(salts(subject, bottle), litres, coldest(subject));
+    Advice advice = Advice.of("keep it warmer");
+    if (times == null) {
+      return advice;
+    }
+    String enough = NumberText.significant(Math.ceil(10 * litres / times) / 10, 4);
+    return advice.cure(
+        Cure.typed("feed.stock.bottle", enough + " L").remark(" for the same grams"));
+  }
+
+  private static Advice thinner(Subject subject) {
+    double ph = subject.section("target").need("ph");
+    Advice advice =
+        Advice.of("less calcium, or less of what it meets: more tower water from feed.stock.makes");
+    for (double lower = ph - STEP; lower >= LOWEST_PH; lower -= STEP) {
+      if (mixed(subject, TANK, lower).verdict() == Stock.Verdict.CLEAR) {
+        return advice.cure(Cure.typed("target.ph", NumberText.significant(lower, 2)));
+      }
+    }
+    return advice;
   }
 }

@@ -1,38 +1,43 @@
 package leat.check.feed;
 
 import java.util.List;
-import leat.answer.Phrase;
 import leat.answer.Show;
+import leat.check.Advice;
+import leat.check.Cure;
 import leat.check.DeclaredRule;
 import leat.check.Finding;
-import leat.check.Mends;
 import leat.check.Subject;
 import leat.check.Verdict;
 
 /** There is room for feed between the water's EC and the EC aimed at. */
-public final class TargetAboveWater extends DeclaredRule {
-  public TargetAboveWater() {
+final class TargetAboveWater extends DeclaredRule {
+  private static final double LIMIT = 0.5;
+
+  TargetAboveWater() {
     super(
         "target-above-water",
         AT_LEAST,
         Show.MS_CM,
-        0.5,
+        LIMIT,
         PRACTICE,
         "target.ec water.ec",
         "What is left for feed: the EC aimed at less the EC of the water poured. With little left the plants live on tap salts, and with none the target cannot be reached at all.");
   }
 
   @Override
-  public List<Finding> judge(Subject subject) {
+  public List<Finding> measure(Subject subject) {
+    double room = subject.section("target").need("ec") - subject.section("water").need("ec");
+    return List.of(atLeast(room, limit(subject), room > 0 ? Verdict.WARN : Verdict.FAIL));
+  }
+
+  @Override
+  public Advice advice(Subject subject, Finding finding) {
     double target = subject.section("target").need("ec");
     double water = subject.section("water").need("ec");
-    double room = target - water;
-    double limit = limit(subject);
-    Phrase advice = Mends.of(Phrase.of(), "target.ec", water + limit, Show.MS_CM);
-    if (target > limit) {
-      advice.add(", or rain in the can: ");
-      Mends.atMost(advice, "water.ec", target - limit, Show.MS_CM);
-    }
-    return List.of(atLeast(room, limit, room > 0 ? Verdict.WARN : Verdict.FAIL, advice));
+    Advice advice = Advice.of("rain in the can");
+    advice.cure(Cure.atLeast("target.ec", water + finding.limit(), Show.MS_CM));
+    return target > finding.limit()
+        ? advice.cure(Cure.atMost("water.ec", target - finding.limit(), Show.MS_CM))
+        : advice;
   }
 }

@@ -4,79 +4,111 @@ import java.util.ArrayList;
 import java.util.List;
 import leat.answer.Phrase;
 import leat.answer.Show;
+import leat.check.Advice;
+import leat.check.Cure;
 import leat.check.DeclaredRule;
 import leat.check.Finding;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.plan.Plan;
 import leat.plan.Section;
-import leat.solution.Crop;
+import leat.quantity.NumberText;
 import leat.solution.Crops;
 import leat.system.CropsOf;
 
 /** The EC and pH aimed at lie in the band that all crops share. */
-public final class TargetInBand extends DeclaredRule {
-  public TargetInBand() {
+final class TargetInBand extends DeclaredRule {
+  private static final int EC = 0;
+  private static final int PH = 1;
+
+  TargetInBand() {
     super(
         "target-in-band",
         "in the crops' band",
         null,
         null,
         "bands of leat crops: Oklahoma State University Extension HLA-6722 Table 2, common practice",
-        "target.ec target.ph crops[].name",
+        "target.ec target.ph crops[].name crops[].ec_low crops[].ec_high crops[].ph_low crops[].ph_high",
         "Whether the EC and the pH aimed at suit every crop of the plan. Outside its band a crop stays small, burns at its tips or cannot take up iron.");
   }
 
+  private static Crops.Shared shared(Subject subject) {
+    return Crops.share(CropsOf.known(subject.plan()));
+  }
+
   @Override
-  public List<Finding> judge(Subject subject) {
+  public List<Finding> measure(Subject subject) {
     Plan plan = subject.plan();
     Section target = plan.section("target");
     double ec = target.need("ec");
-    Finding unknown = CropsShare.unknownBand(this, plan);
-    if (unknown != null) {
-      return List.of(unknown);
+    if (CropsShare.lacksBand(plan)) {
+      return List.of(Finding.unknown(this));
     }
-    List<Crop> crops = CropsOf.known(plan);
-    Crops.Shared shared = Crops.share(crops);
-    List<Finding> found = new ArrayList<>();
+    Crops.Shared shared = shared(subject);
+    List<Finding> found = new ArrayList<>(2);
     if (shared.ecLowMsCm() != null) {
-      found.add(ec(ec, shared).at("EC"));
+      boolean fits = ec >= shared.ecLowMsCm() && ec <= shared.ecHighMsCm();
+      found.add(Finding.words(this, fits ? Verdict.PASS : Verdict.WARN, EC).at(EC));
     }
     Double ph = target.maybe("ph");
     if (shared.phLow() != null && ph != null) {
-      found.add(ph(ph, shared).at("pH"));
+      boolean fits = ph >= shared.phLow() && ph <= shared.phHigh();
+      found.add(Finding.words(this, fits ? Verdict.PASS : Verdict.WARN, PH).at(PH));
     }
     return found;
   }
 
-  private Finding ec(double ec, Crops.Shared shared) {
-    boolean fits = ec >= shared.ecLowMsCm() && ec <= shared.ecHighMsCm();
-    String words = Phrase.of(ec, Show.MS_CM).render(false);
-    Phrase advice =
-        Phrase.of("target.ec of ")
-            .add(Math.max(shared.ecLowMsCm(), Math.min(shared.ecHighMsCm(), ec)), Show.MS_CM)
-            .add("; the crops like ")
-            .addBare(shared.ecLowMsCm(), Show.MS_CM)
-            .add(" to ")
-            .add(shared.ecHighMsCm(), Show.MS_CM);
-    return judged(fits, words, advice);
+  @Override
+  public String part(Subject subject, Finding finding) {
+    return finding.part() == EC ? "EC" : finding.part() == PH ? "pH" : null;
   }
 
-  private Finding ph(double ph, Crops.Shared shared) {
-    boolean fits = ph >= shared.phLow() && ph <= shared.phHigh();
-    String words = Phrase.of("pH ").number(ph, 3).render(false);
-    Phrase advice =
-        Phrase.of("target.ph of ")
-            .number(Math.max(shared.phLow(), Math.min(shared.phHigh(), ph)), 3)
-            .add("; the crops like ")
+  @Override
+  public String place(Finding finding) {
+    return finding.part() == EC ? "target.ec" : finding.part() == PH ? "target.ph" : "target";
+  }
+
+  @Override
+  public Phrase why(Subject subject, Finding finding) {
+    Phrase keys = super.why(subject, finding);
+    return keys.isEmpty() ? CropsShare.bandNeeded(subject.plan()) : keys;
+  }
+
+  @Override
+  public String words(Subject subject, Finding finding) {
+    Section target = subject.section("target");
+    return finding.part() == EC
+        ? Phrase.of(target.need("ec"), Show.MS_CM).render(false)
+        : Phrase.of("pH ").number(target.need("ph"), 3).render(false);
+  }
+
+  @Override
+  public Advice advice(Subject subject, Finding finding) {
+    Crops.Shared shared = shared(subject);
+    Section target = subject.section("target");
+    if (finding.part() == EC) {
+      boolean low = target.need("ec") < shared.ecLowMsCm();
+      Phrase band =
+          Phrase.of("the crops like ")
+              .addBare(shared.ecLowMsCm(), Show.MS_CM)
+              .add(" to ")
+              .add(shared.ecHighMsCm(), Show.MS_CM);
+      return Advice.none()
+          .note(band)
+          .cure(
+              low
+                  ? Cure.atLeast("target.ec", shared.ecLowMsCm(), Show.MS_CM)
+                  : Cure.atMost("target.ec", shared.ecHighMsCm(), Show.MS_CM));
+    }
+    double ph = target.need("ph");
+    double nearest = Math.max(shared.phLow(), Math.min(shared.phHigh(), ph));
+    Phrase band =
+        Phrase.of("the crops like ")
             .number(shared.phLow(), 2)
             .add(" to ")
             .number(shared.phHigh(), 2);
-    return judged(fits, words, advice);
-  }
-
-  private Finding judged(boolean fits, String words, Phrase advice) {
-    return Finding.words(
-        this, fits ? Verdict.PASS : Verdict.WARN, words, fits ? Phrase.of() : advice);
+    return Advice.none()
+        .note(band)
+        .cure(Cure.typed("target.ph", NumberText.significant(nearest, 3)));
   }
 }

@@ -3,11 +3,13 @@ package leat.check.feed;
 import java.util.List;
 import leat.answer.Phrase;
 import leat.answer.Show;
+import leat.check.Advice;
+import leat.check.Cure;
 import leat.check.DeclaredRule;
 import leat.check.Finding;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
-import leat.numeric.Impossible;
 import leat.plan.Section;
 import leat.quantity.Units;
 import leat.solution.acid.Acid;
@@ -23,67 +25,71 @@ import leat.system.DrinksOf;
  */
 final class WaterAlkalinity extends DeclaredRule {
   private static final double DAYS = 7;
+  private static final double LIMIT = 1.0;
+  private static final String KEY = "water.alkalinity";
 
   WaterAlkalinity() {
     super(
         "water-alkalinity",
         AT_MOST,
         Show.MEQ_L,
-        1.0,
+        LIMIT,
         PRACTICE,
-        "water.alkalinity water.ph drinks crops tank.full target.ph feed.acid.name",
+        "water.alkalinity water.ph water.temperature target.ph feed.acid.name tank.full"
+            + ReadKeys.DRINKS
+            + ReadKeys.TANK,
         "Alkalinity that a week of topping up leaves in each litre of the tank. It lifts the pH with every can, until iron and phosphate are locked away. An acid in the plan is counted.");
   }
 
-  @Override
-  public List<Finding> judge(Subject subject) {
-    try {
-      return judged(subject);
-    } catch (Impossible e) {
-      return List.of(
-          Finding.unknown(this, Phrase.of("water." + e.quantity() + ": " + e.getMessage())));
-    }
+  private static double full(Subject subject) {
+    return Units.L.fromBase(subject.tank().volume(subject.section("tank").need("full")));
   }
 
-  private List<Finding> judged(Subject subject) {
-    Section water = subject.section("water");
-    double alkalinity = water.need("alkalinity");
-    Section tank = subject.section("tank");
-    double full = Units.L.fromBase(subject.tank().volume(tank.need("full")));
-    double added = DAYS * Units.L_D.fromBase(DrinksOf.perSecond(subject.plan()));
+  private static double added(Subject subject) {
+    return DAYS * Units.L_D.fromBase(DrinksOf.perSecond(subject.plan()));
+  }
+
+  private static double celsius(Subject subject) {
+    return subject.section("water").getOr("temperature", Carbonate.USUAL_CELSIUS, "water 20 C");
+  }
+
+  /** Alkalinity in the water as it is poured, meq/L. */
+  private static double poured(Subject subject) {
+    double alkalinity = subject.section("water").need("alkalinity");
     Section acid = subject.section("feed").section("acid");
-    double celsius = water.getOr("temperature", Carbonate.USUAL_CELSIUS, "water 20 C");
-    double poured =
-        acid.has("name") ? left(subject, alkalinity, celsius, AcidOf.of(acid)) : alkalinity;
-    double value = AcidPour.alkalinityAfterTopups(full, 0, added, poured);
-    double limit = limit(subject);
-    Phrase advice =
-        Phrase.of("left alone it climbs towards pH ")
-            .number(Carbonate.at(celsius).openPh(value, Carbonate.STUFFY_AIR_PPM), 2)
-            .add(" or more in a week; ");
-    if (added > 0
-        && !acid.has("name")
-        && citricHelps(subject, alkalinity, celsius, limit * full / added)) {
-      advice.add("feed.acid of {name: citric}; or ");
-    }
-    double most =
-        poured <= 0 || added <= 0 ? alkalinity : limit * full / added * (alkalinity / poured);
-    advice.add("rain in the can, down to water.alkalinity ");
-    advice.number(Math.floor(10 * most) / 10, 3).add(" meq/L");
-    return List.of(atMost(value, limit, Verdict.WARN, advice));
+    return acid.has("name") ? left(subject, alkalinity, AcidOf.of(acid)) : alkalinity;
   }
 
-  /** Alkalinity that the acid leaves in the water poured, at the pH aimed at, meq/L. */
-  private static double left(Subject subject, double alkalinity, double celsius, Acid acid) {
+  /** Alkalinity that an acid leaves in the water poured, at the pH aimed at, meq/L. */
+  private static double left(Subject subject, double alkalinity, Acid acid) {
     double ph = subject.section("water").need("ph");
     double to = subject.section("target").need("ph");
-    return Math.max(0, AcidNeed.of(1, alkalinity, ph, to, celsius, acid).leftMeqL());
+    return Math.max(0, AcidNeed.of(1, alkalinity, ph, to, celsius(subject), acid).leftMeqL());
   }
 
-  private static boolean citricHelps(
-      Subject subject, double alkalinity, double celsius, double mostMeqL) {
-    return subject.section("water").has("ph")
-        && subject.section("target").has("ph")
-        && left(subject, alkalinity, celsius, Acid.solid(Acid.Kind.CITRIC)) <= mostMeqL;
+  @Override
+  public List<Finding> measure(Subject subject) {
+    double poured = poured(subject);
+    double value = AcidPour.alkalinityAfterTopups(full(subject), 0, added(subject), poured);
+    return List.of(atMost(value, limit(subject), Verdict.WARN));
+  }
+
+  @Override
+  public Advice advice(Subject subject, Finding finding) {
+    double alkalinity = subject.section("water").need("alkalinity");
+    double climbs =
+        Carbonate.at(celsius(subject)).openPh(finding.value(), Carbonate.STUFFY_AIR_PPM);
+    double most = alkalinity * finding.limit() / finding.value();
+    Advice advice =
+        Advice.none()
+            .also("rain in the can")
+            .note(
+                Phrase.of("left alone it climbs towards pH ")
+                    .number(climbs, 2)
+                    .add(" or more in a week"));
+    if (!subject.section("feed").section("acid").has("name")) {
+      advice.cure(Cure.typed("feed.acid.name", Acid.Kind.CITRIC.word));
+    }
+    return advice.cure(Cure.atMost(KEY, most, Show.MEQ_L.digits(3)));
   }
 }

@@ -1,11 +1,11 @@
 package leat.check.run;
 
 import java.util.List;
-import leat.answer.Phrase;
 import leat.answer.Show;
+import leat.check.Advice;
+import leat.check.Cure;
 import leat.check.DeclaredRule;
 import leat.check.Finding;
-import leat.check.Mends;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.energy.Backup;
@@ -13,7 +13,6 @@ import leat.energy.Battery;
 import leat.plan.Section;
 import leat.system.BatteryOf;
 import leat.system.DrawOf;
-import leat.system.TimetableOf;
 
 /** The battery lasts the power cut it is there for. */
 final class BackupHours extends DeclaredRule {
@@ -24,12 +23,21 @@ final class BackupHours extends DeclaredRule {
         Show.H,
         null,
         "energy balance; Peukert's law; depth, reserve and idle draw: common practice, no source",
-        "backup timing pump.power pump.supply controller",
+        "backup controller.power controller.relay.coil pump.power pump.supply timing[].run timing[].rest",
         "How long the battery feeds the busiest timing, against backup.hours.");
   }
 
+  private static Backup need(Subject subject, double hours) {
+    return Backup.of(
+        subject.timetable().busiest(),
+        DrawOf.of(subject.plan()),
+        BatteryOf.inverter(subject.plan()),
+        BatteryOf.of(subject.plan()),
+        hours);
+  }
+
   @Override
-  public List<Finding> judge(Subject subject) {
+  public List<Finding> measure(Subject subject) {
     Section backup = subject.section("backup");
     if (!backup.isGiven()) {
       return List.of();
@@ -37,22 +45,14 @@ final class BackupHours extends DeclaredRule {
     Battery battery = BatteryOf.of(subject.plan());
     double limit = subject.limitOr(this, backup, "hours");
     double owned = backup.need("capacity");
-    Backup need =
-        Backup.of(
-            TimetableOf.of(subject.plan()).busiest(),
-            DrawOf.of(subject.plan()),
-            BatteryOf.inverter(subject.plan()),
-            battery,
-            limit);
-    return List.of(
-        atLeast(
-            battery.lastsS(need.meanW(), BatteryOf.coulombs(owned)),
-            limit,
-            Verdict.FAIL,
-            Mends.of(
-                Phrase.of(),
-                "backup.capacity",
-                BatteryOf.ampereHours(need.capacityPeukertC()),
-                Show.AH)));
+    double lasts = battery.lastsS(need(subject, limit).meanW(), BatteryOf.coulombs(owned));
+    return List.of(atLeast(lasts, limit, Verdict.FAIL));
+  }
+
+  @Override
+  public Advice advice(Subject subject, Finding finding) {
+    double coulombs = need(subject, finding.limit()).capacityPeukertC();
+    return Advice.none()
+        .cure(Cure.atLeast("backup.capacity", BatteryOf.ampereHours(coulombs), Show.AH));
   }
 }

@@ -2,8 +2,9 @@ package leat.check.run;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import leat.answer.Phrase;
 import leat.answer.Show;
+import leat.check.Advice;
+import leat.check.Cure;
 import leat.check.DeclaredRule;
 import leat.check.Finding;
 import leat.check.Subject;
@@ -16,6 +17,9 @@ import leat.system.DrawOf;
 
 /** The cable to a low-voltage pump loses little. */
 final class CableDrop extends DeclaredRule {
+  /** Shares outside this range are no limit for a size of cable. */
+  private static final double LEAST = 1e-6;
+
   CableDrop() {
     super(
         "cable-drop",
@@ -23,31 +27,49 @@ final class CableDrop extends DeclaredRule {
         Show.PERCENT,
         Cable.GOOD_DROP,
         "IEC 60228 resistances of flexible cords; 5 % good, 10 % at most: common practice, no source",
-        "pump.supply.dc pump.supply.cable pump.power",
+        "pump.power pump.supply",
         "Voltage lost on the way to a low-voltage pump, out and back, over the supply's; over 5 % warns, over 10 % fails.");
   }
 
+  private static Section cable(Subject subject) {
+    return subject.section("pump").section("supply").section("cable");
+  }
+
   @Override
-  public List<Finding> judge(Subject subject) {
-    Section cable = subject.section("pump").section("supply").section("cable");
-    if (!DrawOf.isDirect(subject.plan()) || !cable.isGiven()) {
+  public String place(Finding finding) {
+    return "pump.supply";
+  }
+
+  @Override
+  public List<Finding> measure(Subject subject) {
+    if (!DrawOf.isDirect(subject.plan()) || !cable(subject).isGiven()) {
       return List.of();
     }
     CableOf way = new CableOf(subject.plan());
-    Cable with = way.with(cable.need("section"), Copper.Strands.FLEXIBLE, CableOf.USUAL_CELSIUS, 0);
+    double section = cable(subject).need("section");
+    Cable with = way.with(section, Copper.Strands.FLEXIBLE, CableOf.USUAL_CELSIUS, 0);
     double limit = limit(subject);
-    OptionalDouble size =
-        way.leastSize(
-            Copper.Strands.FLEXIBLE, CableOf.USUAL_CELSIUS, 0, Math.max(1e-6, Math.min(1, limit)));
-    Phrase advice =
-        size.isPresent()
-            ? Phrase.of("pump.supply.cable.section of ").add(size.getAsDouble(), Show.MM2)
-            : Phrase.of("a higher voltage, or the supply nearer to the pump");
     if (!with.feeds()) {
-      return List.of(Finding.words(this, Verdict.FAIL, "cannot feed it", advice));
+      return List.of(Finding.words(this, Verdict.FAIL, 0));
     }
     boolean fails = subject.ownLimit(this) != null || with.worstDropShare() > Cable.MOST_DROP;
-    return List.of(
-        atMost(with.worstDropShare(), limit, fails ? Verdict.FAIL : Verdict.WARN, advice));
+    return List.of(atMost(with.worstDropShare(), limit, fails ? Verdict.FAIL : Verdict.WARN));
+  }
+
+  @Override
+  public String words(Subject subject, Finding finding) {
+    return "cannot feed it";
+  }
+
+  @Override
+  public Advice advice(Subject subject, Finding finding) {
+    double limit = Math.max(LEAST, Math.min(1, limit(subject)));
+    OptionalDouble size =
+        new CableOf(subject.plan())
+            .leastSize(Copper.Strands.FLEXIBLE, CableOf.USUAL_CELSIUS, 0, limit);
+    Advice advice = Advice.of("a higher voltage, or the supply nearer to the pump");
+    return size.isPresent()
+        ? advice.cure(Cure.atLeast("pump.supply.cable.section", size.getAsDouble(), Show.MM2))
+        : advice;
   }
 }

@@ -3,9 +3,11 @@ package leat.check.run;
 import java.util.List;
 import leat.answer.Phrase;
 import leat.answer.Show;
+import leat.check.Advice;
+import leat.check.Cure;
 import leat.check.DeclaredRule;
 import leat.check.Finding;
-import leat.check.Mends;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.energy.Bill;
@@ -14,15 +16,16 @@ import leat.energy.Dates;
 import leat.energy.RelayLife;
 import leat.energy.Tariff;
 import leat.energy.Timetable;
+import leat.energy.Timing;
 import leat.plan.Section;
 import leat.quantity.Units;
 import leat.system.DrawOf;
-import leat.system.TimetableOf;
-import leat.system.ZoneOf;
 
 /** The relay carries the pump's start and lasts the season. */
 final class RelayLasts extends DeclaredRule {
   private static final Show DAYS = Show.of(Units.D, 3);
+  private static final int NEVER_SWITCHES = 0;
+  private static final int OVERLOADED = 1;
 
   RelayLasts() {
     super(
@@ -31,50 +34,72 @@ final class RelayLasts extends DeclaredRule {
         DAYS,
         null,
         "electrical endurance at rated load, the term of IEC 61810-1; inrush of 6 times from makers' relay guides",
-        "controller.relay timing season pump.power pump.supply pump.power_factor",
+        "controller.relay pump.power pump.supply" + ReadKeys.TIMING,
         "Days that the relay's operations last at the season's mean starts, against the season's length; the start's current must be within the contact's rating.");
   }
 
+  private static RelayLife life(Subject subject) {
+    Dates dates = subject.season();
+    Bill bill = Bill.of(subject.timetable(), Tariff.flat(0), DrawOf.of(subject.plan()), dates);
+    Contact contact = DrawOf.contact(subject.plan());
+    return RelayLife.of(DrawOf.motor(subject.plan()), contact, bill.starts(), dates.days());
+  }
+
   @Override
-  public List<Finding> judge(Subject subject) {
+  public List<Finding> measure(Subject subject) {
     Section relay = subject.section("controller").section("relay");
     if (!relay.isGiven()) {
       return List.of();
     }
-    Section season = subject.section("season");
     relay.need("rated");
+    Section season = subject.section("season");
     season.needRaw("from");
     season.needRaw("to");
-    Timetable timetable = TimetableOf.of(subject.plan());
-    Dates dates = ZoneOf.season(subject.plan());
-    Bill bill = Bill.of(timetable, Tariff.flat(0), DrawOf.of(subject.plan()), dates);
-    Contact contact = DrawOf.contact(subject.plan());
-    RelayLife life =
-        RelayLife.of(DrawOf.motor(subject.plan()), contact, bill.starts(), dates.days());
+    RelayLife life = life(subject);
     if (!life.suits()) {
-      return List.of(overloaded(life));
+      return List.of(Finding.words(this, Verdict.FAIL, OVERLOADED));
     }
     if (life.days().isEmpty()) {
-      return List.of(Finding.words(this, Verdict.PASS, "never switches", Phrase.of()));
+      return List.of(Finding.words(this, Verdict.PASS, NEVER_SWITCHES));
     }
-    Double own = subject.ownLimit(this);
-    double limit = own == null ? Units.D.toBase(dates.days()) : own;
-    double cycles = contact.ratedOperations() * limit / Units.D.toBase(life.days().getAsDouble());
-    return List.of(
-        atLeast(
-            Units.D.toBase(life.days().getAsDouble()),
-            limit,
-            Verdict.FAIL,
-            Phrase.of("controller.relay.cycles of ")
-                .count((long) Math.ceil(cycles))
-                .add(", longer rests, or a spare relay in the drawer")));
+    double limit = limitOr(subject, Units.D.toBase(subject.season().days()));
+    return List.of(atLeast(Units.D.toBase(life.days().getAsDouble()), limit, Verdict.FAIL));
   }
 
-  private Finding overloaded(RelayLife life) {
-    return Finding.words(
-        this,
-        Verdict.FAIL,
-        Phrase.of(life.inrushA(), Show.A).add(" at the start").render(false),
-        Mends.of(Phrase.of(), "controller.relay.rated", life.inrushA(), Show.A));
+  @Override
+  public String words(Subject subject, Finding finding) {
+    return finding.saying() == OVERLOADED
+        ? Phrase.of(life(subject).inrushA(), Show.A).add(" at the start").render(false)
+        : "never switches";
+  }
+
+  @Override
+  public Advice advice(Subject subject, Finding finding) {
+    if (!finding.hasValue()) {
+      return Advice.of("a relay for motors")
+          .cure(Cure.atLeast("controller.relay.rated", life(subject).inrushA(), Show.A));
+    }
+    double more = finding.limit() / finding.value();
+    double cycles = DrawOf.contact(subject.plan()).ratedOperations() * more;
+    return Advice.none()
+        .also("a spare relay in the drawer")
+        .cure(Cure.typed("controller.relay.cycles", String.valueOf((long) Math.ceil(cycles))))
+        .cure(longer(subject.timetable(), more));
+  }
+
+  /** Every run and rest longer by a share, so that the relay switches less often. */
+  private static Cure longer(Timetable timetable, double more) {
+    Cure cure = null;
+    for (int i = 0; i < timetable.size(); i++) {
+      Timing timing = timetable.timing(i);
+      String run = TimingRule.key(i, "run");
+      Show seconds = Show.S.digits(3);
+      cure =
+          cure == null
+              ? Cure.atLeast(run, more * timing.runS(), seconds)
+              : cure.andAtLeast(run, more * timing.runS(), seconds);
+      cure.andAtLeast(TimingRule.key(i, "rest"), more * timing.restS(), Show.MIN);
+    }
+    return cure;
   }
 }

@@ -1,22 +1,18 @@
 package leat.check.run;
 
 import java.util.List;
-import leat.answer.Phrase;
 import leat.answer.Show;
-import leat.check.DeclaredRule;
+import leat.check.Advice;
+import leat.check.Cure;
 import leat.check.Finding;
-import leat.check.Mends;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
-import leat.energy.DryLimit;
 import leat.energy.Overlap;
 import leat.energy.Timetable;
-import leat.energy.Windows;
-import leat.system.TimetableOf;
-import leat.system.ZoneOf;
 
 /** No rest is longer than the roots bear, judged for the hours of day or of night. */
-abstract class RestRule extends DeclaredRule {
+abstract class RestRule extends TimingRule {
   private final int part;
   private final String key;
 
@@ -28,20 +24,18 @@ abstract class RestRule extends DeclaredRule {
         Show.MIN,
         usual,
         PRACTICE + "; no survival curve for falling films was found",
-        "timing dry_limit season site.time_zone",
+        "dry_limit." + key + ReadKeys.TIMING,
         meaning);
     this.part = part;
     this.key = key;
   }
 
-  @Override
-  public final List<Finding> judge(Subject subject) {
-    Timetable timetable = TimetableOf.of(subject.plan());
-    Overlap overlap =
-        Overlap.of(
-            ZoneOf.season(subject.plan()),
-            timetable.windows(),
-            Windows.dayAndNight(DryLimit.usualNight()));
+  /** The entry with the longest rest in force in these hours, -1 when none is. */
+  private int worst(Subject subject, Timetable timetable) {
+    if (timetable.size() == 1) {
+      return 0;
+    }
+    Overlap overlap = subject.dayAndNight();
     int worst = -1;
     for (int i = 0; i < timetable.size(); i++) {
       if (overlap.seconds(i, part) > 0
@@ -49,15 +43,34 @@ abstract class RestRule extends DeclaredRule {
         worst = i;
       }
     }
+    return worst;
+  }
+
+  @Override
+  public final List<Finding> measure(Subject subject) {
+    Timetable timetable = subject.timetable();
+    int worst = worst(subject, timetable);
     if (worst < 0) {
       return List.of();
     }
     Double own = subject.ownLimit(this);
     double limit = own == null ? subject.section("dry_limit").get(key) : own;
-    Phrase advice =
-        Mends.atMost(Phrase.of(), "timing[" + worst + "].rest", limit, Show.MIN)
-            .add(", or dry_limit." + key + " if your roots bear it");
-    Finding finding = atMost(timetable.timing(worst).restS(), limit, Verdict.FAIL, advice);
-    return List.of(timetable.size() > 1 ? finding.at("timing[" + worst + "]") : finding);
+    return List.of(atMost(timetable.timing(worst).restS(), limit, Verdict.FAIL).at(worst));
+  }
+
+  @Override
+  public final Advice advice(Subject subject, Finding finding) {
+    return Advice.none()
+        .also("dry_limit." + key + " if your roots bear it")
+        .cure(Cure.atMost(key(finding.part(), "rest"), finding.limit(), Show.MIN))
+        .cure(bothShorter(subject, finding));
+  }
+
+  /** A shorter rest, and a run shorter by the same share, that costs no more. */
+  private Cure bothShorter(Subject subject, Finding finding) {
+    double share = finding.limit() / finding.value();
+    double run = subject.timetable().timing(finding.part()).runS() * share;
+    return Cure.atMost(key(finding.part(), "rest"), finding.limit(), Show.MIN)
+        .andAtMost(key(finding.part(), "run"), run, Show.S);
   }
 }

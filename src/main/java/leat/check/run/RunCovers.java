@@ -2,20 +2,22 @@ package leat.check.run;
 
 import java.util.ArrayList;
 import java.util.List;
-import leat.answer.Phrase;
 import leat.answer.Show;
-import leat.check.DeclaredRule;
+import leat.check.Advice;
+import leat.check.Cure;
 import leat.check.Finding;
+import leat.check.ReadKeys;
+import leat.check.Rule;
+import leat.check.Rules;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.energy.LeastRun;
 import leat.energy.Timetable;
 import leat.energy.Timing;
 import leat.system.RunNeeds;
-import leat.system.TimetableOf;
 
 /** Every run lasts until the lowest pot of the slowest tower is wet. */
-final class RunCovers extends DeclaredRule {
+final class RunCovers extends TimingRule {
   private static final Show SECONDS = Show.S.digits(3);
 
   RunCovers() {
@@ -25,39 +27,63 @@ final class RunCovers extends DeclaredRule {
         SECONDS,
         null,
         "fill time and Nusselt's film at the refill mark; factor 3 among roots and 20 s of wetting: common practice, no source",
-        "timing wetting towers pump tank.low",
+        "timing[].run timing[].rest wetting pump.check_valve "
+            + ReadKeys.WATER_WAY
+            + ReadKeys.STACK
+            + ReadKeys.FILM,
         "Run of the pump, against the time to fill the riser, to let the film come down and to wet the lowest pot.");
   }
 
+  private static RunNeeds needs(Subject subject) {
+    return RunNeeds.of(subject.plan(), subject.waterway(), subject.flowsLow());
+  }
+
   @Override
-  public List<Finding> judge(Subject subject) {
-    Timetable timetable = TimetableOf.of(subject.plan());
-    RunNeeds needs = RunNeeds.of(subject.waterway(), subject.flowsLow());
+  public List<Finding> measure(Subject subject) {
+    Timetable timetable = subject.timetable();
+    RunNeeds needs = needs(subject);
     if (needs.dryTower() != null) {
-      return List.of(
-          Finding.words(
-              this,
-              Verdict.FAIL,
-              "no water",
-              Phrase.of(needs.dryTower() + " stays dry however long the pump runs")));
+      return List.of(Finding.words(this, Verdict.FAIL, 0));
     }
     LeastRun least = needs.least();
-    Double own = subject.ownLimit(this);
-    double limit = own == null ? least.seconds() : own;
-    List<Finding> found = new ArrayList<>();
+    double limit = limitOr(subject, least.seconds());
+    List<Finding> found = new ArrayList<>(timetable.size());
     for (int i = 0; i < timetable.size(); i++) {
       Timing timing = timetable.timing(i);
-      if (timing.withoutPause()) {
-        continue;
+      if (!timing.withoutPause()) {
+        found.add(atLeast(timing.runS(), limit, Verdict.FAIL).at(i));
       }
-      double whole = own == null ? least.wholeSeconds() : Math.ceil(own);
-      Phrase advice =
-          Phrase.of("timing[" + i + "].run of ")
-              .count((long) whole)
-              .add(" s, for " + needs.tower());
-      Finding finding = atLeast(timing.runS(), limit, Verdict.FAIL, advice);
-      found.add(timetable.size() > 1 ? finding.at("timing[" + i + "]") : finding);
     }
     return found;
+  }
+
+  @Override
+  public String words(Subject subject, Finding finding) {
+    return "no water";
+  }
+
+  /** What brings water to a dry tower: the advice of the rule that says why it is dry. */
+  private static Advice watered(Subject subject) {
+    Rule[] why = {Rules.find("reaches-top"), Rules.find("tower-fed")};
+    List<Finding> found = Rules.judge(subject, why);
+    for (int i = 0; i < found.size(); i++) {
+      if (found.get(i).verdict() == Verdict.FAIL) {
+        return found.get(i).rule().advice(subject, found.get(i));
+      }
+    }
+    return Advice.none();
+  }
+
+  @Override
+  public Advice advice(Subject subject, Finding finding) {
+    RunNeeds needs = needs(subject);
+    if (!finding.hasValue()) {
+      return watered(subject).say(needs.dryTower() + " stays dry however long the pump runs");
+    }
+    double whole = subject.ownLimit(this) == null ? needs.least().wholeSeconds() : finding.limit();
+    return Advice.none()
+        .cure(
+            Cure.typed(key(finding.part(), "run"), (long) Math.ceil(whole) + " s")
+                .remark(", for " + needs.tower()));
   }
 }

@@ -1,69 +1,53 @@
 package leat.check.sense;
 
 import java.util.List;
-import leat.answer.Phrase;
 import leat.answer.Show;
+import leat.check.Advice;
+import leat.check.DeclaredRule;
 import leat.check.Finding;
-import leat.check.Rule;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.level.Tank;
 
 /** The dip while the towers run changes the reading, or a cap sensor is there. */
-final class DipSeen extends Rule {
-  @Override
-  public String id() {
-    return "dip-seen";
+final class DipSeen extends DeclaredRule {
+  DipSeen() {
+    super(
+        "dip-seen",
+        AT_LEAST,
+        Show.MM,
+        null,
+        "the sender itself: its highest step with hysteresis",
+        "hold_up cap_sensor sender.hysteresis sender.edge_error tank.corner tank.between"
+            + ReadKeys.SENDER,
+        "How far the level dips while the towers run, against the sender's highest step: a smaller dip may fall within one step and proves nothing. A sensor at the cap proves it.");
   }
 
   @Override
-  public String meaning() {
-    return "How far the level dips while the towers run, against the sender's highest step: a smaller dip may fall within one step and proves nothing. A sensor at the cap proves it.";
-  }
-
-  @Override
-  public String need() {
-    return AT_LEAST;
-  }
-
-  @Override
-  public Show show() {
-    return Show.MM;
-  }
-
-  @Override
-  public Double usualLimit() {
-    return null;
-  }
-
-  @Override
-  public String source() {
-    return "the sender itself: its highest step with hysteresis";
-  }
-
-  @Override
-  public String reads() {
-    return "hold_up cap_sensor tank.full sender.steps sender.edges sender.ladder";
-  }
-
-  @Override
-  public List<Finding> judge(Subject subject) {
+  public List<Finding> measure(Subject subject) {
     if (!subject.section("sender").isGiven()) {
       return List.of();
     }
     if (subject.section("cap_sensor").isGiven()) {
-      return List.of(Finding.words(this, Verdict.PASS, "cap sensor", Phrase.of()));
+      return List.of(Finding.words(this, Verdict.PASS, 0));
     }
     Tank tank = subject.tank();
     double full = subject.section("tank").need("full");
     double holdUp = subject.plan().root().need("hold_up");
     double dip = full - tank.level(Math.max(tank.lowestVolume(), tank.volume(full) - holdUp));
-    return List.of(
-        atLeast(
-            dip,
-            subject.sender().staircase().highestMiddleStep(),
-            Verdict.WARN,
-            Phrase.of(
-                "the sender cannot prove that water flows: a cap sensor can, cap_sensor: {wet: ..., dry: ...}")));
+    double step = subject.sender().staircase().highestMiddleStep();
+    return List.of(atLeast(dip, limitOr(subject, step), Verdict.WARN));
+  }
+
+  @Override
+  public String words(Subject subject, Finding finding) {
+    return "cap sensor";
+  }
+
+  @Override
+  public Advice advice(Subject subject, Finding finding) {
+    return Advice.of(
+        "the sender cannot prove that water flows: a cap sensor can, cap_sensor: {wet: ..., dry: ...}");
   }
 }

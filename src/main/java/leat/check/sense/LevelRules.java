@@ -12,10 +12,10 @@ public final class LevelRules {
       new StepsResolvable(),
       new LowAboveStep(),
       new IntakeSeen(),
-      new SenderBlind(),
-      new StepAgainstThirst(),
+      new FullSeen(),
+      new StepUnderThirst(),
       new DipSeen(),
-      new SenderGuess()
+      new SenderFitted()
     };
   }
 }

@@ -1,10 +1,12 @@
 package leat.check.sense;
 
 import java.util.List;
-import leat.answer.Phrase;
 import leat.answer.Show;
+import leat.check.Advice;
+import leat.check.Cure;
+import leat.check.DeclaredRule;
 import leat.check.Finding;
-import leat.check.Rule;
+import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.level.Divider;
@@ -15,74 +17,46 @@ import leat.plan.Section;
 import leat.system.SenderOf;
 
 /** The steps of the sender can be told apart by the ADC or the meter that reads it. */
-final class StepsResolvable extends Rule {
-  @Override
-  public String id() {
-    return "steps-resolvable";
+final class StepsResolvable extends DeclaredRule {
+  private static final String[] TOLERANCES = {"2 %", "1 %", "0.5 %"};
+  private static final String[] BITS = {"12", "16"};
+
+  StepsResolvable() {
+    super(
+        "steps-resolvable",
+        "none alike",
+        null,
+        null,
+        "worst case of the divider; sheet level-divider-design",
+        "sender.divider sender.tolerance sender.reading sender.lead"
+            + ReadKeys.SENDER
+            + " tank.holds",
+        "Neighbouring steps of the sender that the ADC, or the meter, can take for each other when resistors, supply, reference and converter are all off the worst way.");
   }
 
   @Override
-  public String meaning() {
-    return "Neighbouring steps of the sender that the ADC, or the meter, can take for each other when resistors, supply, reference and converter are all off the worst way.";
-  }
-
-  @Override
-  public String need() {
-    return "none";
-  }
-
-  @Override
-  public Show show() {
-    return null;
-  }
-
-  @Override
-  public Double usualLimit() {
-    return null;
-  }
-
-  @Override
-  public String source() {
-    return "worst case of the divider; sheet level-divider-design";
-  }
-
-  @Override
-  public String reads() {
-    return "sender.steps sender.edges sender.ladder sender.divider sender.tolerance sender.reading";
-  }
-
-  @Override
-  public List<Finding> judge(Subject subject) {
-    Section section = subject.section("sender");
-    if (!section.isGiven()) {
+  public List<Finding> measure(Subject subject) {
+    if (!subject.section("sender").isGiven()) {
       return List.of();
     }
-    Sender sender = subject.sender();
-    int pairs = sender.staircase().size() - 1;
-    if (!SenderOf.hasDivider(section)) {
-      int alike = sender.overlaps();
-      return List.of(finding(alike, pairs, "a meter", meterAdvice()));
-    }
-    double[] ohms = new double[pairs + 1];
-    for (int i = 0; i < ohms.length; i++) {
-      ohms[i] = sender.staircase().ohm(i);
-    }
-    double lead = sender.limits().lead();
-    double tolerance = sender.limits().tolerance();
-    int blind = section.section("divider").count("blind");
-    Divider divider = SenderOf.divider(section);
-    DividerDesign design = DividerDesign.of(divider, ohms, lead, tolerance, blind);
-    int alike = alike(design);
-    Phrase advice = Phrase.of();
-    if (alike > 0) {
-      DividerDesign best =
-          DividerDesign.best(divider, ohms, lead, tolerance, null, ESeries.E24, blind);
-      advice = best.allApart() ? resistor(best) : part(divider);
-    }
-    return List.of(finding(alike, pairs, "the ADC", advice));
+    int alike = alike(subject);
+    return List.of(Finding.words(this, alike == 0 ? Verdict.PASS : Verdict.FAIL, alike));
   }
 
-  private static int alike(DividerDesign design) {
+  /** Pairs of neighbours that can be taken for each other. */
+  private static int alike(Subject subject) {
+    Section section = subject.section("sender");
+    Sender sender = subject.sender();
+    if (!SenderOf.hasDivider(section)) {
+      return sender.overlaps();
+    }
+    DividerDesign design =
+        DividerDesign.of(
+            SenderOf.divider(section),
+            ohms(sender),
+            sender.limits().lead(),
+            sender.limits().tolerance(),
+            blind(section));
     int n = 0;
     for (int i = 0; i < design.apart().length; i++) {
       n += design.apart()[i] ? 0 : 1;
@@ -90,26 +64,98 @@ final class StepsResolvable extends Rule {
     return n;
   }
 
-  private Finding finding(int alike, int pairs, String by, Phrase advice) {
-    if (alike == 0) {
-      return Finding.words(this, Verdict.PASS, "all told apart by " + by, Phrase.of());
+  private static int blind(Section section) {
+    return section.section("divider").count("blind");
+  }
+
+  private static double[] ohms(Sender sender) {
+    double[] ohms = new double[sender.staircase().size()];
+    for (int i = 0; i < ohms.length; i++) {
+      ohms[i] = sender.staircase().ohm(i);
     }
-    return Finding.words(
-        this, Verdict.FAIL, alike + " of " + pairs + " pairs alike to " + by, advice);
+    return ohms;
   }
 
-  private static Phrase resistor(DividerDesign best) {
-    return Phrase.of("sender.divider.resistor of ").add(best.divider().fixed(), Show.OHM);
+  @Override
+  public String words(Subject subject, Finding finding) {
+    String by = SenderOf.hasDivider(subject.section("sender")) ? "the ADC" : "a meter";
+    int pairs = subject.sender().staircase().size() - 1;
+    return finding.saying() == 0
+        ? "all told apart by " + by
+        : finding.saying() + " of " + pairs + " pairs alike to " + by;
   }
 
-  private static Phrase part(Divider divider) {
-    return Phrase.of(
-        divider.ratiometric()
-            ? "closer sender.tolerance, more sender.divider.bits, or fewer steps"
-            : "sender.divider.ratiometric: true, the divider fed from the ADC's reference");
+  @Override
+  public Advice advice(Subject subject, Finding finding) {
+    Section section = subject.section("sender");
+    if (!SenderOf.hasDivider(section)) {
+      Advice advice = Advice.of("closer sender.tolerance or sender.reading, or fewer steps");
+      for (int i = 0; i < TOLERANCES.length; i++) {
+        advice.cure(Cure.typed("sender.tolerance", TOLERANCES[i]));
+      }
+      for (int i = 0; i < TOLERANCES.length; i++) {
+        advice.cure(
+            Cure.typed("sender.tolerance", TOLERANCES[i])
+                .andTyped("sender.reading", TOLERANCES[i]));
+      }
+      return advice;
+    }
+    return dividerAdvice(subject, section);
   }
 
-  private static Phrase meterAdvice() {
-    return Phrase.of("closer sender.tolerance or sender.reading, or fewer steps");
+  private static Advice dividerAdvice(Subject subject, Section section) {
+    Divider now = SenderOf.divider(section);
+    Advice advice = Advice.of("fewer steps");
+    advice.cure(resistor(subject, section, now));
+    if (!now.ratiometric()) {
+      advice.cure(Cure.typed("sender.divider.ratiometric", "true"));
+      advice.cure(fromReference(subject, section, now));
+    }
+    for (int i = 0; i < TOLERANCES.length; i++) {
+      advice.cure(Cure.typed("sender.tolerance", TOLERANCES[i]));
+    }
+    for (int i = 0; i < BITS.length; i++) {
+      advice.cure(Cure.typed("sender.divider.bits", BITS[i]));
+    }
+    return advice.cure(Cure.typed("sender.divider.adc_error", "1"));
+  }
+
+  /** The divider fed from the ADC's reference, with the best resistor for that. */
+  private static Cure fromReference(Subject subject, Section section, Divider now) {
+    Divider fed =
+        new Divider(
+            now.side(),
+            now.supply(),
+            0,
+            now.fixed(),
+            now.fixedTolerance(),
+            now.bits(),
+            now.supply(),
+            0,
+            true,
+            now.adcError());
+    Cure resistor = resistor(subject, section, fed);
+    return resistor == null
+        ? null
+        : resistor
+            .andTyped("sender.divider.ratiometric", "true")
+            .andAtMost("sender.divider.reference", now.supply(), Show.V);
+  }
+
+  /** The best resistor of the series, or null when none tells all steps apart. */
+  private static Cure resistor(Subject subject, Section section, Divider divider) {
+    Sender sender = subject.sender();
+    DividerDesign best =
+        DividerDesign.best(
+            divider,
+            ohms(sender),
+            sender.limits().lead(),
+            sender.limits().tolerance(),
+            null,
+            ESeries.E24,
+            blind(section));
+    return best.allApart()
+        ? Cure.atMost("sender.divider.resistor", best.divider().fixed(), Show.OHM)
+        : null;
   }
 }

@@ -6,6 +6,7 @@ import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.answer.Show;
 import leat.cli.Call;
+import leat.command.MeasuredWords;
 import leat.hydraulics.MeasuredDerate;
 import leat.quantity.MeasuredFlow;
 import leat.system.Waterway;
@@ -61,10 +62,7 @@ final class MeasuredAnswer {
       answer.next(
           paste.render(false) + (flow.level() == null ? "" : " @ " + flow.level().text()) + "}");
     }
-    boolean none =
-        found.status() == MeasuredDerate.Status.BEYOND_CURVE
-            || found.status() == MeasuredDerate.Status.NO_FLOW;
-    return none ? answer.no() : answer;
+    return found.usable() ? answer : answer.no();
   }
 
   private String level(MeasuredFlow flow) {
@@ -72,8 +70,14 @@ final class MeasuredAnswer {
       return " @ " + flow.level().text();
     }
     return call.hasPlan() && !call.has("--lift")
-        ? " @ " + way.plan().section("tank").typed("full")
+        ? " @ " + call.plan().section("tank").typed("full")
         : "";
+  }
+
+  static Phrase nothingCame(MeasuredDerate found) {
+    return Phrase.of("Nothing came out: the pump has at most ")
+        .addOrDash(PumpCommand.orNull(found.high()), Show.PERCENT)
+        .add(" of its printed head left.");
   }
 
   private static Phrase sentence(MeasuredDerate found, MeasuredFlow flow) {
@@ -83,9 +87,7 @@ final class MeasuredAnswer {
             .add(found.flow(), Show.L_MIN)
             .add(": it is past the end of the printed curve.");
       case NO_FLOW:
-        return Phrase.of("Nothing came out: the pump has at most ")
-            .addOrDash(PumpCommand.orNull(found.high()), Show.PERCENT)
-            .add(" of its printed head left.");
+        return nothingCame(found);
       default:
         Phrase words =
             Phrase.of("Your pump gives ")
@@ -105,13 +107,9 @@ final class MeasuredAnswer {
 
   private static void minds(Answer answer, MeasuredDerate found, MeasuredFlow flow) {
     if (found.status() == MeasuredDerate.Status.OVER_100) {
-      answer.mind(
-          "over-100",
-          "over 100 %: the lift, the bore, K or the bucket is wrong, or the print is humble. Measure again before you carry it on.");
+      answer.mind("over-100", MeasuredWords.OVER);
     } else if (found.status() == MeasuredDerate.Status.BEYOND_CURVE) {
-      answer.mind(
-          "beyond-curve",
-          "look for litres an hour taken for litres a minute, a bucket with another mark, or another pump in the box.");
+      answer.mind("beyond-curve", MeasuredWords.BEYOND);
     } else if (found.status() == MeasuredDerate.Status.VALUE) {
       answer.mind(
           "one-bucket",

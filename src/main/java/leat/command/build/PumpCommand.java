@@ -11,7 +11,10 @@ import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.CommandErrors;
 import leat.cli.Flag;
+import leat.command.MeasuredWords;
+import leat.hydraulics.Derate;
 import leat.hydraulics.ManifoldFlow;
+import leat.hydraulics.PumpCurve;
 import leat.plan.Kind;
 import leat.plan.Plan;
 import leat.plan.Refused;
@@ -47,6 +50,8 @@ public final class PumpCommand extends Command {
   static final Column LITRE = Column.of("litre_in_s", "1 L in", Show.S);
   static final Column DERATE =
       Column.of("derate_pct", "share of the printed head", Show.PERCENT.digits(3));
+  static final Column DERATE_HIGH = Column.of("derate_high_pct", "at most", Show.PERCENT.digits(3));
+  static final Column FLOW_70 = Column.of("flow_at_70pct_L_min", "flow at 70 %", Show.L_MIN);
   static final Column EFFICIENCY = Column.of("efficiency_pct", "wire to water", Show.PERCENT);
   static final Column STATUS = Column.plain("status", "status");
   static final Column[] ONE = {
@@ -61,6 +66,8 @@ public final class PumpCommand extends Command {
     POWER,
     VELOCITY,
     DERATE,
+    DERATE_HIGH,
+    FLOW_70,
     EFFICIENCY,
     VALVE_HEAD,
     VALVE_K,
@@ -87,6 +94,8 @@ public final class PumpCommand extends Command {
     PUSH,
     HOLD,
     DERATE,
+    DERATE_HIGH,
+    FLOW_70,
     EFFICIENCY,
     VALVE_HEAD,
     VALVE_K,
@@ -217,6 +226,7 @@ public final class PumpCommand extends Command {
                   : l == 0 ? "low" : "full"));
     }
     new PumpWords(call, answer, way, states, levels).write();
+    MeasuredWords.say(answer, way.believed(), "");
     call.withTaken(answer);
     return anyDry(states) ? answer.no() : answer;
   }
@@ -242,6 +252,8 @@ public final class PumpCommand extends Command {
 
   private List<TowerAt> rows(Call call, Answer answer, Waterway way, double level, String at) {
     ManifoldFlow flows = way.flows(level);
+    boolean told = way.believed().kind() != Derate.Kind.NOT_NAMED;
+    ManifoldFlow usual = told ? null : way.flowsAt(PumpCurve.USUAL_DERATE_WORN, level);
     Valves valves = Valves.of(way, flows, call.above0("--throttle-to"));
     List<TowerAt> towers = new ArrayList<>();
     for (int t = 0; t < way.towers(); t++) {
@@ -249,6 +261,9 @@ public final class PumpCommand extends Command {
       towers.add(tower);
       Row row = answer.row();
       fill(row, tower, flows, way);
+      if (usual != null) {
+        row.set(FLOW_70, usual.flow(way.riserOf(t)));
+      }
       if (valves.areWanted()) {
         row.set(VALVE_HEAD, valves.of(t).valveHead())
             .set(VALVE_K, valves.of(t).valveK())
@@ -278,7 +293,8 @@ public final class PumpCommand extends Command {
         .set(BACK, tower.drainBack())
         .set(POWER, tower.hydraulicPower())
         .set(VELOCITY, tower.velocity())
-        .set(DERATE, way.derate())
+        .set(DERATE, nothingCame(way) ? null : Double.valueOf(way.derate()))
+        .set(DERATE_HIGH, nothingCame(way) ? orNull(way.believed().high()) : null)
         .set(EFFICIENCY, way.efficiency(flows))
         .set(
             STATUS,
@@ -287,6 +303,11 @@ public final class PumpCommand extends Command {
                 : flows.status() == leat.hydraulics.OperatingPoint.Status.RUN_OUT
                     ? "run-out"
                     : "flow");
+  }
+
+  /** A bucket that stayed empty tells a ceiling only. */
+  static boolean nothingCame(Waterway way) {
+    return way.believed().kind() == Derate.Kind.NO_FLOW;
   }
 
   static Double orNull(OptionalDouble value) {

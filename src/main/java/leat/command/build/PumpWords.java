@@ -7,6 +7,7 @@ import leat.answer.Row;
 import leat.answer.Show;
 import leat.cli.Call;
 import leat.hydraulics.Cap;
+import leat.hydraulics.Derate;
 import leat.hydraulics.Film;
 import leat.hydraulics.ManifoldFlow;
 import leat.hydraulics.OperatingPoint;
@@ -68,6 +69,9 @@ final class PumpWords {
   }
 
   private Phrase sentence() {
+    if (PumpCommand.nothingCame(way)) {
+      return MeasuredAnswer.nothingCame(way.believed().measured());
+    }
     Phrase dry = dryTowers();
     if (dry != null) {
       return dry;
@@ -75,21 +79,34 @@ final class PumpWords {
     Phrase words =
         Phrase.of(
             way.towers() == 1 ? "The pump reaches the top: " : "The pump reaches every top: ");
-    for (int t = 0; t < way.towers(); t++) {
+    boolean untold = way.believed().kind() == Derate.Kind.NOT_NAMED;
+    for (int l = 0; l < states.size(); l++) {
+      words.add(l == 0 ? "" : ", ");
+      flows(words, states.get(l), null);
+      words.add(states.size() == 1 ? "" : l == 0 ? " at the refill mark" : " with the tank full");
+    }
+    if (!untold) {
+      return words.add(".");
+    }
+    words.add(states.size() == 1 ? " by the printed head; " : ", by the printed head; ");
+    for (int l = 0; l < states.size(); l++) {
+      words.add(l == 0 ? "" : " and ");
+      flows(words, states.get(l), way.flowsAt(PumpCurve.USUAL_DERATE_WORN, levels[l]));
+    }
+    return words.add(" at the 70 % that many pumps give.");
+  }
+
+  /** Flows of all towers as they stand, or under other flows of the same manifold. */
+  private void flows(Phrase words, List<TowerAt> towers, ManifoldFlow other) {
+    for (int t = 0; t < towers.size(); t++) {
+      double flow = other == null ? towers.get(t).flow() : other.flow(way.riserOf(t));
       words.add(t == 0 ? "" : ", ").add(way.towers() > 1 ? way.name(t) + " " : "");
-      words.add(lowest().get(t).flow(), Show.L_MIN);
-    }
-    if (states.size() == 2) {
-      words.add(" at the refill mark, ");
-      for (int t = 0; t < way.towers(); t++) {
-        words
-            .add(t == 0 ? "" : ", ")
-            .add(way.towers() > 1 ? way.name(t) + " " : "")
-            .add(highest().get(t).flow(), Show.L_MIN);
+      if (other != null && flow == 0) {
+        words.add("nothing");
+      } else {
+        words.add(flow, Show.L_MIN);
       }
-      words.add(" with the tank full");
     }
-    return words.add(".");
   }
 
   private Phrase dryTowers() {
@@ -259,8 +276,8 @@ final class PumpWords {
 
   private void minds() {
     ManifoldFlow low = way.flows(levels[0]);
-    if (!way.isMeasured()) {
-      guess(low);
+    if (way.believed().measured() == null) {
+      guess();
     }
     if (low.status() == OperatingPoint.Status.RUN_OUT
         || way.flows(levels[levels.length - 1]).status() == OperatingPoint.Status.RUN_OUT) {
@@ -291,7 +308,7 @@ final class PumpWords {
                 .add(" close the film."));
       }
     }
-    if (call.hasPlan() && way.plan().root().maybe("hold_up") == null && hasFilm()) {
+    if (call.hasPlan() && !way.holdUp().isKnown() && hasFilm()) {
       answer.mind(
           "hold-up",
           "what drains back is riser and computed film; roots and pots hold more. Pour in, stop, read and see: hold_up.");
@@ -304,22 +321,27 @@ final class PumpWords {
             way.name(t) + ": the pipe is shorter than the height it must climb: measure again.");
       }
     }
-    if (way.plan().section("pump").yes("check_valve")) {
+    if (way.checkValve()) {
       answer.mind(
           "check-valve",
           "a check valve leaks in time: look whether the tank takes the riser without it, too.");
     }
   }
 
-  /** A measured flow is fitted to the tower as it now stands, and a dry intake pumps nothing. */
+  /** The share that a bucket found stays with the pump, and a dry intake pumps nothing. */
   private void whatIf() {
     boolean changed = call.has("--lift") || call.has("--bore") || call.has("--length");
-    if (way.isMeasured() && (changed || !call.texts("--set").isEmpty())) {
+    if (call.hasPlan()
+        && way.believed().kind() == Derate.Kind.MEASURED
+        && (changed || !call.texts("--set").isEmpty())) {
       answer.mind(
           "measured-what-if",
-          "pump.measured belongs to the tower as it was measured; to try another riser or lift, set pump.measured= and pump.derate to what the unchanged plan's derate_pct says.");
+          Phrase.of("the ")
+              .add(way.derate(), Show.PERCENT.digits(3))
+              .add(
+                  " that pump.measured found on the tower as written is kept for this what-if; measure again once it is built."));
     }
-    Double intake = way.plan().section("tank").maybe("intake");
+    Double intake = call.plan().section("tank").maybe("intake");
     if (call.has("--level") && intake != null && levels[0] < intake) {
       answer.mind(
           "dry-intake",
@@ -329,28 +351,24 @@ final class PumpWords {
     }
   }
 
-  private void guess(ManifoldFlow low) {
+  private void guess() {
     Phrase words =
         Phrase.of().add(way.derate(), Show.PERCENT).add(" of the printed head is a guess; ");
     if (way.derate() > PumpCurve.USUAL_DERATE_NEW) {
-      words.add("70 to 85 % is usual. ");
+      words.add("70 to 85 % is usual.");
     }
-    ManifoldFlow worn =
-        way.manifold(levels[0]).solve(way.printed().derated(PumpCurve.USUAL_DERATE_WORN));
-    words.add(way.derate() > PumpCurve.USUAL_DERATE_NEW ? "At 70 %: " : "at 70 %: ");
-    for (int t = 0; t < way.towers(); t++) {
-      words
-          .add(t == 0 ? "" : ", ")
-          .add(way.towers() > 1 ? way.name(t) + " " : "")
-          .add(worn.flow(way.riserOf(t)), Show.L_MIN);
+    if (way.believed().kind() != Derate.Kind.NOT_NAMED) {
+      words.add(way.derate() > PumpCurve.USUAL_DERATE_NEW ? " At 70 %: " : "at 70 %: ");
+      flows(words, lowest(), way.flowsAt(PumpCurve.USUAL_DERATE_WORN, levels[0]));
+      words.add(".");
     }
-    answer.mind("derate-guess", words.add("."));
+    answer.mind("derate-guess", words);
   }
 
   private void next() {
     if (call.hasPlan()) {
       answer.next(
-          way.isMeasured()
+          way.believed().kind() == Derate.Kind.MEASURED
               ? "leat check " + call.planName()
               : "fill a bucket from all outlets, stop the watch, then:  leat pump --plan "
                   + call.planName()

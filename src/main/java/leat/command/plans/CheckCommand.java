@@ -3,37 +3,26 @@ package leat.command.plans;
 import java.util.ArrayList;
 import java.util.List;
 import leat.answer.Answer;
-import leat.answer.Column;
 import leat.answer.Phrase;
+import leat.answer.Row;
 import leat.answer.Show;
 import leat.check.CheckErrors;
 import leat.check.Finding;
 import leat.check.Rule;
 import leat.check.Rules;
-import leat.check.Subject;
 import leat.check.Verdict;
 import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.CommandErrors;
 import leat.cli.Flag;
-import leat.cli.Run;
-import leat.numeric.Impossible;
+import leat.command.MeasuredWords;
+import leat.hydraulics.Derate;
 import leat.plan.Kind;
-import leat.plan.Plan;
 import leat.plan.Refused;
+import leat.system.DerateOf;
 
 /** {@code leat check}: every design rule over one or many plans. */
 public final class CheckCommand extends Command {
-  static final Column PLAN = Column.plain("plan", "plan");
-  static final Column RULE = Column.plain("rule", "rule");
-  static final Column VERDICT = Column.plain("verdict", "verdict");
-  static final Column VALUE = Column.plain("value", "value");
-  static final Column NEED = Column.plain("need", "need");
-  static final Column LIMIT = Column.plain("limit", "limit");
-  static final Column UNIT = Column.plain("unit", "unit");
-  static final Column ADVICE = Column.plain("advice", "advice");
-  static final Column PLACE = Column.plain("place", "place");
-
   @Override
   public String name() {
     return "check";
@@ -48,7 +37,10 @@ public final class CheckCommand extends Command {
   public Flag[] flags() {
     return new Flag[] {
       Flag.on("--all", "text shows the rules that pass, too"),
-      Flag.on("--strict", "a warning counts as a no, too (exit code 1)"),
+      Flag.on(
+          "--strict", "what warns, and what cannot be judged, counts as a no, too (exit code 1)"),
+      Flag.on("--known", "with --strict: what cannot be judged does not count"),
+      Flag.on("--compare", "plans side by side: where they differ, with the values in columns"),
       Flag.on("--rules", "lists the rules with their limits and sources"),
       Flag.of("--rule", "ID", Kind.TEXT, "pump-margin", "judges this rule only").repeatable(),
     };
@@ -57,238 +49,175 @@ public final class CheckCommand extends Command {
   @Override
   public Answer answer(Call call) {
     if (call.has("--rules")) {
-      return list(Rules.all());
-    }
-    if (call.has("--explain")
-        && !call.operands().isEmpty()
-        && Rules.find(call.operands().get(0)) != null) {
-      return list(new Rule[] {Rules.find(call.operands().get(0))});
-    }
-    if (call.has("--explain")
-        && call.operands().size() == 1
-        && !call.terminal.file(call.operands().get(0)).exists()) {
-      throw new Refused(CheckErrors.noSuchRule(call.operands().get(0)));
+      return RuleList.of(Rules.all());
     }
     List<String> names = new ArrayList<>(call.operands());
+    Rule explained = call.has("--explain") ? explained(call, names) : null;
     if (call.text("--plan") != null || names.isEmpty() && call.hasPlan()) {
       names.add(0, call.planName());
+    }
+    if (names.isEmpty() && explained != null) {
+      return RuleList.of(explained);
     }
     if (names.isEmpty()) {
       throw new Refused(CommandErrors.neededPlan(this));
     }
-    List<String> wanted = call.texts("--rule");
-    for (int i = 0; i < wanted.size(); i++) {
-      if (Rules.find(wanted.get(i)) == null) {
-        throw new Refused(CheckErrors.noSuchRule(wanted.get(i)));
-      }
+    Rule[] rules = explained != null ? new Rule[] {explained} : rules(call.texts("--rule"));
+    List<JudgedPlan> plans = new ArrayList<>();
+    for (int p = 0; p < names.size(); p++) {
+      plans.add(JudgedPlan.of(call, names.get(p), rules));
     }
-    return judge(call, names, wanted);
+    return exit(call, plans, told(call, plans, explained));
   }
 
-  private Answer judge(Call call, List<String> names, List<String> wanted) {
-    Answer answer =
-        new Answer(PLAN, RULE, VERDICT, VALUE, NEED, LIMIT, UNIT, ADVICE, PLACE).asList();
-    int[] counts = new int[Verdict.values().length];
-    int broken = 0;
-    Phrase sentences = Phrase.of();
-    for (int p = 0; p < names.size(); p++) {
-      try {
-        Plan plan = call.plan(names.get(p));
-        List<Finding> found = only(wanted, Rules.judge(new Subject(plan)));
-        int[] own = new int[counts.length];
-        for (int i = 0; i < found.size(); i++) {
-          own[found.get(i).verdict().ordinal()]++;
-          counts[found.get(i).verdict().ordinal()]++;
-          row(answer, names.get(p), found.get(i));
-        }
-        whatIf(answer, plan, found);
-        sentence(sentences, names.size() > 1 ? names.get(p) + ": " : "", own, found.size());
-        answer.block();
-        figures(answer, found, call.has("--all"));
-      } catch (Refused e) {
-        broken = e.exitCode() > broken ? e.exitCode() : broken;
-        Run.tell(call.terminal, e);
-      } catch (Impossible e) {
-        broken = broken == 0 ? 2 : broken;
-        Run.tell(call.terminal, names.get(p) + ": " + e.quantity() + ": " + e.getMessage() + "\n");
+  /** The rule that is to be explained, taken off the operands; null when none is named. */
+  private static Rule explained(Call call, List<String> names) {
+    if (names.isEmpty()) {
+      return null;
+    }
+    Rule rule = Rules.find(names.get(0));
+    if (rule != null) {
+      names.remove(0);
+    } else if (!"-".equals(names.get(0)) && !call.terminal.file(names.get(0)).exists()) {
+      throw new Refused(CheckErrors.noSuchRule(names.get(0)));
+    }
+    return rule;
+  }
+
+  private static Rule[] rules(List<String> ids) {
+    if (ids.isEmpty()) {
+      return Rules.all();
+    }
+    Rule[] rules = new Rule[ids.size()];
+    for (int i = 0; i < rules.length; i++) {
+      rules[i] = Rules.find(ids.get(i));
+      if (rules[i] == null) {
+        throw new Refused(CheckErrors.noSuchRule(ids.get(i)));
       }
     }
-    answer.sentence(sentences);
-    if (counts[Verdict.FAIL.ordinal()] > 0) {
-      answer.next(
-          "leat check --explain RULE   tells what a rule is and where its limit comes from");
+    return rules;
+  }
+
+  private static Answer told(Call call, List<JudgedPlan> plans, Rule explained) {
+    if (call.has("--compare")) {
+      return PlansCompared.of(plans);
     }
-    boolean no =
-        counts[Verdict.FAIL.ordinal()] > 0
-            || call.has("--strict") && counts[Verdict.WARN.ordinal()] > 0;
+    boolean explain = call.has("--explain");
+    Answer answer = CheckWords.answer(explain);
+    for (int p = 0; p < plans.size(); p++) {
+      JudgedPlan plan = plans.get(p);
+      boolean no = plan.isNo(call.has("--strict"), call.has("--known"));
+      answer.block(CheckWords.sentence(plan, plans.size() > 1, no));
+      if (plan.isBroken()) {
+        CheckWords.unreadable(answer, plan);
+        continue;
+      }
+      for (int i = 0; i < plan.found.size(); i++) {
+        Row row = CheckWords.row(answer, plan, plan.found.get(i));
+        if (explain) {
+          RuleList.explain(row, plan, plan.found.get(i).rule());
+        }
+      }
+      CheckWords.lines(answer, plan, call.has("--all") || explained != null);
+      explain(answer, plan, explain, explained);
+      pump(answer, plan, plans.size() > 1);
+    }
+    return answer;
+  }
+
+  /** The rule that is asked for; without one, those that fail or warn. */
+  private static void explain(Answer answer, JudgedPlan plan, boolean explain, Rule explained) {
+    Rule last = null;
+    for (int i = 0; explain && i < plan.found.size(); i++) {
+      Rule rule = plan.found.get(i).rule();
+      if (rule != last && (explained != null || plan.found.get(i).isBreach())) {
+        RuleList.explain(answer, plan, rule);
+        last = rule;
+      }
+    }
+    if (explained != null && plan.found.isEmpty()) {
+      RuleList.explain(answer, plan, explained);
+    }
+  }
+
+  private static Answer exit(Call call, List<JudgedPlan> plans, Answer answer) {
+    int broken = 0;
+    boolean no = false;
+    JudgedPlan failing = null;
+    for (int p = 0; p < plans.size(); p++) {
+      JudgedPlan plan = plans.get(p);
+      broken = Math.max(broken, plan.broken);
+      if (plan.isBroken()) {
+        continue;
+      }
+      taken(answer, plan, plans);
+      MeasuredWords.say(answer, plan.subject.believed(), plans.size() > 1 ? plan.name + ": " : "");
+      no |= plan.isNo(call.has("--strict"), call.has("--known"));
+      failing = failing == null && plan.count(Verdict.FAIL) > 0 ? plan : failing;
+    }
+    if (failing != null && !call.has("--explain")) {
+      answer.next("leat check --explain " + firstFail(failing) + " " + failing.name);
+    }
     return broken > 0 ? answer.exit(broken) : no ? answer.no() : answer;
   }
 
-  /**
-   * A measured flow belongs to the tower as it was: changing riser or outlet must keep the derate
-   * it found.
-   */
-  private static void whatIf(Answer answer, Plan plan, List<Finding> found) {
-    if (!plan.section("pump").has("measured")) {
+  private static String firstFail(JudgedPlan plan) {
+    int i = 0;
+    while (plan.found.get(i).verdict() != Verdict.FAIL) {
+      i++;
+    }
+    return plan.found.get(i).rule().id();
+  }
+
+  /** What all plans take is told once, the rest under the plan's name. */
+  private static void taken(Answer answer, JudgedPlan plan, List<JudgedPlan> plans) {
+    List<String> words = plan.subject.plan().taken().words();
+    for (int i = 0; i < words.size(); i++) {
+      int takers = 0;
+      int before = 0;
+      int judged = 0;
+      for (int p = 0; p < plans.size(); p++) {
+        boolean one = plans.get(p).takes(words.get(i));
+        judged += plans.get(p).isBroken() ? 0 : 1;
+        takers += one ? 1 : 0;
+        before += one && p < plans.indexOf(plan) ? 1 : 0;
+      }
+      if (takers < judged) {
+        answer.taken(Phrase.of(plan.name + ": " + words.get(i)));
+      } else if (before == 0) {
+        answer.taken(Phrase.of(words.get(i)));
+      }
+    }
+  }
+
+  /** What is to be minded of the share of the printed head that verdicts rest on. */
+  private static void pump(Answer answer, JudgedPlan plan, boolean named) {
+    Derate believed = plan.subject.believedSoFar();
+    MeasuredWords.say(answer, believed, named ? plan.name + ": " : "");
+    if (believed == null) {
       return;
     }
-    for (int i = 0; i < found.size(); i++) {
-      Finding finding = found.get(i);
-      boolean touchesPipes = finding.advice().render(false).contains("towers[");
-      if (touchesPipes
-          && finding.verdict() != Verdict.PASS
-          && finding.verdict() != Verdict.UNKNOWN) {
+    if (believed.kind() == Derate.Kind.NOT_NAMED) {
+      plan.subject.plan().taken().note(DerateOf.ASSUMED);
+    }
+    if (believed.kind() == Derate.Kind.MEASURED) {
+      whatIf(answer, plan, believed);
+    }
+  }
+
+  /** Changing riser or outlet in the file would change what its measured flow explains. */
+  private static void whatIf(Answer answer, JudgedPlan plan, Derate believed) {
+    for (int i = 0; i < plan.found.size(); i++) {
+      Finding finding = plan.found.get(i);
+      if (finding.isBreach() && plan.advisor.advice(finding).render(false).contains("towers[")) {
         answer.mind(
             "measured-what-if",
             Phrase.of(
                     "pump.measured belongs to the tower as it was measured. Before you change riser or outlet write pump.derate: ")
-                .add(leat.system.Waterway.of(plan).derate(), Show.PERCENT.digits(3))
+                .add(believed.share(), Show.PERCENT.digits(3))
                 .add(" in its place, and measure again after."));
         return;
       }
     }
-  }
-
-  private static List<Finding> only(List<String> wanted, List<Finding> found) {
-    if (wanted.isEmpty()) {
-      return found;
-    }
-    List<Finding> kept = new ArrayList<>();
-    for (int i = 0; i < found.size(); i++) {
-      if (wanted.contains(found.get(i).rule().id())) {
-        kept.add(found.get(i));
-      }
-    }
-    return kept;
-  }
-
-  private static void row(Answer answer, String plan, Finding finding) {
-    Show show = finding.show();
-    answer
-        .row()
-        .set(PLAN, plan)
-        .set(RULE, finding.rule().id())
-        .set(VERDICT, finding.verdict().word())
-        .set(NEED, finding.rule().need())
-        .set(UNIT, show == null ? null : show.metric().symbol())
-        .set(PLACE, finding.place())
-        .set(ADVICE, finding.advice().isEmpty() ? null : finding.advice().render(false))
-        .setAny(
-            VALUE,
-            finding.value() == null
-                ? finding.words()
-                : Double.valueOf(show.metric().fromBase(finding.value())))
-        .setAny(
-            LIMIT,
-            finding.limit() == null
-                ? null
-                : Double.valueOf(show.metric().fromBase(finding.limit())));
-  }
-
-  private static void sentence(Phrase words, String plan, int[] counts, int all) {
-    int fails = counts[Verdict.FAIL.ordinal()];
-    int warns = counts[Verdict.WARN.ordinal()];
-    int unknown = counts[Verdict.UNKNOWN.ordinal()];
-    words.add(words.isEmpty() ? "" : "\n").add(plan);
-    if (fails == 0) {
-      words.add(unknown == 0 ? "No rule fails" : "No rule that can be judged fails");
-    } else {
-      words
-          .count(fails)
-          .add(" of ")
-          .count(all)
-          .add(fails == 1 ? " findings fails" : " findings fail");
-    }
-    words
-        .add("; ")
-        .count(warns)
-        .add(warns == 1 ? " warns, " : " warn, ")
-        .count(unknown)
-        .add(" cannot be judged.");
-  }
-
-  private static void figures(Answer answer, List<Finding> found, boolean all) {
-    int passes = 0;
-    Verdict[] order = Verdict.values();
-    for (int v = 0; v < order.length; v++) {
-      for (int i = 0; i < found.size(); i++) {
-        Finding finding = found.get(i);
-        if (finding.verdict() != order[v]) {
-          continue;
-        }
-        if (finding.verdict() == Verdict.PASS && !all) {
-          passes++;
-          continue;
-        }
-        figure(answer, finding);
-      }
-    }
-    if (passes > 0) {
-      answer.figure("pass  " + passes + " more pass", Phrase.of("--all shows them"));
-    }
-  }
-
-  private static void figure(Answer answer, Finding finding) {
-    String mark =
-        finding.verdict() == Verdict.FAIL
-            ? "FAIL"
-            : finding.verdict() == Verdict.UNKNOWN ? "?   " : finding.verdict().word();
-    Phrase value =
-        finding.value() != null
-            ? Phrase.of(finding.value(), finding.show())
-            : Phrase.of(finding.words() == null ? "-" : finding.words());
-    Phrase need =
-        finding.limit() == null
-            ? Phrase.of(finding.verdict() == Verdict.UNKNOWN ? "-" : finding.rule().need())
-            : Phrase.of(finding.rule().need() + " ").add(finding.limit(), finding.show());
-    Phrase advice =
-        Phrase.of(
-                finding.place() == null
-                    ? ""
-                    : finding.place() + (finding.advice().isEmpty() ? "" : ": "))
-            .add(finding.advice());
-    answer.figure(mark + "  " + finding.rule().id(), value, need, advice);
-  }
-
-  private static Answer list(Rule[] rules) {
-    Column id = Column.plain("rule", "rule");
-    Column need = Column.plain("need", "need");
-    Column limit = Column.plain("limit", "limit");
-    Column unit = Column.plain("unit", "unit");
-    Column meaning = Column.plain("meaning", "meaning");
-    Column reads = Column.plain("reads", "reads");
-    Column source = Column.plain("source", "source of the limit");
-    Answer answer = new Answer(id, need, limit, unit, meaning, reads, source).asList();
-    for (int i = 0; i < rules.length; i++) {
-      Rule rule = rules[i];
-      Show show = rule.show();
-      answer
-          .row()
-          .set(id, rule.id())
-          .set(need, rule.need())
-          .setAny(
-              limit,
-              rule.usualLimit() == null || show == null
-                  ? null
-                  : Double.valueOf(show.metric().fromBase(rule.usualLimit())))
-          .set(unit, show == null ? null : show.metric().symbol())
-          .set(meaning, rule.meaning())
-          .set(reads, rule.reads())
-          .set(source, rule.source());
-      Phrase wants =
-          rule.usualLimit() == null || show == null
-              ? Phrase.of(rule.need())
-              : Phrase.of(rule.need() + " ").add(rule.usualLimit(), show);
-      answer.figure(rule.id(), wants, Phrase.of(rule.meaning()));
-      if (rules.length == 1) {
-        answer.figure("reads", Phrase.of(rule.reads()));
-        answer.figure("limit from", Phrase.of(rule.source()));
-        answer.figure("your own limit", Phrase.of("limits: {" + rule.id() + ": ...} in the plan"));
-      }
-    }
-    return answer.sentence(
-        rules.length == 1
-            ? Phrase.of("Rule ").add(rules[0].id()).add(".")
-            : Phrase.of("").count(rules.length).add(" rules."));
   }
 }

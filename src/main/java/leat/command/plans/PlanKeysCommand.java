@@ -49,7 +49,7 @@ public final class PlanKeysCommand extends Command {
       throw new Refused(PlanCommandErrors.onePrefix(operands.get(1)));
     }
     String prefix = operands.isEmpty() ? "" : withoutIndices(operands.get(0));
-    List<KeyPath> all = KeyPath.all();
+    List<KeyPath> all = KeyPath.shown();
     Answer answer = new Answer(KEY, MEANING, KIND, EXAMPLE, DEFAULT, READ_BY).asList();
     for (int i = 0; i < all.size(); i++) {
       if (isUnder(all.get(i).path(), prefix)) {

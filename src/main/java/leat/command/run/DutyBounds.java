@@ -2,6 +2,7 @@ package leat.command.run;
 
 import leat.answer.Answer;
 import leat.answer.Phrase;
+import leat.command.MeasuredWords;
 import leat.energy.DryLimit;
 import leat.energy.EntryBounds;
 import leat.energy.LeastRun;
@@ -11,7 +12,6 @@ import leat.energy.Timing;
 import leat.plan.Plan;
 import leat.system.PeriodOf;
 import leat.system.RunNeeds;
-import leat.system.Waterway;
 import leat.system.ZoneOf;
 
 /** Holds a timetable against the least run and the longest rest, and says so. */
@@ -20,7 +20,8 @@ final class DutyBounds {
 
   /** Notes what is broken; a rest over the dry limit makes the answer no. */
   static void judge(Answer answer, Plan plan, Timetable timetable, PeriodOf period) {
-    RunNeeds needs = RunNeeds.isKnown(plan) ? RunNeeds.of(Waterway.of(plan)) : null;
+    RunNeeds needs = RunNeeds.isKnown(plan) ? RunNeeds.of(plan) : null;
+    MeasuredWords.say(answer, needs == null ? null : needs.believed(), "");
     LeastRun least = needs == null ? null : needs.least();
     if (needs != null && needs.dryTower() != null) {
       answer.mind(

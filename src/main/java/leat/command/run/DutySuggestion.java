@@ -10,6 +10,7 @@ import leat.answer.Row;
 import leat.answer.Show;
 import leat.answer.Working;
 import leat.cli.Call;
+import leat.command.MeasuredWords;
 import leat.energy.DryLimit;
 import leat.energy.LeastRun;
 import leat.energy.LongestRest;
@@ -18,6 +19,7 @@ import leat.energy.Suggestion;
 import leat.energy.Timetable;
 import leat.energy.Timing;
 import leat.energy.TradeOff;
+import leat.hydraulics.Derate;
 import leat.plan.Plan;
 import leat.quantity.NumberText;
 import leat.quantity.Units;
@@ -26,7 +28,6 @@ import leat.system.PeriodOf;
 import leat.system.RunNeeds;
 import leat.system.TariffOf;
 import leat.system.TimetableOf;
-import leat.system.Waterway;
 
 /** {@code leat duty --suggest}: the timing of least energy that keeps the roots wet. */
 final class DutySuggestion {
@@ -88,7 +89,7 @@ final class DutySuggestion {
   /** The proposal for a plan. */
   static Answer of(Call call, TariffOf price) {
     Plan plan = call.plan();
-    RunNeeds needs = RunNeeds.of(Waterway.of(plan));
+    RunNeeds needs = RunNeeds.of(plan);
     if (needs.dryTower() != null) {
       return dry(call, needs);
     }
@@ -127,9 +128,10 @@ final class DutySuggestion {
   }
 
   private static Answer dry(Call call, RunNeeds needs) {
+    Answer none = new Answer(COLUMNS);
+    MeasuredWords.say(none, needs.believed(), "");
     return call.withTaken(
-        new Answer(COLUMNS)
-            .sentence(
+        none.sentence(
                 Phrase.of("No timing waters ")
                     .add(needs.dryTower())
                     .add(": the pump does not reach its top with the tank at the refill mark."))
@@ -138,6 +140,7 @@ final class DutySuggestion {
   }
 
   private Answer answer() {
+    MeasuredWords.say(answer, needs.believed(), "");
     Timetable best = table(day.timing(), night.timing());
     row("suggested", best);
     if (TimetableOf.isKnown(plan)) {
@@ -361,7 +364,7 @@ final class DutySuggestion {
               .add(
                   " is common practice, no experiment stands behind it for falling films. Young plugs and hot noons want less: look at the top roots before the pump starts."));
     }
-    if (!needs.isMeasured()) {
+    if (needs.believed().kind() != Derate.Kind.MEASURED) {
       answer.mind(
           "pump-guess",
           "the flow is the printed pump's; a tired pump fills slower. A bucket and a watch tell: add a third until you know.");

@@ -13,5 +13,7 @@
  * Molality is in mol in a kilogram of water, volumes in litres, masses in grams. Depends on
  * leat.solution, leat.numeric and the JDK only; on the start path, hence no lambdas. Start with
  * {@link leat.solution.pitzer.MixedBottle}.
+ *
+ * <p>Neighbours: numeric.
  */
 package leat.solution.pitzer;

@@ -3,9 +3,9 @@ package leat.check.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import leat.check.Finding;
+import leat.check.Cure;
+import leat.check.Judged;
 import leat.check.Rule;
-import leat.check.Subject;
 import leat.check.Verdict;
 import leat.plan.Plan;
 import leat.plan.Refused;
@@ -36,12 +36,12 @@ class DutyRulesTest {
     return draft.read();
   }
 
-  private static List<Finding> judge(Rule rule, String... sets) {
-    return rule.judge(new Subject(plan(sets)));
+  private static List<Judged> judge(Rule rule, String... sets) {
+    return Judged.by(rule, plan(sets));
   }
 
-  private static Finding one(Rule rule, String... sets) {
-    List<Finding> found = judge(rule, sets);
+  private static Judged one(Rule rule, String... sets) {
+    List<Judged> found = judge(rule, sets);
     assertThat(found).hasSize(1);
     return found.get(0);
   }
@@ -50,22 +50,21 @@ class DutyRulesTest {
     Assertions.assertThat(one(rule, sets).verdict()).isEqualTo(Verdict.PASS);
   }
 
-  private static Finding fails(Rule rule, String... sets) {
-    Finding finding = one(rule, sets);
+  private static Judged fails(Rule rule, String... sets) {
+    Judged finding = one(rule, sets);
     assertThat(finding.verdict()).isEqualTo(Verdict.FAIL);
     return finding;
   }
 
-  /** Follows "key of value, ..." of the advice. */
-  private static void adviceHolds(Rule rule, Finding finding, String... sets) {
-    String words = finding.advice().render(false);
-    int of = words.indexOf(" of ");
-    int comma = words.indexOf(',', of);
-    String value = comma < 0 ? words.substring(of + 4) : words.substring(of + 4, comma);
-    String[] all = java.util.Arrays.copyOf(sets, sets.length + 2);
-    all[sets.length] = words.substring(0, of);
-    all[sets.length + 1] = value;
-    assertThat(one(rule, all).verdict()).as(words).isEqualTo(Verdict.PASS);
+  /** Each cure that is told makes the rule pass. */
+  private static void adviceHolds(Rule rule, Judged finding, String... sets) {
+    assertThat(finding.cures()).as(finding.advice()).isNotEmpty();
+    for (Cure cure : finding.cures()) {
+      assertThat(Judged.by(rule, cure.on(plan(sets))))
+          .as(cure.words().render(false))
+          .extracting(Judged::verdict)
+          .containsOnly(Verdict.PASS);
+    }
   }
 
   @Test
@@ -74,7 +73,7 @@ class DutyRulesTest {
     double least = one(rule).limit();
     assertThat(least).isBetween(22.0, 30.0);
     passes(rule, "timing[0].run", least + 0.001 + " s");
-    Finding short1 = fails(rule, "timing[0].run", least - 0.001 + " s");
+    Judged short1 = fails(rule, "timing[0].run", least - 0.001 + " s");
     adviceHolds(rule, short1, "timing[0].run", "5 s");
     assertThat(judge(rule, "timing[0].rest", "0 s")).isEmpty();
     passes(rule, "limits", "{run-covers: 90 s}");
@@ -85,7 +84,7 @@ class DutyRulesTest {
                 rule,
                 "timing",
                 "[{run: 90 s, rest: 12 min}, {run: 5 s, rest: 9 min, months: [7]}]"))
-        .extracting(Finding::verdict)
+        .extracting(Judged::verdict)
         .containsExactly(Verdict.PASS, Verdict.FAIL);
   }
 
@@ -98,8 +97,8 @@ class DutyRulesTest {
     String late =
         "[{run: 90 s, rest: 12 min}, {run: 90 s, rest: 61 min, from: \"22:00\", to: \"06:00\"}]";
     passes(day, "timing", late);
-    Finding slept = fails(night, "timing", late);
-    assertThat(slept.place()).isEqualTo("timing[1]");
+    Judged slept = fails(night, "timing", late);
+    assertThat(slept.part()).isEqualTo("timing[1]");
     adviceHolds(night, slept, "timing", late);
     passes(night, "timing", late, "dry_limit", "{night: 61 min}");
     String longDusk =
@@ -113,9 +112,9 @@ class DutyRulesTest {
   void startsPerHour() {
     Rule rule = new StartsPerHour();
     passes(rule, "timing[0].rest", "90.01 s");
-    Finding often = one(rule, "timing[0].rest", "89.9 s");
+    Judged often = one(rule, "timing[0].rest", "89.9 s");
     assertThat(often.verdict()).isEqualTo(Verdict.WARN);
-    adviceHolds(rule, often, "timing[0].rest", "60 s");
+    adviceHolds(rule, often, "timing[0].rest", "89.9 s");
     fails(rule, "limits", "{starts-per-hour: 4 /h}");
   }
 
@@ -126,8 +125,8 @@ class DutyRulesTest {
     passes(rule);
     passes(rule, "controller.relay.cycles", "20160");
     adviceHolds(
-        rule, fails(rule, "controller.relay.cycles", "20159"), "controller.relay.cycles", "500");
-    Finding burns = fails(rule, "controller.relay.rated", "0.78 A");
+        rule, fails(rule, "controller.relay.cycles", "20159"), "controller.relay.cycles", "20159");
+    Judged burns = fails(rule, "controller.relay.rated", "0.78 A");
     adviceHolds(rule, burns, "controller.relay.rated", "0.5 A");
     assertThat(judge(rule, "controller.relay", "")).isEmpty();
     assertThat(one(rule, "timing[0].rest", "0 s").words()).isEqualTo("never switches");
@@ -141,12 +140,12 @@ class DutyRulesTest {
     Rule rule = new CostSeason();
     assertThat(judge(rule)).isEmpty();
     passes(rule, "limits", "{cost-season: 4.083 EUR}");
-    Finding dear = fails(rule, "limits", "{cost-season: 4.082 EUR}");
+    Judged dear = fails(rule, "limits", "{cost-season: 4.082 EUR}");
     assertThat(dear.value()).isCloseTo(4.0824, Assertions.within(1e-9));
     adviceHolds(rule, dear, "limits", "{cost-season: 4.082 EUR}");
-    Finding half = fails(rule, "limits", "{cost-season: 2 EUR}");
+    Judged half = fails(rule, "limits", "{cost-season: 2 EUR}");
     adviceHolds(rule, half, "limits", "{cost-season: 2 EUR}");
-    assertThat(fails(rule, "limits", "{cost-season: 1 EUR}").advice().render(false))
+    assertThat(fails(rule, "limits", "{cost-season: 1 EUR}").advice())
         .isEqualTo("no rest is long enough: the controller alone costs more");
     Refused other =
         Assertions.catchThrowableOfType(
@@ -158,7 +157,7 @@ class DutyRulesTest {
   void backupHours() {
     Rule rule = new BackupHours();
     passes(rule);
-    Finding small = fails(rule, "backup.capacity", "1 Ah");
+    Judged small = fails(rule, "backup.capacity", "1 Ah");
     adviceHolds(rule, small, "backup.capacity", "1 Ah");
     assertThat(judge(rule, "backup", "")).isEmpty();
   }
@@ -173,7 +172,7 @@ class DutyRulesTest {
     assertThat(one(rule, "pump.supply", cable).value())
         .isCloseTo(0.0336310473, Assertions.within(1e-6));
     passes(rule, "pump.supply", cable, "limits", "{cable-drop: 3.37 %}");
-    Finding tight = fails(rule, "pump.supply", cable, "limits", "{cable-drop: 3.36 %}");
+    Judged tight = fails(rule, "pump.supply", cable, "limits", "{cable-drop: 3.36 %}");
     adviceHolds(rule, tight, "pump.supply", cable, "limits", "{cable-drop: 3.36 %}");
     String farther = "{dc: 12 V, cable: {length: 10 m, section: 0.75 mm2}}";
     assertThat(one(rule, "pump.supply", farther).verdict()).isEqualTo(Verdict.WARN);

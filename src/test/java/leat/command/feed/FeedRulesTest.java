@@ -31,13 +31,13 @@ class FeedRulesTest {
   @Test
   void cropsThatShare() {
     assertThat(judged("crops-share"))
-        .containsExactly("crops-share,pass,\"1.2 to 1.8, pH 6.0 to 7.0\",one band,,,,");
+        .containsExactly("crops-share,pass,,one band,,,,crops,,,\"1.2 to 1.8, pH 6.0 to 7.0\"");
     String own =
         "crops=[{name: lettuce}, {name: x, ec_low: %s mS/cm, ec_high: 3 mS/cm, ph_low: 6, ph_high: 7}]";
     assertThat(judged("crops-share", own.replace("%s", "1.8")).get(0)).contains(",pass,");
     assertThat(judged("crops-share", own.replace("%s", "1.81")))
         .containsExactly(
-            "crops-share,warn,0.010 mS/cm apart,one band,,,\"lettuce and x clash: leave out lettuce or x, or give it a tub of its own\",");
+            "crops-share,warn,,one band,,,\"lettuce and x clash: leave out lettuce or x, or give it a tub of its own\",crops,,,0.010 mS/cm apart");
     assertThat(judged("crops-share", "crops=[{name: lettuce}, {name: herbs}]").get(0))
         .contains(
             ",unknown,,one band,,,\"no band is known for herbs: give crops[1].ec_low, ec_high, ph_low, ph_high\"");
@@ -48,8 +48,8 @@ class FeedRulesTest {
   void targetInTheBandOfTheCrops() {
     assertThat(judged("target-in-band", "target.ec=1.8 mS/cm", "target.ph=7", "target.ph_high=7"))
         .containsExactly(
-            "target-in-band,pass,1.80 mS/cm,in the crops' band,,,,EC",
-            "target-in-band,pass,pH 7.00,in the crops' band,,,,pH");
+            "target-in-band,pass,,in the crops' band,,,,target.ec,,EC,1.80 mS/cm",
+            "target-in-band,pass,,in the crops' band,,,,target.ph,,pH,pH 7.00");
     assertThat(
             judged(
                 "target-in-band",
@@ -58,8 +58,8 @@ class FeedRulesTest {
                 "target.ph=5.99",
                 "target.ph_low=5.5"))
         .containsExactly(
-            "target-in-band,warn,1.81 mS/cm,in the crops' band,,,target.ec of 1.80 mS/cm; the crops like 1.20 to 1.80 mS/cm,EC",
-            "target-in-band,warn,pH 5.99,in the crops' band,,,target.ph of 6.00; the crops like 6.0 to 7.0,pH");
+            "target-in-band,warn,,in the crops' band,,,target.ec of 1.80 mS/cm; the crops like 1.20 to 1.80 mS/cm,target.ec,,EC,1.81 mS/cm",
+            "target-in-band,warn,,in the crops' band,,,target.ph of 6.00; the crops like 6.0 to 7.0,target.ph,,pH,pH 5.99");
     assertThat(judged("target-in-band", "target.ec=1.80 mS/cm", "target.ph=6.00"))
         .allMatch(line -> line.contains(",pass,"));
   }
@@ -67,10 +67,10 @@ class FeedRulesTest {
   @Test
   void roomForFeedOverTheWater() {
     assertThat(judged("target-above-water", "target.ec=1.5 mS/cm", "water.ec=1.0 mS/cm"))
-        .containsExactly("target-above-water,pass,0.5,at least,0.5,mS/cm,,");
+        .containsExactly("target-above-water,pass,0.5,at least,0.5,mS/cm,,target,,,");
     assertThat(judged("target-above-water", "target.ec=1.5 mS/cm", "water.ec=1.01 mS/cm"))
         .containsExactly(
-            "target-above-water,warn,0.49,at least,0.5,mS/cm,\"target.ec of 1.51 mS/cm, or rain in the can: water.ec of 1.00 mS/cm\",");
+            "target-above-water,warn,0.49,at least,0.5,mS/cm,\"target.ec of 1.51 mS/cm, or water.ec of 1.00 mS/cm\",target,,,");
     assertThat(judged("target-above-water", "target.ec=1.51 mS/cm", "water.ec=1.01 mS/cm").get(0))
         .contains(",pass,");
     assertThat(judged("target-above-water", "target.ec=1.5 mS/cm", "water.ec=1.5 mS/cm").get(0))
@@ -99,15 +99,18 @@ class FeedRulesTest {
 
   @Test
   void metersThatWereNeverChecked() {
-    List<String> lines = judged("meter-guess");
-    assertThat(lines.get(0)).isEqualTo("meter-guess,pass,checked 2027-03-20,measured,,,,EC");
-    assertThat(lines.get(1)).startsWith("meter-guess,warn,not checked,measured,");
-    lines = judged("meter-guess", "meters={ec: {slope: 1.1}, ph: {offset: 0.1}}");
-    assertThat(lines.get(0)).startsWith("meter-guess,pass,checked,measured,");
-    assertThat(lines.get(1)).startsWith("meter-guess,pass,checked,measured,");
-    lines = judged("meter-guess", "meters={ec: {slope: 1.11}}");
-    assertThat(lines.get(0)).startsWith("meter-guess,warn,over 10 % off,measured,");
-    assertThat(judged("meter-guess", "meters=").get(0))
-        .contains("warn,not checked,measured,,,\"leat ec READING --standard");
+    List<String> lines = judged("meters-checked");
+    assertThat(lines.get(0))
+        .isEqualTo("meters-checked,pass,,measured,,,,meters.ec,,EC,checked 2027-03-20");
+    assertThat(lines.get(1)).startsWith("meters-checked,warn,,measured,").endsWith(",not checked");
+    lines = judged("meters-checked", "meters={ec: {slope: 1.1}, ph: {offset: 0.1}}");
+    assertThat(lines.get(0)).startsWith("meters-checked,pass,,measured,").endsWith(",checked");
+    assertThat(lines.get(1)).startsWith("meters-checked,pass,,measured,").endsWith(",checked");
+    lines = judged("meters-checked", "meters={ec: {slope: 1.11}}");
+    assertThat(lines.get(0))
+        .startsWith("meters-checked,warn,,measured,")
+        .endsWith(",over 10 % off");
+    assertThat(judged("meters-checked", "meters=").get(0))
+        .contains("warn,,measured,,,\"leat ec READING --standard");
   }
 }

@@ -1,0 +1,7 @@
+/**
+ * Commands of the group "feed": the solution. Sheets as their trade names them. Start with {@link
+ * leat.command.feed.EcCommand}.
+ *
+ * <p>Neighbours: answer, check, cli, numeric, plan, quantity, system, the trade, weather.
+ */
+package leat.command.feed;

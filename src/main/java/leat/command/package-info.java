@@ -1,0 +1,9 @@
+/**
+ * The commands, in rooms as help groups them, and their one list {@link leat.command.Commands}. A
+ * command declares flags, calls the trade and says the answer; its prose stands in a text file
+ * beside it. No formulas, no thresholds, no formatting. Start with {@link
+ * leat.command.build.HeadCommand}.
+ *
+ * <p>Neighbours: answer, check, cli, numeric, plan, quantity, system, the trade, weather.
+ */
+package leat.command;

@@ -1,0 +1,7 @@
+/**
+ * Commands of the group "run": running the pump. Sheets as their trade names them. Start with
+ * {@link leat.command.run.DutyCommand}.
+ *
+ * <p>Neighbours: answer, check, cli, numeric, plan, quantity, system, the trade, weather.
+ */
+package leat.command.run;

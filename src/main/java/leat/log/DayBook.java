@@ -1,0 +1,200 @@
+package leat.log;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** The days of a log: what was used, poured, rained, and how the EC went. */
+final class DayBook {
+  private static final double MOST_EC = 10;
+
+  private final LogLimits limits;
+  private final LocalClock clock;
+  private final Rhythm rhythm;
+  private final Interval interval;
+  private final List<LogDay> days = new ArrayList<>();
+  private LogDay today;
+  private EcSpan span;
+  private LogEvent lastPour;
+  private int settled;
+  private double median = Double.NaN;
+
+  DayBook(LogLimits limits, LocalClock clock, Rhythm rhythm, Interval interval) {
+    this.limits = limits;
+    this.clock = clock;
+    this.rhythm = rhythm;
+    this.interval = interval;
+  }
+
+  List<LogDay> days() {
+    return days;
+  }
+
+  LogDay today() {
+    return today;
+  }
+
+  /** A row of the day, outside a pouring. */
+  void row(LogRow row, double rain) {
+    if (today == null || row.time >= today.end) {
+      open(row.time);
+    }
+    today.rain += rain;
+    if (row.ec > 0 && row.ec <= MOST_EC) {
+      if (span == null) {
+        span = new EcSpan(limits.ecRows());
+        span.after = lastPour;
+        lastPour = null;
+        today.spans.add(span);
+      }
+      span.add(row.time, row.ec);
+      if (!(today.ecStart == today.ecStart) && span.hasStart()) {
+        today.ecStart = span.start();
+      }
+    }
+    if (span != null) {
+      span.rain += span.hasStart() ? rain : 0;
+    }
+  }
+
+  private long slack() {
+    return (long) (limits.gapIntervals() * interval.millis());
+  }
+
+  private void open(long time) {
+    long date = clock.day(time);
+    long start = clock.startOf(date);
+    boolean next = today != null && today.end == start;
+    close(next);
+    today = new LogDay(date, start, clock.startOf(date + 1));
+    today.beginsWhole = next || time - start <= slack();
+    days.add(today);
+  }
+
+  private void close(boolean whole) {
+    if (today != null) {
+      today.endsWhole = whole;
+      endSpan();
+    }
+  }
+
+  private void endSpan() {
+    if (span != null && span.hasStart()) {
+      today.ecEnd = span.end();
+    }
+    span = null;
+  }
+
+  /** EC of the last rows, mS/cm; NaN when too few. */
+  double ecNow() {
+    return span != null && span.hasStart() ? span.end() : today == null ? Double.NaN : today.ecEnd;
+  }
+
+  /** A pouring begins: the span of EC ends. */
+  void pourBegins() {
+    endSpan();
+  }
+
+  void poured(LogEvent event, double volume) {
+    lastPour = event;
+    if (volume > 0) {
+      today.refill += volume;
+    }
+  }
+
+  /** Days that a doubtful time touches are not sure. */
+  void doubt(long from, long to) {
+    for (int i = days.size() - 1; i >= 0 && days.get(i).end > from; i--) {
+      LogDay day = days.get(i);
+      day.sure = day.sure && day.start > to;
+    }
+  }
+
+  /**
+   * Lays a use over the days by the rhythm of thirst.
+   *
+   * @param volume volume at its begin, m3; NaN when unknown
+   */
+  void spread(long from, long to, double use, double volume) {
+    double all = rhythm.between(from, to);
+    for (int i = days.size() - 1; i >= 0 && days.get(i).end > from; i--) {
+      LogDay day = days.get(i);
+      double share = share(from, to, Math.max(from, day.start), Math.min(to, day.end), all);
+      day.used += use * share;
+      for (int k = 0; k < day.spans.size(); k++) {
+        spans(day.spans.get(k), from, to, use, volume, all);
+      }
+    }
+  }
+
+  private void spans(EcSpan s, long from, long to, double use, double volume, double all) {
+    if (!s.hasStart()) {
+      return;
+    }
+    long a = s.startTime();
+    long b = s.endTime();
+    s.used += use * share(from, to, Math.max(from, a), Math.min(to, b), all);
+    if (a >= from && a < to) {
+      s.volume = volume - use * share(from, to, from, a, all);
+    }
+  }
+
+  private double share(long from, long to, long a, long b, double all) {
+    if (b <= a) {
+      return 0;
+    }
+    return all > 0 ? rhythm.between(a, b) / all : (double) (b - a) / (to - from);
+  }
+
+  /** Everything before a moment is laid out: settles the days that end before it. */
+  void settleTo(long time) {
+    boolean more = false;
+    while (settled < days.size() && days.get(settled).end <= time) {
+      if (days.get(settled) == today) {
+        break;
+      }
+      days.get(settled++).settle();
+      more = true;
+    }
+    if (more) {
+      median = medianUse();
+    }
+  }
+
+  /** Settles all, at the end of the log. */
+  void finish(long last) {
+    close(today != null && last >= today.end - slack());
+    while (settled < days.size()) {
+      days.get(settled++).settle();
+    }
+    median = medianUse();
+  }
+
+  /** Uses of the last sure days, newest first, m3. */
+  double[] lastUses() {
+    double[] uses = new double[limits.useDays()];
+    int n = 0;
+    for (int i = days.size() - 1; i >= 0 && n < uses.length; i--) {
+      LogDay day = days.get(i);
+      if (day.resolved && day.isSure()) {
+        uses[n++] = day.used;
+      }
+    }
+    return Arrays.copyOf(uses, n);
+  }
+
+  private double medianUse() {
+    double[] uses = lastUses();
+    if (uses.length == 0) {
+      return Double.NaN;
+    }
+    Arrays.sort(uses);
+    int n = uses.length;
+    return n % 2 == 1 ? uses[n / 2] : (uses[n / 2 - 1] + uses[n / 2]) / 2;
+  }
+
+  /** Median use of the last sure days, m3 a day; NaN before the first. */
+  double medianDay() {
+    return median;
+  }
+}

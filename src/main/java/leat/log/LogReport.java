@@ -1,0 +1,250 @@
+package leat.log;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What a log says: counts, the volume now, use, days left, events, days, alarms, and what it
+ * teaches the plan.
+ *
+ * <p>Source: sheet log.md.
+ */
+public final class LogReport {
+  private static final double DAY_MS = 86_400_000.0;
+  private static final int WEEK = 7;
+
+  /** 1970-01-01 was a Thursday. */
+  private static final int FIRST_WEEKDAY = 4;
+
+  private final LogSystem system;
+  private final LogLimits limits;
+  private final LogCounts counts;
+  private final long interval;
+  private final StepVolumes volumes;
+  private final Judge judge;
+  private final List<LogEvent> events;
+  private final UseMean use;
+
+  LogReport(
+      LogSystem system,
+      LogLimits limits,
+      LogCounts counts,
+      long interval,
+      StepVolumes volumes,
+      Judge judge) {
+    this.system = system;
+    this.limits = limits;
+    this.counts = counts;
+    this.interval = interval;
+    this.volumes = volumes;
+    this.judge = judge;
+    this.events = judge.events.sorted();
+    double[] uses = judge.days.lastUses();
+    this.use = uses.length >= limits.useLeastDays() ? UseMean.of(uses) : null;
+  }
+
+  /** Rows taken in. */
+  public long rows() {
+    return counts.rows;
+  }
+
+  /** Rows that came after a newer one. */
+  public long lateRows() {
+    return counts.late;
+  }
+
+  /** Of these, rows too late to be put in order: dropped. */
+  public long tooLateRows() {
+    return counts.tooLate;
+  }
+
+  /** Rows dropped because another one had their instant. */
+  public long duplicates() {
+    return counts.duplicates;
+  }
+
+  /** Of these, rows that said something else. */
+  public long conflicting() {
+    return counts.conflicting;
+  }
+
+  /** Rows of a clock that was not set. */
+  public long clockNotSet() {
+    return counts.clockNotSet;
+  }
+
+  /** Readings of the sender that belong to no step. */
+  public long badReadings() {
+    return counts.badReadings;
+  }
+
+  /** Whether any row was left to judge. */
+  public boolean isEmpty() {
+    return counts.last == Long.MIN_VALUE;
+  }
+
+  /** Oldest row, ms of Unix time. */
+  public long first() {
+    return counts.first;
+  }
+
+  /** Newest row, ms of Unix time. */
+  public long last() {
+    return counts.last;
+  }
+
+  /** Median time between rows, ms; 0 with a single row. */
+  public long interval() {
+    return interval;
+  }
+
+  /** Events in the order of their starts. */
+  public List<LogEvent> events() {
+    return events;
+  }
+
+  /** Number of events of a kind. */
+  public int count(EventKind kind) {
+    int n = 0;
+    for (int i = 0; i < events.size(); i++) {
+      n += events.get(i).kind() == kind ? 1 : 0;
+    }
+    return n;
+  }
+
+  /** Local dates of the log. */
+  public List<LogDay> days() {
+    return judge.days.days();
+  }
+
+  /** Whether a step was ever read, so that there is a volume. */
+  public boolean hasVolume() {
+    return judge.rest() >= 0;
+  }
+
+  /** Step at rest now, from the bottom; below 0 without. */
+  public int step() {
+    return judge.rest();
+  }
+
+  /** Volume now by the edges, m3. */
+  public double volume() {
+    return judge.book.volumeAt(last(), judge.rest());
+  }
+
+  /** Low end of the band it lies in, m3. */
+  public double volumeLow() {
+    return Math.min(judge.book.bandLow(last(), judge.rest()), volume());
+  }
+
+  /** High end of it, m3. */
+  public double volumeHigh() {
+    return judge.book.bandHigh(last(), judge.rest());
+  }
+
+  /** Mean volume of a step of the sender, m3. */
+  public double meanStep() {
+    return volumes.meanStep();
+  }
+
+  /** Median EC of the last rows, mS/cm; NaN when unknown. */
+  public double ec() {
+    return judge.watch.ec();
+  }
+
+  /** Use of the last sure days; null when too few. */
+  public UseMean use() {
+    return use;
+  }
+
+  /** Days until the refill mark; null without a volume, a mark or enough days. */
+  public DaysLeft daysLeft() {
+    if (use == null || !hasVolume() || !(system.low() >= 0) || !(use.mean() > 0)) {
+      return null;
+    }
+    double band = volumeHigh() - volumeLow();
+    return DaysLeft.of(volume(), band, system.low(), use.mean(), use.sd(), use.n());
+  }
+
+  /**
+   * Local date of the next can, days since 1970: the low end of the days left, or the day before
+   * when that comes before the keeper's hour; never before today.
+   *
+   * @throws leat.numeric.Impossible if {@link #daysLeft} is null
+   */
+  public long topupBy() {
+    DaysLeft left = daysLeft();
+    if (left == null) {
+      throw new leat.numeric.Impossible("days_left", "the log is too short to say");
+    }
+    return TopupDay.of(last(), left.low(), system);
+  }
+
+  /** Mean use of each weekday, Monday first; null where there is no sure day. */
+  public UseMean[] weekdays() {
+    UseMean[] all = new UseMean[WEEK];
+    for (int w = 0; w < WEEK; w++) {
+      double[] uses = usesOf(w);
+      all[w] = uses.length == 0 ? null : UseMean.of(uses);
+    }
+    return all;
+  }
+
+  /**
+   * Whether a weekday's use differs from that of all sure days.
+   *
+   * @param weekday 0 Monday to 6 Sunday
+   */
+  public boolean differs(int weekday) {
+    double[] uses = usesOf(weekday);
+    double[] all = usesOf(-1);
+    return uses.length > 0 && UseMean.of(all).differs(UseMean.of(uses), limits.weekdayDays());
+  }
+
+  /** Uses of the sure days of a weekday; of all for -1. */
+  private double[] usesOf(int weekday) {
+    List<LogDay> days = days();
+    double[] uses = new double[days.size()];
+    int n = 0;
+    for (int i = 0; i < uses.length; i++) {
+      LogDay day = days.get(i);
+      int w = (int) Math.floorMod(day.date() + FIRST_WEEKDAY - 1, (long) WEEK);
+      if (day.isSure() && (weekday < 0 || w == weekday)) {
+        uses[n++] = day.used();
+      }
+    }
+    return java.util.Arrays.copyOf(uses, n);
+  }
+
+  /** What it teaches the plan. */
+  public LogLessons lessons() {
+    return LogLessons.of(judge, volumes, system, events);
+  }
+
+  /**
+   * Alarms open now.
+   *
+   * @param now the clock, ms of Unix time
+   * @param daysAsked alarm when fewer days are left, d; NaN for none
+   */
+  public List<LogAlarm> alarms(long now, double daysAsked) {
+    return new Alarms(this, judge, limits).open(now, daysAsked);
+  }
+
+  /** Moment at which so many days were left, ms, by the mean use; not before the last pouring. */
+  long whenLeft(double daysAsked, double left) {
+    long at = last() - (long) ((daysAsked - left) * DAY_MS);
+    long poured = first();
+    for (int i = 0; i < events.size(); i++) {
+      LogEvent e = events.get(i);
+      boolean pour = e.kind() == EventKind.REFILL || e.kind() == EventKind.SOLUTION_CHANGE;
+      poured = pour ? e.end() : poured;
+    }
+    return Math.max(at, poured);
+  }
+
+  /** An empty list to fill. */
+  static List<LogAlarm> none() {
+    return new ArrayList<>();
+  }
+}
