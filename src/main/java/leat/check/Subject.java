@@ -12,13 +12,16 @@ import leat.level.Sender;
 import leat.level.Tank;
 import leat.plan.Plan;
 import leat.plan.Section;
+import leat.season.YearRuns;
 import leat.system.DerateOf;
+import leat.system.SeasonOf;
 import leat.system.SenderOf;
 import leat.system.TankOf;
 import leat.system.TimetableOf;
 import leat.system.TowerAt;
 import leat.system.Waterway;
 import leat.system.ZoneOf;
+import leat.weather.SeasonFile;
 
 /** A plan under judgement, with its models solved once for all rules. */
 public final class Subject {
@@ -36,6 +39,8 @@ public final class Subject {
   private Timetable timetable;
   private Dates season;
   private Overlap dayAndNight;
+  private SeasonOf seasonLaid;
+  private YearRuns seasonRuns;
 
   /** The plan to judge. */
   public Subject(Plan plan) {
@@ -171,6 +176,26 @@ public final class Subject {
       dayAndNight = Overlap.of(season(), timetable().windows(), parts);
     }
     return dayAndNight;
+  }
+
+  /**
+   * The season's days in every year of its weather.
+   *
+   * @throws leat.numeric.Impossible when its weather cannot be read
+   */
+  public SeasonOf seasonLaid() {
+    if (seasonLaid == null) {
+      seasonLaid = SeasonFile.judged(plan);
+    }
+    return seasonLaid;
+  }
+
+  /** The runs of the season. */
+  public YearRuns seasonRuns() {
+    if (seasonRuns == null) {
+      seasonRuns = YearRuns.of(seasonLaid().tank(), seasonLaid().years(), seasonLaid().thirst());
+    }
+    return seasonRuns;
   }
 
   private OwnLimits limits() {

@@ -71,6 +71,16 @@ public final class SeasonWeather {
     return warmest;
   }
 
+  /** The lowest temperature of all days, C; NaN when none is known. */
+  public double coldestCelsius() {
+    double coldest = Double.NaN;
+    for (int i = 0; i < days.length; i++) {
+      double tmin = days[i].tminCelsius();
+      coldest = Double.isNaN(coldest) || tmin < coldest ? tmin : coldest;
+    }
+    return coldest;
+  }
+
   /** Days whose middle lies above a temperature, C; -1 when a day lacks its temperatures. */
   public int daysAbove(double celsius) {
     int above = 0;

@@ -79,7 +79,7 @@ public record Grown(
       return DemandArea.ofCanopyM2(known.kcbMid(), area);
     }
     if (known == null) {
-      throw new Refused(SeasonErrors.thirstUnknown(crop, name));
+      throw crop.missing("water");
     }
     crop.took("thirst of ".concat(name).concat(" by its usual canopy"));
     return known.demandM2();

@@ -15,16 +15,6 @@ public final class SeasonErrors {
         "it counts whole days, such as \"7 d\"; got \"" + section.typed(key) + "\"");
   }
 
-  /** A crop of which nobody knows what it drinks. */
-  public static Problem thirstUnknown(Section crop, String name) {
-    return crop.problem(
-        "name",
-        "crop-thirst-unknown",
-        "no thirst is known for \""
-            + name
-            + "\"; give it: water: 0.12 L/d, of a full-grown plant on a day of 4 mm");
-  }
-
   /** A canopy of a crop whose coefficient nobody knows. */
   public static Problem canopyUnknown(Section crop, String name) {
     return crop.problem(

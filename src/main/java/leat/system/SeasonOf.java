@@ -20,6 +20,7 @@ import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
 import leat.quantity.Units;
+import leat.season.AwayOutcome;
 import leat.season.CropPart;
 import leat.season.SeasonDays;
 import leat.season.TankPlan;
@@ -240,6 +241,11 @@ public final class SeasonOf {
   /** The doubt about the thirst. */
   public Thirst thirst() {
     return ThirstOf.doubt(plan);
+  }
+
+  /** What each time away does in the shown year. */
+  public AwayOutcome[] away(YearRuns runs) {
+    return AwayOutcome.of(tank, runs.days(), runs.thirst().middle(), parts(shown(runs)));
   }
 
   /** Place of the shown year among all years. */

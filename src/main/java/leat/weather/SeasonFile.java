@@ -2,6 +2,7 @@ package leat.weather;
 
 import leat.climate.LeftOutYear;
 import leat.climate.SeasonYears;
+import leat.numeric.Impossible;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.system.SeasonOf;
@@ -27,6 +28,29 @@ public final class SeasonFile {
       judge(season, file);
     }
     return season.laid();
+  }
+
+  /**
+   * The same for a verdict: weather that cannot be used makes it unknown, not the plan wrong.
+   *
+   * @throws Impossible when the weather cannot be used
+   * @throws Refused when a key is missing
+   */
+  public static SeasonOf judged(Plan plan) {
+    WeatherFile file = null;
+    try {
+      file = WeatherFile.isNamed(plan) ? WeatherFile.of(plan) : null;
+      return of(plan, file);
+    } catch (Refused e) {
+      if (e.problems().get(0).code().startsWith("weather-") || file == null && named(plan)) {
+        throw new Impossible("site.weather", e.problems().get(0).message());
+      }
+      throw e;
+    }
+  }
+
+  private static boolean named(Plan plan) {
+    return WeatherFile.isNamed(plan);
   }
 
   private static void judge(SeasonOf season, WeatherFile file) {

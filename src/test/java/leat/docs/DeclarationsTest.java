@@ -49,7 +49,16 @@ class DeclarationsTest {
    * top-up, from and to are dates of a period and the EC of a dose.
    */
   private static final Set<String> ONE_WORD_TWO_TRADES =
-      Set.of("--volume", "--full", "--empty", "--every", "--from", "--reading", "--to");
+      Set.of(
+          "--volume",
+          "--full",
+          "--empty",
+          "--every",
+          "--first",
+          "--from",
+          "--reading",
+          "--sun",
+          "--to");
 
   @Test
   void everyCommandCanBeCalled() {

@@ -30,9 +30,7 @@ final class SeasonAway {
   }
 
   void write(Answer answer) {
-    AwayOutcome[] all =
-        AwayOutcome.of(
-            season.tank(), runs.days(), runs.thirst().middle(), season.parts(season.shown(runs)));
+    AwayOutcome[] all = season.away(runs);
     for (int i = 0; i < all.length; i++) {
       one(answer, all[i]);
     }

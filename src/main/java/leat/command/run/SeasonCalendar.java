@@ -44,9 +44,7 @@ final class SeasonCalendar {
   }
 
   private static void neighbour(List<Event> events, SeasonOf season, YearRuns runs) {
-    AwayOutcome[] all =
-        AwayOutcome.of(
-            season.tank(), runs.days(), runs.thirst().middle(), season.parts(season.shown(runs)));
+    AwayOutcome[] all = season.away(runs);
     for (int i = 0; i < all.length; i++) {
       int[] visits = all[i].neighbourDays();
       for (int k = 0; visits != null && k < visits.length; k++) {

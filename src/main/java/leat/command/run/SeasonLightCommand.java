@@ -48,7 +48,7 @@ public final class SeasonLightCommand extends Command {
   static final Column MISSING = Column.number("missing_mol_m2", "missing mol/m2", 2);
   static final Column STATUS = Column.plain("lamp", "lamp");
   static final Column HOURS = Column.of("lamp_h", "lamp burns", Show.H);
-  static final Column KWH = Column.of("lamp_kwh_day", "lamp, a day", Show.KWH);
+  static final Column KWH = Column.of("lamp_day_kWh", "lamp, a day", Show.KWH);
   static final Column WATTS = Column.of("lamp_needed_W", "lamp that would do", Show.W);
   static final Column WITH = Column.number("dli_with_lamp_mol_m2", "with the lamp mol/m2", 2);
   private static final Column NAME = Column.plain("name", "month");
@@ -272,7 +272,7 @@ public final class SeasonLightCommand extends Command {
     }
     if (row.get(STATUS) != null) {
       answer.figure(
-          "lamp", row, "{lamp_h}", "{lamp_kwh_day} a day, then {dli_with_lamp_mol_m2} mol/m2");
+          "lamp", row, "{lamp_h}", "{lamp_day_kWh} a day, then {dli_with_lamp_mol_m2} mol/m2");
       answer.figure(row, WATTS, "");
     }
   }

@@ -8,16 +8,14 @@ import leat.answer.Show;
 import leat.cli.Call;
 import leat.climate.Method;
 import leat.quantity.Units;
-import leat.season.CropPart;
 import leat.season.Doubt;
 import leat.season.Goal;
-import leat.season.Help;
-import leat.season.Lever;
 import leat.season.Money;
 import leat.season.SeasonRun;
 import leat.season.Streak;
 import leat.season.Totals;
 import leat.season.YearRuns;
+import leat.system.SeasonCure;
 import leat.system.SeasonOf;
 
 /** What to mind about a season: what runs wrong and its cure, doubts, and how little is known. */
@@ -26,9 +24,6 @@ final class SeasonMinds {
   private static final Column DAYS = Column.plain("days", "days");
   private static final Column FROM_L = Column.of("from_L", "from", Show.L);
   private static final Column TO_L = Column.of("to_L", "to", Show.L);
-  private static final Column LEVEL = Column.of("level_mm", "level", Show.MM);
-  private static final Column TO_EC = Column.of("to_mS_cm", "to", Show.MS_CM);
-  private static final Column PLANTS = Column.plain("plants", "plants");
   private static final Column WHAT = Column.plain("what", "what");
 
   private final Call call;
@@ -90,26 +85,14 @@ final class SeasonMinds {
   }
 
   private void cures(Answer answer, Goal goal) {
-    List<CropPart> parts = season.parts(season.shown(runs));
-    List<Help.Option> ways =
-        Help.options(season.tank(), runs.days(), runs.thirst().middle(), parts, goal);
-    if (ways.isEmpty()) {
-      answer.mind("no-cure", "no full mark, low mark, target or number of plants alone mends it.");
+    List<SeasonCure> cures = SeasonCure.of(call.plan(), season, runs, goal);
+    if (cures.isEmpty()) {
+      answer.mind("no-cure", "no one key of the plan mends it.");
     }
-    for (int i = 0; i < ways.size(); i++) {
-      Help.Option way = ways.get(i);
-      Row row = Row.aside(TO_L, TO_EC, PLANTS, WHAT);
-      if (way.lever() == null) {
-        row.set(WHAT, CropPart.thirstiest(parts).name()).set(PLANTS, (int) way.to());
-        answer.mind("cure-plants", row, "{plants} plants of {what} would do: crops[].pots.");
-      } else if (way.lever() == Lever.TARGET) {
-        row.set(TO_EC, way.to());
-        answer.mind("cure-target", row, "target.ec: {to_mS_cm} would do.");
-      } else {
-        row.set(TO_L, Units.L.toBase(way.to()))
-            .set(WHAT, way.lever() == Lever.FULL ? "tank.full" : "tank.low");
-        answer.mind("cure-mark", row, "{what} at {to_L} would do.");
-      }
+    for (int i = 0; i < cures.size(); i++) {
+      Row row = Row.aside(WHAT, DAY);
+      row.set(WHAT, cures.get(i).key()).set(DAY, cures.get(i).value());
+      answer.mind("cure", row, i == 0 ? "{what}: {day} would mend it." : "or {what}: {day}.");
     }
   }
 
