@@ -59,6 +59,16 @@ public final class SeasonWeather {
     return sum / (last - first + 1);
   }
 
+  /** Whether rain is known on any day. */
+  public boolean knowsRain() {
+    for (int i = 0; i < days.length; i++) {
+      if (!Double.isNaN(days[i].rainMm())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** The day of the highest middle; -1 when none has its temperatures. */
   public int warmest() {
     int warmest = -1;

@@ -181,6 +181,15 @@ public final class MoneyOf {
     return runS;
   }
 
+  /** Bounds of the warmth that the pump brings; null when its running is not known. */
+  public PumpWarmth warmth() {
+    if (Double.isNaN(runS)) {
+      return null;
+    }
+    double seconds = Units.D.toBase(season.days());
+    return PumpWarmth.of(plan, plan.section("pump").need("power") * runS / seconds);
+  }
+
   /** What was poured before the first day. */
   public FirstFill firstFill() {
     return firstFill;

@@ -43,10 +43,12 @@ public final class SeasonOf {
   private final List<SeasonEt0> et0 = new ArrayList<>();
   private final List<List<CropPart>> parts = new ArrayList<>();
   private final List<Method> methods = new ArrayList<>();
+  private final Weather file;
   private Site site;
 
   private SeasonOf(Plan plan, Weather file) {
     this.plan = plan;
+    this.file = file;
     Section season = plan.section("season");
     from = (LocalDate) season.needRaw("from");
     LocalDate to = (LocalDate) season.needRaw("to");
@@ -201,6 +203,11 @@ public final class SeasonOf {
   /** Years of the weather file that do not cover the season. */
   public List<LeftOutYear> leftOut() {
     return leftOut;
+  }
+
+  /** The weather file's rows; null without a file. */
+  public Weather file() {
+    return file;
   }
 
   /** Whether there is weather of any kind. */

@@ -87,12 +87,15 @@ public final class WeatherErrors {
   public static Problem impossible(String file, int line, String column, WeatherProblem problem) {
     String reason = problem.reason();
     boolean bare = Double.isNaN(problem.value());
+    boolean fahrenheit = problem.kind() == WeatherProblem.Kind.TEMPERATURE && problem.value() > 0;
     return row(
         "weather-impossible",
         file,
         line,
         column,
-        reason + (bare ? "" : "; got " + NumberText.shortest(problem.value())));
+        reason
+            + (bare ? "" : "; got " + NumberText.shortest(problem.value()))
+            + (fahrenheit ? ": are these degrees Fahrenheit?" : ""));
   }
 
   /** A hole within the season. */

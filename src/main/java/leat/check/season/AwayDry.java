@@ -43,6 +43,7 @@ final class AwayDry extends SeasonRule {
       filling &= all[i].carried() || all[i].fillBeforeCarries();
     }
     return super.advice(subject, finding)
+        .say("a larger tank")
         .also(
             filling
                 ? "filling up on the evening before you leave"

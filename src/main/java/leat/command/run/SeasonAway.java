@@ -50,19 +50,24 @@ final class SeasonAway {
     Row row = row(away);
     answer.figure(label, row, "runs dry on {dry}", "{days} dry days, {missed_L} short");
     if (away.fillBeforeCarries()) {
-      answer.figure("", row, "filling up on {before} carries it over");
+      answer.figure("", row, "filled up on {before}, before leaving, it lasts");
       return;
     }
     if (away.fullCarriesL() != null) {
-      answer.figure("", row, "a tank of {full_L} when full would do, filled on {before}");
+      answer.figure("", row, "a tank of {full_L} when full would last, filled up on {before}");
     }
     if (away.plantsCarry() != null) {
-      answer.figure("", row, "{plants} plants of {crop} instead of {now} would do");
+      answer.figure("", row, "or {plants} plants of {crop} instead of {now}");
     }
     if (away.neighbourDays() == null) {
       answer.figure("", row, "no neighbour comes often enough: the tank does not last a day");
     } else {
-      answer.figure("", row, "a neighbour who fills up on {visits}");
+      answer.figure(
+          "",
+          row,
+          away.span().first() > 0
+              ? "or fill up on {before}, and a neighbour on {visits}"
+              : "or a neighbour who fills up on {visits}");
     }
   }
 

@@ -1,5 +1,6 @@
 package leat.command.run;
 
+import java.util.ArrayList;
 import java.util.List;
 import leat.answer.Answer;
 import leat.answer.Column;
@@ -7,6 +8,7 @@ import leat.answer.Row;
 import leat.answer.Show;
 import leat.cli.Call;
 import leat.climate.Method;
+import leat.plan.Problem;
 import leat.quantity.Units;
 import leat.season.Doubt;
 import leat.season.Goal;
@@ -15,8 +17,10 @@ import leat.season.SeasonRun;
 import leat.season.Streak;
 import leat.season.Totals;
 import leat.season.YearRuns;
+import leat.system.PotsOf;
 import leat.system.SeasonCure;
 import leat.system.SeasonOf;
+import leat.system.Sown;
 
 /** What to mind about a season: what runs wrong and its cure, doubts, and how little is known. */
 final class SeasonMinds {
@@ -45,6 +49,13 @@ final class SeasonMinds {
     strength(answer);
     doubts(answer);
     tapSalt(answer);
+    pots(answer);
+    if (season.file() != null) {
+      SeasonWeatherWords.write(answer, season);
+    }
+    if (!money.prices().any() && money.energyOfDay() == null) {
+      answer.mind("no-prices", "no price is named: water.price, feed.parts[].price, tariff.price.");
+    }
     left(answer);
     known(answer, sums);
   }
@@ -142,6 +153,26 @@ final class SeasonMinds {
           "tap-salt",
           row,
           "by {day} the tap water's own salt is {tap_salt_share_pct} of the target EC: change sooner, season.change.");
+    }
+  }
+
+  private void pots(Answer answer) {
+    List<Sown> sown = new ArrayList<>();
+    for (int i = 0; i < season.crops().size(); i++) {
+      Sown crop = season.crops().get(i).sown();
+      sown.add(crop);
+      if (crop.batches().sowing().leavesPotsEmpty() && crop.batches().batches().size() > 1) {
+        Row row = Row.aside(WHAT, DAYS);
+        row.set(WHAT, crop.name()).set(DAYS, crop.batches().sowing().emptyDaysBetween());
+        answer.mind(
+            "every-longer",
+            row,
+            "the pots of {what} stand empty for {days} days between batches: every is longer than growing.");
+      }
+    }
+    Problem over = sown.isEmpty() ? null : PotsOf.of(call.plan()).overfull(sown);
+    if (over != null) {
+      answer.mind("pots-overfull", over.message() + ".");
     }
   }
 

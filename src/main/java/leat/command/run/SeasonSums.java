@@ -13,6 +13,7 @@ import leat.season.Quantity;
 import leat.season.Totals;
 import leat.season.YearRuns;
 import leat.system.MoneyOf;
+import leat.system.PumpWarmth;
 import leat.system.SeasonOf;
 
 /** The season's sums: the shown run, and the ends of litres, mL and money. */
@@ -55,7 +56,7 @@ final class SeasonSums {
   static final Column HARVEST = Column.of("harvest_kg", "harvest", Show.KG);
   static final Column PLANTS = Column.plain("plants_harvested", "plants harvested");
   static final Ends VALUE = Ends.money("harvest_value", "in a shop");
-  static final Ends PAYBACK = Ends.money("payback_seasons", "paid back after");
+  static final Ends PAYBACK = Ends.seasons("payback_seasons", "paid back after");
   static final Column BOUGHT = Column.number("cost_bought", "tower and tank", 3);
   static final Column CURRENCY = Column.plain("currency", "currency");
   static final Column RISE_MOST = Column.number("rise_most_K", "warming by the pump", 2);
@@ -82,6 +83,14 @@ final class SeasonSums {
     static Ends money(String key, String label) {
       return new Ends(
           Column.number(key, label, 3),
+          Column.number(key + "_low", label + ", least", 2),
+          Column.number(key + "_high", label + ", most", 2),
+          null);
+    }
+
+    static Ends seasons(String key, String label) {
+      return new Ends(
+          Column.number(key, label, 2),
           Column.number(key + "_low", label + ", least", 2),
           Column.number(key + "_high", label + ", most", 2),
           null);
@@ -190,6 +199,10 @@ final class SeasonSums {
         .set(TAP, shown.tapSalt().most())
         .set(FACTOR_LOW, runs.thirst().low())
         .set(FACTOR_HIGH, runs.thirst().high());
+    PumpWarmth warmth = energy.warmth();
+    if (warmth != null) {
+      row.set(RISE_MOST, warmth.mostK()).set(RISE_STEADY, warmth.steadyK());
+    }
     if (season.weather(year) != null) {
       int warm = season.weather(year).daysAbove(TankWarmth.WARM_CELSIUS);
       row.setAny(WARM, warm < 0 ? null : Integer.valueOf(warm));

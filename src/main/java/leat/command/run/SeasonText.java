@@ -107,6 +107,7 @@ final class SeasonText {
 
   private void figures(Answer answer, Row all) {
     boolean rain = runs.totals().flows().rainL() > 0;
+    boolean over = runs.totals().counts().overflowDays() > 0;
     line(
         answer,
         all,
@@ -114,7 +115,9 @@ final class SeasonText {
         "{topup_water_L}",
         SeasonSums.COST_WATER,
         "{cost_water:money} {currency}",
-        rain ? "rain gives {rain_L}, {overflow_L} runs over" : "{topups} top-ups");
+        over
+            ? "rain gives {rain_L}, of which {overflow_L} runs over"
+            : rain ? "rain gives {rain_L} of it" : "{topups} top-ups");
     line(
         answer,
         all,
@@ -145,7 +148,13 @@ final class SeasonText {
     }
     Totals.Counts n = runs.totals().counts();
     if (n.changes() > 0 || n.dilutions() > 0) {
-      answer.figure("drained", all, "{drained_L}", "{changes} changes, {dilutions} dilutions");
+      answer.figure(
+          "drained",
+          all,
+          "{drained_L}",
+          n.dilutions() > 0
+              ? "by {changes} changes and {dilutions} dilutions"
+              : n.changes() == 1 ? "by one change" : "by {changes} changes");
     }
     answer.figure("EC", all, "{ec_min_mS_cm!} to {ec_max_mS_cm}", "in the evening");
     answer.figure("busiest fortnight", all, "{busy_L}", "{busy}");
@@ -197,8 +206,12 @@ final class SeasonText {
 
   private void warmth(Answer answer, Row all) {
     if (sums.get(SeasonSums.WARM) != null) {
+      boolean warm = (Integer) sums.get(SeasonSums.WARM) > 0;
       answer.figure(
-          "warmest day", all, "{warmest_C}", "{warm_span}; {warm_days} days with a mean over 24 C");
+          "warmest day",
+          all,
+          "{warmest_C}",
+          warm ? "{warm_span}; mean air over 24 C on {warm_days} days" : "{warm_span}, mean air");
     }
   }
 
