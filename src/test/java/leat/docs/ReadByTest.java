@@ -39,6 +39,9 @@ class ReadByTest {
           "sender-tub.yaml",
           "poured-tub.yaml",
           "weighed-salts.yaml",
+          "balcony.yaml",
+          "roof.yaml",
+          "greenhouse.yaml",
           "../src/test/resources/plans/sketch.yaml");
 
   /** Other ways to tell the same things, each on its own. */
