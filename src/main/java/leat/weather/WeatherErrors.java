@@ -85,17 +85,14 @@ public final class WeatherErrors {
 
   /** What cannot be. */
   public static Problem impossible(String file, int line, String column, WeatherProblem problem) {
-    String reason = problem.reason();
-    boolean bare = Double.isNaN(problem.value());
-    boolean fahrenheit = problem.kind() == WeatherProblem.Kind.TEMPERATURE && problem.value() > 0;
-    return row(
-        "weather-impossible",
-        file,
-        line,
-        column,
-        reason
-            + (bare ? "" : "; got " + NumberText.shortest(problem.value()))
-            + (fahrenheit ? ": are these degrees Fahrenheit?" : ""));
+    String got =
+        Double.isNaN(problem.value()) ? "" : "; got " + NumberText.shortest(problem.value());
+    String ask = looksFahrenheit(problem) ? ": are these degrees Fahrenheit?" : "";
+    return row("weather-impossible", file, line, column, problem.reason() + got + ask);
+  }
+
+  private static boolean looksFahrenheit(WeatherProblem problem) {
+    return problem.kind() == WeatherProblem.Kind.TEMPERATURE && problem.value() > 0;
   }
 
   /** A hole within the season. */

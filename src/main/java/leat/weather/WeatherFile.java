@@ -45,6 +45,7 @@ public final class WeatherFile {
   private final List<WeatherDay> days = new ArrayList<>();
   private final List<Integer> lines = new ArrayList<>();
   private boolean decimalComma;
+  private boolean badDate;
   private Weather weather;
 
   private WeatherFile(String name) {
@@ -188,16 +189,18 @@ public final class WeatherFile {
 
   private LocalDate date(CSVRecord record, int line) {
     String typed = cell(record, DATE);
-    if (typed.length() == 10) {
-      try {
-        return LocalDate.parse(typed);
-      } catch (DateTimeParseException e) {
-        problems.add(WeatherErrors.notADate(name, line, called[DATE], typed));
-        return null;
-      }
+    LocalDate date = null;
+    try {
+      date = typed.length() == 10 ? LocalDate.parse(typed) : null;
+    } catch (DateTimeParseException e) {
+      date = null;
     }
-    problems.add(WeatherErrors.notADate(name, line, called[DATE], typed));
-    return null;
+    // One message shows the form; the other rows are most often written like it.
+    if (date == null && !badDate) {
+      badDate = true;
+      problems.add(WeatherErrors.notADate(name, line, called[DATE], typed));
+    }
+    return date;
   }
 
   private double number(String typed, int column, int line) {
