@@ -88,7 +88,11 @@ public final class WeatherErrors {
     String got =
         Double.isNaN(problem.value()) ? "" : "; got " + NumberText.shortest(problem.value());
     String ask = looksFahrenheit(problem) ? ": are these degrees Fahrenheit?" : "";
-    return row("weather-impossible", file, line, column, problem.reason() + got + ask);
+    return new Problem(
+        "weather-impossible",
+        null,
+        file + ":" + line + ": " + column,
+        problem.reason() + got + ask);
   }
 
   private static boolean looksFahrenheit(WeatherProblem problem) {
