@@ -9,9 +9,20 @@ package leat.answer;
  * a till prints it; {@code {{} is a brace. Unknown values read "-".
  */
 final class Template {
+  /** Templates that were filled, while somebody keeps them; null otherwise. */
+  private static java.util.Set<String> used;
+
   private Template() {}
 
+  /** Keeps each template that is filled from now on: a test compares them with the source. */
+  static void keep(java.util.Set<String> into) {
+    used = into;
+  }
+
   static Phrase fill(Row row, String template) {
+    if (used != null) {
+      used.add(template);
+    }
     Phrase phrase = Phrase.of();
     int at = 0;
     while (true) {

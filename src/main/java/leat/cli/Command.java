@@ -48,7 +48,12 @@ public abstract class Command {
     return true;
   }
 
-  /** Whether its one operand is the plan, which {@code --plan} names too. */
+  /** Whether several plans may be named as operands, see {@link Call#planNames}. */
+  public boolean severalPlans() {
+    return false;
+  }
+
+  /** Whether each operand is a plan, however it is named. */
   public boolean planIsOperand() {
     return false;
   }

@@ -22,14 +22,12 @@ final class CommonFlags {
               "pump.derate=70%",
               "sets a key of the plan, the value as in YAML; an empty one removes it")
           .repeatable();
+  static final Flag FORMAT = format(new String[] {"text", "csv", "json"});
 
-  private static Flag format(Command command) {
-    String[] all = command.formats();
-    StringBuilder words = new StringBuilder(all[0]);
-    for (int i = 1; i < all.length; i++) {
-      words.append(i == all.length - 1 ? " or " : ", ").append(all[i]);
-    }
-    return Flag.of("--format", "-f", "FORMAT", Kind.choice(all), "json", words.toString());
+  private static Flag format(String[] all) {
+    return Flag.of(
+            "--format", "-f", "FORMAT", Kind.choice(all), "json", "what the answer is written as")
+        .byDefault("text");
   }
 
   static final Flag OUTPUT =
@@ -42,11 +40,12 @@ final class CommonFlags {
           "writes the answer to a file, whole or not at all");
   static final Flag UNITS =
       Flag.of(
-          "--units",
-          "SYSTEM",
-          Kind.choice("metric", "us"),
-          "us",
-          "units of text: metric or us; csv and json stay metric");
+              "--units",
+              "SYSTEM",
+              Kind.choice("metric", "us"),
+              "us",
+              "units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric")
+          .byDefault("metric");
   static final Flag DELIMITER =
       Flag.of("--delimiter", "CHAR", Kind.TEXT, ";", "between the columns of csv, read or written");
   static final Flag DECIMAL =
@@ -56,19 +55,42 @@ final class CommonFlags {
           "--raw",
           "csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them");
   static final Flag QUIET =
-      Flag.on("--quiet", "-q", "no Taken, Mind, Next; nothing on standard error but errors");
+      Flag.on(
+          "--quiet",
+          "-q",
+          "no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt");
   static final Flag EXPLAIN =
       Flag.on("--explain", "shows each formula with the numbers in it, its range and its source");
+  static final Flag COLOR =
+      Flag.of(
+              "--color",
+              "WHEN",
+              Kind.choice("auto", "always", "never"),
+              "never",
+              "colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set")
+          .byDefault("auto");
   static final Flag HELP = Flag.on("--help", "-h", "shows this help");
+
+  /** All of them. */
+  static Flag[] everywhere() {
+    return new Flag[] {
+      PLAN, SET, FORMAT, OUTPUT, UNITS, DELIMITER, DECIMAL, RAW, COLOR, QUIET, EXPLAIN, HELP
+    };
+  }
+
+  private static Flag formatOf(Command command) {
+    String[] all = command.formats();
+    return all.length == 3 ? FORMAT : format(all);
+  }
 
   static Flag[] of(Command command) {
     if (command.takesPlan()) {
-      return new Flag[] {
-        PLAN, SET, format(command), OUTPUT, UNITS, DELIMITER, DECIMAL, RAW, QUIET, EXPLAIN, HELP
-      };
+      Flag[] all = everywhere();
+      all[2] = formatOf(command);
+      return all;
     }
     return new Flag[] {
-      format(command), OUTPUT, UNITS, DELIMITER, DECIMAL, RAW, QUIET, EXPLAIN, HELP
+      formatOf(command), OUTPUT, UNITS, DELIMITER, DECIMAL, RAW, COLOR, QUIET, EXPLAIN, HELP
     };
   }
 

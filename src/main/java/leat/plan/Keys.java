@@ -62,6 +62,7 @@ public final class Keys {
           one("name", Kind.TEXT, "my first tower", "name of the plan, for its reader"),
           one("about", Kind.TEXT, "two towers on a roof terrace", "what it is, for the reader"),
           one("currency", Kind.CURRENCY, "EUR", "currency of every price in the plan"),
+          one("units", Kind.choice("metric", "us"), "us", "units of what leat prints as text"),
           site(),
           tank(),
           sender(),

@@ -460,7 +460,9 @@ public abstract class Kind {
         }
       };
 
-  /** A salt and its grams such as "potassium-nitrate=80 g"; a {@link leat.quantity.Named}. */
+  /**
+   * A salt and its grams such as "potassium-nitrate=80 g"; a {@link leat.quantity.NamedQuantity}.
+   */
   public static final Kind GRAMS =
       new Kind("a salt = a mass") {
         @Override
@@ -531,12 +533,12 @@ public abstract class Kind {
         }
       };
 
-  /** A fitting by name and how many: "elbow=2"; a {@link leat.quantity.Named}. */
+  /** A fitting by name and how many: "elbow=2"; a {@link leat.quantity.NamedQuantity}. */
   public static final Kind FITTING =
       new Kind("a fitting and how many") {
         @Override
         Object read(String typed, boolean quoted) {
-          leat.quantity.Named named = Compounds.named(typed, Units.NUMBER_UNIT);
+          leat.quantity.NamedQuantity named = Compounds.named(typed, Units.NUMBER_UNIT);
           String[] known = leat.hydraulics.Fitting.names();
           if (!leat.hydraulics.Fitting.isKnown(named.name())) {
             throw PlanErrors.notOneOf(named.name(), known);
@@ -553,7 +555,7 @@ public abstract class Kind {
         }
       };
 
-  /** Run and rest of a pump: "15 min/15 min"; a {@link leat.quantity.Timing}. */
+  /** Run and rest of a pump: "15 min/15 min"; a {@link leat.quantity.RunAndRest}. */
   public static final Kind TIMING =
       new Kind("a run and a rest") {
         @Override

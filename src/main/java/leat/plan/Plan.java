@@ -65,6 +65,11 @@ public final class Plan {
     return currency;
   }
 
+  /** Units of text that the plan names, or null. */
+  public String units() {
+    return root.text("units");
+  }
+
   /** A file that the plan names; its path starts from the plan's own folder. */
   public File beside(String path) {
     File file = new File(path);
@@ -250,6 +255,13 @@ public final class Plan {
       return this;
     }
 
+    /** Refuses a text that is no YAML, or none of ours. */
+    void refuseBroken() {
+      if (!problems.isEmpty()) {
+        throw new Refused(problems);
+      }
+    }
+
     /** Keeps which keys are asked for once the plan is read. */
     public Draft record() {
       recording = true;
@@ -265,6 +277,9 @@ public final class Plan {
       String currency = binder.currency(root.text("currency"));
       PlanSense.check(root, all);
       if (!all.isEmpty()) {
+        for (int i = 0; i < all.size(); i++) {
+          all.set(i, all.get(i).inCurrency(currency));
+        }
         all.sort(IN_ORDER);
         throw new Refused(all);
       }

@@ -8,46 +8,31 @@ package leat.plan;
 final class ReadBy {
   private static final String TABLE =
       """
-      name: sow season
-      currency: dose duty season check
-      site.time_zone: duty season check
-      site.latitude: sow season check
-      site.altitude: oxygen season check
-      site.weather: sow season check
-      site.weather_columns: sow season check
-      site.months[].tmin: season check
-      site.months[].tmax: season check
-      site.months[].rain: season check
-      site.months[].rain_days: season check
-      site.exposure: season check
-      site.coast: season check
-      site.wind_height: season check
-      site.light.transmission: season
-      site.light.shade: season
-      tank.shape: tank level dose stock topup acid clean season check
-      tank.bottom: tank level dose stock topup acid clean season check
-      tank.top: tank level dose stock topup acid clean season check
-      tank.diameter: tank level dose stock topup acid clean season check
-      tank.length: tank level dose stock topup acid clean season check
-      tank.height: tank level dose stock topup acid clean season check
-      tank.corner: tank level dose stock topup acid clean season check
-      tank.corner_top: tank level dose stock topup acid clean season check
-      tank.table: tank level dose stock topup acid clean season check
-      tank.between: tank level dose stock topup acid clean season check
-      tank.bodies[].area: tank level dose stock topup acid clean season check
-      tank.bodies[].from: tank level dose stock topup acid clean season check
-      tank.bodies[].to: tank level dose stock topup acid clean season check
+      currency: dose duty check
+      units: head pump tank level ec dose stock topup acid crops oxygen clean duty check
+      site.time_zone: duty check
+      site.altitude: oxygen
+      tank.shape: tank level dose stock topup acid clean check
+      tank.bottom: tank level dose stock topup acid clean check
+      tank.top: tank level dose stock topup acid clean check
+      tank.diameter: tank level dose stock topup acid clean check
+      tank.length: tank level dose stock topup acid clean check
+      tank.height: tank level dose stock topup acid clean check
+      tank.corner: tank level dose stock topup acid clean check
+      tank.corner_top: tank level dose stock topup acid clean check
+      tank.table: tank level dose stock topup acid clean check
+      tank.between: tank level dose stock topup acid clean check
+      tank.bodies[].area: tank level dose stock topup acid clean check
+      tank.bodies[].from: tank level dose stock topup acid clean check
+      tank.bodies[].to: tank level dose stock topup acid clean check
       tank.holds: level check
       tank.holds_full: level check
-      tank.full: pump tank level dose stock topup acid season check
-      tank.low: head pump tank level clean duty season check
-      tank.intake: pump level clean season check
-      tank.rim_overflow: season check
+      tank.full: pump tank level dose stock topup acid check
+      tank.low: head pump tank level clean duty check
+      tank.intake: pump level clean check
+      tank.rim_overflow: check
       tank.warmest: check
-      tank.rain_area: tank topup season check
-      tank.rain_share: season check
-      tank.open_area: season check
-      tank.heel: season check
+      tank.rain_area: tank topup check
       tank.drain.bore: tank
       tank.drain.height: tank
       tank.drain.length: tank
@@ -80,7 +65,7 @@ final class ReadBy {
       pump.derate: head pump duty check
       pump.speed: head pump duty check
       pump.measured: head pump duty check
-      pump.power: pump duty season check
+      pump.power: pump duty check
       pump.power_factor: duty check
       pump.supply.mains: duty check
       pump.supply.dc: duty check
@@ -95,8 +80,8 @@ final class ReadBy {
       pipe.k: head pump duty check
       pipe.fittings: head pump duty check
       pipe.valve: head pump duty check
-      towers[].name: head pump duty sow season check
-      towers[].count: head pump duty sow season check
+      towers[].name: head pump duty check
+      towers[].count: head pump duty check
       towers[].riser.bore: head pump duty check
       towers[].riser.length: head pump duty check
       towers[].riser.material: head pump duty check
@@ -107,12 +92,11 @@ final class ReadBy {
       towers[].outlet: head pump duty check
       towers[].wanted: pump check
       towers[].base.height: check
-      towers[].modules[].count: pump duty sow season check
+      towers[].modules[].count: pump duty check
       towers[].modules[].height: pump duty check
       towers[].modules[].overlap: pump duty check
       towers[].modules[].diameter: pump duty check
       towers[].modules[].wall: pump duty check
-      towers[].modules[].pots: sow season
       towers[].cap.mass: pump check
       towers[].cap.spreader: check
       towers[].cap.gap: check
@@ -124,20 +108,20 @@ final class ReadBy {
       strainer.diameter: check
       strainer.clogged: check
       strainer.freeboard: check
-      timing[].run: duty season check
-      timing[].rest: duty season check
-      timing[].from: duty season check
-      timing[].to: duty season check
-      timing[].months: duty season check
-      timing[].days: duty season check
+      timing[].run: duty check
+      timing[].rest: duty check
+      timing[].from: duty check
+      timing[].to: duty check
+      timing[].months: duty check
+      timing[].days: duty check
       wetting: duty check
       dry_limit.day: duty check
       dry_limit.night: duty check
       dry_limit.alarm: duty
-      controller.power: duty season check
+      controller.power: duty check
       controller.relay.rated: duty check
-      controller.relay.coil: duty season check
-      controller.relay.coil_when: duty season check
+      controller.relay.coil: duty check
+      controller.relay.coil_when: duty check
       controller.relay.cycles: duty check
       controller.relay.inrush: duty check
       backup.hours: duty check
@@ -148,16 +132,16 @@ final class ReadBy {
       backup.reserve: duty check
       backup.inverter: duty check
       backup.idle: duty check
-      tariff.price: duty season check
-      tariff.standing: duty season check
-      tariff.bands[].from: duty season check
-      tariff.bands[].to: duty season check
-      tariff.bands[].months: duty season check
-      tariff.bands[].days: duty season check
-      tariff.bands[].price: duty season check
-      water.ec: dose topup season check
-      water.alkalinity: ec dose stock acid season check
-      water.ph: acid season check
+      tariff.price: duty check
+      tariff.standing: duty check
+      tariff.bands[].from: duty check
+      tariff.bands[].to: duty check
+      tariff.bands[].months: duty check
+      tariff.bands[].days: duty check
+      tariff.bands[].price: duty check
+      water.ec: dose topup check
+      water.alkalinity: ec dose stock acid check
+      water.ph: acid check
       water.nitrate: ec dose
       water.phosphorus: ec dose
       water.potassium: ec dose
@@ -166,15 +150,12 @@ final class ReadBy {
       water.sulfate: ec dose stock
       water.sodium: ec dose check
       water.chloride: ec dose check
-      water.temperature: acid season check
-      water.price: season
-      rain.ec: topup season check
+      water.temperature: acid check
+      rain.ec: topup
       feed.parts[].name: dose stock topup
-      feed.parts[].rate: dose stock topup season check
-      feed.parts[].price: season
-      feed.rate_ec: dose topup season check
-      feed.acid.name: acid season check
-      feed.acid.price: season
+      feed.parts[].rate: dose stock topup
+      feed.rate_ec: dose topup
+      feed.acid.name: acid check
       feed.stock.bottle: stock
       feed.stock.makes: stock
       feed.stock.coldest: stock
@@ -188,61 +169,22 @@ final class ReadBy {
       meters.ec.scale: ec
       meters.ph.offset: check
       meters.ph.checked: check
-      target.ec: dose topup season check
-      target.ec_low: season check
-      target.ec_high: season check
-      target.ph: stock acid season check
-      thirst: stock season check
-      drinks: stock season check
-      crops[].name: crops sow season check
-      crops[].tower: sow season check
-      crops[].pots: stock sow season check
-      crops[].sow: sow season check
-      crops[].until: sow season check
-      crops[].every: sow season check
-      crops[].nursery: sow season check
-      crops[].growing: sow season check
-      crops[].germination: sow season check
-      crops[].loss: sow season check
-      crops[].harvest: season check
-      crops[].water: stock season check
-      crops[].area: season check
-      crops[].initial: season check
-      crops[].development: season check
-      crops[].late: season check
-      crops[].start_share: season check
-      crops[].end_share: season check
-      crops[].turnaround: sow season check
-      crops[].sizes: sow season check
-      crops[].earliest_transplant: sow season check
-      crops[].latest_harvest: sow season check
-      crops[].warmth: sow
+      target.ec: dose topup check
+      target.ph: stock acid check
+      thirst: stock check
+      drinks: stock check
+      crops[].name: crops check
+      crops[].pots: stock check
+      crops[].water: stock check
       crops[].ec_low: crops check
       crops[].ec_high: crops check
       crops[].ph_low: crops check
       crops[].ph_high: crops check
-      crops[].seed_price: season check
-      crops[].shop_price: season check
-      season.from: stock duty sow season check
-      season.to: stock duty season check
-      season.refill: season check
-      season.start.volume: season check
-      season.start.ec: season check
-      season.uptake: season check
-      season.dose_below: season check
-      season.dilute_above: season check
-      season.change.every: stock season check
-      season.change.or_added: season check
-      season.catch: topup season
-      lamp.power: season
-      lamp.efficacy: season
-      lamp.hours: season
-      lamp.area: season
-      prices.pump: season
-      prices.tank: season
-      prices.sender: season
-      prices.controller: season
-      prices.other: season
+      season.from: stock duty check
+      season.to: stock duty check
+      season.change.every: stock check
+      season.change.or_added: check
+      season.catch: topup
       clean.with: clean
       clean.strength: clean
       clean.aim: clean

@@ -196,14 +196,14 @@ public final class Compounds {
   }
 
   /** "15 min/15 min", "90 s / 12 min", "15/15 min": run, then rest. */
-  public static Timing timing(String typed) {
+  public static RunAndRest timing(String typed) {
     Pair pair = pair(typed, "'/'", Dimension.TIME, Dimension.TIME, "15 min/15 min");
     int slash = timingSlash(typed);
     if (slash < 0) {
       throw pair.unmarked(null);
     }
     pair.split(0, slash, slash + 1, typed.length(), true);
-    return new Timing(pair.first(), pair.second());
+    return new RunAndRest(pair.first(), pair.second());
   }
 
   /** The first slash after a letter, so that "1/2 h/12 min" is understood; else the first. */
@@ -248,14 +248,14 @@ public final class Compounds {
    *
    * @param bare the unit of a bare number
    */
-  public static Named named(String typed, Unit bare) {
+  public static NamedQuantity named(String typed, Unit bare) {
     int at = typed.indexOf('=');
     String name = at < 0 ? "" : Spelling.trim(typed.substring(0, at));
     if (name.isEmpty()) {
       throw QuantityErrors.noName(bare.dimension(), Spelling.trim(typed), 0, typed.length());
     }
     Quantity quantity = QuantityReader.read(typed, at + 1, typed.length(), bare.dimension(), bare);
-    return new Named(name, quantity);
+    return new NamedQuantity(name, quantity);
   }
 
   private static Pair pair(

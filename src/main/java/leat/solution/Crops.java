@@ -86,13 +86,14 @@ public final class Crops {
   /**
    * The crop of a name.
    *
-   * @param name lower case, words joined by a hyphen
+   * @param name lower case, words joined by a hyphen or a blank
    * @return the crop, or null when the table lacks it
    */
   public static Crop find(String name) {
-    String wanted = name;
+    String plain = name.strip().replace(' ', '-');
+    String wanted = plain;
     for (String[] also : ALSO) {
-      if (also[0].equals(name)) {
+      if (also[0].equals(plain)) {
         wanted = also[1];
       }
     }

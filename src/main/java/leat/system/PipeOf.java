@@ -15,17 +15,17 @@ public final class PipeOf {
   public static double sumOfK(List<Object> fittings) {
     double sum = 0;
     for (int i = 0; i < fittings.size(); i++) {
-      leat.quantity.Named fitting = (leat.quantity.Named) fittings.get(i);
+      leat.quantity.NamedQuantity fitting = (leat.quantity.NamedQuantity) fittings.get(i);
       sum += Fitting.k(fitting.name()) * fitting.quantity().value();
     }
     return sum;
   }
 
   /** One stretch of pipe; without K and fittings it gets {@code usualK}, noted as taken. */
-  static leat.hydraulics.Section of(leat.plan.Section pipe, double usualK, String taken) {
+  static leat.hydraulics.PipeSection of(leat.plan.Section pipe, double usualK, String taken) {
     double bore = pipe.need("bore");
     double length = pipe.need("length");
-    return new leat.hydraulics.Section(length, bore, roughness(pipe), k(pipe, usualK, taken));
+    return new leat.hydraulics.PipeSection(length, bore, roughness(pipe), k(pipe, usualK, taken));
   }
 
   private static double roughness(leat.plan.Section pipe) {
@@ -54,7 +54,7 @@ public final class PipeOf {
   }
 
   /** The pipe as a line of one stretch. */
-  static Line line(Liquid water, leat.hydraulics.Section section) {
+  static Line line(Liquid water, leat.hydraulics.PipeSection section) {
     return new Line(water, section);
   }
 }

@@ -14,10 +14,10 @@ import leat.cli.Flag;
 import leat.hydraulics.HeadLoss;
 import leat.hydraulics.Line;
 import leat.hydraulics.Liquid;
+import leat.hydraulics.PipeSection;
 import leat.hydraulics.Regime;
 import leat.hydraulics.Riser;
 import leat.hydraulics.Roughness;
-import leat.hydraulics.Section;
 import leat.hydraulics.Water;
 import leat.plan.Kind;
 import leat.plan.Refused;
@@ -171,11 +171,11 @@ public final class HeadCommand extends Command {
     if (celsius == null) {
       answer.taken(Phrase.of("water 20 C"));
     }
-    Section[] sections = new Section[bores.size()];
+    PipeSection[] sections = new PipeSection[bores.size()];
     double named = PipeOf.sumOfK(fittings);
     for (int i = 0; i < sections.length; i++) {
       sections[i] =
-          new Section(
+          new PipeSection(
               (Double) lengths.get(i),
               (Double) bores.get(i),
               pick(roughnesses, i, Roughness.SMOOTH_TUBE),
@@ -191,7 +191,7 @@ public final class HeadCommand extends Command {
     if (!ks.isEmpty()) {
       return i < ks.size() ? (Double) ks.get(i) : 0;
     }
-    return nothingNamed && i == 0 ? Section.K_WHEN_NOT_NAMED : named;
+    return nothingNamed && i == 0 ? PipeSection.K_WHEN_NOT_NAMED : named;
   }
 
   private static double pick(List<Object> values, int i, double otherwise) {

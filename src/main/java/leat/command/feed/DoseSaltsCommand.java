@@ -18,7 +18,7 @@ import leat.plan.Kind;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.quantity.Dimension;
-import leat.quantity.Named;
+import leat.quantity.NamedQuantity;
 import leat.quantity.Nearest;
 import leat.quantity.Units;
 import leat.solution.Element;
@@ -150,7 +150,7 @@ public final class DoseSaltsCommand extends Command {
     List<String> typed = call.texts("--ask");
     List<Asked> all = new ArrayList<>();
     for (int i = 0; i < typed.size(); i++) {
-      Named one = EcPrediction.named("--ask", typed.get(i), Units.MG_L);
+      NamedQuantity one = EcPrediction.named("--ask", typed.get(i), Units.MG_L);
       try {
         ElementName.of(one.name());
       } catch (Impossible e) {

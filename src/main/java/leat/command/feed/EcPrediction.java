@@ -16,7 +16,7 @@ import leat.plan.Plan;
 import leat.plan.PlanErrors;
 import leat.plan.Refused;
 import leat.quantity.Compounds;
-import leat.quantity.Named;
+import leat.quantity.NamedQuantity;
 import leat.quantity.Nearest;
 import leat.quantity.Unit;
 import leat.quantity.Units;
@@ -51,7 +51,7 @@ final class EcPrediction {
   }
 
   /** Reads "NAME=VALUE" of a flag, with the same messages as everywhere. */
-  static Named named(String flag, String typed, Unit bare) {
+  static NamedQuantity named(String flag, String typed, Unit bare) {
     try {
       return Compounds.named(typed, bare);
     } catch (Unreadable e) {
@@ -64,7 +64,7 @@ final class EcPrediction {
     List<String> typed = call.texts("--weighed");
     List<Weighed> all = new ArrayList<>();
     for (int i = 0; i < typed.size(); i++) {
-      Named one = named("--weighed", typed.get(i), Units.G);
+      NamedQuantity one = named("--weighed", typed.get(i), Units.G);
       Salt salt = salt(call, "--weighed", one.name());
       for (int j = 0; j < all.size(); j++) {
         if (all.get(j).salt().name().equals(salt.name())) {
@@ -88,7 +88,7 @@ final class EcPrediction {
     List<String> typed = call.texts("--ion");
     Ions ions = Ions.NONE;
     for (int i = 0; i < typed.size(); i++) {
-      Named one = named("--ion", typed.get(i), Units.MG_L);
+      NamedQuantity one = named("--ion", typed.get(i), Units.MG_L);
       IonName name;
       try {
         name = IonName.of(one.name());

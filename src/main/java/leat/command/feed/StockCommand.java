@@ -121,7 +121,7 @@ public final class StockCommand extends Command {
     List<Stock.Weighed> salts = new ArrayList<>();
     List<Object> typed = call.values("--weigh");
     for (int i = 0; i < typed.size(); i++) {
-      leat.quantity.Named one = (leat.quantity.Named) typed.get(i);
+      leat.quantity.NamedQuantity one = (leat.quantity.NamedQuantity) typed.get(i);
       salts.add(weighed(call.plan(), one.name(), one.quantity().value()));
     }
     return typed.isEmpty() ? StockOf.salts(call.plan()) : salts;

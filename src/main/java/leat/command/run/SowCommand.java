@@ -98,7 +98,7 @@ public final class SowCommand extends Command {
     if (own == null && !call.hasPlan()) {
       throw new Refused(CommandErrors.neededPlan(this));
     }
-    if (own != null && (call.has("--plan") || !call.operands().isEmpty())) {
+    if (own != null && (call.namesPlan())) {
       throw new Refused(CommandErrors.notBoth(this, "--plan", own));
     }
     Plan plan = own == null ? call.plan() : null;
