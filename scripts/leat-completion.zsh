@@ -2,8 +2,8 @@
 # Completion of leat for zsh: source it behind compinit, or put it on the fpath as _leat.
 # Made from the declarations of the program; change those.
 
-_leat_keys=('name=' 'about=' 'currency=' 'units=' 'site.time_zone=' 'site.latitude=' 'site.altitude=' 'site.terrain=' 'site.height_above_ground=' 'site.wind.speed=' 'site.wind.is=' 'site.shelter=' 'site.weather=' 'site.sun_on_tank=' 'tank.shape=' 'tank.bottom=' 'tank.top=' 'tank.diameter=' 'tank.length=' 'tank.height=' 'tank.corner=' 'tank.corner_top=' 'tank.table=' 'tank.between=' 'tank.bodies[0].name=' 'tank.bodies[0].area=' 'tank.bodies[0].from=' 'tank.bodies[0].to=' 'tank.holds=' 'tank.holds_full=' 'tank.full=' 'tank.low=' 'tank.intake=' 'tank.rim_overflow=' 'tank.wall.thickness=' 'tank.wall.colour=' 'tank.wall.insulation=' 'tank.warmest=' 'tank.mass=' 'tank.foot=' 'tank.ground=' 'tank.rain_area=' 'tank.drain.bore=' 'tank.drain.height=' 'tank.drain.length=' 'tank.drain.drop=' 'sender.steps=' 'sender.edges=' 'sender.ladder.reeds=' 'sender.ladder.first=' 'sender.ladder.pitch=' 'sender.ladder.levels=' 'sender.ladder.resistors=' 'sender.ladder.empty=' 'sender.ladder.full=' 'sender.ladder.return_at=' 'sender.ladder.pull_in=' 'sender.ladder.drop_out=' 'sender.ladder.stops=' 'sender.below=' 'sender.hysteresis=' 'sender.hysteresis_volume=' 'sender.edge_error=' 'sender.tolerance=' 'sender.reading=' 'sender.lead=' 'sender.open_above=' 'sender.short_below=' 'sender.divider.supply=' 'sender.divider.resistor=' 'sender.divider.sender_side=' 'sender.divider.bits=' 'sender.divider.reference=' 'sender.divider.resistor_tolerance=' 'sender.divider.supply_tolerance=' 'sender.divider.reference_tolerance=' 'sender.divider.adc_error=' 'sender.divider.blind=' 'sender.divider.ratiometric=' 'pump.curve=' 'pump.shutoff_head=' 'pump.max_flow=' 'pump.derate=' 'pump.speed=' 'pump.measured=' 'pump.power=' 'pump.power_factor=' 'pump.supply.mains=' 'pump.supply.dc=' 'pump.supply.cable.length=' 'pump.supply.cable.section=' 'pump.check_valve=' 'pump.body=' 'cap_sensor.wet=' 'cap_sensor.dry=' 'hold_up=' 'pipe.bore=' 'pipe.length=' 'pipe.material=' 'pipe.roughness=' 'pipe.k=' 'pipe.fittings=' 'pipe.valve=' 'towers[0].name=' 'towers[0].count=' 'towers[0].riser.bore=' 'towers[0].riser.length=' 'towers[0].riser.material=' 'towers[0].riser.roughness=' 'towers[0].riser.k=' 'towers[0].riser.fittings=' 'towers[0].riser.valve=' 'towers[0].outlet=' 'towers[0].wanted=' 'towers[0].base.height=' 'towers[0].modules[0].name=' 'towers[0].modules[0].count=' 'towers[0].modules[0].height=' 'towers[0].modules[0].overlap=' 'towers[0].modules[0].diameter=' 'towers[0].modules[0].wall=' 'towers[0].modules[0].pots=' 'towers[0].modules[0].pot=' 'towers[0].modules[0].turn=' 'towers[0].modules[0].mass=' 'towers[0].modules[0].print_time=' 'towers[0].cap.mass=' 'towers[0].cap.spreader=' 'towers[0].cap.gap=' 'towers[0].cap.plate=' 'towers[0].cap.clearance=' 'towers[0].cap.grip=' 'towers[0].cap.print_time=' 'towers[0].guys.lines=' 'towers[0].guys.ring=' 'towers[0].guys.run=' 'towers[0].guys.anchor=' 'towers[0].foot_radius=' 'towers[0].fastened=' 'strainer.aperture=' 'strainer.wire=' 'strainer.diameter=' 'strainer.clogged=' 'strainer.freeboard=' 'timing[0].run=' 'timing[0].rest=' 'timing[0].from=' 'timing[0].to=' 'timing[0].months=' 'timing[0].days=' 'wetting=' 'dry_limit.day=' 'dry_limit.night=' 'dry_limit.alarm=' 'controller.power=' 'controller.relay.rated=' 'controller.relay.coil=' 'controller.relay.coil_when=' 'controller.relay.cycles=' 'controller.relay.inrush=' 'backup.hours=' 'backup.battery=' 'backup.capacity=' 'backup.chemistry=' 'backup.depth=' 'backup.reserve=' 'backup.inverter=' 'backup.idle=' 'tariff.price=' 'tariff.standing=' 'tariff.bands[0].from=' 'tariff.bands[0].to=' 'tariff.bands[0].months=' 'tariff.bands[0].days=' 'tariff.bands[0].price=' 'water.ec=' 'water.alkalinity=' 'water.ph=' 'water.nitrate=' 'water.phosphorus=' 'water.potassium=' 'water.calcium=' 'water.magnesium=' 'water.sulfate=' 'water.sodium=' 'water.chloride=' 'water.temperature=' 'water.price=' 'rain.ec=' 'feed.parts[0].name=' 'feed.parts[0].rate=' 'feed.parts[0].price=' 'feed.rate_ec=' 'feed.acid.name=' 'feed.acid.price=' 'feed.stock.bottle=' 'feed.stock.makes=' 'feed.stock.coldest=' 'feed.stock.grams=' 'feed.salts[0].name=' 'feed.salts[0].elements=' 'feed.salts[0].price=' 'meters.ec.slope=' 'meters.ec.checked=' 'meters.ec.compensates=' 'meters.ec.scale=' 'meters.ph.offset=' 'meters.ph.checked=' 'target.ec=' 'target.ec_low=' 'target.ec_high=' 'target.ph=' 'target.ph_low=' 'target.ph_high=' 'thirst=' 'drinks=' 'crops[0].name=' 'crops[0].tower=' 'crops[0].pots=' 'crops[0].sow=' 'crops[0].until=' 'crops[0].every=' 'crops[0].nursery=' 'crops[0].growing=' 'crops[0].germination=' 'crops[0].loss=' 'crops[0].harvest=' 'crops[0].water=' 'crops[0].ec_low=' 'crops[0].ec_high=' 'crops[0].ph_low=' 'crops[0].ph_high=' 'crops[0].seed_price=' 'crops[0].shop_price=' 'season.from=' 'season.to=' 'season.refill=' 'season.change.every=' 'season.change.or_added=' 'season.away[0].from=' 'season.away[0].to=' 'season.catch=' 'prices.filament=' 'prices.spool=' 'prices.pump=' 'prices.tank=' 'prices.sender=' 'prices.controller=' 'prices.other=' 'prices.life=' 'printer.power=' 'printer.count=' 'printer.jobs=' 'printer.waste=' 'clean.with=' 'clean.strength=' 'clean.aim=' 'clean.contact=' 'limits=' 'log.time=' 'log.reading=' 'log.ec=' 'log.ph=' 'log.temperature=' 'log.pump=' 'log.cap=' 'log.delimiter=' 'log.decimal=')
-_leat_rules=(reaches-top pump-margin tower-fed flow-wanted valve-needed pump-on-curve outlet-over-top reach no-siphon freeboard intake-covered cap-lift film-closed film-not-flooding gap-carries gap-clear riser-not-fast riser-not-slow strainer-head strainer-holds pump-measured steps-resolvable low-above-step intake-seen full-seen step-under-thirst dip-seen sender-fitted run-covers rest-day rest-night starts-per-hour relay-life cost-season backup-hours cable-drop crops-share target-in-band target-above-water oxygen meters-checked water-alkalinity change-interval parts-compatible acid-household)
+_leat_keys=('name=' 'about=' 'currency=' 'units=' 'site.time_zone=' 'site.latitude=' 'site.altitude=' 'site.terrain=' 'site.height_above_ground=' 'site.wind.speed=' 'site.wind.is=' 'site.shelter=' 'site.weather=' 'site.weather_columns=' 'site.months[0].tmin=' 'site.months[0].tmax=' 'site.months[0].rain=' 'site.months[0].rain_days=' 'site.exposure=' 'site.coast=' 'site.wind_height=' 'site.light.transmission=' 'site.light.shade=' 'site.sun_on_tank=' 'tank.shape=' 'tank.bottom=' 'tank.top=' 'tank.diameter=' 'tank.length=' 'tank.height=' 'tank.corner=' 'tank.corner_top=' 'tank.table=' 'tank.between=' 'tank.bodies[0].name=' 'tank.bodies[0].area=' 'tank.bodies[0].from=' 'tank.bodies[0].to=' 'tank.holds=' 'tank.holds_full=' 'tank.full=' 'tank.low=' 'tank.intake=' 'tank.rim_overflow=' 'tank.wall.thickness=' 'tank.wall.colour=' 'tank.wall.insulation=' 'tank.warmest=' 'tank.mass=' 'tank.foot=' 'tank.ground=' 'tank.rain_area=' 'tank.rain_share=' 'tank.open_area=' 'tank.heel=' 'tank.drain.bore=' 'tank.drain.height=' 'tank.drain.length=' 'tank.drain.drop=' 'sender.steps=' 'sender.edges=' 'sender.ladder.reeds=' 'sender.ladder.first=' 'sender.ladder.pitch=' 'sender.ladder.levels=' 'sender.ladder.resistors=' 'sender.ladder.empty=' 'sender.ladder.full=' 'sender.ladder.return_at=' 'sender.ladder.pull_in=' 'sender.ladder.drop_out=' 'sender.ladder.stops=' 'sender.below=' 'sender.hysteresis=' 'sender.hysteresis_volume=' 'sender.edge_error=' 'sender.tolerance=' 'sender.reading=' 'sender.lead=' 'sender.open_above=' 'sender.short_below=' 'sender.divider.supply=' 'sender.divider.resistor=' 'sender.divider.sender_side=' 'sender.divider.bits=' 'sender.divider.reference=' 'sender.divider.resistor_tolerance=' 'sender.divider.supply_tolerance=' 'sender.divider.reference_tolerance=' 'sender.divider.adc_error=' 'sender.divider.blind=' 'sender.divider.ratiometric=' 'pump.curve=' 'pump.shutoff_head=' 'pump.max_flow=' 'pump.derate=' 'pump.speed=' 'pump.measured=' 'pump.power=' 'pump.power_factor=' 'pump.supply.mains=' 'pump.supply.dc=' 'pump.supply.cable.length=' 'pump.supply.cable.section=' 'pump.check_valve=' 'pump.body=' 'cap_sensor.wet=' 'cap_sensor.dry=' 'hold_up=' 'pipe.bore=' 'pipe.length=' 'pipe.material=' 'pipe.roughness=' 'pipe.k=' 'pipe.fittings=' 'pipe.valve=' 'towers[0].name=' 'towers[0].count=' 'towers[0].riser.bore=' 'towers[0].riser.length=' 'towers[0].riser.material=' 'towers[0].riser.roughness=' 'towers[0].riser.k=' 'towers[0].riser.fittings=' 'towers[0].riser.valve=' 'towers[0].outlet=' 'towers[0].wanted=' 'towers[0].base.height=' 'towers[0].modules[0].name=' 'towers[0].modules[0].count=' 'towers[0].modules[0].height=' 'towers[0].modules[0].overlap=' 'towers[0].modules[0].diameter=' 'towers[0].modules[0].wall=' 'towers[0].modules[0].pots=' 'towers[0].modules[0].pot=' 'towers[0].modules[0].turn=' 'towers[0].modules[0].mass=' 'towers[0].modules[0].print_time=' 'towers[0].cap.mass=' 'towers[0].cap.spreader=' 'towers[0].cap.gap=' 'towers[0].cap.plate=' 'towers[0].cap.clearance=' 'towers[0].cap.grip=' 'towers[0].cap.print_time=' 'towers[0].guys.lines=' 'towers[0].guys.ring=' 'towers[0].guys.run=' 'towers[0].guys.anchor=' 'towers[0].foot_radius=' 'towers[0].fastened=' 'strainer.aperture=' 'strainer.wire=' 'strainer.diameter=' 'strainer.clogged=' 'strainer.freeboard=' 'timing[0].run=' 'timing[0].rest=' 'timing[0].from=' 'timing[0].to=' 'timing[0].months=' 'timing[0].days=' 'wetting=' 'dry_limit.day=' 'dry_limit.night=' 'dry_limit.alarm=' 'controller.power=' 'controller.relay.rated=' 'controller.relay.coil=' 'controller.relay.coil_when=' 'controller.relay.cycles=' 'controller.relay.inrush=' 'backup.hours=' 'backup.battery=' 'backup.capacity=' 'backup.chemistry=' 'backup.depth=' 'backup.reserve=' 'backup.inverter=' 'backup.idle=' 'tariff.price=' 'tariff.standing=' 'tariff.bands[0].from=' 'tariff.bands[0].to=' 'tariff.bands[0].months=' 'tariff.bands[0].days=' 'tariff.bands[0].price=' 'water.ec=' 'water.alkalinity=' 'water.ph=' 'water.nitrate=' 'water.phosphorus=' 'water.potassium=' 'water.calcium=' 'water.magnesium=' 'water.sulfate=' 'water.sodium=' 'water.chloride=' 'water.temperature=' 'water.price=' 'rain.ec=' 'feed.parts[0].name=' 'feed.parts[0].rate=' 'feed.parts[0].price=' 'feed.rate_ec=' 'feed.acid.name=' 'feed.acid.price=' 'feed.stock.bottle=' 'feed.stock.makes=' 'feed.stock.coldest=' 'feed.stock.grams=' 'feed.salts[0].name=' 'feed.salts[0].elements=' 'feed.salts[0].price=' 'meters.ec.slope=' 'meters.ec.checked=' 'meters.ec.compensates=' 'meters.ec.scale=' 'meters.ph.offset=' 'meters.ph.checked=' 'target.ec=' 'target.ec_low=' 'target.ec_high=' 'target.ph=' 'target.ph_low=' 'target.ph_high=' 'thirst=' 'drinks=' 'crops[0].name=' 'crops[0].tower=' 'crops[0].pots=' 'crops[0].sow=' 'crops[0].until=' 'crops[0].every=' 'crops[0].nursery=' 'crops[0].growing=' 'crops[0].germination=' 'crops[0].loss=' 'crops[0].harvest=' 'crops[0].water=' 'crops[0].area=' 'crops[0].initial=' 'crops[0].development=' 'crops[0].late=' 'crops[0].start_share=' 'crops[0].end_share=' 'crops[0].turnaround=' 'crops[0].sizes=' 'crops[0].earliest_transplant=' 'crops[0].latest_harvest=' 'crops[0].base=' 'crops[0].upper=' 'crops[0].warmth=' 'crops[0].ec_low=' 'crops[0].ec_high=' 'crops[0].ph_low=' 'crops[0].ph_high=' 'crops[0].seed_price=' 'crops[0].shop_price=' 'season.from=' 'season.to=' 'season.refill=' 'season.start.volume=' 'season.start.ec=' 'season.uptake=' 'season.dose_below=' 'season.dilute_above=' 'season.change.every=' 'season.change.or_added=' 'season.away[0].from=' 'season.away[0].to=' 'season.catch=' 'lamp.power=' 'lamp.efficacy=' 'lamp.hours=' 'lamp.area=' 'prices.filament=' 'prices.spool=' 'prices.pump=' 'prices.tank=' 'prices.sender=' 'prices.controller=' 'prices.other=' 'prices.life=' 'printer.power=' 'printer.count=' 'printer.jobs=' 'printer.waste=' 'clean.with=' 'clean.strength=' 'clean.aim=' 'clean.contact=' 'limits=' 'log.time=' 'log.reading=' 'log.ec=' 'log.ph=' 'log.temperature=' 'log.pump=' 'log.cap=' 'log.delimiter=' 'log.decimal=')
+_leat_rules=(reaches-top pump-margin tower-fed flow-wanted valve-needed pump-on-curve outlet-over-top reach no-siphon freeboard intake-covered cap-lift film-closed film-not-flooding gap-carries gap-clear riser-not-fast riser-not-slow strainer-head strainer-holds pump-measured steps-resolvable low-above-step intake-seen full-seen step-under-thirst dip-seen sender-fitted run-covers rest-day rest-night starts-per-hour relay-life cost-season backup-hours cable-drop crops-share target-in-band target-above-water oxygen meters-checked water-alkalinity change-interval parts-compatible acid-household season-dry season-ec-high season-ec-low season-overflow away-dry tank-warm frost-pipes)
 _leat_commands=(
   'head:head lost in a riser at a flow'
   'pump:where a pump'\''s curve meets the riser(s): flow, margin, throttle, fill time'
@@ -18,7 +18,10 @@ _leat_commands=(
   'oxygen:oxygen the water can hold at a temperature and altitude'
   'clean:sanitiser dilution for closing the season'
   'duty:pump timing: kWh, cost, starts, relay life; compares and proposes timings'
+  'sow:what to sow when: sowing and harvest calendar for the pots'
+  'season:the year before it happens: litres, feed, money, harvest, day by day'
   'check:every design rule over one or many plans: pass, warn, fail, unknown'
+  'sweep:one plan with keys varied: every design judged, measured and ranked'
   'plan:what can be done with a plan: start one, change it, show it, look up its keys'
   'units:what can be typed: every unit, by what it measures'
 )
@@ -37,7 +40,7 @@ _leat() {
     return
   fi
   case "${words[2]} ${words[3]}" in
-    'level table'|'level ladder'|'level divider'|'level fit'|'dose salts'|'duty backup'|'duty cable'|'plan new'|'plan set'|'plan schema'|'plan show'|'plan keys') command="${words[2]} ${words[3]}" ;;
+    'level table'|'level ladder'|'level divider'|'level fit'|'dose salts'|'duty backup'|'duty cable'|'duty cap'|'season day'|'season light'|'plan new'|'plan set'|'plan schema'|'plan show'|'plan keys') command="${words[2]} ${words[3]}" ;;
   esac
   case $command in
     'head')
@@ -134,6 +137,7 @@ _leat() {
       _arguments \
         --counts'[the readings are counts of the ADC, through sender.divider]' \
         --motion'[which way the level has moved since the reading last changed; rising, falling or unknown]:WAY:(unknown rising falling)' \
+        --at-least'[ends with exit code 1 unless the low end of the band is at least this]:VOLUME: ' \
         --column'[reads rows from standard input (or --rows) and answers for this column of each]:NAME: ' \
         --rows'[file of rows instead of standard input, with --column]:FILE:_files' \
         --prefix'[put before the answer'\''s column names, where they clash]:TEXT: ' \
@@ -155,6 +159,8 @@ _leat() {
       _arguments \
         --every'[a row every so many ohms, interpolated; smooth for a display, no finer than the steps]:OHM: ' \
         --c'[a C array for a microcontroller]' \
+        --cutoff'[only the reading at which the controller stops the pump; sure of the refill mark before it]' \
+        --at-least'[water that must be there for sure at the cut-off, instead of the refill mark]:VOLUME: ' \
         --motion'[which way the level has moved since the reading last changed; rising, falling or unknown]:WAY:(unknown rising falling)' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
@@ -174,9 +180,11 @@ _leat() {
         --empty'[reading at the lowest reed]:OHM: ' \
         --full'[reading at the highest reed]:OHM: ' \
         --range'[both from the trade; 0-190, 10-180 or 240-33]:RANGE: ' \
-        --steps'[how many reeds]:N: ' \
-        --series'[resistor values you can buy; E24 unless said]:SERIES:(E6 E12 E24 E48 E96)' \
-        --equal'[ohms; even pitch, even ohms; litres; reeds spaced for the same litres a step; needle; even pitch, ohms that follow the litres, for a gauge'\''s needle]:WHAT:(ohms litres needle)' \
+        --steps'[how many reeds, 2 to 200 (required)]:N: ' \
+        --series'[resistor values you can buy (default E24)]:SERIES:(E6 E12 E24 E48 E96)' \
+        --equal'[ohms; even pitch, even ohms; litres; reeds spaced for the same litres per step; needle; even pitch, ohms that follow the litres, for a gauge'\''s needle (default ohms)]:WHAT:(ohms litres needle)' \
+        --bought'[a sender bought ready, known by its range, length and number of steps only]' \
+        --length'[distance of the highest step from the lowest, instead of --last]:LENGTH: ' \
         --first'[level at the lowest reed]:LENGTH: ' \
         --last'[level at the highest reed]:LENGTH: ' \
         --pull-in'[half width at which a reed closes]:LENGTH: ' \
@@ -228,9 +236,10 @@ _leat() {
         '*:operand:_leat_plan_files' ;;
     'level fit')
       _arguments \
-        --cumulative'[the litres are additions, to be summed up]' \
+        --cumulative'[the column is what was poured in each time, to be summed up]' \
+        --totals'[the column is what the tank holds, however it looks (default)]' \
         --start'[litres in the tank before the first pour, with --cumulative]:VOLUME: ' \
-        --litres-column'[column of the litres]:NAME: ' \
+        --litres-column'[column of the litres; one that ends in gal, qt or mL is read in that]:NAME: ' \
         --ohm-column'[column of the ohms]:NAME: ' \
         --motion'[rising when poured in (unless said), falling when drained]:WAY:(rising falling)' \
         --drained'[pairs while draining, for the hysteresis]:FILE:_files' \
@@ -458,7 +467,7 @@ _leat() {
         {--help,-h}'[shows this help]' \
         '*:operand:_leat_plan_files' ;;
     'duty')
-      (( CURRENT == 3 )) && compadd -- backup cable
+      (( CURRENT == 3 )) && compadd -- backup cable cap
       _arguments \
         --power'[electrical power of the pump while it runs]:POWER: ' \
         --run'[how long the pump runs; also --on]:TIME: ' \
@@ -535,10 +544,129 @@ _leat() {
         --section'[copper section of one core; the least that will do otherwise]:AREA: ' \
         --gauge'[wire gauge in place of --section]:AWG: ' \
         --strands'[flexible cord, or solid and stranded wire]:WORD:(flexible solid)' \
-        --temperature'[temperature of the copper, 20 C otherwise]:TEMP: ' \
+        --temperature'[temperature of the copper (default 20 C)]:TEMP: ' \
         --inrush'[current at the moment of starting, times the running current]:N: ' \
         --least-voltage'[voltage the pump needs to start]:VOLTAGE: ' \
-        --drop'[drop that is still good, 5 % otherwise]:SHARE: ' \
+        --drop'[drop that is still good (default 5 %)]:SHARE: ' \
+        {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
+        '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
+        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
+        --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
+        --delimiter'[between the columns of csv, read or written]:CHAR: ' \
+        --decimal'[decimal sign of csv, read or written]:CHAR: ' \
+        --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
+        --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
+        --explain'[shows each formula with the numbers in it, its range and its source]' \
+        {--help,-h}'[shows this help]' \
+        '*:operand:_leat_plan_files' ;;
+    'duty cap')
+      _arguments \
+        --wet'[counts of the sensor under running water]:COUNTS: ' \
+        --dry'[counts of the sensor when dried out]:COUNTS: ' \
+        {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
+        '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
+        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
+        --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
+        --delimiter'[between the columns of csv, read or written]:CHAR: ' \
+        --decimal'[decimal sign of csv, read or written]:CHAR: ' \
+        --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
+        --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
+        --explain'[shows each formula with the numbers in it, its range and its source]' \
+        {--help,-h}'[shows this help]' \
+        '*:operand:_leat_plan_files' ;;
+    'sow')
+      _arguments \
+        --pots'[pots of the crop]:N: ' \
+        --first'[first sowing]:DATE: ' \
+        --nursery'[sowing to planting, whole days]:DAYS: ' \
+        --growing'[planting to harvest, whole days]:DAYS: ' \
+        --every'[days between sowings; one sowing without it]:DAYS: ' \
+        --until'[last day on which is sown]:DATE: ' \
+        --germination'[seeds that come up]:SHARE: ' \
+        --loss'[plants lost after]:SHARE: ' \
+        --turnaround'[days from harvest until the pot is planted]:DAYS: ' \
+        --sizes'[how pots are shared between batches; spread over all, or equal batches]:HOW:(spread equal)' \
+        --earliest-transplant'[no batch is planted before this day]:DATE: ' \
+        --latest-harvest'[no batch is harvested after this day]:DATE: ' \
+        {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
+        '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
+        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json ics)' \
+        {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
+        --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
+        --delimiter'[between the columns of csv, read or written]:CHAR: ' \
+        --decimal'[decimal sign of csv, read or written]:CHAR: ' \
+        --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
+        --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
+        --explain'[shows each formula with the numbers in it, its range and its source]' \
+        {--help,-h}'[shows this help]' \
+        '*:operand:_leat_plan_files' ;;
+    'season')
+      (( CURRENT == 3 )) && compadd -- day light
+      _arguments \
+        --by'[rows of weeks or months]:SPAN:(week month)' \
+        {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
+        '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
+        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json ics)' \
+        {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
+        --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
+        --delimiter'[between the columns of csv, read or written]:CHAR: ' \
+        --decimal'[decimal sign of csv, read or written]:CHAR: ' \
+        --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
+        --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
+        --explain'[shows each formula with the numbers in it, its range and its source]' \
+        {--help,-h}'[shows this help]' \
+        '*:operand:_leat_plan_files' ;;
+    'season day')
+      _arguments \
+        --date'[the day]:DATE: ' \
+        --tmin'[lowest temperature]:TEMPERATURE: ' \
+        --tmax'[highest temperature]:TEMPERATURE: ' \
+        --rh-min'[lowest relative humidity]:SHARE: ' \
+        --rh-max'[highest relative humidity]:SHARE: ' \
+        --rh-mean'[mean relative humidity]:SHARE: ' \
+        --dew-point'[dew point]:TEMPERATURE: ' \
+        --wind'[mean wind]:SPEED: ' \
+        --wind-height'[height at which the wind is measured]:LENGTH: ' \
+        --radiation'[sun on the level ground in the day]:RADIATION: ' \
+        --sun'[hours of sunshine]:TIME: ' \
+        --latitude'[latitude, north positive]:ANGLE: ' \
+        --altitude'[height over the sea]:LENGTH: ' \
+        {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
+        '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
+        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
+        --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
+        --delimiter'[between the columns of csv, read or written]:CHAR: ' \
+        --decimal'[decimal sign of csv, read or written]:CHAR: ' \
+        --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
+        --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
+        --explain'[shows each formula with the numbers in it, its range and its source]' \
+        {--help,-h}'[shows this help]' \
+        '*:operand:_leat_plan_files' ;;
+    'season light')
+      _arguments \
+        --month'[one month, 1 for January]:N: ' \
+        --tmin'[mean of its lowest temperatures]:TEMPERATURE: ' \
+        --tmax'[mean of its highest temperatures]:TEMPERATURE: ' \
+        --crop'[crop whose need is meant]:NAME: ' \
+        --window'[pane before the plants; width x height over them]:SIZE: ' \
+        --distance'[distance of the plants from the pane]:LENGTH: ' \
+        --cover'[glass or film over the plants]:COVER:(none glass double-glass double-window triple-window twin-wall film glasshouse)' \
+        --transmission'[light that glass or film lets through]:SHARE: ' \
+        --shade'[light that houses, trees or cloth keep off]:SHARE: ' \
+        --lamp-power'[what a lamp draws]:POWER: ' \
+        --lamp-efficacy'[umol of light for a joule]:N: ' \
+        --lamp-hours'[longest lamp day]:TIME: ' \
+        --lamp-area'[area that it lights]:AREA: ' \
+        --latitude'[latitude, north positive]:ANGLE: ' \
+        --altitude'[height over the sea]:LENGTH: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
@@ -560,6 +688,38 @@ _leat() {
         --compare'[plans side by side; where they differ, with the values in columns]' \
         --rules'[lists the rules with their limits and sources]' \
         '*'--rule'[judges this rule only]:ID:_leat_rule' \
+        {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
+        '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
+        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
+        --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
+        --delimiter'[between the columns of csv, read or written]:CHAR: ' \
+        --decimal'[decimal sign of csv, read or written]:CHAR: ' \
+        --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
+        --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
+        --explain'[shows each formula with the numbers in it, its range and its source]' \
+        {--help,-h}'[shows this help]' \
+        '*:operand:_leat_plan_files' ;;
+    'sweep')
+      _arguments \
+        '*'--vary'[a key and the values it takes; a list, from..to step s, from..to with --sample, or files of a section]:KEY=VALUES:_leat_key' \
+        --rows'[a table of designs, headers are keys]:FILE:_files' \
+        --sample'[so many designs between the ends]:N: ' \
+        --seed'[seed of --sample and --doubt]:N: ' \
+        '*'--measure'[a number to show of each design]:NAME: ' \
+        --measures'[lists the numbers that designs can be compared by]' \
+        --rank'[least first; -NAME for most first]:NAME: ' \
+        --pareto'[designs no other beats in all of these]:A,B: ' \
+        --top'[the first N only]:N: ' \
+        '*'--where'[designs that meet it only]:CONDITION: ' \
+        --all'[designs that fail a rule, too]' \
+        '*'--rule'[judges this rule only; none for no rule]:ID:_leat_rule' \
+        --slice'[the i-th of n parts]:I/N: ' \
+        --jobs'[threads; as many as the machine has otherwise]:N: ' \
+        --nudge'[moves each guess to its ends; which answer moves most]' \
+        --doubt'[draws all guesses N times; how sure each rule is]:N: ' \
+        --yes'[also for more than 100 million designs]' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
