@@ -8,188 +8,254 @@ package leat.plan;
 final class ReadBy {
   private static final String TABLE =
       """
-      currency: dose duty check
-      units: head pump tank level ec dose stock topup acid crops oxygen clean duty check
-      site.time_zone: duty check
-      site.altitude: oxygen
-      tank.shape: tank level dose stock topup acid clean check
-      tank.bottom: tank level dose stock topup acid clean check
-      tank.top: tank level dose stock topup acid clean check
-      tank.diameter: tank level dose stock topup acid clean check
-      tank.length: tank level dose stock topup acid clean check
-      tank.height: tank level dose stock topup acid clean check
-      tank.corner: tank level dose stock topup acid clean check
-      tank.corner_top: tank level dose stock topup acid clean check
-      tank.table: tank level dose stock topup acid clean check
-      tank.between: tank level dose stock topup acid clean check
-      tank.bodies[].area: tank level dose stock topup acid clean check
-      tank.bodies[].from: tank level dose stock topup acid clean check
-      tank.bodies[].to: tank level dose stock topup acid clean check
-      tank.holds: level check
-      tank.holds_full: level check
-      tank.full: pump tank level dose stock topup acid check
-      tank.low: head pump tank level clean duty check
-      tank.intake: pump level clean check
-      tank.rim_overflow: check
-      tank.warmest: check
-      tank.rain_area: tank topup check
+      name: sow season
+      currency: dose duty season check sweep
+      units: head pump tank level ec dose stock topup acid crops oxygen clean duty sow season check sweep
+      site.time_zone: duty season check sweep
+      site.latitude: sow season check sweep
+      site.altitude: oxygen season check sweep
+      site.weather: sow season check sweep
+      site.weather_columns: sow season check sweep
+      site.months[].tmin: season check sweep
+      site.months[].tmax: season check sweep
+      site.months[].rain: season check sweep
+      site.months[].rain_days: season check sweep
+      site.exposure: season check sweep
+      site.coast: season check sweep
+      site.wind_height: season check sweep
+      site.light.transmission: season
+      site.light.shade: season
+      tank.shape: tank level dose stock topup acid clean season check sweep
+      tank.bottom: tank level dose stock topup acid clean season check sweep
+      tank.top: tank level dose stock topup acid clean season check sweep
+      tank.diameter: tank level dose stock topup acid clean season check sweep
+      tank.length: tank level dose stock topup acid clean season check sweep
+      tank.height: tank level dose stock topup acid clean season check sweep
+      tank.corner: tank level dose stock topup acid clean season check sweep
+      tank.corner_top: tank level dose stock topup acid clean season check sweep
+      tank.table: tank level dose stock topup acid clean season check sweep
+      tank.between: tank level dose stock topup acid clean season check sweep
+      tank.bodies[].area: tank level dose stock topup acid clean season check sweep
+      tank.bodies[].from: tank level dose stock topup acid clean season check sweep
+      tank.bodies[].to: tank level dose stock topup acid clean season check sweep
+      tank.holds: level check sweep
+      tank.holds_full: level check sweep
+      tank.full: pump tank level dose stock topup acid duty season check sweep
+      tank.low: head pump tank level clean duty season check sweep
+      tank.intake: pump level clean season check sweep
+      tank.rim_overflow: season check sweep
+      tank.warmest: check sweep
+      tank.rain_area: tank topup season check sweep
+      tank.rain_share: season check sweep
+      tank.open_area: season check sweep
+      tank.heel: season check sweep
       tank.drain.bore: tank
-      tank.drain.height: tank
+      tank.drain.height: tank sweep
       tank.drain.length: tank
       tank.drain.drop: tank
-      sender.steps: level topup check
-      sender.edges: level topup check
-      sender.below: level topup check
-      sender.hysteresis: level topup check
-      sender.hysteresis_volume: level topup check
-      sender.edge_error: level topup check
-      sender.tolerance: level topup check
-      sender.reading: level topup check
-      sender.lead: level topup check
-      sender.open_above: level topup check
-      sender.short_below: level topup check
-      sender.divider.supply: level check
-      sender.divider.resistor: level check
-      sender.divider.sender_side: level check
-      sender.divider.bits: level check
-      sender.divider.reference: level check
-      sender.divider.resistor_tolerance: level check
+      sender.steps: level topup check sweep
+      sender.edges: level topup check sweep
+      sender.ladder.pull_in: sweep
+      sender.below: level topup check sweep
+      sender.hysteresis: level topup check sweep
+      sender.hysteresis_volume: level topup check sweep
+      sender.edge_error: level topup check sweep
+      sender.tolerance: level topup check sweep
+      sender.reading: level topup check sweep
+      sender.lead: level topup check sweep
+      sender.open_above: level topup check sweep
+      sender.short_below: level topup check sweep
+      sender.divider.supply: level check sweep
+      sender.divider.resistor: level check sweep
+      sender.divider.sender_side: level check sweep
+      sender.divider.bits: level check sweep
+      sender.divider.reference: level check sweep
+      sender.divider.resistor_tolerance: level check sweep
       sender.divider.supply_tolerance: level
       sender.divider.reference_tolerance: level
-      sender.divider.adc_error: level check
-      sender.divider.blind: level check
-      sender.divider.ratiometric: level check
-      pump.curve: head pump duty check
-      pump.shutoff_head: head pump duty check
-      pump.max_flow: head pump duty check
-      pump.derate: head pump duty check
-      pump.speed: head pump duty check
-      pump.measured: head pump duty check
-      pump.power: pump duty check
-      pump.power_factor: duty check
-      pump.supply.mains: duty check
-      pump.supply.dc: duty check
-      pump.supply.cable.length: duty check
-      pump.supply.cable.section: duty check
-      pump.check_valve: pump duty check
-      hold_up: pump level topup clean check
-      pipe.bore: head pump duty check
-      pipe.length: head pump duty check
-      pipe.material: head pump duty check
-      pipe.roughness: head pump duty check
-      pipe.k: head pump duty check
-      pipe.fittings: head pump duty check
-      pipe.valve: head pump duty check
-      towers[].name: head pump duty check
-      towers[].count: head pump duty check
-      towers[].riser.bore: head pump duty check
-      towers[].riser.length: head pump duty check
-      towers[].riser.material: head pump duty check
-      towers[].riser.roughness: head pump duty check
-      towers[].riser.k: head pump duty check
-      towers[].riser.fittings: head pump duty check
-      towers[].riser.valve: head pump duty check
-      towers[].outlet: head pump duty check
-      towers[].wanted: pump check
-      towers[].base.height: check
-      towers[].modules[].count: pump duty check
-      towers[].modules[].height: pump duty check
-      towers[].modules[].overlap: pump duty check
-      towers[].modules[].diameter: pump duty check
-      towers[].modules[].wall: pump duty check
-      towers[].cap.mass: pump check
-      towers[].cap.spreader: check
-      towers[].cap.gap: check
-      towers[].cap.plate: check
-      towers[].cap.clearance: pump check
-      towers[].cap.grip: pump check
-      strainer.aperture: check
-      strainer.wire: check
-      strainer.diameter: check
-      strainer.clogged: check
-      strainer.freeboard: check
-      timing[].run: duty check
-      timing[].rest: duty check
-      timing[].from: duty check
-      timing[].to: duty check
-      timing[].months: duty check
-      timing[].days: duty check
-      wetting: duty check
-      dry_limit.day: duty check
-      dry_limit.night: duty check
+      sender.divider.adc_error: level check sweep
+      sender.divider.blind: level check sweep
+      sender.divider.ratiometric: level check sweep
+      pump.curve: head pump duty check sweep
+      pump.shutoff_head: head pump duty check sweep
+      pump.max_flow: head pump duty check sweep
+      pump.derate: head pump duty check sweep
+      pump.speed: head pump duty check sweep
+      pump.measured: head pump duty check sweep
+      pump.power: pump duty season check sweep
+      pump.power_factor: duty check sweep
+      pump.supply.mains: duty check sweep
+      pump.supply.dc: duty check sweep
+      pump.supply.cable.length: duty check sweep
+      pump.supply.cable.section: duty check sweep
+      pump.check_valve: pump duty check sweep
+      cap_sensor.wet: duty sweep
+      cap_sensor.dry: duty sweep
+      hold_up: pump level topup clean check sweep
+      pipe.bore: head pump duty check sweep
+      pipe.length: head pump duty check sweep
+      pipe.material: head pump duty check sweep
+      pipe.roughness: head pump duty check sweep
+      pipe.k: head pump duty check sweep
+      pipe.fittings: head pump duty check sweep
+      pipe.valve: head pump duty check sweep
+      towers[].name: head pump duty sow season check sweep
+      towers[].count: head pump duty sow season check sweep
+      towers[].riser.bore: head pump duty check sweep
+      towers[].riser.length: head pump duty check sweep
+      towers[].riser.material: head pump duty check sweep
+      towers[].riser.roughness: head pump duty check sweep
+      towers[].riser.k: head pump duty check sweep
+      towers[].riser.fittings: head pump duty check sweep
+      towers[].riser.valve: head pump duty check sweep
+      towers[].outlet: head pump duty check sweep
+      towers[].wanted: pump check sweep
+      towers[].base.height: check sweep
+      towers[].modules[].count: pump duty sow season check sweep
+      towers[].modules[].height: pump duty check sweep
+      towers[].modules[].overlap: pump duty check sweep
+      towers[].modules[].diameter: pump duty check sweep
+      towers[].modules[].wall: pump duty check sweep
+      towers[].modules[].pots: sow season
+      towers[].cap.mass: pump check sweep
+      towers[].cap.spreader: check sweep
+      towers[].cap.gap: check sweep
+      towers[].cap.plate: check sweep
+      towers[].cap.clearance: pump check sweep
+      towers[].cap.grip: pump check sweep
+      strainer.aperture: check sweep
+      strainer.wire: check sweep
+      strainer.diameter: check sweep
+      strainer.clogged: check sweep
+      strainer.freeboard: check sweep
+      timing[].run: duty season check sweep
+      timing[].rest: duty season check sweep
+      timing[].from: duty season check sweep
+      timing[].to: duty season check sweep
+      timing[].months: duty season check sweep
+      timing[].days: duty season check sweep
+      wetting: duty check sweep
+      dry_limit.day: duty check sweep
+      dry_limit.night: duty check sweep
       dry_limit.alarm: duty
-      controller.power: duty check
-      controller.relay.rated: duty check
-      controller.relay.coil: duty check
-      controller.relay.coil_when: duty check
-      controller.relay.cycles: duty check
-      controller.relay.inrush: duty check
-      backup.hours: duty check
-      backup.battery: duty check
-      backup.capacity: duty check
-      backup.chemistry: duty check
-      backup.depth: duty check
-      backup.reserve: duty check
-      backup.inverter: duty check
-      backup.idle: duty check
-      tariff.price: duty check
-      tariff.standing: duty check
-      tariff.bands[].from: duty check
-      tariff.bands[].to: duty check
-      tariff.bands[].months: duty check
-      tariff.bands[].days: duty check
-      tariff.bands[].price: duty check
-      water.ec: dose topup check
-      water.alkalinity: ec dose stock acid check
-      water.ph: acid check
+      controller.power: duty season check sweep
+      controller.relay.rated: duty check sweep
+      controller.relay.coil: duty season check sweep
+      controller.relay.coil_when: duty season check sweep
+      controller.relay.cycles: duty check sweep
+      controller.relay.inrush: duty check sweep
+      backup.hours: duty check sweep
+      backup.battery: duty check sweep
+      backup.capacity: duty check sweep
+      backup.chemistry: duty check sweep
+      backup.depth: duty check sweep
+      backup.reserve: duty check sweep
+      backup.inverter: duty check sweep
+      backup.idle: duty check sweep
+      tariff.price: duty season check sweep
+      tariff.standing: duty season check sweep
+      tariff.bands[].from: duty season check sweep
+      tariff.bands[].to: duty season check sweep
+      tariff.bands[].months: duty season check sweep
+      tariff.bands[].days: duty season check sweep
+      tariff.bands[].price: duty season check sweep
+      water.ec: dose topup season check sweep
+      water.alkalinity: ec dose stock acid season check sweep
+      water.ph: acid season check sweep
       water.nitrate: ec dose
       water.phosphorus: ec dose
       water.potassium: ec dose
       water.calcium: ec dose stock
       water.magnesium: ec dose stock
       water.sulfate: ec dose stock
-      water.sodium: ec dose check
-      water.chloride: ec dose check
-      water.temperature: acid check
-      rain.ec: topup
+      water.sodium: ec dose check sweep
+      water.chloride: ec dose check sweep
+      water.temperature: acid season check sweep
+      water.price: season
+      rain.ec: topup season check sweep
       feed.parts[].name: dose stock topup
-      feed.parts[].rate: dose stock topup
-      feed.rate_ec: dose topup
-      feed.acid.name: acid check
+      feed.parts[].rate: dose stock topup season check sweep
+      feed.parts[].price: season
+      feed.rate_ec: dose topup season check sweep
+      feed.acid.name: acid season check sweep
+      feed.acid.price: season
       feed.stock.bottle: stock
       feed.stock.makes: stock
       feed.stock.coldest: stock
-      feed.stock.grams: stock check
+      feed.stock.grams: stock check sweep
       feed.salts[].name: ec dose
-      feed.salts[].elements: ec dose
+      feed.salts[].elements: ec dose sweep
       feed.salts[].price: ec dose
-      meters.ec.slope: ec check
+      meters.ec.slope: ec check sweep
       meters.ec.checked: check
       meters.ec.compensates: ec
-      meters.ec.scale: ec
-      meters.ph.offset: check
+      meters.ec.scale: ec sweep
+      meters.ph.offset: check sweep
       meters.ph.checked: check
-      target.ec: dose topup check
-      target.ph: stock acid check
-      thirst: stock check
-      drinks: stock check
-      crops[].name: crops check
-      crops[].pots: stock check
-      crops[].water: stock check
-      crops[].ec_low: crops check
-      crops[].ec_high: crops check
-      crops[].ph_low: crops check
-      crops[].ph_high: crops check
-      season.from: stock duty check
-      season.to: stock duty check
-      season.change.every: stock check
-      season.change.or_added: check
-      season.catch: topup
+      target.ec: dose topup season check sweep
+      target.ec_low: season check sweep
+      target.ec_high: season check sweep
+      target.ph: stock acid season check sweep
+      target.ph_low: sweep
+      target.ph_high: sweep
+      thirst: stock season check sweep
+      drinks: stock season check sweep
+      crops[].name: crops sow season check sweep
+      crops[].tower: sow season check sweep
+      crops[].pots: stock sow season check sweep
+      crops[].sow: sow season check sweep
+      crops[].until: sow season check sweep
+      crops[].every: sow season check sweep
+      crops[].nursery: sow season check sweep
+      crops[].growing: sow season check sweep
+      crops[].germination: sow season check sweep
+      crops[].loss: sow season check sweep
+      crops[].harvest: season check sweep
+      crops[].water: stock season check sweep
+      crops[].area: season check sweep
+      crops[].initial: season check sweep
+      crops[].development: season check sweep
+      crops[].late: season check sweep
+      crops[].start_share: season check sweep
+      crops[].end_share: season check sweep
+      crops[].turnaround: sow season check sweep
+      crops[].sizes: sow season check sweep
+      crops[].earliest_transplant: sow season check sweep
+      crops[].latest_harvest: sow season check sweep
+      crops[].warmth: sow
+      crops[].ec_low: crops check sweep
+      crops[].ec_high: crops check sweep
+      crops[].ph_low: crops check sweep
+      crops[].ph_high: crops check sweep
+      crops[].seed_price: season check sweep
+      crops[].shop_price: season check sweep
+      season.from: stock duty sow season check sweep
+      season.to: stock duty season check sweep
+      season.refill: season check sweep
+      season.start.volume: season check sweep
+      season.start.ec: season check sweep
+      season.uptake: season check sweep
+      season.dose_below: season check sweep
+      season.dilute_above: season check sweep
+      season.change.every: stock season check sweep
+      season.change.or_added: season check sweep
+      season.away[].from: sweep
+      season.away[].to: sweep
+      season.catch: topup season
+      lamp.power: season
+      lamp.efficacy: season
+      lamp.hours: season
+      lamp.area: season
+      prices.pump: season
+      prices.tank: season
+      prices.sender: season
+      prices.controller: season
+      prices.other: season
       clean.with: clean
       clean.strength: clean
       clean.aim: clean
       clean.contact: clean
-      limits: check
+      limits: check sweep
       """;
 
   private ReadBy() {}
