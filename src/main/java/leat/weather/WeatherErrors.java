@@ -11,8 +11,8 @@ import leat.quantity.NumberText;
 public final class WeatherErrors {
   private WeatherErrors() {}
 
-  private static Problem row(String code, String file, int line, String column, String why) {
-    return new Problem(code, null, file + ":" + line + ": " + column, why);
+  private static String place(String file, int line, String column) {
+    return file + ":" + line + ": " + column;
   }
 
   /** A file that is too large to be daily weather. */
@@ -65,21 +65,19 @@ public final class WeatherErrors {
 
   /** A date in another form. */
   public static Problem notADate(String file, int line, String column, String typed) {
-    return row(
+    return new Problem(
         "weather-date",
-        file,
-        line,
-        column,
+        null,
+        place(file, line, column),
         "dates are written as 2027-03-28, year, month, day; got \"" + typed + "\"");
   }
 
   /** A cell that is no number. */
   public static Problem notANumber(String file, int line, String column, String typed) {
-    return row(
+    return new Problem(
         "weather-number",
-        file,
-        line,
-        column,
+        null,
+        place(file, line, column),
         "a bare number is wanted, such as 12.5, or an empty cell; got \"" + typed + "\"");
   }
 
@@ -89,10 +87,7 @@ public final class WeatherErrors {
         Double.isNaN(problem.value()) ? "" : "; got " + NumberText.shortest(problem.value());
     String ask = looksFahrenheit(problem) ? ": are these degrees Fahrenheit?" : "";
     return new Problem(
-        "weather-impossible",
-        null,
-        file + ":" + line + ": " + column,
-        problem.reason() + got + ask);
+        "weather-impossible", null, place(file, line, column), problem.reason() + got + ask);
   }
 
   private static boolean looksFahrenheit(WeatherProblem problem) {
