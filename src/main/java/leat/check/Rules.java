@@ -7,6 +7,7 @@ import leat.check.build.WaterRules;
 import leat.check.feed.FeedRules;
 import leat.check.feed.SolutionRules;
 import leat.check.run.DutyRules;
+import leat.check.season.SeasonRules;
 import leat.check.sense.LevelRules;
 import leat.numeric.Impossible;
 import leat.plan.Refused;
@@ -26,7 +27,8 @@ public final class Rules {
             LevelRules.all(),
             DutyRules.all(),
             FeedRules.all(),
-            SolutionRules.all());
+            SolutionRules.all(),
+            SeasonRules.all());
   }
 
   /** All rules. */

@@ -12,8 +12,10 @@ import leat.level.Sender;
 import leat.level.Tank;
 import leat.plan.Plan;
 import leat.plan.Section;
+import leat.season.YearRuns;
 import leat.stability.SiteWind;
 import leat.system.DerateOf;
+import leat.system.SeasonOf;
 import leat.system.SenderOf;
 import leat.system.StandingOf;
 import leat.system.TankOf;
@@ -22,6 +24,7 @@ import leat.system.TowerAt;
 import leat.system.Waterway;
 import leat.system.WindOf;
 import leat.system.ZoneOf;
+import leat.weather.SeasonFile;
 
 /** A plan under judgement, with its models solved once for all rules. */
 public final class Subject {
@@ -41,6 +44,8 @@ public final class Subject {
   private SiteWind wind;
   private Dates season;
   private Overlap dayAndNight;
+  private SeasonOf seasonLaid;
+  private YearRuns seasonRuns;
 
   /** The plan to judge. */
   public Subject(Plan plan) {
@@ -202,6 +207,26 @@ public final class Subject {
       dayAndNight = Overlap.of(season(), timetable().windows(), parts);
     }
     return dayAndNight;
+  }
+
+  /**
+   * The season's days in every year of its weather.
+   *
+   * @throws leat.numeric.Impossible when its weather cannot be read
+   */
+  public SeasonOf seasonLaid() {
+    if (seasonLaid == null) {
+      seasonLaid = SeasonFile.judged(plan);
+    }
+    return seasonLaid;
+  }
+
+  /** The runs of the season. */
+  public YearRuns seasonRuns() {
+    if (seasonRuns == null) {
+      seasonRuns = YearRuns.of(seasonLaid().tank(), seasonLaid().years(), seasonLaid().thirst());
+    }
+    return seasonRuns;
   }
 
   private OwnLimits limits() {

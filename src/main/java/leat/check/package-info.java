@@ -9,6 +9,6 @@
  * <p>Depends on {@code leat.system}, {@code leat.plan}, the trade, and phrases of {@code
  * leat.answer}. Start reading at {@code Rule}, then {@code build.PumpMargin}.
  *
- * <p>Neighbours: answer, numeric, plan, quantity, system, the trade.
+ * <p>Neighbours: answer, numeric, plan, quantity, system, the trade, weather.
  */
 package leat.check;

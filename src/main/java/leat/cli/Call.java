@@ -40,7 +40,8 @@ public final class Call {
     boolean plansApart = command.takesPlan() && command.operands().indexOf("PLAN") < 0;
     for (int i = 0; i < typed.operands.size(); i++) {
       String operand = typed.operands.get(i);
-      (plansApart && isPlanName(operand) ? plans : operands).add(operand);
+      boolean isPlan = command.planIsOperand() || plansApart && isPlanName(operand);
+      (isPlan ? plans : operands).add(operand);
     }
     checkOperands();
     checkPlans();
@@ -58,6 +59,11 @@ public final class Call {
     if (plans.size() > 1 && !command.severalPlans()) {
       throw new Refused(CommandErrors.onePlan(command, plans.get(1)));
     }
+  }
+
+  /** Whether a plan was named on the command line, with or without --plan. */
+  public boolean namesPlan() {
+    return !plans.isEmpty() || text("--plan") != null;
   }
 
   /** Names of the plans: the operands that are plans, else the one of --plan or LEAT_PLAN. */

@@ -53,6 +53,16 @@ public abstract class Command {
     return false;
   }
 
+  /** Whether each operand is a plan, however it is named. */
+  public boolean planIsOperand() {
+    return false;
+  }
+
+  /** The formats it answers in. */
+  public String[] formats() {
+    return new String[] {"text", "csv", "json"};
+  }
+
   /** Where to look further, names of other pages. */
   public final String[] seeAlso() {
     return prose().seeAlso.toArray(new String[0]);

@@ -268,4 +268,22 @@ public final class CommandErrors {
             + what
             + "); please report the command line");
   }
+
+  /** A calendar without an event. */
+  public static Problem noEvents() {
+    return new Problem(
+        "no-events",
+        null,
+        "--format ics",
+        "there is nothing to put into a calendar: no change, no sowing, no time away");
+  }
+
+  /** A number of days that is not whole. */
+  public static Problem wholeDays(String flag, String typed) {
+    return new Problem(
+        "whole-days-flag",
+        null,
+        flag,
+        "it counts whole days, such as \"7 d\"; got \"" + typed + "\"");
+  }
 }

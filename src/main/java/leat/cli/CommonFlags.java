@@ -22,15 +22,14 @@ final class CommonFlags {
               "pump.derate=70%",
               "sets a key of the plan, the value as in YAML; an empty one removes it")
           .repeatable();
-  static final Flag FORMAT =
-      Flag.of(
-              "--format",
-              "-f",
-              "FORMAT",
-              Kind.choice("text", "csv", "json"),
-              "json",
-              "what the answer is written as")
-          .byDefault("text");
+  static final Flag FORMAT = format(new String[] {"text", "csv", "json"});
+
+  private static Flag format(String[] all) {
+    return Flag.of(
+            "--format", "-f", "FORMAT", Kind.choice(all), "json", "what the answer is written as")
+        .byDefault("text");
+  }
+
   static final Flag OUTPUT =
       Flag.of(
           "--output",
@@ -79,11 +78,20 @@ final class CommonFlags {
     };
   }
 
+  private static Flag formatOf(Command command) {
+    String[] all = command.formats();
+    return all.length == 3 ? FORMAT : format(all);
+  }
+
   static Flag[] of(Command command) {
     if (command.takesPlan()) {
-      return everywhere();
+      Flag[] all = everywhere();
+      all[2] = formatOf(command);
+      return all;
     }
-    return new Flag[] {FORMAT, OUTPUT, UNITS, DELIMITER, DECIMAL, RAW, COLOR, QUIET, EXPLAIN, HELP};
+    return new Flag[] {
+      formatOf(command), OUTPUT, UNITS, DELIMITER, DECIMAL, RAW, COLOR, QUIET, EXPLAIN, HELP
+    };
   }
 
   /** All flags of a command, its own first. */

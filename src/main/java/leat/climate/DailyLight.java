@@ -48,4 +48,17 @@ public final class DailyLight {
   public static double insideMolM2(double molM2, double transmission, double unshaded) {
     return molM2 * Accepted.share("transmission", transmission) * Accepted.share("shade", unshaded);
   }
+
+  /**
+   * Behind a cover and in shade.
+   *
+   * @param molM2 light in the open, mol/m2 a day
+   * @param transmission share the cover lets through, 0 to 1
+   * @param shade share that something else keeps off, 0 to 1
+   * @return mol/m2 a day
+   * @throws Impossible if a share is outside 0 to 1
+   */
+  public static double shadedMolM2(double molM2, double transmission, double shade) {
+    return insideMolM2(molM2, transmission, 1 - shade);
+  }
 }

@@ -60,6 +60,17 @@ public record FrostYear(int year, LocalDate lastSpring, LocalDate firstAutumn, b
     return new FrostYear(year, last, first, whole);
   }
 
+  /**
+   * The year in which the spring of a planting lies: in the south a season begins before New Year.
+   *
+   * @param day a day of the season
+   * @param latitudeDegrees north positive, degrees
+   */
+  public static int springYear(LocalDate day, double latitudeDegrees) {
+    boolean before = latitudeDegrees < 0 && day.getMonthValue() < 7;
+    return before ? day.getYear() - 1 : day.getYear();
+  }
+
   /** Days between the two frosts, neither counted; -1 when one was not seen. */
   public int frostFreeDays() {
     return lastSpring == null || firstAutumn == null

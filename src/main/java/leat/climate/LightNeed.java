@@ -70,4 +70,18 @@ public record LightNeed(
             || name.equals("strawberry");
     return fruit ? FRUIT_LAMP_HOURS : USUAL_LAMP_HOURS;
   }
+
+  /** Light that is missing to what suits it well, mol/m2 a day. */
+  public double missingMolM2(double natural) {
+    return Math.max(0, goodMolM2 - natural);
+  }
+
+  /** The one of the highest low mark; null when there is none. */
+  public static LightNeed neediest(List<LightNeed> needs) {
+    LightNeed most = null;
+    for (int i = 0; i < needs.size(); i++) {
+      most = most == null || needs.get(i).lowMolM2 > most.lowMolM2 ? needs.get(i) : most;
+    }
+    return most;
+  }
 }

@@ -77,6 +77,35 @@ public record MonthLight(
     return months;
   }
 
+  /** The months of several years, each the mean of its namesakes by their place. */
+  public static List<MonthLight> mean(List<List<MonthLight>> years) {
+    List<MonthLight> means = new ArrayList<>();
+    for (int m = 0; m < years.get(0).size(); m++) {
+      double[] sums = new double[4];
+      int days = 0;
+      int capped = 0;
+      for (int y = 0; y < years.size(); y++) {
+        MonthLight one = years.get(y).get(m);
+        days += one.days;
+        capped += one.cappedDays;
+        sums[0] += one.days * one.raMjM2;
+        sums[1] += one.days * one.daylightHours;
+        sums[2] += one.days * one.clearMjM2;
+        sums[3] += one.days * one.rsMjM2;
+      }
+      means.add(
+          new MonthLight(
+              years.get(0).get(m).month,
+              days,
+              sums[0] / days,
+              sums[1] / days,
+              sums[2] / days,
+              sums[3] / days,
+              capped));
+    }
+    return means;
+  }
+
   private static final class Sums {
     private int days;
     private double ra;

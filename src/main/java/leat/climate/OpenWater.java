@@ -50,4 +50,9 @@ public final class OpenWater {
     }
     return litres;
   }
+
+  /** Wet surface of so many towers whose lids are closed, m2. */
+  public static double closedTowersM2(int towers) {
+    return towers * CLOSED_TOWER_M2;
+  }
 }

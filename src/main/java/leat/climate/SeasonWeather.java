@@ -50,6 +50,59 @@ public final class SeasonWeather {
     return mean;
   }
 
+  /** Mean over days in a row of the middle of the two temperatures, C; NaN when one lacks it. */
+  public double meanCelsius(int first, int last) {
+    double sum = 0;
+    for (int i = first; i <= last; i++) {
+      sum += days[i].meanCelsius();
+    }
+    return sum / (last - first + 1);
+  }
+
+  /** Whether rain is known on any day. */
+  public boolean knowsRain() {
+    for (int i = 0; i < days.length; i++) {
+      if (!Double.isNaN(days[i].rainMm())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The day of the highest middle; -1 when none has its temperatures. */
+  public int warmest() {
+    int warmest = -1;
+    for (int i = 0; i < days.length; i++) {
+      if (days[i].hasTemperatures()
+          && (warmest < 0 || days[i].meanCelsius() > days[warmest].meanCelsius())) {
+        warmest = i;
+      }
+    }
+    return warmest;
+  }
+
+  /** The lowest temperature of all days, C; NaN when none is known. */
+  public double coldestCelsius() {
+    double coldest = Double.NaN;
+    for (int i = 0; i < days.length; i++) {
+      double tmin = days[i].tminCelsius();
+      coldest = Double.isNaN(coldest) || tmin < coldest ? tmin : coldest;
+    }
+    return coldest;
+  }
+
+  /** Days whose middle lies above a temperature, C; -1 when a day lacks its temperatures. */
+  public int daysAbove(double celsius) {
+    int above = 0;
+    for (int i = 0; i < days.length; i++) {
+      if (!days[i].hasTemperatures()) {
+        return -1;
+      }
+      above += days[i].meanCelsius() > celsius ? 1 : 0;
+    }
+    return above;
+  }
+
   /** Lowest temperature of each day, C. */
   public double[] tminCelsius() {
     double[] tmin = new double[days.length];

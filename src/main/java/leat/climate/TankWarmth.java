@@ -38,6 +38,19 @@ public final class TankWarmth {
   }
 
   /**
+   * Outside of a tank of so much surface and depth, as if it were square: bottom, sides and lid.
+   *
+   * @param surfaceM2 surface of the solution, m2
+   * @param depthM its depth, m
+   * @return m2
+   * @throws Impossible if one is not above 0
+   */
+  public static double outsideM2(double surfaceM2, double depthM) {
+    double surface = Impossible.unlessPositive("surface", surfaceM2);
+    return 2 * surface + 4 * Math.sqrt(surface) * Impossible.unlessPositive("depth", depthM);
+  }
+
+  /**
    * Rise when nothing is lost: no tank warms more by its pump.
    *
    * @param meanW pump power averaged over rests, W

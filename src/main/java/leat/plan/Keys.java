@@ -108,6 +108,16 @@ public final class Keys {
               .from0(),
           crops(),
           season(),
+          section(
+              "lamp",
+              "a lamp over the plants",
+              q("power", POWER, "60 W", "what it draws").above0(),
+              one("efficacy", Kind.NUMBER, "2.5", "umol of light for a joule, as its sheet says")
+                  .within(0, 4.1)
+                  .above0()
+                  .byDefault("2.5", "a lamp of 2.5 umol/J, a good LED"),
+              q("hours", TIME, "16 h", "longest time it may burn a day").within(0, 86400).above0(),
+              q("area", AREA, "0.5 m2", "area that it lights").above0()),
           prices(),
           section(
               "printer",
@@ -160,7 +170,43 @@ public final class Keys {
         q("air_density", MASS_CONCENTRATION, "1.25 kg/m3", "density of the air")
             .within(300, 2000)
             .byDefault("1.25 kg/m3", "air 1.25 kg/m3"),
-        one("weather", Kind.TEXT, "weather.csv", "file of daily weather"),
+        one("weather", Kind.TEXT, "weather.csv", "file of daily weather, beside the plan"),
+        named(
+            "weather_columns",
+            Kind.TEXT,
+            "{date: DATE, tmin: TMIN}",
+            "names of its columns, when they are other ones",
+            WeatherColumns.keys()),
+        sections(
+            "months",
+            "climate table of the twelve months, January first, where there is no weather file",
+            q("tmin", TEMPERATURE, "-2 C", "mean of the lowest temperatures"),
+            q("tmax", TEMPERATURE, "3 C", "mean of the highest temperatures"),
+            length("rain", "38 mm", "rain of the month"),
+            one("rain_days", Kind.COUNT, "8", "days with rain").within(0, 31)),
+        one(
+                "exposure",
+                Kind.choiceOrNumber("open", "alone", "sheltered", "glass", "window"),
+                "alone",
+                "how sun and wind reach the tower, or the factor on its thirst; glass and window keep rain off")
+            .from0()
+            .byDefault(
+                "alone",
+                "a tower that stands alone in sun and wind: thirst 1.2 times that of an open bed"),
+        one("coast", Kind.YES_NO, "true", "whether it lies at a coast, for light from temperature")
+            .byDefault("false", "inland"),
+        length("wind_height", "10 m", "height at which the wind of the weather file is measured")
+            .above0()
+            .byDefault("2 m", "wind measured 2 m above the ground"),
+        section(
+            "light",
+            "what is between the sky and the plants",
+            q("transmission", SHARE, "70 %", "light that glass or film lets through")
+                .within(0, 1)
+                .byDefault("100 %", "no cover over the plants"),
+            q("shade", SHARE, "30 %", "light that houses, trees or cloth keep off")
+                .within(0, 1)
+                .byDefault("0 %", "no shade")),
         q("sun_on_tank", TIME_PER_DAY, "5 h/d", "sun that falls on the tank").from0());
   }
 
@@ -238,6 +284,18 @@ public final class Keys {
                 "friction against the ground, where it is measured: pull that shifts it over its weight")
             .within(0.01, 2),
         q("rain_area", AREA, "0.03 m2", "area that catches rain into the tank").from0(),
+        q("rain_share", SHARE, "80 %", "share of the rain on that area that arrives in the tank")
+            .within(0, 1)
+            .byDefault("80 %", "80 % of the rain on the lid arrives"),
+        q(
+                "open_area",
+                AREA,
+                "0.02 m2",
+                "uncovered wet surface, of tank and towers together; 0.005 m2 for each tower otherwise")
+            .from0(),
+        q("heel", VOLUME, "1.5 L", "what stays in the tank when it is drained")
+            .from0()
+            .byDefault("0 L", "a drained tank is empty"),
         section(
             "drain",
             "the drain hole",
@@ -715,7 +773,33 @@ public final class Keys {
         q("germination", SHARE, "85 %", "seeds that come up").within(0.01, 1),
         q("loss", SHARE, "10 %", "plants lost after").within(0, 0.99),
         q("harvest", MASS, "0.18 kg", "harvest").from0(),
-        q("water", FLOW, "0.12 L/d", "water when grown").from0(),
+        q("water", FLOW, "0.12 L/d", "water when grown, on a day of 4 mm of reference evaporation")
+            .from0(),
+        q("area", AREA, "0.05 m2", "canopy of the full plant, instead of water").above0(),
+        q("initial", TIME, "5 d", "days in the pot before it begins to spread").from0(),
+        q("development", TIME, "19 d", "days over which it spreads to its full size").from0(),
+        q("late", TIME, "20 d", "last days in the pot, in which it drinks less")
+            .from0()
+            .byDefault("0 d", "plants drink fully to the end"),
+        q("start_share", SHARE, "10 %", "share of a full plant's thirst at planting")
+            .within(0, 1)
+            .above0()
+            .byDefault("10 %", "plants start with 10 % of their full thirst"),
+        q("end_share", SHARE, "80 %", "share of it at the end of late").within(0, 1),
+        q("turnaround", TIME, "1 d", "days from harvest until the pot is planted again")
+            .from0()
+            .byDefault("0 d", "pots are planted again on the day of harvest"),
+        one(
+                "sizes",
+                Kind.choice("spread", "equal"),
+                "spread",
+                "how pots are shared between batches: spread over all, or equal batches")
+            .byDefault("spread", "batches spread over all pots"),
+        one("earliest_transplant", Kind.DATE, "2027-04-10", "no batch is planted before this day"),
+        one("latest_harvest", Kind.DATE, "2027-10-15", "no batch is harvested after this day"),
+        q("base", TEMPERATURE, "4 C", "temperature under which it does not grow"),
+        q("upper", TEMPERATURE, "24 C", "temperature over which it gains nothing"),
+        one("warmth", Kind.NUMBER, "450", "degree days from planting to harvest").above0(),
         q("ec_low", EC, "1.2 mS/cm", "lowest EC it likes, instead of the table's").from0(),
         q("ec_high", EC, "1.8 mS/cm", "highest EC it likes").from0(),
         one("ph_low", Kind.NUMBER, "6.0", "lowest pH it likes").within(0, 14),
@@ -730,7 +814,27 @@ public final class Keys {
         "the season",
         one("from", Kind.DATE, "2027-04-10", "first day"),
         one("to", Kind.DATE, "2027-10-15", "last day"),
-        one("refill", Kind.REFILL, "at low", "when it is topped up"),
+        one(
+                "refill",
+                Kind.REFILL,
+                "at low",
+                "when it is topped up: at low, daily, every 3 d or none")
+            .byDefault("at low", "topped up at the low mark"),
+        section(
+            "start",
+            "the tank on the evening before the first day; full and at the target otherwise",
+            q("volume", VOLUME, "45 L", "what is in it").from0(),
+            q("ec", EC, "1.6 mS/cm", "its EC").from0()),
+        q(
+                "uptake",
+                EC,
+                "1.2 mS/cm",
+                "salt that the plants take with a litre, as EC; 0.75 of the target otherwise")
+            .from0(),
+        q("dose_below", EC, "1.2 mS/cm", "feed alone is poured in an evening under this EC")
+            .from0(),
+        q("dilute_above", EC, "2.0 mS/cm", "a top-up that would end over this EC drains first")
+            .above0(),
         section(
             "change",
             "when the whole tank is changed, whichever comes first",

@@ -242,6 +242,39 @@ public abstract class Kind {
     }
   }
 
+  /** One of some words, a String, or a number, a Double. */
+  public static Kind choiceOrNumber(String... words) {
+    return new ChoiceOrNumberKind(words);
+  }
+
+  private static final class ChoiceOrNumberKind extends Kind {
+    private final String[] words;
+
+    ChoiceOrNumberKind(String[] words) {
+      super("one of " + String.join(", ", words) + ", or a number");
+      this.words = words;
+    }
+
+    @Override
+    Object read(String typed, boolean quoted) {
+      for (int i = 0; i < words.length; i++) {
+        if (words[i].equals(typed)) {
+          return typed;
+        }
+      }
+      char first = typed.isEmpty() ? ' ' : typed.charAt(0);
+      if (Character.isDigit(first) || ".+-".indexOf(first) >= 0) {
+        return NUMBER.read(typed, quoted);
+      }
+      throw PlanErrors.notOneOf(typed, words);
+    }
+
+    @Override
+    String schema() {
+      return "\"anyOf\":[{" + enumOf(words) + "},{" + NUMBER.schema() + "}]";
+    }
+  }
+
   static String enumOf(String[] words) {
     StringBuilder out = new StringBuilder("\"enum\":[");
     for (int i = 0; i < words.length; i++) {
@@ -460,10 +493,11 @@ public abstract class Kind {
       };
 
   /**
-   * When the tank is topped up: "at low", "daily" or "every 3 d"; a {@link leat.quantity.Cadence}.
+   * When the tank is topped up: "at low", "daily", "every 3 d" or "none"; a {@link
+   * leat.quantity.Cadence}.
    */
   public static final Kind REFILL =
-      new Kind("at low, daily, or every so many days") {
+      new Kind("at low, daily, every so many days, or none") {
         @Override
         Object read(String typed, boolean quoted) {
           return Compounds.cadence(typed);

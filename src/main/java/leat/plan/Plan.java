@@ -1,5 +1,6 @@
 package leat.plan;
 
+import java.io.File;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -67,6 +68,13 @@ public final class Plan {
   /** Units of text that the plan names, or null. */
   public String units() {
     return root.text("units");
+  }
+
+  /** A file that the plan names; its path starts from the plan's own folder. */
+  public File beside(String path) {
+    File file = new File(path);
+    File folder = node == null ? null : node.origin.source.folder();
+    return file.isAbsolute() ? file : new File(folder, path);
   }
 
   /** The values. */

@@ -24,7 +24,8 @@ public final class PlanFile {
    * @param standardInput read instead of the file when not null
    */
   public static Plan.Draft read(String name, File file, InputStream standardInput) {
-    return Plan.Draft.of(Source.file(name, text(name, file, standardInput)));
+    return Plan.Draft.of(
+        Source.file(name, text(name, file, standardInput), file.getAbsoluteFile().getParentFile()));
   }
 
   /** The text of a plan, without a byte order mark. */

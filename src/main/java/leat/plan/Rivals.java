@@ -15,6 +15,7 @@ final class Rivals {
     {"pipe", "roughness", "material", "both"},
     {"riser", "k", "fittings", ""},
     {"pipe", "k", "fittings", ""},
+    {"crops", "water", "area", ""},
     {"sender", "steps", "edges", ""},
     {"sender", "steps", "ladder", ""},
     {"sender", "edges", "ladder", ""},

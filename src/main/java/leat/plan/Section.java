@@ -125,6 +125,11 @@ public final class Section {
     return ((Number) getRaw(name)).doubleValue();
   }
 
+  /** Any value; the declared default, noted as taken, when absent. */
+  public Object orDefault(String name) {
+    return getRaw(name);
+  }
+
   private Object getRaw(String name) {
     int i = index(name);
     if (values[i] != null) {

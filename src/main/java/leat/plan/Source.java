@@ -1,25 +1,34 @@
 package leat.plan;
 
+import java.io.File;
+
 /** A text that values were typed in: a plan file, standard input, or one flag. */
 public final class Source {
   private final String name;
   private final String text;
   private final boolean file;
+  private final File folder;
 
-  private Source(String name, String text, boolean file) {
+  private Source(String name, String text, boolean file, File folder) {
     this.name = name;
     this.text = text;
     this.file = file;
+    this.folder = folder;
   }
 
   /** A file or standard input, with its whole text. */
   public static Source file(String name, String text) {
-    return new Source(name, text, true);
+    return new Source(name, text, true, null);
+  }
+
+  /** The same with the folder that paths in it start from. */
+  public static Source file(String name, String text, File folder) {
+    return new Source(name, text, true, folder);
   }
 
   /** A flag, such as {@code --bore}, with the value typed behind it. */
   public static Source flag(String name, String text) {
-    return new Source(name, text, false);
+    return new Source(name, text, false, null);
   }
 
   /** File name, {@code -} for standard input, or the flag. */
@@ -35,6 +44,11 @@ public final class Source {
   /** Whether places in it are lines and columns of a file. */
   public boolean isFile() {
     return file;
+  }
+
+  /** The folder that paths in it start from, or null for the one the command runs in. */
+  File folder() {
+    return folder;
   }
 
   /** Line {@code number}, counted from 1, without its end. */

@@ -252,6 +252,9 @@ public final class Compounds {
     if (words.equals("at low")) {
       return new Cadence(true, null);
     }
+    if (words.equals("none")) {
+      return new Cadence(false, null);
+    }
     if (words.equals("daily")) {
       return new Cadence(false, Quantity.of(1, Units.D));
     }

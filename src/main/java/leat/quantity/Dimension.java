@@ -39,6 +39,8 @@ public enum Dimension {
   SHARE("a share", "85 %", ""),
   RATE("a number of times", "2 /d", "/s"),
   TIME_PER_DAY("a time a day", "5 h/d", ""),
+  /** Sun on the level ground in a day. */
+  RADIATION("radiation of a day", "22 MJ/m2", "MJ/m2"),
   /** Pieces, raw counts of a converter, seasons: the unit is the word and may be left out. */
   COUNT("a count", "1350 counts", "counts"),
   /** Bare by nature: a pH, a loss factor. */

@@ -86,7 +86,7 @@ public final class SchemaPattern {
 
   /** For {@link Compounds#cadence}. */
   public static String cadence() {
-    return whole(GAP + "(?:at low|daily|every" + quantity(Dimension.TIME) + ")" + GAP);
+    return whole(GAP + "(?:at low|daily|none|every" + quantity(Dimension.TIME) + ")" + GAP);
   }
 
   private static String whole(String inner) {

@@ -377,6 +377,10 @@ public final class Units {
   public static final Unit MIN_D =
       u(TIME_PER_DAY, BOTH, "min/d", "minutes a day", 1, 1440, "min/day");
   public static final Unit S_D = u(TIME_PER_DAY, BOTH, "s/d", "seconds a day", 1, 86400, "s/day");
+  public static final Unit MJ_M2 =
+      u(RADIATION, BOTH, "MJ/m2", "megajoules a square metre", 1, 1, "MJ/m^2|MJ m-2");
+  public static final Unit KWH_M2 =
+      u(RADIATION, BOTH, "kWh/m2", "kilowatt hours a square metre", 36, 10, "kWh/m^2|kWh m-2");
   public static final Unit COUNTS =
       u(COUNT, BOTH, "counts", "counts of a converter", 1, 1, "count");
   public static final Unit PIECES = u(COUNT, BOTH, "pieces", "pieces", 1, 1, "piece|pcs");

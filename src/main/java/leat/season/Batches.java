@@ -91,6 +91,24 @@ public record Batches(Sowing sowing, int kept, List<Batch> batches, List<Dropped
     return n;
   }
 
+  /** Seeds of the smallest batch; 0 when nothing grows. */
+  public int fewestSeeds() {
+    int n = batches.isEmpty() ? 0 : Integer.MAX_VALUE;
+    for (Batch one : batches) {
+      n = Math.min(n, one.seeds());
+    }
+    return n;
+  }
+
+  /** Seeds of the largest batch. */
+  public int mostSeeds() {
+    int n = 0;
+    for (Batch one : batches) {
+      n = Math.max(n, one.seeds());
+    }
+    return n;
+  }
+
   /** The first harvest; null when nothing grows. */
   public LocalDate firstHarvest() {
     return batches.isEmpty() ? null : batches.get(0).harvest();

@@ -85,6 +85,11 @@ public final class SeasonDays {
     return most;
   }
 
+  /** The largest day's thirst times a factor, L. */
+  public double mostThirstL(double thirst) {
+    return thirst * mostThirstL();
+  }
+
   /** Nobody serves from {@code first} to {@code last}, both included; days outside are left out. */
   public SeasonDays away(int first, int last) {
     Attendance[] changed = attendance.clone();

@@ -98,6 +98,17 @@ public record Sowing(
         latestHarvest);
   }
 
+  /**
+   * The share of seeds that become plants.
+   *
+   * @param germination share that comes up, -
+   * @param loss share of those that is lost after, -
+   * @return -
+   */
+  public static double success(double germination, double loss) {
+    return germination * (1 - loss);
+  }
+
   /** Batches that share the pots at one time. */
   public int batchesAtOnce() {
     int busy = growingDays + turnaroundDays;
@@ -135,6 +146,16 @@ public record Sowing(
    */
   public int everyForNoEmptyBatch() {
     return (growingDays + turnaroundDays + pots - 1) / pots;
+  }
+
+  /** Whether the pots stand empty between one batch and the next. */
+  public boolean leavesPotsEmpty() {
+    return emptyDaysBetween() > 0;
+  }
+
+  /** Days for which they do; 0 for none. */
+  public int emptyDaysBetween() {
+    return Math.max(0, everyDays - growingDays - turnaroundDays);
   }
 
   /** The first sowing whose transplant is not too early. */

@@ -19,6 +19,15 @@ public record Totals(
     TapSalt tapSalt,
     int firstDry,
     int firstAwayDry) {
+  /**
+   * Days that a can of water lasts; infinite when nothing is drunk.
+   *
+   * @param canL litres of the can, L
+   * @return days, d
+   */
+  public double daysACan(double canL) {
+    return canL * days / flows.waterUseL();
+  }
 
   /**
    * Sums of all days.

@@ -65,11 +65,13 @@ class DeclarationsTest {
           "--full",
           "--empty",
           "--every",
+          "--first",
           "--from",
           "--reading",
           "--to",
           "--tower",
-          "--run");
+          "--run",
+          "--sun");
 
   @Test
   void everyCommandCanBeCalled() {

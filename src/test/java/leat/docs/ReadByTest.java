@@ -42,6 +42,9 @@ class ReadByTest {
           "roof.yaml",
           "stacked.yaml",
           "kitchen.yaml",
+          "balcony.yaml",
+          "roof-months.yaml",
+          "greenhouse.yaml",
           "../src/test/resources/plans/sketch.yaml");
 
   /** Other ways to tell the same things, each on its own. */

@@ -69,6 +69,8 @@ class QuantityReaderTest {
         "ALKALINITY|1 mmol/L HCO3|1",
         "VOLUME_RATIO|25 mL/10 L|2.5",
         "TIME_PER_DAY|6 h/d|0.25",
+        "RADIATION|22 MJ/m2|22",
+        "RADIATION|5 kWh/m²|18",
         "RATE|86400 per day|1",
         "COUNT|1350|1350",
         "COUNT|5 seasons|5",

@@ -223,6 +223,7 @@ class UnitsAgainstIndriyaTest {
         Dimension.RATE,
         one.divide(SECOND));
     base(Dimension.TIME_PER_DAY, one, Dimension.HEAD, METRE);
+    base(Dimension.RADIATION, SIMPLE.get("MJ").divide(METRE.pow(2)));
   }
 
   private static void put(Object... pairs) {

@@ -9,6 +9,6 @@
  * leat.level}. Start reading at {@link leat.check.build.WaterRules}, the list, then {@code
  * PumpMargin}.
  *
- * <p>Neighbours: answer, numeric, plan, quantity, system, the trade.
+ * <p>Neighbours: answer, numeric, plan, quantity, system, the trade, weather.
  */
 package leat.check.build;

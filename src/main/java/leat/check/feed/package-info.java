@@ -6,6 +6,6 @@
  * <p>Depends on {@code leat.check}, {@code leat.system}, {@code leat.solution}. Start reading at
  * the two lists, then {@code TargetAboveWater}.
  *
- * <p>Neighbours: answer, numeric, plan, quantity, system, the trade.
+ * <p>Neighbours: answer, numeric, plan, quantity, system, the trade, weather.
  */
 package leat.check.feed;

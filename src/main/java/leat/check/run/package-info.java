@@ -5,6 +5,6 @@
  * <p>Depends on {@code leat.check}, {@code leat.system}, {@code leat.energy}. Start reading at
  * {@link leat.check.run.DutyRules}, the list, then {@code RestRule}.
  *
- * <p>Neighbours: answer, numeric, plan, quantity, system, the trade.
+ * <p>Neighbours: answer, numeric, plan, quantity, system, the trade, weather.
  */
 package leat.check.run;

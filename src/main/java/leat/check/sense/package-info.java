@@ -5,6 +5,6 @@
  * <p>Depends on {@code leat.check}, {@code leat.system}, {@code leat.level}. Start reading at
  * {@link leat.check.sense.LevelRules}, the list, then {@code LowAboveStep}.
  *
- * <p>Neighbours: answer, numeric, plan, quantity, system, the trade.
+ * <p>Neighbours: answer, numeric, plan, quantity, system, the trade, weather.
  */
 package leat.check.sense;

@@ -1,0 +1,94 @@
+package leat.command.run;
+
+import leat.answer.Answer;
+import leat.answer.Column;
+import leat.answer.Row;
+import leat.answer.Show;
+import leat.quantity.Units;
+import leat.season.AwayOutcome;
+import leat.season.YearRuns;
+import leat.system.SeasonOf;
+
+/** What a time away does to the tank, and what would carry it over. */
+final class SeasonAway {
+  private static final Column DRY = Column.plain("dry", "dry");
+  private static final Column DRY_DAYS = Column.plain("days", "days");
+  private static final Column MISSED = Column.of("missed_L", "missed", Show.L);
+  private static final Column FULL = Column.of("full_L", "tank", Show.L);
+  private static final Column CROP = Column.plain("crop", "crop");
+  private static final Column PLANTS = Column.plain("plants", "plants");
+  private static final Column NOW = Column.plain("now", "now");
+  private static final Column VISITS = Column.plain("visits", "visits");
+  private static final Column BEFORE = Column.plain("before", "before");
+
+  private final SeasonOf season;
+  private final YearRuns runs;
+
+  SeasonAway(SeasonOf season, YearRuns runs) {
+    this.season = season;
+    this.runs = runs;
+  }
+
+  void write(Answer answer) {
+    AwayOutcome[] all = season.away(runs);
+    for (int i = 0; i < all.length; i++) {
+      one(answer, all[i]);
+    }
+  }
+
+  private void one(Answer answer, AwayOutcome away) {
+    String label =
+        "away "
+            .concat(
+                DateWords.span(
+                    SeasonText.date(season, away.span().first()),
+                    SeasonText.date(season, away.span().last())));
+    if (away.carried()) {
+      answer.figure(label, Row.aside(), "the tank carries it over");
+      return;
+    }
+    Row row = row(away);
+    answer.figure(label, row, "runs dry on {dry}", "{days} dry days, {missed_L} short");
+    if (away.fillBeforeCarries()) {
+      answer.figure("", row, "filled up on {before}, before leaving, it lasts");
+      return;
+    }
+    if (away.fullCarriesL() != null) {
+      answer.figure("", row, "a tank of {full_L} when full would last, filled up on {before}");
+    }
+    if (away.plantsCarry() != null) {
+      answer.figure("", row, "or {plants} plants of {crop} instead of {now}");
+    }
+    if (away.neighbourDays() == null) {
+      answer.figure("", row, "no neighbour comes often enough: the tank does not last a day");
+    } else {
+      answer.figure(
+          "",
+          row,
+          away.span().first() > 0
+              ? "or fill up on {before}, and a neighbour on {visits}"
+              : "or a neighbour who fills up on {visits}");
+    }
+  }
+
+  private Row row(AwayOutcome away) {
+    int before = away.span().first() - 1;
+    Row row = Row.aside(DRY, DRY_DAYS, MISSED, FULL, CROP, PLANTS, NOW, VISITS, BEFORE);
+    row.set(DRY, DateWords.day(SeasonText.date(season, away.driesOn())))
+        .set(DRY_DAYS, away.dryDays())
+        .set(MISSED, Units.L.toBase(away.shortL()))
+        .set(BEFORE, DateWords.day(SeasonText.date(season, before)));
+    if (away.fullCarriesL() != null) {
+      row.set(FULL, Units.L.toBase(away.fullCarriesL()));
+    }
+    if (away.plantsCarry() != null) {
+      row.set(CROP, away.crop().name())
+          .set(PLANTS, away.plantsCarry())
+          .set(NOW, away.crop().plants());
+    }
+    if (away.neighbourDays() != null) {
+      row.set(VISITS, SeasonText.dates(season, away.neighbourDays()));
+    }
+    return row;
+  }
+}

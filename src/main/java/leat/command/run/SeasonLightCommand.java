@@ -1,0 +1,305 @@
+package leat.command.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import leat.answer.Answer;
+import leat.answer.Column;
+import leat.answer.Row;
+import leat.answer.Show;
+import leat.cli.Call;
+import leat.cli.Command;
+import leat.cli.CommandErrors;
+import leat.cli.Flag;
+import leat.climate.Cover;
+import leat.climate.DailyLight;
+import leat.climate.Lamp;
+import leat.climate.LampDay;
+import leat.climate.LightNeed;
+import leat.climate.MonthLight;
+import leat.climate.Site;
+import leat.climate.WindowSill;
+import leat.plan.Kind;
+import leat.plan.Refused;
+import leat.quantity.Dimension;
+import leat.quantity.Nearest;
+import leat.quantity.Size;
+import leat.quantity.Units;
+import leat.system.LightOf;
+import leat.system.SiteOf;
+import leat.weather.LightMonths;
+
+/** {@code leat season light}: the day's light by month against what the crops need. */
+public final class SeasonLightCommand extends Command {
+  private static final Kind TEMPERATURE = Kind.quantity(Dimension.TEMPERATURE);
+  private static final Kind SHARE = Kind.quantity(Dimension.SHARE);
+
+  static final Column MONTH = Column.plain("month", "month");
+  static final Column RA = Column.number("ra_MJ_m2", "above the air MJ/m2", 3);
+  static final Column DAYLIGHT = Column.of("daylight_h", "daylight", Show.H);
+  static final Column RS = Column.number("rs_MJ_m2", "on the ground MJ/m2", 3);
+  static final Column CLEAR = Column.number("dli_clear_mol_m2", "clear sky mol/m2", 2);
+  static final Column OPEN = Column.number("dli_open_mol_m2", "in the open mol/m2", 2);
+  static final Column DLI = Column.number("dli_mol_m2", "at the plants mol/m2", 2);
+  static final Column SKY = Column.of("sky_share_pct", "share of the sky", Show.PERCENT);
+  static final Column CROP = Column.plain("crop", "crop");
+  static final Column LOW = Column.number("low_mol_m2", "low mol/m2", 2);
+  static final Column GOOD = Column.number("good_mol_m2", "good mol/m2", 2);
+  static final Column ENOUGH = Column.plain("enough", "enough");
+  static final Column MISSING = Column.number("missing_mol_m2", "missing mol/m2", 2);
+  static final Column STATUS = Column.plain("lamp", "lamp");
+  static final Column HOURS = Column.of("lamp_h", "lamp burns", Show.H);
+  static final Column KWH = Column.of("lamp_day_kWh", "lamp, a day", Show.KWH);
+  static final Column WATTS = Column.of("lamp_needed_W", "lamp that would do", Show.W);
+  static final Column WITH = Column.number("dli_with_lamp_mol_m2", "with the lamp mol/m2", 2);
+  private static final Column NAME = Column.plain("name", "month");
+
+  @Override
+  public String name() {
+    return "season light";
+  }
+
+  @Override
+  public Flag[] flags() {
+    return new Flag[] {
+      Flag.of("--month", "N", Kind.COUNT, "3", "one month, 1 for January"),
+      Flag.of("--tmin", "TEMPERATURE", TEMPERATURE, "2 C", "mean of its lowest temperatures"),
+      Flag.of("--tmax", "TEMPERATURE", TEMPERATURE, "10 C", "mean of its highest temperatures"),
+      Flag.of("--crop", "NAME", Kind.TEXT, "lettuce", "crop whose need is meant"),
+      Flag.of(
+          "--window",
+          "SIZE",
+          Kind.SIZE,
+          "1.2 m x 1.2 m",
+          "pane before the plants: width x height over them"),
+      Flag.of(
+          "--distance",
+          "LENGTH",
+          Kind.quantity(Dimension.LENGTH),
+          "0.15 m",
+          "distance of the plants from the pane"),
+      Flag.of("--cover", "COVER", Kind.choice(covers()), "glass", "glass or film over the plants"),
+      Flag.of("--transmission", "SHARE", SHARE, "70 %", "light that glass or film lets through")
+          .sets("site.light.transmission"),
+      Flag.of("--shade", "SHARE", SHARE, "30 %", "light that houses, trees or cloth keep off")
+          .sets("site.light.shade"),
+      Flag.of("--lamp-power", "POWER", Kind.quantity(Dimension.POWER), "60 W", "what a lamp draws")
+          .sets("lamp.power"),
+      Flag.of("--lamp-efficacy", "N", Kind.NUMBER, "2.5", "umol of light for a joule")
+          .sets("lamp.efficacy"),
+      Flag.of("--lamp-hours", "TIME", Kind.quantity(Dimension.TIME), "16 h", "longest lamp day")
+          .sets("lamp.hours"),
+      Flag.of("--lamp-area", "AREA", Kind.quantity(Dimension.AREA), "0.5 m2", "area that it lights")
+          .sets("lamp.area"),
+      Flag.of(
+              "--latitude",
+              "ANGLE",
+              Kind.quantity(Dimension.ANGLE),
+              "52 deg",
+              "latitude, north positive")
+          .sets("site.latitude"),
+      Flag.of(
+              "--altitude",
+              "LENGTH",
+              Kind.quantity(Dimension.LENGTH),
+              "310 m",
+              "height over the sea")
+          .sets("site.altitude"),
+    };
+  }
+
+  private static String[] covers() {
+    Cover[] all = Cover.values();
+    String[] words = new String[all.length];
+    for (int i = 0; i < words.length; i++) {
+      words[i] = all[i].word();
+    }
+    return words;
+  }
+
+  @Override
+  public Answer answer(Call call) {
+    if (call.has("--cover") && call.has("--transmission")) {
+      throw new Refused(CommandErrors.notBoth(this, "--cover", "--transmission"));
+    }
+    if (call.has("--window") != call.has("--distance")) {
+      throw call.needs(call.has("--window") ? "--distance" : "--window");
+    }
+    Site site = SiteOf.of(call.plan(), false, true);
+    List<MonthLight> months = months(call, site);
+    List<LightNeed> needs = needs(call);
+    Answer answer =
+        new Answer(
+            MONTH, RA, DAYLIGHT, RS, CLEAR, OPEN, DLI, SKY, CROP, LOW, GOOD, ENOUGH, MISSING,
+            STATUS, HOURS, KWH, WATTS, WITH);
+    for (MonthLight month : months) {
+      row(call, answer, month, needs);
+    }
+    text(call, answer);
+    return call.withTaken(answer);
+  }
+
+  private List<MonthLight> months(Call call, Site site) {
+    if (!call.has("--month")) {
+      if (!call.hasPlan()) {
+        throw call.needs("--month");
+      }
+      return LightMonths.of(call.plan(), site);
+    }
+    Double tmin = call.quantity("--tmin");
+    Double tmax = call.quantity("--tmax");
+    if ((tmin == null) != (tmax == null)) {
+      throw call.needs(tmin == null ? "--tmin" : "--tmax");
+    }
+    double none = Double.NaN;
+    return List.of(
+        MonthLight.of(
+            site,
+            (Integer) call.value("--month"),
+            tmin == null ? none : tmin,
+            tmax == null ? none : tmax));
+  }
+
+  /** What the named crop, or each crop of the plan, needs. */
+  private List<LightNeed> needs(Call call) {
+    List<LightNeed> needs = new ArrayList<>();
+    String named = call.text("--crop");
+    if (named != null) {
+      LightNeed need = LightNeed.find(named);
+      if (need == null) {
+        List<String> known = new ArrayList<>();
+        for (LightNeed one : LightNeed.all()) {
+          known.add(one.name());
+        }
+        throw new Refused(
+            CommandErrors.unknownWord("crop", named, Nearest.of(named, known), known));
+      }
+      needs.add(need);
+      return needs;
+    }
+    for (leat.plan.Section crop : call.plan().root().sections("crops")) {
+      LightNeed need = crop.has("name") ? LightNeed.find(crop.text("name")) : null;
+      if (need != null) {
+        needs.add(need);
+      }
+    }
+    return needs;
+  }
+
+  private void row(Call call, Answer answer, MonthLight month, List<LightNeed> needs) {
+    Row row =
+        answer
+            .row()
+            .set(MONTH, month.month())
+            .set(RA, month.raMjM2())
+            .set(DAYLIGHT, Units.H.toBase(month.daylightHours()))
+            .set(RS, SeasonRows.known(month.rsMjM2()))
+            .set(CLEAR, month.clearMolM2())
+            .set(OPEN, SeasonRows.known(month.molM2()));
+    LightNeed need = LightNeed.neediest(needs);
+    if (need != null) {
+      row.set(CROP, need.name()).set(LOW, need.lowMolM2()).set(GOOD, need.goodMolM2());
+    }
+    if (Double.isNaN(month.molM2())) {
+      return;
+    }
+    double natural = natural(call, row, month.molM2());
+    row.set(DLI, natural);
+    if (need != null) {
+      row.set(ENOUGH, natural >= need.lowMolM2()).set(MISSING, need.missingMolM2(natural));
+      lamp(call, row, natural, need);
+    }
+  }
+
+  private static double natural(Call call, Row row, double open) {
+    Cover cover = call.has("--cover") ? Cover.of(call.text("--cover")) : null;
+    double under = cover == null ? open : DailyLight.shadedMolM2(open, cover.transmission(), 0);
+    double shaded = LightOf.inside(call.plan(), under);
+    if (!call.has("--window")) {
+      return shaded;
+    }
+    Size pane = (Size) call.value("--window");
+    if (pane.width() == null) {
+      throw call.needs("--window");
+    }
+    double share =
+        WindowSill.skyShare(
+            pane.length().value(), pane.width().value(), call.quantity("--distance"));
+    row.set(SKY, share);
+    return WindowSill.molM2(shaded, share, 1);
+  }
+
+  private static void lamp(Call call, Row row, double natural, LightNeed need) {
+    if (!LightOf.hasLamp(call.plan())) {
+      return;
+    }
+    Lamp lamp = LightOf.lamp(call.plan());
+    LampDay day = lamp.day(natural, need.goodMolM2(), LightOf.hours(call.plan(), need.lampHours()));
+    row.set(STATUS, day.status().word())
+        .set(HOURS, Units.H.toBase(day.hours()))
+        .set(KWH, Units.KWH.toBase(day.kwhDay()))
+        .set(WATTS, day.wattsNeeded())
+        .set(WITH, day.reachedMolM2());
+  }
+
+  private static void text(Call call, Answer answer) {
+    Row first = answer.row(0);
+    Row name = Row.aside(NAME);
+    name.set(NAME, DateWords.month((Integer) first.get(MONTH)));
+    if (answer.size() > 1) {
+      table(answer);
+    } else if (first.get(DLI) == null) {
+      answer.sentence(
+          first.with(name),
+          "In {name} the brightest day brings {dli_clear_mol_m2} mol/m2; how much comes through the clouds the temperatures would tell: --tmin, --tmax.");
+    } else {
+      one(answer, first, name);
+    }
+    for (int i = 0; i < answer.size(); i++) {
+      minds(answer, answer.row(i));
+    }
+    answer.mind(
+        "light-level",
+        "light on the level, good to 10 % where the sun was measured, less from temperatures; a tower stands upright, and its shaded side gets less than half.");
+    answer.next("leat crops --list   the light that crops need, with EC and pH");
+  }
+
+  private static void one(Answer answer, Row row, Row name) {
+    answer.sentence(row.with(name), "In {name} the plants get {dli_mol_m2} mol/m2 a day.");
+    answer.figure(row, DAYLIGHT, "");
+    answer.figure("in the open", row, "{dli_open_mol_m2} mol/m2", "a clear sky {dli_clear_mol_m2}");
+    if (row.get(CROP) != null) {
+      answer.figure("need", row, "{low_mol_m2} to {good_mol_m2} mol/m2", "{crop}");
+    }
+    if (row.get(STATUS) != null) {
+      answer.figure(
+          "lamp", row, "{lamp_h}", "{lamp_day_kWh} a day, then {dli_with_lamp_mol_m2} mol/m2");
+      answer.figure(row, WATTS, "");
+    }
+  }
+
+  private static void table(Answer answer) {
+    int low = 0;
+    for (int i = 0; i < answer.size(); i++) {
+      low += Boolean.FALSE.equals(answer.row(i).get(ENOUGH)) ? 1 : 0;
+    }
+    Row count = Row.aside(MONTH, NAME);
+    count.set(MONTH, low).set(NAME, String.valueOf(answer.size()));
+    answer.sentence(
+        count,
+        low == 0
+            ? "The light is enough in each of the {name} months."
+            : "In {month} of {name} months the light is under the crops' low mark.");
+    answer.table(MONTH, DAYLIGHT, OPEN, DLI, CROP, LOW, GOOD, ENOUGH, HOURS, KWH);
+  }
+
+  private static void minds(Answer answer, Row row) {
+    if (Boolean.FALSE.equals(row.get(ENOUGH))) {
+      Row name = Row.aside(NAME);
+      name.set(NAME, DateWords.month((Integer) row.get(MONTH)));
+      answer.mind(
+          "light-low",
+          row.with(name),
+          "in {name} {crop} gets {dli_mol_m2} mol/m2 a day, under its low mark of {low_mol_m2}: thin and pale.");
+    }
+  }
+}

@@ -1,0 +1,239 @@
+package leat.command.run;
+
+import java.time.LocalDate;
+import leat.answer.Answer;
+import leat.answer.Column;
+import leat.answer.Row;
+import leat.answer.Show;
+import leat.cli.Call;
+import leat.climate.SeasonWeather;
+import leat.plan.Plan;
+import leat.quantity.Units;
+import leat.season.Fortnight;
+import leat.season.Money;
+import leat.season.SeasonRun;
+import leat.season.Totals;
+import leat.season.YearRuns;
+import leat.system.SeasonOf;
+
+/** What the season's answer says: sentence and figures; notes stand in {@link SeasonMinds}. */
+final class SeasonText {
+  private static final Show DAYS = Show.of(Units.D, 2);
+  private static final Column FROM = Column.plain("from", "from");
+  private static final Column TO = Column.plain("to", "to");
+  private static final Column CAN = Column.of("can_L", "can", Show.L);
+  private static final Column CAN_DAYS = Column.of("can_d", "a can lasts", DAYS);
+  private static final Column BUSY_DAYS = Column.of("busy_can_d", "a can lasts", DAYS);
+  private static final Column BUSY = Column.plain("busy", "busiest");
+  private static final Column BUSY_USE = Column.of("busy_L", "drunk", Show.L);
+  private static final Column WARMEST = Column.of("warmest_C", "warmest", Show.C);
+  private static final Column WARM_SPAN = Column.plain("warm_span", "warm");
+  private static final double USUAL_CAN = Units.L.toBase(10);
+
+  private final Call call;
+  private final SeasonOf season;
+  private final YearRuns runs;
+  private final SeasonRun run;
+  private final Money money;
+  private final Row sums;
+
+  SeasonText(Call call, SeasonOf season, YearRuns runs, SeasonRun run, Money money, Row sums) {
+    this.call = call;
+    this.season = season;
+    this.runs = runs;
+    this.run = run;
+    this.money = money;
+    this.sums = sums;
+  }
+
+  void write(Answer answer) {
+    Plan plan = call.plan();
+    Row words = words(plan.section("season").getOr("catch", USUAL_CAN, "a can of 10 L"));
+    Row all = sums.with(words);
+    sentence(answer, all);
+    figures(answer, all);
+    harvest(answer, all);
+    warmth(answer, all);
+    new SeasonAway(season, runs).write(answer);
+    new SeasonMinds(call, season, runs, run, money).write(answer, sums);
+    next(answer);
+  }
+
+  private Row words(double can) {
+    Row words = Row.aside(FROM, TO, CAN, CAN_DAYS, BUSY_DAYS, BUSY, BUSY_USE, WARMEST, WARM_SPAN);
+    Fortnight busiest = Fortnight.busiest(run.days());
+    double litres = Units.L.fromBase(can);
+    LocalDate first = season.from().plusDays(busiest.first());
+    words
+        .set(FROM, DateWords.day(season.from()))
+        .set(TO, DateWords.day(season.to()))
+        .set(CAN, can)
+        .set(BUSY, DateWords.span(first, first.plusDays(busiest.days() - 1L)))
+        .set(BUSY_USE, Units.L.toBase(busiest.thirstL()));
+    if (busiest.thirstL() > 0) {
+      words
+          .set(CAN_DAYS, Units.D.toBase(runs.totals().daysACan(litres)))
+          .set(BUSY_DAYS, Units.D.toBase(busiest.daysACan(litres)));
+    }
+    SeasonWeather weather = season.weather(season.shown(runs));
+    if (weather != null && weather.warmest() >= 0) {
+      int day = weather.warmest();
+      words
+          .set(WARMEST, weather.meanCelsius(day, day))
+          .set(WARM_SPAN, DateWords.day(season.from().plusDays(day)));
+    }
+    return words;
+  }
+
+  private boolean drinks() {
+    return runs.totals().flows().waterUseL() > 0;
+  }
+
+  private void sentence(Answer answer, Row all) {
+    String start =
+        "From {from} to {to} it drinks {water_use_L} ({water_use_low_L!} to {water_use_high_L!})";
+    if (!drinks()) {
+      answer.sentence(all, "From {from} to {to} nothing drinks.");
+    } else if (sums.get(SeasonSums.COST.middle()) == null) {
+      answer.sentence(
+          all, start + ": a can of {can_L} every {can_d}, every {busy_can_d} from {busy}.");
+    } else {
+      answer.sentence(
+          all,
+          start
+              + ", wants a can of {can_L} every {can_d}, every {busy_can_d} from {busy}, and costs {cost_season:money} {currency}.");
+    }
+  }
+
+  private void figures(Answer answer, Row all) {
+    boolean rain = runs.totals().flows().rainL() > 0;
+    boolean over = runs.totals().counts().overflowDays() > 0;
+    line(
+        answer,
+        all,
+        "water",
+        "{topup_water_L}",
+        SeasonSums.COST_WATER,
+        "{cost_water:money} {currency}",
+        over
+            ? "rain gives {rain_L}, of which {overflow_L} runs over"
+            : rain ? "rain gives {rain_L} of it" : "{topups} top-ups");
+    line(
+        answer,
+        all,
+        "feed",
+        "{topup_concentrate_mL}",
+        SeasonSums.COST_FEED,
+        "{cost_feed:money} {currency}",
+        "first fill {first_fill_concentrate_mL} more");
+    if (sums.get(SeasonSums.ACID.middle()) != null) {
+      line(
+          answer,
+          all,
+          "acid",
+          "{acid_mL}",
+          SeasonSums.COST_ACID,
+          "{cost_acid:money} {currency}",
+          "");
+    }
+    if (sums.get(SeasonSums.KWH) != null) {
+      line(
+          answer,
+          all,
+          "electricity",
+          "{kwh}",
+          SeasonSums.COST_ENERGY,
+          "{cost_energy:money} {currency}",
+          "the pump runs {pump_h}");
+    }
+    Totals.Counts n = runs.totals().counts();
+    if (n.changes() > 0 || n.dilutions() > 0) {
+      answer.figure(
+          "drained",
+          all,
+          "{drained_L}",
+          n.dilutions() > 0
+              ? "by {changes} changes and {dilutions} dilutions"
+              : n.changes() == 1 ? "by one change" : "by {changes} changes");
+    }
+    answer.figure("EC", all, "{ec_min_mS_cm!} to {ec_max_mS_cm}", "in the evening");
+    answer.figure("busiest fortnight", all, "{busy_L}", "{busy}");
+  }
+
+  private void line(
+      Answer answer,
+      Row all,
+      String label,
+      String amount,
+      SeasonSums.Ends cost,
+      String money,
+      String more) {
+    if (sums.get(cost.middle()) == null) {
+      answer.figure(label, all, amount, more);
+    } else {
+      answer.figure(label, all, amount, money, more);
+    }
+  }
+
+  private void harvest(Answer answer, Row all) {
+    boolean kg = sums.get(SeasonSums.HARVEST) != null;
+    boolean value = sums.get(SeasonSums.VALUE.middle()) != null;
+    if (kg && value) {
+      answer.figure(
+          "harvest",
+          all,
+          "{harvest_kg}",
+          "{harvest_value:money} {currency} in a shop",
+          "{plants_harvested} plants");
+    } else if (kg) {
+      answer.figure("harvest", all, "{harvest_kg}", "{plants_harvested} plants");
+    }
+    if (sums.get(SeasonSums.PAYBACK.middle()) != null) {
+      boolean ends =
+          sums.get(SeasonSums.PAYBACK.low()) != null && sums.get(SeasonSums.PAYBACK.high()) != null;
+      answer.figure(
+          "tower and tank",
+          all,
+          "{cost_bought:money} {currency}",
+          ends
+              ? "paid back after {payback_seasons} seasons ({payback_seasons_low} to {payback_seasons_high})"
+              : "paid back after {payback_seasons} seasons, in a thirsty year perhaps never");
+    } else if (value && sums.get(SeasonSums.BOUGHT) != null) {
+      answer.figure(
+          "tower and tank", all, "{cost_bought:money} {currency}", "not paid back at these prices");
+    }
+  }
+
+  private void warmth(Answer answer, Row all) {
+    if (sums.get(SeasonSums.WARM) != null) {
+      boolean warm = (Integer) sums.get(SeasonSums.WARM) > 0;
+      answer.figure(
+          "warmest day",
+          all,
+          "{warmest_C}",
+          warm ? "{warm_span}; mean air over 24 C on {warm_days} days" : "{warm_span}, mean air");
+    }
+  }
+
+  private void next(Answer answer) {
+    answer.next(call.again("season") + " --by month   the months, one row each");
+    if (!season.crops().isEmpty()) {
+      answer.next(call.again("sow") + "   what to sow when");
+    }
+  }
+
+  /** A date of the season. */
+  static LocalDate date(SeasonOf season, int day) {
+    return season.from().plusDays(day);
+  }
+
+  /** Days as dates, with commas and a final "and". */
+  static String dates(SeasonOf season, int[] days) {
+    StringBuilder words = new StringBuilder();
+    for (int i = 0; i < days.length; i++) {
+      String before = i == 0 ? "" : i == days.length - 1 ? " and " : ", ";
+      words.append(before).append(DateWords.day(date(season, days[i])));
+    }
+    return words.toString();
+  }
+}

@@ -1,0 +1,86 @@
+package leat.command.run;
+
+import java.util.List;
+import leat.answer.Answer;
+import leat.answer.Column;
+import leat.answer.Row;
+import leat.climate.SeasonEt0;
+import leat.climate.WeatherCaution;
+import leat.climate.WeatherGap;
+import leat.system.SeasonOf;
+
+/** What is odd about a weather file: unlikely values, filled gaps, days without rain. */
+final class SeasonWeatherWords {
+  private static final Column DAY = Column.plain("day", "day");
+  private static final Column DAYS = Column.plain("days", "days");
+  private static final Column VALUE = Column.number("value", "value", 3);
+
+  private SeasonWeatherWords() {}
+
+  static void write(Answer answer, SeasonOf season) {
+    List<WeatherCaution> cautions = season.file().cautions();
+    for (int i = 0; i < cautions.size(); i++) {
+      caution(answer, cautions.get(i));
+    }
+    List<WeatherGap> filled = season.file().filled();
+    if (!filled.isEmpty()) {
+      Row row = Row.aside(DAY, DAYS);
+      row.set(DAY, filled.get(0).from().toString()).set(DAYS, filled.size());
+      answer.mind(
+          "gaps-filled",
+          row,
+          "{days} gaps of up to 3 days are filled by straight lines without rain, the first on {day}.");
+    }
+    boolean catches = season.tank().rain().areaM2() > 0;
+    if (catches && !season.weather(0).knowsRain()) {
+      answer.mind("no-rain-column", "the weather file has no rain: none is counted.");
+    }
+    SeasonEt0 et0 = season.et0(0);
+    if (et0 != null && et0.betterDays() > 0) {
+      Row row = Row.aside(DAYS);
+      row.set(DAYS, et0.betterDays());
+      answer.mind(
+          "one-method",
+          row,
+          "{days} days would allow a better method; all are reckoned by one, so that they compare.");
+    }
+  }
+
+  private static void caution(Answer answer, WeatherCaution caution) {
+    Row row = Row.aside(DAY, DAYS, VALUE);
+    row.set(DAY, caution.date().toString()).set(DAYS, caution.days());
+    if (!Double.isNaN(caution.value())) {
+      row.set(VALUE, caution.value());
+    }
+    if (caution.looksFahrenheit()) {
+      answer.mind(
+          "looks-fahrenheit",
+          row,
+          "{value} C on {day}, and {days} such days: are these degrees Fahrenheit?");
+      return;
+    }
+    switch (caution.kind()) {
+      case OUT_OF_ORDER:
+        answer.mind("weather-order", row, "the rows are out of order from {day} on; put in order.");
+        break;
+      case RAIN:
+        answer.mind(
+            "weather-unlikely", row, "{value} mm of rain on {day}: tenths of a millimetre?");
+        break;
+      case WIND:
+        answer.mind("weather-unlikely", row, "a mean wind of {value} m/s on {day}: km/h?");
+        break;
+      case RADIATION:
+        answer.mind("weather-unlikely", row, "{value} MJ/m2 on {day}: a mean in W/m2?");
+        break;
+      case ET0:
+        answer.mind("weather-unlikely", row, "{value} mm of evaporation on {day}: an open pan?");
+        break;
+      case DEW_OVER_TMAX:
+        answer.mind("weather-unlikely", row, "a dew point of {value} C over the air on {day}.");
+        break;
+      default:
+        answer.mind("weather-unlikely", row, "{value} K between night and day on {day}.");
+    }
+  }
+}

@@ -1,0 +1,117 @@
+package leat.system;
+
+import leat.climate.RainCatch;
+import leat.level.Tank;
+import leat.plan.Plan;
+import leat.plan.Section;
+import leat.quantity.Cadence;
+import leat.quantity.Units;
+import leat.season.EcBand;
+import leat.season.Feeding;
+import leat.season.Marks;
+import leat.season.Refill;
+import leat.season.TankPlan;
+import leat.season.Upkeep;
+import leat.solution.Concentrate;
+
+/** All that the tank's days of a plan follow, but the weather and the plants. */
+public final class TankPlanOf {
+  private TankPlanOf() {}
+
+  /** The tank of a plan; refused with the key that is missing. */
+  public static TankPlan of(Plan plan) {
+    Section season = plan.section("season");
+    Marks marks = marks(plan.section("tank"), refill(season));
+    Feeding feeding = feeding(plan);
+    double target = feeding.targetMsCm();
+    Double own = season.maybe("uptake");
+    if (own == null) {
+      season.took("plants take up salt at 0.75 of the target EC");
+    }
+    TankPlan filled =
+        TankPlan.filled(
+            marks,
+            feeding,
+            rain(plan),
+            upkeep(season),
+            band(plan.section("target")),
+            own == null ? TankPlan.UPTAKE_SHARE * target : own);
+    Section start = season.section("start");
+    Double volume = start.maybe("volume");
+    Double ec = start.maybe("ec");
+    return new TankPlan(
+        marks,
+        feeding,
+        filled.rain(),
+        filled.upkeep(),
+        filled.band(),
+        filled.uptakeMsCm(),
+        volume == null ? filled.startL() : Units.L.fromBase(volume),
+        ec == null ? filled.startMsCm() : ec);
+  }
+
+  private static Marks marks(Section tank, Refill refill) {
+    Tank shape = TankOf.of(tank);
+    double full = litres(shape, tank.need("full"));
+    double intake =
+        litres(
+            shape, tank.getOr("intake", shape.lowestLevel(), "the pump draws down to the floor"));
+    boolean atLow = refill.kind() == Refill.Kind.AT_LOW;
+    double low = !atLow && !tank.has("low") ? intake : litres(shape, tank.need("low"));
+    double rim =
+        litres(shape, tank.getOr("rim_overflow", shape.height(), "it runs over at the rim"));
+    return new Marks(full, low, intake, rim, Units.L.fromBase(tank.get("heel")));
+  }
+
+  private static double litres(Tank shape, double level) {
+    return Units.L.fromBase(shape.volume(level));
+  }
+
+  private static Feeding feeding(Plan plan) {
+    Concentrate all = ConcentrateOf.of(plan.section("feed")).together();
+    return new Feeding(
+        plan.section("water").need("ec"),
+        plan.section("target").need("ec"),
+        all.rateMlPerL(),
+        all.gainMsCm());
+  }
+
+  private static leat.season.RainCatch rain(Plan plan) {
+    Section tank = plan.section("tank");
+    Double area = tank.maybe("rain_area");
+    if (SiteOf.hasRoof(plan) || area == null || area == 0) {
+      return leat.season.RainCatch.ROOFED;
+    }
+    double ec = plan.section("rain").getOr("ec", RainCatch.RAIN_EC_MS_CM, "rain of 0.02 mS/cm");
+    return new leat.season.RainCatch(area, tank.get("rain_share"), ec);
+  }
+
+  private static EcBand band(Section target) {
+    Double low = target.maybe("ec_low");
+    Double high = target.maybe("ec_high");
+    return new EcBand(low == null ? 0 : low, high == null ? Upkeep.NEVER : high);
+  }
+
+  private static Refill refill(Section season) {
+    Cadence cadence = (Cadence) season.orDefault("refill");
+    if (cadence.atLow()) {
+      return Refill.AT_LOW;
+    }
+    return cadence.every() == null
+        ? Refill.NONE
+        : Refill.every(WholeDays.of(season, "refill", cadence.every().value()));
+  }
+
+  private static Upkeep upkeep(Section season) {
+    Section change = season.section("change");
+    Double dose = season.maybe("dose_below");
+    Double dilute = season.maybe("dilute_above");
+    Double added = change.maybe("or_added");
+    return new Upkeep(
+        refill(season),
+        dose == null ? 0 : dose,
+        dilute == null ? Upkeep.NEVER : dilute,
+        WholeDays.or(change, "every", 0),
+        added == null ? Upkeep.NEVER : added);
+  }
+}

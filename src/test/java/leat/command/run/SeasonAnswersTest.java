@@ -1,0 +1,318 @@
+package leat.command.run;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import biweekly.Biweekly;
+import biweekly.ICalendar;
+import biweekly.component.VEvent;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import leat.Sheet;
+import leat.Sheet.Row;
+import leat.cli.Cli;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What the season's commands say of the examples: sums, ranges, money, weeks, calendars, light. */
+class SeasonAnswersTest {
+  @TempDir Path folder;
+
+  private static List<String[]> rows(Cli csv) {
+    assertThat(csv.exit).as(csv.err).isZero();
+    List<String[]> rows = new ArrayList<>();
+    for (String line : csv.out.split("\n")) {
+      rows.add(line.split(",", -1));
+    }
+    rows.remove(0);
+    return rows;
+  }
+
+  private static double sum(List<String[]> rows, int column) {
+    return rows.stream().mapToDouble(r -> Double.parseDouble(r[column])).sum();
+  }
+
+  /** The contract: rows add up to the keys; the season's cost is rows, first fill and seed. */
+  @Test
+  void rowsAddUpToTheSums() {
+    List<String[]> rows = rows(Cli.run("season", "balcony.yaml", "--format", "csv"));
+    Cli json = Cli.run("season", "balcony.yaml", "--format", "json");
+    String[] keys = {
+      "water_use_L",
+      "short_L",
+      "rain_L",
+      "overflow_L",
+      "topup_water_L",
+      "topup_concentrate_mL",
+      "drained_L"
+    };
+    for (int c = 0; c < keys.length; c++) {
+      assertThat(json.number(keys[c])).as(keys[c]).isCloseTo(sum(rows, c + 4), within(1e-7));
+    }
+    assertThat(json.number("kwh")).isCloseTo(sum(rows, 12), within(1e-9));
+    double parts =
+        json.number("cost_water")
+            + json.number("cost_feed")
+            + json.number("cost_acid")
+            + json.number("cost_energy");
+    assertThat(parts).isCloseTo(sum(rows, 13), within(1e-8));
+    assertThat(json.number("cost_season"))
+        .isCloseTo(parts + json.number("cost_first_fill") + json.number("cost_seed"), within(1e-8));
+    assertThat(json.number("payback_seasons"))
+        .isCloseTo(109 / (json.number("harvest_value") - json.number("cost_season")), within(1e-8));
+  }
+
+  /** The range is that of reruns: a plan with the thirst at its ends, year by year. */
+  @Test
+  void rangeIsOfRerunsNotScaled() throws IOException {
+    Cli json = Cli.run("season", "balcony.yaml", "--format", "json");
+    double least = Double.POSITIVE_INFINITY;
+    double most = 0;
+    List<String> lines = Files.readAllLines(Path.of("examples/weather-seattle.csv"));
+    String plan = Files.readString(Path.of("examples/balcony.yaml"));
+    for (String year : List.of("2012", "2013", "2014", "2015")) {
+      StringBuilder own = new StringBuilder(lines.get(0)).append('\n');
+      lines.stream().filter(l -> l.startsWith(year)).forEach(l -> own.append(l).append('\n'));
+      Files.writeString(folder.resolve("weather-seattle.csv"), own);
+      Path file = Files.writeString(folder.resolve("plan.yaml"), plan);
+      for (String factor : List.of("66 %", "151 %")) {
+        Cli one =
+            Cli.run("season", file.toString(), "--set", "thirst=" + factor, "--format", "json");
+        least = Math.min(least, one.number("topup_water_L"));
+        most = Math.max(most, one.number("topup_water_L"));
+      }
+    }
+    assertThat(json.number("topup_water_low_L")).isLessThanOrEqualTo(least + 1e-6);
+    assertThat(json.number("topup_water_high_L")).isGreaterThanOrEqualTo(most - 1e-6);
+    assertThat(json.number("water_use_low_L") / json.number("water_use_L"))
+        .isNotCloseTo(0.66, within(1e-3));
+  }
+
+  /** Litres for a kg of lettuce: 20 +/- 3.8 outdoors (Barbosa et al. 2015), 19 and 36 indoors. */
+  @Test
+  void litresForAKilogramOfLettuce() {
+    Cli json = Cli.run("season", "balcony.yaml", "--set", "site.exposure=open", "--format", "json");
+    assertThat(json.number("water_use_L") / json.number("harvest_kg")).isBetween(14.0, 36.0);
+  }
+
+  /** Hours of the pump, second by second over the clock-change days, in the zone's own clock. */
+  @Test
+  void hoursOfThePumpOverTheClocksChange() throws IOException {
+    String plan =
+        Files.readString(Path.of("examples/balcony.yaml"))
+            .replace(
+                "weather-seattle.csv ",
+                Path.of("examples/weather-seattle.csv").toAbsolutePath() + " ")
+            .replace("America/Los_Angeles", "Europe/Vienna")
+            .replace("from: 2027-04-12", "from: 2027-03-27")
+            .replace("to: 2027-10-10", "to: 2027-03-29");
+    Path file = Files.writeString(folder.resolve("plan.yaml"), plan);
+    List<String[]> rows = rows(Cli.run("season", file.toString(), "--format", "csv"));
+    ZoneId zone = ZoneId.of("Europe/Vienna");
+    for (String[] row : rows) {
+      ZonedDateTime at = LocalDate.parse(row[0]).atStartOfDay(zone);
+      ZonedDateTime end = LocalDate.parse(row[0]).plusDays(1).atStartOfDay(zone);
+      double joule = 0;
+      for (; at.isBefore(end); at = at.plusSeconds(1)) {
+        boolean night = at.getHour() >= 22 || at.getHour() < 6;
+        joule += 18 * (night ? 60.0 / 1560 : 90.0 / 810) + 1.2;
+      }
+      assertThat(Double.parseDouble(row[12])).as(row[0]).isCloseTo(joule / 3.6e6, within(1e-9));
+    }
+    assertThat(rows.get(1)[12]).isNotEqualTo(rows.get(0)[12]);
+  }
+
+  @Test
+  void weeksAndMonthsSumTheDays() {
+    List<String[]> days = rows(Cli.run("season", "balcony.yaml", "--format", "csv"));
+    for (String by : List.of("week", "month")) {
+      List<String[]> sums = rows(Cli.run("season", "balcony.yaml", "--by", by, "--format", "csv"));
+      assertThat(sum(sums, 4)).isCloseTo(sum(days, 4), within(1e-8));
+      assertThat(sum(sums, 13)).isCloseTo(sum(days, 13), within(1e-8));
+      assertThat(sums.get(sums.size() - 1)[1]).isEqualTo(days.get(days.size() - 1)[1]);
+    }
+    List<String[]> months =
+        rows(Cli.run("season", "balcony.yaml", "--by", "month", "--format", "csv"));
+    assertThat(months).extracting(r -> r[0]).startsWith("2027-04-12", "2027-05-01");
+    assertThat(rows(Cli.run("season", "balcony.yaml", "--by", "week", "--format", "csv")).get(1)[0])
+        .isEqualTo("2027-04-19");
+  }
+
+  /** Read back by a calendar library. */
+  @Test
+  void calendars() {
+    Cli season = Cli.run("season", "away.yaml", "--format", "ics");
+    ICalendar read = Biweekly.parse(season.out).first();
+    List<String> names = read.getEvents().stream().map(e -> e.getSummary().getValue()).toList();
+    assertThat(names).contains("Change the solution", "Check the EC and pH meters");
+    VEvent neighbour =
+        read.getEvents().stream()
+            .filter(e -> e.getSummary().getValue().startsWith("Neighbour"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(neighbour.getDateStart().getValue().getRawComponents().toString())
+        .startsWith("20270807");
+    Cli sow = Cli.run("sow", "balcony.yaml", "--format", "ics");
+    int batches = Cli.run("sow", "balcony.yaml", "--format", "csv").out.split("\n").length - 1;
+    assertThat(Biweekly.parse(sow.out).first().getEvents()).hasSize(3 * batches);
+    assertThat(sow.out).isEqualTo(Cli.run("sow", "balcony.yaml", "--format", "ics").out);
+    assertThat(sow.out).contains("DTSTAMP:20270412T000000Z").contains("\r\n");
+  }
+
+  /** Without weather the plan's drinks alone, times the thirst that a log found. */
+  @Test
+  void drinksAlone() throws IOException {
+    String plan =
+        "tank: {shape: box, bottom: 500 mm x 400 mm, height: 330 mm, full: 300 mm, low: 100 mm}\n"
+            + "water: {ec: 0.3 mS/cm}\ntarget: {ec: 1.6 mS/cm}\n"
+            + "feed: {parts: [{rate: 5 mL/L}], rate_ec: 1.9 mS/cm}\n"
+            + "drinks: 5 L/d\nthirst: 120 %\nseason: {from: 2027-12-20, to: 2028-01-18}\n";
+    Path file = Files.writeString(folder.resolve("plan.yaml"), plan);
+    Cli json = Cli.run("season", file.toString(), "--format", "json");
+    assertThat(json.exit).as(json.err).isZero();
+    assertThat(json.word("method")).isEqualTo("drinks");
+    assertThat(json.number("water_use_L")).isCloseTo(5 * 1.2 * 30, within(1e-9));
+    assertThat(json.number("year")).isNull();
+    assertThat(json.number("cost_season")).isNull();
+  }
+
+  static Stream<Row> months() {
+    return Sheet.of("season-light.csv")
+        .where(r -> r.text("kind").equals("month"))
+        .having("transmission", "tmax_C")
+        .atLeast(20);
+  }
+
+  /** Sheet season-light.csv, the sites that the command's own coast flag does not change. */
+  @ParameterizedTest
+  @MethodSource("months")
+  void lightOfAMonth(Row r) throws IOException {
+    Path file =
+        Files.writeString(
+            folder.resolve("plan.yaml"),
+            "site: {latitude: "
+                + r.text("latitude_deg")
+                + " deg, altitude: "
+                + r.text("altitude_m")
+                + " m, coast: "
+                + (r.num("krs") > 0.17)
+                + ", light: {transmission: "
+                + 100 * r.num("transmission")
+                + " %}}\n");
+    Cli json =
+        Cli.run(
+            "season",
+            "light",
+            "--plan",
+            file.toString(),
+            "--month",
+            r.text("month"),
+            "--tmin=" + r.text("tmin_C") + " C",
+            "--tmax=" + r.text("tmax_C") + " C",
+            "--format",
+            "json");
+    assertThat(json.exit).as(json.err).isZero();
+    close(r, json, "ra_MJ_m2", "ra_MJ_m2_d");
+    close(r, json, "daylight_h", "day_length_h");
+    close(r, json, "dli_clear_mol_m2", "dli_clear_mol");
+    close(r, json, "dli_open_mol_m2", "dli_mol");
+    close(r, json, "dli_mol_m2", "dli_inside_mol");
+  }
+
+  private static void close(Row r, Cli json, String key, String column) {
+    double wanted = r.num(column);
+    assertThat(json.number(key))
+        .as(r.idAndProvenance() + " " + key)
+        .isCloseTo(wanted, within(Math.max(1e-9, Math.abs(wanted) * r.num("tol_rel"))));
+  }
+
+  /** FAO-56 example 18: 3.88 mm by Penman-Monteith (published 3.9). */
+  @Test
+  void dayOfTheBook() {
+    Cli json =
+        Cli.run(
+            "season",
+            "day",
+            "--latitude",
+            "50.8 deg",
+            "--altitude",
+            "100 m",
+            "--date",
+            "2027-07-06",
+            "--tmin",
+            "12.3 C",
+            "--tmax",
+            "21.5 C",
+            "--rh-min",
+            "63 %",
+            "--rh-max",
+            "84 %",
+            "--wind",
+            "10 km/h",
+            "--wind-height",
+            "10 m",
+            "--sun",
+            "9.25 h",
+            "--format",
+            "json");
+    assertThat(json.exit).as(json.err).isZero();
+    assertThat(json.word("method")).isEqualTo("penman-monteith");
+    assertThat(json.number("et0_mm")).isCloseTo(3.88, within(0.05));
+    assertThat(json.number("ra_MJ_m2")).isCloseTo(41.09, within(0.05));
+    assertThat(json.number("daylight_h")).isCloseTo(16.1, within(0.05));
+    assertThat(json.number("plants_L")).isNull();
+  }
+
+  /** A day of the season by its weather is the season's own row. */
+  @Test
+  void dayOfAPlanIsTheSeasonsRow() {
+    Cli json = Cli.run("season", "balcony.yaml", "--format", "json");
+    String year = String.valueOf(json.number("year").intValue());
+    String weather =
+        read(Path.of("examples/weather-seattle.csv")).stream()
+            .filter(l -> l.startsWith(year + "-07-10"))
+            .findFirst()
+            .orElseThrow();
+    String[] cells = weather.split(",");
+    Cli day =
+        Cli.run(
+            "season",
+            "day",
+            "--plan",
+            "balcony.yaml",
+            "--date",
+            "2027-07-10",
+            "--tmin",
+            cells[1] + " C",
+            "--tmax",
+            cells[2] + " C",
+            "--format",
+            "json");
+    String row =
+        Cli.run("season", "balcony.yaml", "--format", "csv")
+            .out
+            .lines()
+            .filter(l -> l.startsWith("2027-07-10"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(day.number("water_use_L"))
+        .isCloseTo(Double.parseDouble(row.split(",")[4]), within(1e-9));
+  }
+
+  private static List<String> read(Path file) {
+    try {
+      return Files.readAllLines(file);
+    } catch (IOException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+}

@@ -1,0 +1,245 @@
+package leat.command.run;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import leat.Sheet;
+import leat.Sheet.Row;
+import leat.cli.Cli;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The season from a plan file: sheet season-balance.csv through files and the command line. */
+class SeasonCommandTest {
+  @TempDir Path folder;
+
+  static Stream<Row> balances() {
+    return Sheet.of("season-balance.csv").atLeast(6);
+  }
+
+  private static List<Row> daily(String id) {
+    return Sheet.of("season-balance-daily.csv").where(r -> r.id().equals(id)).rows();
+  }
+
+  /** A tank of 1 m2: a millimetre is a litre. */
+  private static String plan(Row r) {
+    String refill =
+        switch (r.text("refill")) {
+          case "low" -> "at low";
+          case "every" -> "every " + (int) r.num("refill_days") + " d";
+          default -> "none";
+        };
+    StringBuilder plan = new StringBuilder();
+    plan.append("tank: {shape: box, bottom: 1000 mm x 1000 mm, height: 1000 mm, full: ")
+        .append(r.text("full_L"))
+        .append(" mm, low: ")
+        .append(r.text("low_L"))
+        .append(" mm, intake: ")
+        .append(r.text("intake_L"))
+        .append(" mm, rim_overflow: ")
+        .append(r.text("rim_L"))
+        .append(" mm, heel: ")
+        .append(r.text("heel_L"))
+        .append(" L, rain_area: ")
+        .append(r.text("rain_area_m2"))
+        .append(" m2, rain_share: ")
+        .append(100 * r.num("catch"))
+        .append(" %}\nrain: {ec: ")
+        .append(r.text("rain_ec_mS_cm"))
+        .append(" mS/cm}\nwater: {ec: ")
+        .append(r.text("water_ec_mS_cm"))
+        .append(" mS/cm}\ntarget: {ec: ")
+        .append(r.text("target_ec_mS_cm"))
+        .append(" mS/cm}\nfeed: {parts: [{rate: ")
+        .append(r.text("rate_mL_L"))
+        .append(" mL/L}], rate_ec: ")
+        .append(r.text("rate_ec_mS_cm"))
+        .append(" mS/cm}\nseason:\n  from: ")
+        .append(r.text("first_day"))
+        .append("\n  to: ")
+        .append(LocalDate.parse(r.text("first_day")).plusDays((long) r.num("days") - 1))
+        .append("\n  refill: ")
+        .append(refill)
+        .append("\n  start: {volume: ")
+        .append(r.text("volume_start_L"))
+        .append(" L, ec: ")
+        .append(r.text("ec_start_mS_cm"))
+        .append(" mS/cm}\n  uptake: ")
+        .append(r.text("uptake_ec_mS_cm"))
+        .append(" mS/cm\n");
+    when(plan, r, "dose_below_mS_cm", "  dose_below: ", " mS/cm\n");
+    when(plan, r, "dilute_above_mS_cm", "  dilute_above: ", " mS/cm\n");
+    if (r.has("change_days")) {
+      plan.append("  change: {every: ").append(r.text("change_days")).append(" d}\n");
+    } else if (r.has("change_added")) {
+      plan.append("  change: {or_added: ").append(100 * r.num("change_added")).append(" %}\n");
+    }
+    return plan.toString();
+  }
+
+  private static void when(StringBuilder plan, Row r, String column, String before, String after) {
+    if (r.has(column)) {
+      plan.append(before).append(r.text(column)).append(after);
+    }
+  }
+
+  private Path write(String name, String text) throws IOException {
+    return Files.writeString(folder.resolve(name), text);
+  }
+
+  private static void compare(Row r, List<Row> daily, Cli csv, double tolerance) {
+    String[] lines = csv.out.split("\n");
+    assertThat(lines[0])
+        .isEqualTo(
+            "date,volume_L,ec_mS_cm,low_L,water_use_L,short_L,rain_L,overflow_L,topup_water_L,"
+                + "topup_concentrate_mL,drained_L,tank_C,kwh,cost,event");
+    assertThat(lines).hasSize(daily.size() + 1);
+    String[] columns = {
+      "volume_L",
+      "ec_mS_cm",
+      "low_L",
+      "et_L",
+      "short_L",
+      "rain_L",
+      "overflow_L",
+      "topup_water_L",
+      "topup_concentrate_mL",
+      "drained_L"
+    };
+    for (int t = 0; t < daily.size(); t++) {
+      String[] cells = lines[t + 1].split(",", -1);
+      Row day = daily.get(t);
+      String where = r.idAndProvenance() + " day " + t + " ";
+      assertThat(cells[0]).as(where).isEqualTo(day.text("date"));
+      for (int c = 0; c < columns.length; c++) {
+        double more = columns[c].endsWith("mL") ? 1000 : 1;
+        assertThat(Double.parseDouble(cells[c + 1]))
+            .as(where + columns[c])
+            .isCloseTo(day.num(columns[c]), within(more * tolerance));
+      }
+      assertThat(cells[14].replace("\"", "")).as(where).isEqualTo(day.text("event"));
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("balances")
+  void litresOfAFileThroughTheWholeSheet(Row r) throws IOException {
+    List<Row> daily = daily(r.id());
+    StringBuilder weather = new StringBuilder("date,rain_mm,plants_L,open_L\n");
+    for (Row day : daily) {
+      weather
+          .append(day.text("date"))
+          .append(',')
+          .append(day.text("in_rain_mm"))
+          .append(',')
+          .append(day.text("in_plants_L"))
+          .append(',')
+          .append(day.text("in_open_L"))
+          .append('\n');
+    }
+    write("litres.csv", weather.toString());
+    Path plan = write("plan.yaml", plan(r) + "site: {weather: litres.csv}\n");
+    Cli csv = Cli.run("season", plan.toString(), "--format", "csv");
+    assertThat(csv.exit).as(csv.err).isLessThan(2);
+    compare(r, daily, csv, r.num("tol_abs"));
+    Cli json = Cli.run("season", plan.toString(), "--format", "json");
+    assertThat(json.word("method")).isEqualTo("litres-file");
+    double tolerance = r.num("tol_abs");
+    assertThat(json.number("water_use_L")).isCloseTo(r.num("sum_et_L"), within(tolerance));
+    assertThat(json.number("overflow_L")).isCloseTo(r.num("sum_overflow_L"), within(tolerance));
+    assertThat(json.number("topups")).isEqualTo(r.num("n_topup"));
+    assertThat(json.number("dilutions")).isEqualTo(r.num("n_dilute"));
+    assertThat(json.number("dry_days")).isEqualTo(r.num("n_dry"));
+    assertThat(json.number("ec_max_mS_cm")).isCloseTo(r.num("ec_max_mS_cm"), within(tolerance));
+    assertThat(json.exit).isEqualTo(r.num("n_dry") > 0 ? 1 : 0);
+  }
+
+  /** SB08 from the weather file on: sheet section 4 gives the tolerances. */
+  @Test
+  void seattleFromWeatherToMillilitres() throws IOException {
+    Row r =
+        Sheet.of("season-balance.csv")
+            .where(one -> one.id().equals("SB08"))
+            .atLeast(1)
+            .findFirst()
+            .orElseThrow();
+    List<String> crops = new ArrayList<>();
+    String latitude = "";
+    String open = "";
+    for (Row crop : Sheet.of("season-balance-crops.csv").rows()) {
+      if (!crop.text("balance_case").equals("SB08")) {
+        continue;
+      }
+      LocalDate transplant = LocalDate.parse(crop.text("transplant"));
+      long growing = ChronoUnit.DAYS.between(transplant, LocalDate.parse(crop.text("harvest")));
+      crops.add(
+          "  - {name: "
+              + crop.text("crop")
+              + ", pots: "
+              + crop.text("plants")
+              + ", sow: "
+              + transplant
+              + ", growing: "
+              + growing
+              + " d, water: "
+              + 4 * crop.num("demand_area_m2")
+              + " L/d, initial: "
+              + crop.text("days_initial")
+              + " d, development: "
+              + crop.text("days_development")
+              + " d, start_share: "
+              + 100 * crop.num("g_start")
+              + " %}\n");
+      latitude = crop.text("latitude_deg");
+      open = crop.text("wet_area_m2");
+    }
+    Path weather = Path.of("examples", "weather-seattle.csv").toAbsolutePath();
+    Path plan =
+        write(
+            "plan.yaml",
+            plan(r).replace("tank: {", "tank: {open_area: " + open + " m2, ")
+                + "site: {latitude: "
+                + latitude
+                + " deg, exposure: open, weather: "
+                + weather
+                + "}\ncrops:\n"
+                + String.join("", crops));
+    Cli all = Cli.run("season", plan.toString(), "--format", "json");
+    assertThat(all.number("years_used")).as(all.err).isEqualTo(4);
+    assertThat(all.word("method")).isEqualTo("hargreaves-samani");
+    // Only the year 2014, which the sheet has: the season's dates are its own.
+    write("2014.csv", only(weather, "2014"));
+    String alone = Files.readString(plan).replace(weather.toString(), "2014.csv");
+    write("plan.yaml", alone);
+    Cli csv = Cli.run("season", plan.toString(), "--format", "csv");
+    compare(r, daily("SB08"), csv, 2e-5);
+    Cli json = Cli.run("season", plan.toString(), "--format", "json");
+    assertThat(json.number("year")).isEqualTo(2014);
+    assertThat(json.number("water_use_L")).isCloseTo(r.num("sum_et_L"), within(1e-3));
+    assertThat(json.number("topup_concentrate_mL"))
+        .isCloseTo(r.num("sum_concentrate_mL"), within(1e-1));
+    assertThat(json.number("changes")).isEqualTo(7);
+    assertThat(json.exit).isEqualTo(1);
+  }
+
+  private static String only(Path weather, String year) throws IOException {
+    List<String> lines = Files.readAllLines(weather);
+    StringBuilder kept = new StringBuilder(lines.get(0)).append('\n');
+    for (String line : lines) {
+      if (line.startsWith(year)) {
+        kept.append(line).append('\n');
+      }
+    }
+    return kept.toString();
+  }
+}
