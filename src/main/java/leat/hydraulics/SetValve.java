@@ -69,6 +69,11 @@ public record SetValve(
     return k.isPresent() && k.getAsDouble() > FINE_K;
   }
 
+  /** A jug that fills in these seconds is too small for a watch. */
+  public static boolean tooQuick(double seconds) {
+    return seconds < LEAST_JUG_TIME;
+  }
+
   /** This valve on riser {@code i} of a manifold. */
   Manifold on(Manifold manifold, int i) {
     if (state == State.CLOSED) {

@@ -61,9 +61,9 @@ final class ReadBy {
       pump.curve: head pump duty check
       pump.shutoff_head: head pump duty check
       pump.max_flow: head pump duty check
-      pump.derate: head pump duty check
+      pump.derate: pump duty check
       pump.speed: head pump duty check
-      pump.measured: head pump duty check
+      pump.measured: pump duty check
       pump.power: pump duty check
       pump.power_factor: duty check
       pump.supply.mains: duty check

@@ -12,6 +12,7 @@ import leat.cli.Command;
 import leat.cli.CommandErrors;
 import leat.cli.Flag;
 import leat.command.MeasuredWords;
+import leat.hydraulics.Bores;
 import leat.hydraulics.Derate;
 import leat.hydraulics.ManifoldFlow;
 import leat.hydraulics.PumpCurve;
@@ -192,17 +193,60 @@ public final class PumpCommand extends Command {
           Kind.MEASURED,
           "10 L in 65 s",
           "flow caught in a bucket, all towers together: finds the derate"),
+      Flag.of(
+          "--balance",
+          "HOW",
+          Kind.choice("wanted", "equal"),
+          "wanted",
+          "sets the towers' valves: each at its wanted flow, or all equal and as much as possible"),
+      Flag.of(
+          "--jug",
+          "VOLUME",
+          Kind.quantity(Dimension.VOLUME),
+          "1 L",
+          "with --balance: the jug that is held under an outlet"),
+      Flag.of(
+          "--at",
+          "MARK",
+          Kind.choice("low", "full"),
+          "low",
+          "with --balance: how full the tank is while the valves are set"),
+      Flag.on("--needed", "the least head and flow on the box of a pump that would do"),
+      Flag.on("--bores", "table over the tubes that one can buy, in place of a tower's riser"),
+      Flag.of(
+          "--family",
+          "KIND",
+          Kind.choice(Bores.families()),
+          "hose",
+          "with --bores: kind of tube; otherwise the kind of the present one"),
+      Flag.of(
+          "--tower",
+          "NAME",
+          Kind.TEXT,
+          "north",
+          "with --bores: the tower whose riser changes; the first otherwise"),
     };
   }
 
   @Override
   public Answer answer(Call call) {
     Plan plan = call.plan();
+    if (call.has("--needed")) {
+      if (!call.hasPlan() && !call.has("--lift")) {
+        throw call.needs("--lift");
+      }
+      return new NeededAnswer(
+              call, Waterway.ofPipes(plan, call.quantity("--temperature"), call.quantity("--lift")))
+          .answer();
+    }
     if (!PumpOf.isKnown(plan.section("pump")) && !call.hasPlan()) {
       throw new Refused(
           CommandErrors.neededOneOf(
               this,
               "a pump's curve is needed: --shutoff-head and --max-flow from its box, or several --point"));
+    }
+    if (call.has("--balance")) {
+      BalanceAnswer.accept(this, call);
     }
     if (!call.hasPlan() && !call.has("--lift")) {
       throw call.needs("--lift");
@@ -210,6 +254,12 @@ public final class PumpCommand extends Command {
     Waterway way = Waterway.of(plan, call.quantity("--temperature"), call.quantity("--lift"));
     if (call.has("--measured")) {
       return new MeasuredAnswer(call, way).answer((MeasuredFlow) call.value("--measured"));
+    }
+    if (call.has("--balance")) {
+      return new BalanceAnswer(call, way).answer();
+    }
+    if (call.has("--bores")) {
+      return new PumpBores(call, way, HeadInput.tower(call, way)).answer(levels(call, way)[0]);
     }
     Answer answer = call.hasPlan() ? new Answer(PLAN).asList() : new Answer(ONE);
     double[] levels = levels(call, way);
@@ -229,6 +279,18 @@ public final class PumpCommand extends Command {
     MeasuredWords.say(answer, way.believed(), "");
     call.withTaken(answer);
     return anyDry(states) ? answer.no() : answer;
+  }
+
+  /** What is asked: one thing at a time. */
+  private void oneQuestion(Call call) {
+    String[] questions = {"--balance", "--needed", "--bores", "--measured"};
+    String first = null;
+    for (int i = 0; i < questions.length; i++) {
+      if (call.has(questions[i]) && first != null) {
+        throw new Refused(CommandErrors.notBoth(this, first, questions[i]));
+      }
+      first = call.has(questions[i]) ? questions[i] : first;
+    }
   }
 
   private static double[] levels(Call call, Waterway way) {
