@@ -181,12 +181,24 @@ public final class Bores {
     return Math.sqrt(4 * volume / (Math.PI * Impossible.unlessPositive("length", length)));
   }
 
-  /** Whether a tube is not wider than a bore, m. */
+  /**
+   * Whether a tube is not wider than a bore.
+   *
+   * @param tube the tube
+   * @param bore m
+   * @return yes or no
+   */
   public static boolean notOver(Bore tube, double bore) {
     return tube.bore() <= bore + TO_SPARE;
   }
 
-  /** Whether a tube is the present one, by its bore, m. */
+  /**
+   * Whether a tube is the present one.
+   *
+   * @param tube the tube
+   * @param present bore of the present one, m
+   * @return yes or no
+   */
   public static boolean same(Bore tube, double present) {
     return Math.abs(tube.bore() - present) <= TO_SPARE;
   }

@@ -69,7 +69,12 @@ public record SetValve(
     return k.isPresent() && k.getAsDouble() > FINE_K;
   }
 
-  /** A jug that fills in these seconds is too small for a watch. */
+  /**
+   * A jug is too small for a watch.
+   *
+   * @param seconds in which it fills, s
+   * @return yes or no
+   */
   public static boolean tooQuick(double seconds) {
     return seconds < LEAST_JUG_TIME;
   }

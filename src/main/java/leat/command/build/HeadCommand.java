@@ -36,6 +36,9 @@ public final class HeadCommand extends Command {
   static final Column OTHER =
       Column.of("total_head_churchill_m", "head by Churchill's formula", Show.M);
 
+  private static final Column SLOW = Column.of("slow_m_s", "slow", Show.M_S.digits(1));
+  private static final Column FAST = Column.of("fast_m_s", "fast", Show.M_S.digits(2));
+  private static final Column ABSURD = Column.of("absurd_m_s", "absurd", Show.M_S.digits(2));
   static final Column FITTINGS_K = Column.number("fittings_k", "K of the bends and ends", 4);
   static final Column COMMON_FLOW =
       Column.of("common_flow_L_min", "flow in the common pipe", Show.L_MIN);
@@ -186,7 +189,10 @@ public final class HeadCommand extends Command {
       answer.next(
           "write the pipes into a plan as pipe and riser, then  leat pump --plan ...   to see what your pump gives");
     } else if (call.has("--fitting")) {
-      answer.next(row, call.again("pump", kept) + " --k {fittings_k}" + pump);
+      String again = call.again("pump", kept);
+      answer.next(
+          row.with(Row.aside(NeededAnswer.COMMAND).set(NeededAnswer.COMMAND, again)),
+          "{command} --k {fittings_k} --shutoff-head ... --max-flow ...   to see what your pump gives");
     } else {
       answer.next(call.again("pump", kept) + pump);
     }
@@ -205,6 +211,11 @@ public final class HeadCommand extends Command {
 
   private static void minds(Answer answer, Row row, HeadLoss loss, Riser riser) {
     HeadLoss.OfSection s = loss.fastest();
+    Row limits =
+        Row.aside(SLOW, FAST, ABSURD)
+            .set(SLOW, HeadLoss.OfSection.SLOW)
+            .set(FAST, HeadLoss.OfSection.FAST)
+            .set(ABSURD, HeadLoss.OfSection.ABSURD);
     answer.mind("head-accuracy", "lost head good to about 10 %; the bends' K is the soft part.");
     if (s.flickers()) {
       answer.mind(
@@ -213,13 +224,18 @@ public final class HeadCommand extends Command {
           "near the transition the flow may flicker between laminar and turbulent; friction uncertain by a fifth. Churchill's formula gives {total_head_churchill_m} in all.");
     }
     if (s.slow()) {
-      answer.mind("slow", "under 0.3 m/s air and grit stay in the tube.");
+      answer.mind("slow", limits, "under {slow_m_s} air and grit stay in the tube.");
     }
     if (s.absurd()) {
-      answer.mind("very-fast", "over 2.5 m/s in a tower's riser: are these L/h and not L/min?");
+      answer.mind(
+          "very-fast",
+          limits,
+          "over {absurd_m_s} in a tower's riser: are these L/h and not L/min?");
     } else if (s.fast()) {
       answer.mind(
-          "fast", "over 1.5 m/s it is noisy and friction eats the head: try the next bore up.");
+          "fast",
+          limits,
+          "over {fast_m_s} it is noisy and friction eats the head: try the next bore up, see --bores.");
     }
     if (loss.heavy()) {
       answer.mind(

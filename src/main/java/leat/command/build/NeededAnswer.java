@@ -30,6 +30,9 @@ final class NeededAnswer {
   static final Column SHAPED =
       Column.of("same_shape_shutoff_head_m", "head needed with your pump's curve", Show.M);
 
+  /** A command line to type, which may hold braces. */
+  static final Column COMMAND = Column.plain("command", "command");
+
   private final Call call;
   private final Waterway way;
 
@@ -60,11 +63,12 @@ final class NeededAnswer {
     fill(row, needed);
     words(answer, row);
     call.withTaken(answer);
+    String lay =
+        call.again("pump", "--lift", "--bore", "--length", "--k", "--roughness")
+            + " --shutoff-head ... --max-flow ...";
     answer.next(
-        row,
-        "look for a pump whose printed curve passes {flow_L_min} at {printed_head_m:up} or more; then lay it over:  "
-            + call.again("pump", "--lift", "--bore", "--length", "--k", "--roughness")
-            + " --shutoff-head ... --max-flow ...");
+        row.with(Row.aside(COMMAND).set(COMMAND, lay)),
+        "look for a pump whose printed curve passes {flow_L_min} at {printed_head_m:up} or more; then lay it over:  {command}");
     return answer;
   }
 

@@ -3,7 +3,6 @@ package leat.command.build;
 import java.util.List;
 import leat.answer.Answer;
 import leat.answer.Column;
-import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.answer.Show;
 import leat.cli.Call;
@@ -11,7 +10,7 @@ import leat.cli.Command;
 import leat.cli.CommandErrors;
 import leat.cli.Flag;
 import leat.cli.RowTable;
-import leat.command.run.DutyCommand;
+import leat.command.feed.MixErrors;
 import leat.hydraulics.TankDrain;
 import leat.level.Dipstick;
 import leat.level.Pours;
@@ -34,7 +33,7 @@ public final class TankCommand extends Command {
   static final Column LEVEL = Column.of("level_mm", "level", MM);
   static final Column VOLUME = Column.of("volume_L", "holds", Show.L);
   static final Column ABOVE_LOW = Column.of("above_low_L", "above low", Show.L);
-  static final Column MM_PER_L = Column.number("mm_per_L", "mm a litre", 3);
+  static final Column MM_PER_L = Column.number("mm_per_L", "mm per litre", 3);
   static final Column TO_FULL = Column.of("to_full_L", "to full", Show.L);
   static final Column TO_RIM = Column.of("to_rim_L", "to the rim", Show.L);
   static final Column AREA = Column.of("surface_cm2", "surface", Show.CM2);
@@ -47,6 +46,30 @@ public final class TankCommand extends Command {
   static final Column LASTS = Column.of("lasts_d", "a full tank lasts", Show.of(Units.D, 2));
   static final Column SCALE =
       Column.of("every_length_pct", "every length times", Show.PERCENT.digits(3));
+
+  private static final Column OVERFLOW = Column.of("overflow_mm", "overflow", MM);
+  private static final Column FULL = Column.of("full_mm", "full", MM);
+  private static final Column DAYS = Column.number("days", "days", 3);
+  private static final String[] SHAPE = {
+    "--shape",
+    "--top",
+    "--bottom",
+    "--diameter",
+    "--length",
+    "--height",
+    "--corner",
+    "--corner-top",
+    "--floor-rise",
+    "--floor-flat",
+    "--surface",
+    "--table",
+    "--full",
+    "--low"
+  };
+  private static final Column RAIN = Column.of("downpour_L", "downpour", Show.L);
+  private static final Column SIGHT = Column.of("under_low_L", "below low", Show.L);
+  private static final Column MARKS = Column.number("marks", "marks", 5);
+  private static final Column FILE = Column.plain("file", "file");
 
   static final Kind LENGTH = Kind.quantity(Dimension.LENGTH);
 
@@ -79,7 +102,15 @@ public final class TankCommand extends Command {
       Flag.of(
               "--shape",
               "SHAPE",
-              Kind.choice("box", "tapered-box", "cylinder", "cone", "lying-cylinder", "table"),
+              Kind.choice(
+                  "box",
+                  "tapered-box",
+                  "cylinder",
+                  "cone",
+                  "lying-cylinder",
+                  "sloping-floor",
+                  "sections",
+                  "table"),
               "tapered-box",
               "shape of the inside")
           .sets("tank.shape"),
@@ -95,6 +126,23 @@ public final class TankCommand extends Command {
           .sets("tank.corner"),
       Flag.of("--corner-top", "LENGTH", LENGTH, "60 mm", "radius of the corners at the rim")
           .sets("tank.corner_top"),
+      Flag.of(
+              "--floor-rise",
+              "LENGTH",
+              LENGTH,
+              "40 mm",
+              "how far a sloping floor rises to its far end")
+          .sets("tank.floor_rise"),
+      Flag.of("--floor-flat", "LENGTH", LENGTH, "150 mm", "flat stretch at the deep end of it")
+          .sets("tank.floor_flat"),
+      Flag.of(
+              "--surface",
+              "ROW",
+              Kind.AREA_AT,
+              "0 mm = 1440 cm2",
+              "surface of the water at a level")
+          .sets("tank.sections")
+          .repeatable(),
       Flag.of("--table", "ROW", Kind.STRAP, "100 mm = 12.4 L", "a row of a strapping table")
           .sets("tank.table")
           .repeatable(),
@@ -171,53 +219,82 @@ public final class TankCommand extends Command {
     }
     List<Object> volumes = call.values("--volume");
     for (int i = 0; i < volumes.size(); i++) {
-      row(answer, section, tank, tank.level((Double) volumes.get(i)));
+      row(answer, section, tank, level(call, tank, (Double) volumes.get(i), i));
     }
     Row first = answer.row(0);
-    answer.sentence(sentence(first));
+    sentence(answer, first);
     if (answer.size() > 1) {
       answer.table(LEVEL, VOLUME, ABOVE_LOW, TO_FULL, TO_RIM);
     } else {
-      answer.figure(first, TO_FULL, at(section, "full"));
-      answer.figure(first, MM_PER_L);
+      toFull(answer, first, section);
+      answer.figure(first, MM_PER_L, "");
       figures(answer, first, section);
     }
+    over(answer, section);
     call.withTaken(answer);
     if (call.has("--dipstick")) {
-      answer.taken(Phrase.of("straight between the rows of ").add(call.text("--dipstick")));
+      answer.taken(
+          Row.aside(FILE).set(FILE, call.text("--dipstick")),
+          "straight between the rows of {file}");
       return answer;
     }
     answer.mind(
         "drawn-sizes",
         "from drawn sizes; a filled wall bulges, 1 to 3 % more at the top. Pour known litres to know.");
-    answer.next("leat tank " + again(call) + "--every \"10 mm\" -o dipstick.csv");
+    answer.next(call.again("tank", SHAPE) + " --every \"10 mm\" -o dipstick.csv");
     return answer;
+  }
+
+  /** Level of a volume, which must go in: up to the rim. */
+  private static double level(Call call, Tank tank, double volume, int i) {
+    if (volume > tank.capacity()) {
+      throw new Refused(MixErrors.overTheRim(call.texts("--volume").get(i), tank.capacity()));
+    }
+    return tank.level(volume);
+  }
+
+  /** Water over the full mark, or over the overflow. */
+  private static void over(Answer answer, Section section) {
+    Double overflow = section.maybe("rim_overflow");
+    Double full = section.maybe("full");
+    for (int i = 0; i < answer.size(); i++) {
+      Double level = (Double) answer.row(i).get(LEVEL);
+      Row marks =
+          answer.row(i).with(Row.aside(OVERFLOW, FULL).set(OVERFLOW, overflow).set(FULL, full));
+      if (overflow != null && level > overflow) {
+        answer.mind(
+            "over-overflow",
+            marks,
+            "{volume_L} stand at {level_mm}, over the overflow at {overflow_mm}: it spills before.");
+      } else if (full != null && level > full) {
+        answer.mind(
+            "over-full", marks, "{volume_L} stand at {level_mm}, over the full mark at {full_mm}.");
+      }
+    }
   }
 
   private static void figures(Answer answer, Row row, Section section) {
     Double rain = section.maybe("rain_area");
-    answer.figure(
-        row,
-        TO_RIM,
-        rain == null
-            ? Phrase.of()
-            : Phrase.of("a 50 mm downpour on the lid brings ")
-                .add(HeldWater.downpour(rain), Show.L));
-    if (row.get(DRAIN) != null) {
+    if (rain == null) {
+      answer.figure(row, TO_RIM, "");
+    } else {
+      Row wet = row.with(Row.aside(RAIN).set(RAIN, HeldWater.downpour(rain)));
       answer.figure(
-          "out by the drain",
-          Phrase.of("about ").duration((Double) row.get(DRAIN)),
-          Phrase.of((Double) row.get(LEFT), Show.L).add(" stay under it"));
+          TO_RIM.label(), wet, "{to_rim_L}", "a 50 mm downpour on the lid brings {downpour_L}");
+    }
+    if (row.get(DRAIN) != null) {
+      answer.figure("out by the drain", row, "about {drain_s:duration}", "{left_L} stay under it");
     }
   }
 
-  private static String again(Call call) {
-    return call.hasPlan() ? "--plan " + call.planName() + " " : "... ";
-  }
-
-  private static Phrase at(Section section, String name) {
-    Double level = section.maybe(name);
-    return level == null ? Phrase.of("needs tank." + name) : Phrase.of("at ").add(level, Show.MM);
+  private static void toFull(Answer answer, Row row, Section section) {
+    Double full = section.maybe("full");
+    if (full == null) {
+      answer.figure(TO_FULL.label(), row, "-", "needs tank.full");
+      return;
+    }
+    answer.figure(
+        TO_FULL.label(), row.with(Row.aside(FULL).set(FULL, full)), "{to_full_L}", "at {full_mm}");
   }
 
   private static void row(Answer answer, Section section, Tank tank, double level) {
@@ -240,19 +317,18 @@ public final class TankCommand extends Command {
     }
   }
 
-  private static Phrase sentence(Row row) {
-    Phrase words =
-        Phrase.of("At ")
-            .add((Double) row.get(LEVEL), MM)
-            .add(" the tank holds ")
-            .add((Double) row.get(VOLUME), Show.L);
+  private static void sentence(Answer answer, Row row) {
     Double above = (Double) row.get(ABOVE_LOW);
-    if (above != null && above >= 0) {
-      words.add(": ").add(above, Show.L).add(" above the refill mark");
-    } else if (above != null) {
-      words.add(": ").add(-above, Show.L).add(" below the refill mark");
+    if (above == null) {
+      answer.sentence(row, "At {level_mm} the tank holds {volume_L}.");
+    } else if (above >= 0) {
+      answer.sentence(
+          row, "At {level_mm} the tank holds {volume_L}: {above_low_L} above the refill mark.");
+    } else {
+      answer.sentence(
+          row.with(Row.aside(SIGHT).set(SIGHT, -above)),
+          "At {level_mm} the tank holds {volume_L}: {under_low_L} below the refill mark.");
     }
-    return words.add(".");
   }
 
   private Answer table(Call call, Section section, Tank tank) {
@@ -268,11 +344,8 @@ public final class TankCommand extends Command {
           .set(MM_PER_L, mark.levelPerVolume());
     }
     answer.sentence(
-        Phrase.of("Dipstick: ")
-            .count(marks.size())
-            .add(" marks, ")
-            .add(tank.capacity(), Show.L)
-            .add(" to the rim."));
+        Row.aside(MARKS, VOLUME).set(MARKS, marks.size()).set(VOLUME, tank.capacity()),
+        "Dipstick: {marks} marks, {volume_L} to the rim.");
     answer.table(LEVEL, VOLUME, ABOVE_LOW, MM_PER_L);
     call.withTaken(answer);
     return answer.mind(
@@ -299,18 +372,17 @@ public final class TankCommand extends Command {
             .set(FITS, need.fits())
             .set(LASTS, need.lasts())
             .set(SCALE, need.scale());
+    Object told = days == days.intValue() ? (Object) days.intValue() : days;
+    Row said = row.with(Row.aside(DAYS).setAny(DAYS, told));
     answer.sentence(
-        Phrase.of(need.fits() ? "It is large enough: " : "It is too small: ")
-            .add(DutyCommand.whole(days, 3))
-            .add(" days need ")
-            .add(need.needed(), Show.L)
-            .add(" at full, ")
-            .add(need.unusable(), Show.L)
-            .add(" of it below the refill mark."));
-    answer.figure(row, DRUNK);
-    answer.figure(row, BELOW_LOW);
-    answer.figure(row, LASTS);
-    answer.figure(row, SCALE, Phrase.of("the same shape, just enough"));
+        said,
+        need.fits()
+            ? "It is large enough: {days} days need {needed_L} at full, {below_low_L} of it below the refill mark."
+            : "It is too small: {days} days need {needed_L} at full, {below_low_L} of it below the refill mark.");
+    answer.figure(row, DRUNK, "");
+    answer.figure(row, BELOW_LOW, "");
+    answer.figure(row, LASTS, "");
+    answer.figure(row, SCALE, "the same shape, just enough");
     call.withTaken(answer);
     answer.mind(
         "thirst-grows",

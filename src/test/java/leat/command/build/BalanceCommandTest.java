@@ -173,7 +173,14 @@ class BalanceCommandTest {
   void whatIsShortSaysTheShareAndEndsWithOne() {
     Cli cli =
         Cli.run(
-            "pump", "--plan", "terrace.yaml", "--balance", "wanted", "--throttle-to", "9 L/min", "--at",
+            "pump",
+            "--plan",
+            "terrace.yaml",
+            "--balance",
+            "wanted",
+            "--throttle-to",
+            "9 L/min",
+            "--at",
             "full");
     assertThat(cli.exit).isEqualTo(1);
     assertThat(cli.out).contains("each tower can get", "left for the others together");
