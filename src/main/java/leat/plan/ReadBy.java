@@ -19,6 +19,7 @@ final class ReadBy {
       tank.height: tank level dose stock topup acid clean check
       tank.corner: tank level dose stock topup acid clean check
       tank.corner_top: tank level dose stock topup acid clean check
+      tank.sections: level dose stock topup clean check
       tank.table: tank level dose stock topup acid clean check
       tank.between: tank level dose stock topup acid clean check
       tank.bodies[].area: tank level dose stock topup acid clean check
@@ -29,7 +30,7 @@ final class ReadBy {
       tank.full: pump tank level dose stock topup acid check
       tank.low: head pump tank level clean duty check
       tank.intake: pump level clean check
-      tank.rim_overflow: check
+      tank.rim_overflow: tank check
       tank.warmest: check
       tank.rain_area: tank topup check
       tank.drain.bore: tank
@@ -91,6 +92,7 @@ final class ReadBy {
       towers[].outlet: head pump duty check
       towers[].wanted: pump check
       towers[].base.height: check
+      towers[].modules[].name: head pump duty check
       towers[].modules[].count: pump duty check
       towers[].modules[].height: pump duty check
       towers[].modules[].overlap: pump duty check
