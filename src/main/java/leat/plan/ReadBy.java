@@ -19,7 +19,9 @@ final class ReadBy {
       tank.height: tank level dose stock topup acid clean check
       tank.corner: tank level dose stock topup acid clean check
       tank.corner_top: tank level dose stock topup acid clean check
-      tank.sections: level dose stock topup clean check
+      tank.floor_rise: tank level dose stock topup acid clean check
+      tank.floor_flat: tank level dose stock topup acid clean check
+      tank.sections: tank level dose stock topup acid clean check
       tank.table: tank level dose stock topup acid clean check
       tank.between: tank level dose stock topup acid clean check
       tank.bodies[].area: tank level dose stock topup acid clean check

@@ -212,7 +212,7 @@ final class BalanceAnswer {
         answer.mind(
             "rivulets",
             row,
-            "{tower}: {set_flow_L_min} runs in rivulets on clean plastic; about {closed_film_L_min} closes the film.");
+            "{tower}: {set_flow_L_min} runs in rivulets on clean plastic; about {closed_film_L_min:up} closes the film.");
       }
       if (balanced.lacksValve(t)) {
         answer.mind(

@@ -280,7 +280,7 @@ final class PumpWords {
         answer.mind(
             "rivulets",
             row(t, 0),
-            "{name}: so little water runs in rivulets on clean plastic; about {closed_film_L_min} close the film.");
+            "{name}: so little water runs in rivulets on clean plastic; about {closed_film_L_min:up} close the film.");
       }
     }
     if (call.hasPlan() && !way.holdUp().isKnown() && hasFilm()) {

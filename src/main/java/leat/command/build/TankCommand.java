@@ -69,6 +69,9 @@ public final class TankCommand extends Command {
   private static final Column RAIN = Column.of("downpour_L", "downpour", Show.L);
   private static final Column SIGHT = Column.of("under_low_L", "below low", Show.L);
   private static final Column MARKS = Column.number("marks", "marks", 5);
+  private static final Column DEPTH = Column.of("depth_mm", "rain", Show.MM.digits(2));
+  private static final Column POURED = Column.of("poured_L", "poured", Show.L.digits(1));
+  private static final Column RISE = Column.of("rise_mm", "rise", Show.MM);
   private static final Column FILE = Column.plain("file", "file");
 
   static final Kind LENGTH = Kind.quantity(Dimension.LENGTH);
@@ -227,7 +230,7 @@ public final class TankCommand extends Command {
       answer.table(LEVEL, VOLUME, ABOVE_LOW, TO_FULL, TO_RIM);
     } else {
       toFull(answer, first, section);
-      answer.figure(first, MM_PER_L, "");
+      rise(answer, first);
       figures(answer, first, section);
     }
     over(answer, section);
@@ -278,12 +281,29 @@ public final class TankCommand extends Command {
     if (rain == null) {
       answer.figure(row, TO_RIM, "");
     } else {
-      Row wet = row.with(Row.aside(RAIN).set(RAIN, HeldWater.downpour(rain)));
+      Row wet =
+          row.with(
+              Row.aside(RAIN, DEPTH)
+                  .set(RAIN, HeldWater.downpour(rain))
+                  .set(DEPTH, HeldWater.DOWNPOUR));
       answer.figure(
-          TO_RIM.label(), wet, "{to_rim_L}", "a 50 mm downpour on the lid brings {downpour_L}");
+          TO_RIM.label(),
+          wet,
+          "{to_rim_L}",
+          "a downpour of {depth_mm} on the lid brings {downpour_L}");
     }
     if (row.get(DRAIN) != null) {
       answer.figure("out by the drain", row, "about {drain_s:duration}", "{left_L} stay under it");
+    }
+  }
+
+  private static void rise(Answer answer, Row row) {
+    Double slope = (Double) row.get(MM_PER_L);
+    if (slope != null) {
+      answer.figure(
+          "more water",
+          Row.aside(POURED, RISE).set(POURED, Dipstick.POURED).set(RISE, Dipstick.rise(slope)),
+          "{poured_L} lifts the level by {rise_mm}");
     }
   }
 
