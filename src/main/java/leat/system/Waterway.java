@@ -101,8 +101,9 @@ public final class Waterway {
 
   /** The same with a derate that was found before, on the tower as written. */
   public static Waterway judged(Plan plan, Derate believed) {
+    Waterway way = new Waterway(plan, null, null, believed, believed.shareForVerdict());
     PumpOf.needed(plan.section("pump"));
-    return new Waterway(plan, null, null, believed, believed.shareForVerdict());
+    return way;
   }
 
   /** The same for somebody who may have no pump yet; see {@link #hasPump}. */
@@ -119,8 +120,9 @@ public final class Waterway {
 
   /** The pump by its printed head, for a trial. */
   static Waterway printed(Plan plan, Double celsius, Double lift) {
+    Waterway way = pipes(plan, celsius, lift);
     PumpOf.needed(plan.section("pump"));
-    return new Waterway(plan, celsius, lift, Derate.notNamed(), 1);
+    return way;
   }
 
   /**

@@ -72,9 +72,9 @@ class TankShapesTest {
   void overTheMarksIsSaid() {
     Cli full = Cli.run("tank", "--plan", "terrace.yaml", "--volume", "80 L");
     assertThat(full.exit).isZero();
-    assertThat(full.out).contains("over the full mark at 330.0 mm");
+    assertThat(full.out).contains("over the full mark at 330 mm");
     Cli spills = Cli.run("tank", "--plan", "terrace.yaml", "--volume", "94 L");
-    assertThat(spills.out).contains("over the overflow at 385.0 mm: it spills before");
+    assertThat(spills.out).contains("over the overflow at 385 mm: it spills before");
     Cli over = Cli.run("tank", "--plan", "terrace.yaml", "--volume", "120 L");
     assertThat(over.exit).isEqualTo(2);
     assertThat(over.err).contains("the tank holds 96.3 L to the rim");
