@@ -8,57 +8,62 @@ _leat_second() {
     dose) echo 'salts' ;;
     duty) echo 'backup cable' ;;
     level) echo 'table ladder divider fit' ;;
-    plan) echo 'new schema show keys' ;;
+    plan) echo 'new set schema show keys' ;;
   esac
 }
 
 _leat_flags() {
   case $1 in
-    head) echo '--flow --lift --bore --length --roughness --k --fitting --temperature --tower --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
-    pump) echo '--shutoff-head --max-flow --point --derate --speed --power --lift --level --bore --length --roughness --k --temperature --check-valve --throttle-to --measured --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
-    tank) echo '--level --volume --every --thirst --days --shape --top --bottom --diameter --length --height --corner --corner-top --table --dipstick --drain-bore --drain-height --full --low --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
-    level) echo '--counts --motion --column --rows --prefix --strict --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
-    level\ table) echo '--every --c --motion --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
-    level\ ladder) echo '--empty --full --range --steps --series --equal --first --last --pull-in --drop-out --tolerance --reading --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
-    level\ divider) echo '--ohm --supply --reference --bits --sender-side --resistor --series --max-current --adc-error --resistor-tolerance --supply-tolerance --reference-tolerance --blind --lead --tolerance --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
-    level\ fit) echo '--cumulative --start --litres-column --ohm-column --motion --drained --same-within --leave-out --paste --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
-    ec) echo '--at --scale --coefficient --natural-water --standard --compensates --ion --weighed --volume --unit --column --rows --prefix --strict --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
-    dose) echo '--volume --from --to --label --rate --rate-ec --parts --each --step --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
-    dose\ salts) echo '--volume --ask --salt --weighed --within --scale-step --list --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
-    stock) echo '--weigh --for --bottle --makes --coldest --one-bottle --season --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
-    topup) echo '--volume --reading --counts --motion --ec --full --target --water-ec --rate --rate-ec --parts --rain --rainfall --rain-ec --can --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
-    acid) echo '--volume --alkalinity --ph --to --acid --density --temperature --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
-    crops) echo '--list --widen --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
-    oxygen) echo '--at --altitude --pressure --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
-    clean) echo '--volume --with --strength --basis --density --aim --contact --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
-    duty) echo '--power --run --rest --against --price --standing --standing-share --days --from --to --time-zone --controller --relay --cycles --coil --inrush --mains --dc --suggest --most-starts --plug-water --plant-use --dry-limit --dry-limit-night --wetting --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
-    duty\ backup) echo '--hours --battery --capacity --chemistry --depth --reserve --inverter --idle --power --run --rest --controller --dc --sun --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
-    duty\ cable) echo '--dc --power --length --section --gauge --strands --temperature --inrush --least-voltage --drop --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
-    check) echo '--all --strict --known --compare --rules --rule --plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
-    plan) echo '--format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
-    plan\ new) echo '--name --force --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
-    plan\ schema) echo '--format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
-    plan\ show) echo '--plan --set --format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
-    plan\ keys) echo '--format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
-    units) echo '--format --output --units --delimiter --decimal --raw --quiet --explain --help' ;;
+    head) echo '--flow --lift --bore --length --roughness --k --fitting --temperature --tower --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    pump) echo '--shutoff-head --max-flow --point --derate --speed --power --lift --level --bore --length --roughness --k --temperature --check-valve --throttle-to --measured --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    tank) echo '--level --volume --every --thirst --days --shape --top --bottom --diameter --length --height --corner --corner-top --table --dipstick --drain-bore --drain-height --full --low --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    level) echo '--counts --motion --column --rows --prefix --strict --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    level\ table) echo '--every --c --motion --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    level\ ladder) echo '--empty --full --range --steps --series --equal --first --last --pull-in --drop-out --tolerance --reading --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    level\ divider) echo '--ohm --supply --reference --bits --sender-side --resistor --series --max-current --adc-error --resistor-tolerance --supply-tolerance --reference-tolerance --blind --lead --tolerance --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    level\ fit) echo '--cumulative --start --litres-column --ohm-column --motion --drained --same-within --leave-out --paste --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    ec) echo '--at --scale --coefficient --natural-water --standard --compensates --ion --weighed --volume --unit --column --rows --prefix --strict --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    dose) echo '--volume --from --to --label --rate --rate-ec --parts --each --step --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    dose\ salts) echo '--volume --ask --salt --weighed --within --scale-step --list --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    stock) echo '--weigh --for --bottle --makes --coldest --one-bottle --season --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    topup) echo '--volume --reading --counts --motion --ec --full --target --water-ec --rate --rate-ec --parts --rain --rainfall --rain-ec --can --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    acid) echo '--volume --alkalinity --ph --to --acid --density --temperature --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    crops) echo '--list --widen --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    oxygen) echo '--at --altitude --pressure --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    clean) echo '--volume --with --strength --basis --density --aim --contact --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    duty) echo '--power --run --rest --against --price --standing --standing-share --days --from --to --time-zone --controller --relay --cycles --coil --inrush --mains --dc --suggest --most-starts --plug-water --plant-use --dry-limit --dry-limit-night --wetting --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    duty\ backup) echo '--hours --battery --capacity --chemistry --depth --reserve --inverter --idle --power --run --rest --controller --dc --sun --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    duty\ cable) echo '--dc --power --length --section --gauge --strands --temperature --inrush --least-voltage --drop --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    check) echo '--all --strict --known --compare --rules --rule --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    plan) echo '--format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    plan\ new) echo '--name --currency --force --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    plan\ set) echo '--format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    plan\ schema) echo '--format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    plan\ show) echo '--plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    plan\ keys) echo '--format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    units) echo '--format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
   esac
 }
 
 # What stands behind a flag: words, keys of a plan, files, or something only you know.
 _leat_values() {
   case $1:$2 in
+    head:--color) echo 'auto always never' ;;
+    head:--fitting) echo 'entrance= entrance-inward= entrance-rounded= exit= elbow= elbow-long= elbow-smooth= elbow-45= bend-180= tee-run= tee-branch= union= coupling= push-elbow= barb= swing-check= lift-check=' ;;
     head:--output|head:-o) echo 'files' ;;
     head:--set) echo 'keys' ;;
     head:--units) echo 'metric us' ;;
-    head:--flow|head:--lift|head:--bore|head:--length|head:--roughness|head:--k|head:--fitting|head:--temperature|head:--tower|head:--delimiter|head:--decimal) echo 'nothing' ;;
+    head:--flow|head:--lift|head:--bore|head:--length|head:--roughness|head:--k|head:--temperature|head:--tower|head:--delimiter|head:--decimal) echo 'nothing' ;;
     head:--plan|head:-p) echo 'plans' ;;
     head:--format|head:-f) echo 'text csv json' ;;
+    pump:--color) echo 'auto always never' ;;
     pump:--output|pump:-o) echo 'files' ;;
     pump:--set) echo 'keys' ;;
     pump:--units) echo 'metric us' ;;
     pump:--shutoff-head|pump:--max-flow|pump:--point|pump:--derate|pump:--speed|pump:--power|pump:--lift|pump:--level|pump:--bore|pump:--length|pump:--roughness|pump:--k|pump:--temperature|pump:--check-valve|pump:--throttle-to|pump:--measured|pump:--delimiter|pump:--decimal) echo 'nothing' ;;
     pump:--plan|pump:-p) echo 'plans' ;;
     pump:--format|pump:-f) echo 'text csv json' ;;
+    tank:--color) echo 'auto always never' ;;
     tank:--shape) echo 'box tapered-box cylinder cone lying-cylinder table' ;;
     tank:--dipstick|tank:--output|tank:-o) echo 'files' ;;
     tank:--set) echo 'keys' ;;
@@ -66,6 +71,7 @@ _leat_values() {
     tank:--level|tank:--volume|tank:--every|tank:--thirst|tank:--days|tank:--top|tank:--bottom|tank:--diameter|tank:--length|tank:--height|tank:--corner|tank:--corner-top|tank:--table|tank:--drain-bore|tank:--drain-height|tank:--full|tank:--low|tank:--delimiter|tank:--decimal) echo 'nothing' ;;
     tank:--plan|tank:-p) echo 'plans' ;;
     tank:--format|tank:-f) echo 'text csv json' ;;
+    level:--color) echo 'auto always never' ;;
     level:--rows|level:--output|level:-o) echo 'files' ;;
     level:--set) echo 'keys' ;;
     level:--units) echo 'metric us' ;;
@@ -73,6 +79,7 @@ _leat_values() {
     level:--plan|level:-p) echo 'plans' ;;
     level:--format|level:-f) echo 'text csv json' ;;
     level:--motion) echo 'unknown rising falling' ;;
+    level\ table:--color) echo 'auto always never' ;;
     level\ table:--output|level\ table:-o) echo 'files' ;;
     level\ table:--set) echo 'keys' ;;
     level\ table:--units) echo 'metric us' ;;
@@ -81,6 +88,7 @@ _leat_values() {
     level\ table:--format|level\ table:-f) echo 'text csv json' ;;
     level\ table:--motion) echo 'unknown rising falling' ;;
     level\ ladder:--series) echo 'E6 E12 E24 E48 E96' ;;
+    level\ ladder:--color) echo 'auto always never' ;;
     level\ ladder:--output|level\ ladder:-o) echo 'files' ;;
     level\ ladder:--set) echo 'keys' ;;
     level\ ladder:--units) echo 'metric us' ;;
@@ -89,6 +97,7 @@ _leat_values() {
     level\ ladder:--plan|level\ ladder:-p) echo 'plans' ;;
     level\ ladder:--format|level\ ladder:-f) echo 'text csv json' ;;
     level\ divider:--series) echo 'E6 E12 E24 E48 E96 any' ;;
+    level\ divider:--color) echo 'auto always never' ;;
     level\ divider:--output|level\ divider:-o) echo 'files' ;;
     level\ divider:--set) echo 'keys' ;;
     level\ divider:--sender-side) echo 'low high' ;;
@@ -96,6 +105,7 @@ _leat_values() {
     level\ divider:--ohm|level\ divider:--supply|level\ divider:--reference|level\ divider:--bits|level\ divider:--resistor|level\ divider:--max-current|level\ divider:--adc-error|level\ divider:--resistor-tolerance|level\ divider:--supply-tolerance|level\ divider:--reference-tolerance|level\ divider:--blind|level\ divider:--lead|level\ divider:--tolerance|level\ divider:--delimiter|level\ divider:--decimal) echo 'nothing' ;;
     level\ divider:--plan|level\ divider:-p) echo 'plans' ;;
     level\ divider:--format|level\ divider:-f) echo 'text csv json' ;;
+    level\ fit:--color) echo 'auto always never' ;;
     level\ fit:--drained|level\ fit:--output|level\ fit:-o) echo 'files' ;;
     level\ fit:--set) echo 'keys' ;;
     level\ fit:--units) echo 'metric us' ;;
@@ -103,31 +113,40 @@ _leat_values() {
     level\ fit:--plan|level\ fit:-p) echo 'plans' ;;
     level\ fit:--motion) echo 'rising falling' ;;
     level\ fit:--format|level\ fit:-f) echo 'text csv json' ;;
+    ec:--color) echo 'auto always never' ;;
+    ec:--weighed) echo 'calcium-nitrate-4h2o= calcium-nitrate-greenhouse= potassium-nitrate= ammonium-nitrate= magnesium-nitrate-6h2o= sodium-nitrate= monopotassium-phosphate= dipotassium-phosphate= monoammonium-phosphate= diammonium-phosphate= magnesium-sulfate-7h2o= magnesium-sulfate-1h2o= potassium-sulfate= ammonium-sulfate= calcium-chloride-2h2o= calcium-sulfate-2h2o= potassium-chloride= magnesium-chloride-6h2o= sodium-chloride= potassium-bicarbonate= iron-sulfate-7h2o= manganese-sulfate-1h2o= manganese-chloride-4h2o= zinc-sulfate-7h2o= zinc-sulfate-1h2o= copper-sulfate-5h2o= boric-acid= borax= sodium-molybdate-2h2o= ammonium-molybdate= iron-edta-13= iron-dtpa-11= iron-dtpa-6-liquid= iron-eddha-6= molybdic-acid-85=' ;;
     ec:--rows|ec:--output|ec:-o) echo 'files' ;;
     ec:--set) echo 'keys' ;;
     ec:--unit) echo 'mS/cm uS/cm dS/m mS/m ppm' ;;
     ec:--units) echo 'metric us' ;;
-    ec:--at|ec:--scale|ec:--coefficient|ec:--standard|ec:--compensates|ec:--ion|ec:--weighed|ec:--volume|ec:--column|ec:--prefix|ec:--delimiter|ec:--decimal) echo 'nothing' ;;
+    ec:--at|ec:--scale|ec:--coefficient|ec:--standard|ec:--compensates|ec:--ion|ec:--volume|ec:--column|ec:--prefix|ec:--delimiter|ec:--decimal) echo 'nothing' ;;
     ec:--plan|ec:-p) echo 'plans' ;;
     ec:--format|ec:-f) echo 'text csv json' ;;
+    dose:--color) echo 'auto always never' ;;
     dose:--output|dose:-o) echo 'files' ;;
     dose:--set) echo 'keys' ;;
     dose:--units) echo 'metric us' ;;
     dose:--volume|dose:--from|dose:--to|dose:--label|dose:--rate|dose:--rate-ec|dose:--parts|dose:--step|dose:--delimiter|dose:--decimal) echo 'nothing' ;;
     dose:--plan|dose:-p) echo 'plans' ;;
     dose:--format|dose:-f) echo 'text csv json' ;;
+    dose\ salts:--color) echo 'auto always never' ;;
+    dose\ salts:--salt) echo 'calcium-nitrate-4h2o calcium-nitrate-greenhouse potassium-nitrate ammonium-nitrate magnesium-nitrate-6h2o sodium-nitrate monopotassium-phosphate dipotassium-phosphate monoammonium-phosphate diammonium-phosphate magnesium-sulfate-7h2o magnesium-sulfate-1h2o potassium-sulfate ammonium-sulfate calcium-chloride-2h2o calcium-sulfate-2h2o potassium-chloride magnesium-chloride-6h2o sodium-chloride potassium-bicarbonate iron-sulfate-7h2o manganese-sulfate-1h2o manganese-chloride-4h2o zinc-sulfate-7h2o zinc-sulfate-1h2o copper-sulfate-5h2o boric-acid borax sodium-molybdate-2h2o ammonium-molybdate iron-edta-13 iron-dtpa-11 iron-dtpa-6-liquid iron-eddha-6 molybdic-acid-85' ;;
+    dose\ salts:--weighed) echo 'calcium-nitrate-4h2o= calcium-nitrate-greenhouse= potassium-nitrate= ammonium-nitrate= magnesium-nitrate-6h2o= sodium-nitrate= monopotassium-phosphate= dipotassium-phosphate= monoammonium-phosphate= diammonium-phosphate= magnesium-sulfate-7h2o= magnesium-sulfate-1h2o= potassium-sulfate= ammonium-sulfate= calcium-chloride-2h2o= calcium-sulfate-2h2o= potassium-chloride= magnesium-chloride-6h2o= sodium-chloride= potassium-bicarbonate= iron-sulfate-7h2o= manganese-sulfate-1h2o= manganese-chloride-4h2o= zinc-sulfate-7h2o= zinc-sulfate-1h2o= copper-sulfate-5h2o= boric-acid= borax= sodium-molybdate-2h2o= ammonium-molybdate= iron-edta-13= iron-dtpa-11= iron-dtpa-6-liquid= iron-eddha-6= molybdic-acid-85=' ;;
     dose\ salts:--output|dose\ salts:-o) echo 'files' ;;
     dose\ salts:--set) echo 'keys' ;;
     dose\ salts:--units) echo 'metric us' ;;
-    dose\ salts:--volume|dose\ salts:--ask|dose\ salts:--salt|dose\ salts:--weighed|dose\ salts:--within|dose\ salts:--scale-step|dose\ salts:--delimiter|dose\ salts:--decimal) echo 'nothing' ;;
+    dose\ salts:--volume|dose\ salts:--ask|dose\ salts:--within|dose\ salts:--scale-step|dose\ salts:--delimiter|dose\ salts:--decimal) echo 'nothing' ;;
     dose\ salts:--plan|dose\ salts:-p) echo 'plans' ;;
     dose\ salts:--format|dose\ salts:-f) echo 'text csv json' ;;
+    stock:--color) echo 'auto always never' ;;
+    stock:--weigh) echo 'calcium-nitrate-4h2o= calcium-nitrate-greenhouse= potassium-nitrate= ammonium-nitrate= magnesium-nitrate-6h2o= sodium-nitrate= monopotassium-phosphate= dipotassium-phosphate= monoammonium-phosphate= diammonium-phosphate= magnesium-sulfate-7h2o= magnesium-sulfate-1h2o= potassium-sulfate= ammonium-sulfate= calcium-chloride-2h2o= calcium-sulfate-2h2o= potassium-chloride= magnesium-chloride-6h2o= sodium-chloride= potassium-bicarbonate= iron-sulfate-7h2o= manganese-sulfate-1h2o= manganese-chloride-4h2o= zinc-sulfate-7h2o= zinc-sulfate-1h2o= copper-sulfate-5h2o= boric-acid= borax= sodium-molybdate-2h2o= ammonium-molybdate= iron-edta-13= iron-dtpa-11= iron-dtpa-6-liquid= iron-eddha-6= molybdic-acid-85=' ;;
     stock:--output|stock:-o) echo 'files' ;;
     stock:--set) echo 'keys' ;;
     stock:--units) echo 'metric us' ;;
-    stock:--weigh|stock:--for|stock:--bottle|stock:--makes|stock:--coldest|stock:--season|stock:--delimiter|stock:--decimal) echo 'nothing' ;;
+    stock:--for|stock:--bottle|stock:--makes|stock:--coldest|stock:--season|stock:--delimiter|stock:--decimal) echo 'nothing' ;;
     stock:--plan|stock:-p) echo 'plans' ;;
     stock:--format|stock:-f) echo 'text csv json' ;;
+    topup:--color) echo 'auto always never' ;;
     topup:--output|topup:-o) echo 'files' ;;
     topup:--set) echo 'keys' ;;
     topup:--units) echo 'metric us' ;;
@@ -135,24 +154,29 @@ _leat_values() {
     topup:--plan|topup:-p) echo 'plans' ;;
     topup:--format|topup:-f) echo 'text csv json' ;;
     topup:--motion) echo 'unknown rising falling' ;;
+    acid:--color) echo 'auto always never' ;;
     acid:--output|acid:-o) echo 'files' ;;
     acid:--set) echo 'keys' ;;
     acid:--units) echo 'metric us' ;;
-    acid:--volume|acid:--alkalinity|acid:--ph|acid:--to|acid:--acid|acid:--density|acid:--temperature|acid:--delimiter|acid:--decimal) echo 'nothing' ;;
+    acid:--acid) echo 'nitric-38 nitric-60 phosphoric-75 phosphoric-85 sulfuric-35 sulfuric-37 hydrochloric-31 citric citric-1h2o' ;;
+    acid:--volume|acid:--alkalinity|acid:--ph|acid:--to|acid:--density|acid:--temperature|acid:--delimiter|acid:--decimal) echo 'nothing' ;;
     acid:--plan|acid:-p) echo 'plans' ;;
     acid:--format|acid:-f) echo 'text csv json' ;;
+    crops:--color) echo 'auto always never' ;;
     crops:--output|crops:-o) echo 'files' ;;
     crops:--set) echo 'keys' ;;
     crops:--units) echo 'metric us' ;;
     crops:--delimiter|crops:--decimal) echo 'nothing' ;;
     crops:--plan|crops:-p) echo 'plans' ;;
     crops:--format|crops:-f) echo 'text csv json' ;;
+    oxygen:--color) echo 'auto always never' ;;
     oxygen:--output|oxygen:-o) echo 'files' ;;
     oxygen:--set) echo 'keys' ;;
     oxygen:--units) echo 'metric us' ;;
     oxygen:--at|oxygen:--altitude|oxygen:--pressure|oxygen:--delimiter|oxygen:--decimal) echo 'nothing' ;;
     oxygen:--plan|oxygen:-p) echo 'plans' ;;
     oxygen:--format|oxygen:-f) echo 'text csv json' ;;
+    clean:--color) echo 'auto always never' ;;
     clean:--output|clean:-o) echo 'files' ;;
     clean:--with) echo 'hypochlorite peroxide' ;;
     clean:--set) echo 'keys' ;;
@@ -161,12 +185,14 @@ _leat_values() {
     clean:--plan|clean:-p) echo 'plans' ;;
     clean:--format|clean:-f) echo 'text csv json' ;;
     clean:--basis) echo 'volume weight hypochlorite-volume hypochlorite-weight' ;;
+    duty:--color) echo 'auto always never' ;;
     duty:--output|duty:-o) echo 'files' ;;
     duty:--set) echo 'keys' ;;
     duty:--units) echo 'metric us' ;;
     duty:--power|duty:--run|duty:--on|duty:--rest|duty:--off|duty:--against|duty:--price|duty:--standing|duty:--standing-share|duty:--days|duty:--from|duty:--to|duty:--time-zone|duty:--controller|duty:--relay|duty:--cycles|duty:--coil|duty:--inrush|duty:--mains|duty:--dc|duty:--most-starts|duty:--plug-water|duty:--plant-use|duty:--dry-limit|duty:--dry-limit-night|duty:--wetting|duty:--delimiter|duty:--decimal) echo 'nothing' ;;
     duty:--plan|duty:-p) echo 'plans' ;;
     duty:--format|duty:-f) echo 'text csv json' ;;
+    duty\ backup:--color) echo 'auto always never' ;;
     duty\ backup:--output|duty\ backup:-o) echo 'files' ;;
     duty\ backup:--set) echo 'keys' ;;
     duty\ backup:--chemistry) echo 'lithium lead' ;;
@@ -174,6 +200,7 @@ _leat_values() {
     duty\ backup:--hours|duty\ backup:--battery|duty\ backup:--capacity|duty\ backup:--depth|duty\ backup:--reserve|duty\ backup:--inverter|duty\ backup:--idle|duty\ backup:--power|duty\ backup:--run|duty\ backup:--on|duty\ backup:--rest|duty\ backup:--off|duty\ backup:--controller|duty\ backup:--dc|duty\ backup:--sun|duty\ backup:--delimiter|duty\ backup:--decimal) echo 'nothing' ;;
     duty\ backup:--plan|duty\ backup:-p) echo 'plans' ;;
     duty\ backup:--format|duty\ backup:-f) echo 'text csv json' ;;
+    duty\ cable:--color) echo 'auto always never' ;;
     duty\ cable:--output|duty\ cable:-o) echo 'files' ;;
     duty\ cable:--strands) echo 'flexible solid' ;;
     duty\ cable:--set) echo 'keys' ;;
@@ -181,6 +208,7 @@ _leat_values() {
     duty\ cable:--dc|duty\ cable:--power|duty\ cable:--length|duty\ cable:--section|duty\ cable:--gauge|duty\ cable:--temperature|duty\ cable:--inrush|duty\ cable:--least-voltage|duty\ cable:--drop|duty\ cable:--delimiter|duty\ cable:--decimal) echo 'nothing' ;;
     duty\ cable:--plan|duty\ cable:-p) echo 'plans' ;;
     duty\ cable:--format|duty\ cable:-f) echo 'text csv json' ;;
+    check:--color) echo 'auto always never' ;;
     check:--output|check:-o) echo 'files' ;;
     check:--set) echo 'keys' ;;
     check:--units) echo 'metric us' ;;
@@ -188,28 +216,39 @@ _leat_values() {
     check:--plan|check:-p) echo 'plans' ;;
     check:--rule) echo 'rules' ;;
     check:--format|check:-f) echo 'text csv json' ;;
+    plan:--color) echo 'auto always never' ;;
     plan:--output|plan:-o) echo 'files' ;;
     plan:--units) echo 'metric us' ;;
     plan:--delimiter|plan:--decimal) echo 'nothing' ;;
     plan:--format|plan:-f) echo 'text csv json' ;;
+    plan\ new:--color) echo 'auto always never' ;;
     plan\ new:--output|plan\ new:-o) echo 'files' ;;
     plan\ new:--units) echo 'metric us' ;;
-    plan\ new:--name|plan\ new:--delimiter|plan\ new:--decimal) echo 'nothing' ;;
+    plan\ new:--name|plan\ new:--currency|plan\ new:--delimiter|plan\ new:--decimal) echo 'nothing' ;;
     plan\ new:--format|plan\ new:-f) echo 'text csv json' ;;
+    plan\ set:--color) echo 'auto always never' ;;
+    plan\ set:--output|plan\ set:-o) echo 'files' ;;
+    plan\ set:--units) echo 'metric us' ;;
+    plan\ set:--delimiter|plan\ set:--decimal) echo 'nothing' ;;
+    plan\ set:--format|plan\ set:-f) echo 'text csv json' ;;
+    plan\ schema:--color) echo 'auto always never' ;;
     plan\ schema:--output|plan\ schema:-o) echo 'files' ;;
     plan\ schema:--units) echo 'metric us' ;;
     plan\ schema:--delimiter|plan\ schema:--decimal) echo 'nothing' ;;
     plan\ schema:--format|plan\ schema:-f) echo 'text csv json' ;;
+    plan\ show:--color) echo 'auto always never' ;;
     plan\ show:--output|plan\ show:-o) echo 'files' ;;
     plan\ show:--set) echo 'keys' ;;
     plan\ show:--units) echo 'metric us' ;;
     plan\ show:--delimiter|plan\ show:--decimal) echo 'nothing' ;;
     plan\ show:--plan|plan\ show:-p) echo 'plans' ;;
     plan\ show:--format|plan\ show:-f) echo 'text csv json' ;;
+    plan\ keys:--color) echo 'auto always never' ;;
     plan\ keys:--output|plan\ keys:-o) echo 'files' ;;
     plan\ keys:--units) echo 'metric us' ;;
     plan\ keys:--delimiter|plan\ keys:--decimal) echo 'nothing' ;;
     plan\ keys:--format|plan\ keys:-f) echo 'text csv json' ;;
+    units:--color) echo 'auto always never' ;;
     units:--output|units:-o) echo 'files' ;;
     units:--units) echo 'metric us' ;;
     units:--delimiter|units:--decimal) echo 'nothing' ;;
@@ -219,12 +258,35 @@ _leat_values() {
 
 _leat_operands() {
   case $1 in
-    check) echo plans ;;
-    plan\ show) echo plans ;;
+    head) echo 'plans' ;;
+    pump) echo 'plans' ;;
+    tank) echo 'plans' ;;
+    level) echo 'plans' ;;
+    level\ table) echo 'plans' ;;
+    level\ ladder) echo 'plans' ;;
+    level\ divider) echo 'plans' ;;
+    level\ fit) echo 'plans' ;;
+    ec) echo 'plans' ;;
+    dose) echo 'plans' ;;
+    dose\ salts) echo 'plans' ;;
+    stock) echo 'plans' ;;
+    topup) echo 'plans' ;;
+    acid) echo 'plans' ;;
+    crops) echo 'basil bean broccoli cabbage celery courgette cucumber aubergine leek lettuce pak-choi parsley pepper sage spinach strawberry tomato chard kale mint rocket zucchini eggplant bok-choy pak-choy arugula swiss-chard beans tomatoes' ;;
+    oxygen) echo 'plans' ;;
+    clean) echo 'plans' ;;
+    duty) echo 'plans' ;;
+    duty\ backup) echo 'plans' ;;
+    duty\ cable) echo 'plans' ;;
+    check) echo 'plans' ;;
+    plan\ set) echo 'plans-keys' ;;
+    plan\ show) echo 'plans' ;;
+    plan\ keys) echo 'keys' ;;
+    units) echo 'length area volume mass time flow head pressure temperature speed power energy force EC concentration alkalinity resistance voltage current angle share count number' ;;
   esac
 }
 
-_leat_keys='name= about= currency= site.time_zone= site.latitude= site.altitude= site.terrain= site.height_above_ground= site.wind.speed= site.wind.is= site.shelter= site.weather= site.sun_on_tank= tank.shape= tank.bottom= tank.top= tank.diameter= tank.length= tank.height= tank.corner= tank.corner_top= tank.table= tank.between= tank.bodies[0].name= tank.bodies[0].area= tank.bodies[0].from= tank.bodies[0].to= tank.holds= tank.holds_full= tank.full= tank.low= tank.intake= tank.rim_overflow= tank.wall.thickness= tank.wall.colour= tank.wall.insulation= tank.warmest= tank.mass= tank.foot= tank.ground= tank.rain_area= tank.drain.bore= tank.drain.height= tank.drain.length= tank.drain.drop= sender.steps= sender.edges= sender.ladder.reeds= sender.ladder.first= sender.ladder.pitch= sender.ladder.levels= sender.ladder.resistors= sender.ladder.empty= sender.ladder.full= sender.ladder.return_at= sender.ladder.pull_in= sender.ladder.drop_out= sender.ladder.stops= sender.below= sender.hysteresis= sender.hysteresis_volume= sender.edge_error= sender.tolerance= sender.reading= sender.lead= sender.open_above= sender.short_below= sender.divider.supply= sender.divider.resistor= sender.divider.sender_side= sender.divider.bits= sender.divider.reference= sender.divider.resistor_tolerance= sender.divider.supply_tolerance= sender.divider.reference_tolerance= sender.divider.adc_error= sender.divider.blind= sender.divider.ratiometric= pump.curve= pump.shutoff_head= pump.max_flow= pump.derate= pump.speed= pump.measured= pump.power= pump.power_factor= pump.supply.mains= pump.supply.dc= pump.supply.cable.length= pump.supply.cable.section= pump.check_valve= pump.body= cap_sensor.wet= cap_sensor.dry= hold_up= pipe.bore= pipe.length= pipe.material= pipe.roughness= pipe.k= pipe.fittings= pipe.valve= towers[0].name= towers[0].count= towers[0].riser.bore= towers[0].riser.length= towers[0].riser.material= towers[0].riser.roughness= towers[0].riser.k= towers[0].riser.fittings= towers[0].riser.valve= towers[0].outlet= towers[0].wanted= towers[0].base.height= towers[0].modules[0].name= towers[0].modules[0].count= towers[0].modules[0].height= towers[0].modules[0].overlap= towers[0].modules[0].diameter= towers[0].modules[0].wall= towers[0].modules[0].pots= towers[0].modules[0].pot= towers[0].modules[0].turn= towers[0].modules[0].mass= towers[0].modules[0].print_time= towers[0].cap.mass= towers[0].cap.spreader= towers[0].cap.gap= towers[0].cap.plate= towers[0].cap.clearance= towers[0].cap.grip= towers[0].cap.print_time= towers[0].guys.lines= towers[0].guys.ring= towers[0].guys.run= towers[0].guys.anchor= towers[0].foot_radius= towers[0].fastened= strainer.aperture= strainer.wire= strainer.diameter= strainer.clogged= strainer.freeboard= timing[0].run= timing[0].rest= timing[0].from= timing[0].to= timing[0].months= timing[0].days= wetting= dry_limit.day= dry_limit.night= dry_limit.alarm= controller.power= controller.relay.rated= controller.relay.coil= controller.relay.coil_when= controller.relay.cycles= controller.relay.inrush= backup.hours= backup.battery= backup.capacity= backup.chemistry= backup.depth= backup.reserve= backup.inverter= backup.idle= tariff.price= tariff.standing= tariff.bands[0].from= tariff.bands[0].to= tariff.bands[0].months= tariff.bands[0].days= tariff.bands[0].price= water.ec= water.alkalinity= water.ph= water.nitrate= water.phosphorus= water.potassium= water.calcium= water.magnesium= water.sulfate= water.sodium= water.chloride= water.temperature= water.price= rain.ec= feed.parts[0].name= feed.parts[0].rate= feed.parts[0].price= feed.rate_ec= feed.acid.name= feed.acid.price= feed.stock.bottle= feed.stock.makes= feed.stock.coldest= feed.stock.grams= feed.salts[0].name= feed.salts[0].elements= feed.salts[0].price= meters.ec.slope= meters.ec.checked= meters.ec.compensates= meters.ec.scale= meters.ph.offset= meters.ph.checked= target.ec= target.ec_low= target.ec_high= target.ph= target.ph_low= target.ph_high= thirst= drinks= crops[0].name= crops[0].tower= crops[0].pots= crops[0].sow= crops[0].until= crops[0].every= crops[0].nursery= crops[0].growing= crops[0].germination= crops[0].loss= crops[0].harvest= crops[0].water= crops[0].ec_low= crops[0].ec_high= crops[0].ph_low= crops[0].ph_high= crops[0].seed_price= crops[0].shop_price= season.from= season.to= season.refill= season.change.every= season.change.or_added= season.away[0].from= season.away[0].to= season.catch= prices.filament= prices.spool= prices.pump= prices.tank= prices.sender= prices.controller= prices.other= prices.life= printer.power= printer.count= printer.jobs= printer.waste= clean.with= clean.strength= clean.aim= clean.contact= limits= log.time= log.reading= log.ec= log.ph= log.temperature= log.pump= log.cap= log.delimiter= log.decimal='
+_leat_keys='name= about= currency= units= site.time_zone= site.latitude= site.altitude= site.terrain= site.height_above_ground= site.wind.speed= site.wind.is= site.shelter= site.weather= site.sun_on_tank= tank.shape= tank.bottom= tank.top= tank.diameter= tank.length= tank.height= tank.corner= tank.corner_top= tank.table= tank.between= tank.bodies[0].name= tank.bodies[0].area= tank.bodies[0].from= tank.bodies[0].to= tank.holds= tank.holds_full= tank.full= tank.low= tank.intake= tank.rim_overflow= tank.wall.thickness= tank.wall.colour= tank.wall.insulation= tank.warmest= tank.mass= tank.foot= tank.ground= tank.rain_area= tank.drain.bore= tank.drain.height= tank.drain.length= tank.drain.drop= sender.steps= sender.edges= sender.ladder.reeds= sender.ladder.first= sender.ladder.pitch= sender.ladder.levels= sender.ladder.resistors= sender.ladder.empty= sender.ladder.full= sender.ladder.return_at= sender.ladder.pull_in= sender.ladder.drop_out= sender.ladder.stops= sender.below= sender.hysteresis= sender.hysteresis_volume= sender.edge_error= sender.tolerance= sender.reading= sender.lead= sender.open_above= sender.short_below= sender.divider.supply= sender.divider.resistor= sender.divider.sender_side= sender.divider.bits= sender.divider.reference= sender.divider.resistor_tolerance= sender.divider.supply_tolerance= sender.divider.reference_tolerance= sender.divider.adc_error= sender.divider.blind= sender.divider.ratiometric= pump.curve= pump.shutoff_head= pump.max_flow= pump.derate= pump.speed= pump.measured= pump.power= pump.power_factor= pump.supply.mains= pump.supply.dc= pump.supply.cable.length= pump.supply.cable.section= pump.check_valve= pump.body= cap_sensor.wet= cap_sensor.dry= hold_up= pipe.bore= pipe.length= pipe.material= pipe.roughness= pipe.k= pipe.fittings= pipe.valve= towers[0].name= towers[0].count= towers[0].riser.bore= towers[0].riser.length= towers[0].riser.material= towers[0].riser.roughness= towers[0].riser.k= towers[0].riser.fittings= towers[0].riser.valve= towers[0].outlet= towers[0].wanted= towers[0].base.height= towers[0].modules[0].name= towers[0].modules[0].count= towers[0].modules[0].height= towers[0].modules[0].overlap= towers[0].modules[0].diameter= towers[0].modules[0].wall= towers[0].modules[0].pots= towers[0].modules[0].pot= towers[0].modules[0].turn= towers[0].modules[0].mass= towers[0].modules[0].print_time= towers[0].cap.mass= towers[0].cap.spreader= towers[0].cap.gap= towers[0].cap.plate= towers[0].cap.clearance= towers[0].cap.grip= towers[0].cap.print_time= towers[0].guys.lines= towers[0].guys.ring= towers[0].guys.run= towers[0].guys.anchor= towers[0].foot_radius= towers[0].fastened= strainer.aperture= strainer.wire= strainer.diameter= strainer.clogged= strainer.freeboard= timing[0].run= timing[0].rest= timing[0].from= timing[0].to= timing[0].months= timing[0].days= wetting= dry_limit.day= dry_limit.night= dry_limit.alarm= controller.power= controller.relay.rated= controller.relay.coil= controller.relay.coil_when= controller.relay.cycles= controller.relay.inrush= backup.hours= backup.battery= backup.capacity= backup.chemistry= backup.depth= backup.reserve= backup.inverter= backup.idle= tariff.price= tariff.standing= tariff.bands[0].from= tariff.bands[0].to= tariff.bands[0].months= tariff.bands[0].days= tariff.bands[0].price= water.ec= water.alkalinity= water.ph= water.nitrate= water.phosphorus= water.potassium= water.calcium= water.magnesium= water.sulfate= water.sodium= water.chloride= water.temperature= water.price= rain.ec= feed.parts[0].name= feed.parts[0].rate= feed.parts[0].price= feed.rate_ec= feed.acid.name= feed.acid.price= feed.stock.bottle= feed.stock.makes= feed.stock.coldest= feed.stock.grams= feed.salts[0].name= feed.salts[0].elements= feed.salts[0].price= meters.ec.slope= meters.ec.checked= meters.ec.compensates= meters.ec.scale= meters.ph.offset= meters.ph.checked= target.ec= target.ec_low= target.ec_high= target.ph= target.ph_low= target.ph_high= thirst= drinks= crops[0].name= crops[0].tower= crops[0].pots= crops[0].sow= crops[0].until= crops[0].every= crops[0].nursery= crops[0].growing= crops[0].germination= crops[0].loss= crops[0].harvest= crops[0].water= crops[0].ec_low= crops[0].ec_high= crops[0].ph_low= crops[0].ph_high= crops[0].seed_price= crops[0].shop_price= season.from= season.to= season.refill= season.change.every= season.change.or_added= season.away[0].from= season.away[0].to= season.catch= prices.filament= prices.spool= prices.pump= prices.tank= prices.sender= prices.controller= prices.other= prices.life= printer.power= printer.count= printer.jobs= printer.waste= clean.with= clean.strength= clean.aim= clean.contact= limits= log.time= log.reading= log.ec= log.ph= log.temperature= log.pump= log.cap= log.delimiter= log.decimal='
 _leat_rules='reaches-top pump-margin tower-fed flow-wanted valve-needed pump-on-curve outlet-over-top reach no-siphon freeboard intake-covered cap-lift film-closed film-not-flooding gap-carries gap-clear riser-not-fast riser-not-slow strainer-head strainer-holds pump-measured steps-resolvable low-above-step intake-seen full-seen step-under-thirst dip-seen sender-fitted run-covers rest-day rest-night starts-per-hour relay-life cost-season backup-hours cable-drop crops-share target-in-band target-above-water oxygen meters-checked water-alkalinity change-interval parts-compatible acid-household'
 
 _leat_plan_files() {
@@ -262,6 +324,13 @@ _leat() {
   esac
   if [ -z "$value" ] && [ "${cur#-}" = "$cur" ]; then
     value=$(_leat_operands "$command")
+    [ "$command:$flag" = check:--explain ] && value=rules
+    if [ "$value" = plans ] && [ -n "$words" ] && [ "$COMP_CWORD" -eq 2 ]; then
+      case " $words " in *" $cur"*) value= ;; esac
+    fi
+    if [ "$value" = plans-keys ]; then
+      [ "$COMP_CWORD" -gt 3 ] && value=keys || value=plans
+    fi
   fi
   case $value in
     plans)
@@ -282,7 +351,10 @@ _leat() {
       [ "$COMP_CWORD" -eq 2 ] || words=
       mapfile -t COMPREPLY < <(compgen -W "$words $(_leat_flags "$command")" -- "$cur")
       ;;
-    *) mapfile -t COMPREPLY < <(compgen -W "$value" -- "$cur") ;;
+    *)
+      case $value in *=) compopt -o nospace 2>/dev/null ;; esac
+      mapfile -t COMPREPLY < <(compgen -W "$value" -- "$cur")
+      ;;
   esac
 }
 

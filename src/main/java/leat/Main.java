@@ -17,15 +17,21 @@ public final class Main {
     int code =
         Commands.run(
             args,
-            terminal(
-                new FileOutputStream(FileDescriptor.out),
-                new FileOutputStream(FileDescriptor.err),
-                folder()));
+            onScreen(
+                terminal(
+                    new FileOutputStream(FileDescriptor.out),
+                    new FileOutputStream(FileDescriptor.err),
+                    folder())));
     code += Integer.getInteger("leat.exit", 0);
     if (code != 0) {
       // System.exit looks up a logger on newer JVMs, which costs more than the whole answer.
       Runtime.getRuntime().halt(code);
     }
+  }
+
+  /** The launcher knows whether standard output is a screen. */
+  private static Terminal onScreen(Terminal terminal) {
+    return Boolean.getBoolean("leat.screen") ? terminal.onScreen() : terminal;
   }
 
   /** Where the launcher was called, when it had to go elsewhere. */

@@ -11,7 +11,7 @@ import leat.command.Commands;
 public final class Training {
   private static final String[][] SUMS = {
     // one line that goes through picocli, so that its classes are in the archive, too
-    {"head", "--flow=8 L/min", "--lift=1.9 m", "--bore=13 mm", "--length=2.2 m"},
+    {"head", "-fcsv", "--flow=8 L/min", "--lift=1.9 m", "--bore=13 mm", "--length=2.2 m"},
     {
       "head",
       "--flow",
@@ -141,7 +141,7 @@ public final class Training {
     },
   };
   private static final String[][] PLANS = {
-    {"tank", "--plan=first-tower.yaml", "--level=200 mm"},
+    {"tank", "-pfirst-tower.yaml", "--level=200 mm"},
     {"topup", "--plan", "hard-water.yaml", "--reading", "119", "--ec", "1.9 mS/cm"},
     {"tank", "--plan", "first-tower.yaml", "--level", "200 mm"},
     {"pump", "--plan", "terrace.yaml", "--format", "csv"},

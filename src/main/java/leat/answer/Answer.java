@@ -14,9 +14,13 @@ public final class Answer {
     final String code;
     final Phrase text;
 
-    Note(String code, Phrase text) {
+    /** Somebody can be hurt: said under {@code --quiet}, too. */
+    final boolean safety;
+
+    Note(String code, Phrase text, boolean safety) {
       this.code = code;
       this.text = text;
+      this.safety = safety;
     }
   }
 
@@ -212,14 +216,31 @@ public final class Answer {
 
   /** A doubt, a range left or a danger, under a kebab-case code. */
   public Answer mind(String code, Phrase text) {
+    return note(code, text, false);
+  }
+
+  private Answer note(String code, Phrase text, boolean safety) {
     for (int i = 0; i < minds.size(); i++) {
       if (minds.get(i).code.equals(code)
           && minds.get(i).text.render(false).equals(text.render(false))) {
         return this;
       }
     }
-    minds.add(new Note(code, text));
+    minds.add(new Note(code, text, safety));
     return this;
+  }
+
+  /**
+   * A danger to somebody: a note as {@link #mind}, of which {@code --quiet} keeps the words in one
+   * last line of the text and the note of JSON.
+   */
+  public Answer safety(String code, String text) {
+    return note(code, Phrase.of(text), true);
+  }
+
+  /** A danger to somebody, as a {@link Template} over a row. */
+  public Answer safety(String code, Row row, String template) {
+    return note(code, filled(row, template), true);
   }
 
   /** A doubt, a range left or a danger, under a kebab-case code. */

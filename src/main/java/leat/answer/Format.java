@@ -19,6 +19,8 @@ public final class Format {
 
   final char delimiter;
   final char decimal;
+  private int width;
+  private boolean painted;
 
   /** All choices at once. */
   public Format(
@@ -38,6 +40,13 @@ public final class Format {
     this.decimal = decimal;
   }
 
+  /** Text wrapped to a width (0 for lines that stay whole), with or without colour. */
+  public Format on(int columns, boolean inColor) {
+    width = columns;
+    painted = inColor;
+    return this;
+  }
+
   /** A CSV writer with this format's separators. */
   public CsvWriter csv() {
     return new CsvWriter(delimiter, decimal, raw);
@@ -54,7 +63,7 @@ public final class Format {
       case "json":
         return new JsonWriter(quiet, explain).write(answer);
       default:
-        return new TextWriter(us, quiet, explain).write(answer);
+        return new TextWriter(us, quiet, explain, width, painted).write(answer);
     }
   }
 

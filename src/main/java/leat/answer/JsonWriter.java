@@ -70,6 +70,8 @@ final class JsonWriter {
   private void aside(Answer answer) {
     if (!quiet) {
       taken(answer);
+    }
+    if (!quiet || hasSafety(answer)) {
       notes(answer);
     }
     if (explain) {
@@ -88,13 +90,28 @@ final class JsonWriter {
 
   private void notes(Answer answer) {
     out.append(",\n  \"notes\": [");
+    boolean first = true;
     for (int i = 0; i < answer.minds.size(); i++) {
-      out.append(i == 0 ? "\n    {" : ",\n    {");
-      field("code", answer.minds.get(i).code, true);
-      field("text", answer.minds.get(i).text.render(false), false);
+      Answer.Note note = answer.minds.get(i);
+      if (quiet && !note.safety) {
+        continue;
+      }
+      out.append(first ? "\n    {" : ",\n    {");
+      field("code", note.code, true);
+      field("text", note.text.render(false), false);
       out.append('}');
+      first = false;
     }
-    out.append(answer.minds.isEmpty() ? "]" : "\n  ]");
+    out.append(first ? "]" : "\n  ]");
+  }
+
+  private static boolean hasSafety(Answer answer) {
+    for (int i = 0; i < answer.minds.size(); i++) {
+      if (answer.minds.get(i).safety) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private void workings(Answer answer) {

@@ -32,6 +32,25 @@ public final class Phrase {
     }
   }
 
+  private static final class Range {
+    final double low;
+    final double high;
+    final Show show;
+
+    Range(double low, double high, Show show) {
+      this.low = low;
+      this.high = high;
+      this.show = show;
+    }
+
+    String render(boolean us) {
+      String from = text(low, show, us);
+      String to = text(high, show, us);
+      String unit = ' ' + (us ? show.us() : show.metric()).symbol();
+      return from.equals(to) ? to + unit : from + " to " + to + unit;
+    }
+  }
+
   /** An empty phrase. */
   public static Phrase of() {
     return new Phrase();
@@ -80,6 +99,12 @@ public final class Phrase {
   /** A quantity that must not be passed: rounded down in whichever unit is shown. */
   public Phrase addAtMost(double value, Show show) {
     parts.add(new Amount(value, show, false, -1));
+    return this;
+  }
+
+  /** "6.5 to 7.4 L"; one number where the two read the same. */
+  public Phrase range(double low, double high, Show show) {
+    parts.add(new Range(low, high, show));
     return this;
   }
 
@@ -145,6 +170,8 @@ public final class Phrase {
         if (!amount.bare) {
           out.append(' ').append((us ? amount.show.us() : amount.show.metric()).symbol());
         }
+      } else if (part instanceof Range range) {
+        out.append(range.render(us));
       } else {
         out.append(Visible.of((String) part, "\n"));
       }

@@ -9,14 +9,29 @@ import leat.quantity.Visible;
 final class TextWriter {
   private static final int LABEL = 20;
   private static final int WIDEST_CELL = 30;
-  private static final int LINE = 110;
+
+  /** Blanks between the columns of a table. */
+  private static final int GAP = 3;
+
+  /** Words are not broken into a narrower column than this. */
+  private static final int LEAST_ROOM = 24;
+
+  /** Words of a verdict, and how a terminal colours them: red, yellow, green. */
+  private static final String[] VERDICTS = {"FAIL", "fail", "warn", "pass"};
+
+  private static final String[] COLORS = {"\u001b[31m", "\u001b[31m", "\u001b[33m", "\u001b[32m"};
+  private static final String PLAIN = "\u001b[0m";
 
   private final boolean us;
   private final boolean quiet;
   private final boolean explain;
+  private final int width;
+  private final boolean painted;
   private final StringBuilder out = new StringBuilder();
 
-  TextWriter(boolean us, boolean quiet, boolean explain) {
+  TextWriter(boolean us, boolean quiet, boolean explain, int width, boolean painted) {
+    this.width = width;
+    this.painted = painted;
     this.us = us;
     this.quiet = quiet;
     this.explain = explain;
@@ -24,7 +39,7 @@ final class TextWriter {
 
   String write(Answer answer) {
     if (!answer.sentence.isEmpty()) {
-      out.append(answer.sentence.render(us)).append('\n');
+      out.append(wrapped(answer.sentence.render(us), "")).append('\n');
     }
     for (int b = 0; b < answer.blocks.size(); b++) {
       if (!answer.headings.get(b).isEmpty()) {
@@ -38,7 +53,9 @@ final class TextWriter {
     if (explain) {
       workings(answer.workings);
     }
-    if (!quiet) {
+    if (quiet) {
+      safety(answer);
+    } else {
       notes(answer);
     }
     return out.toString();
@@ -64,12 +81,62 @@ final class TextWriter {
       }
     }
     for (int i = 0; i < lines.size(); i++) {
-      out.append("  ").append(padded(Visible.of(lines.get(i).label), label + 2));
-      for (int c = 0; c < texts[i].length; c++) {
-        boolean last = c == texts[i].length - 1;
-        out.append(last ? texts[i][c] : padded(texts[i][c], Math.max(widths[c] + 2, 12)));
+      line(Visible.of(lines.get(i).label), label + 2, texts[i], widths);
+    }
+  }
+
+  /** One line of figures; on a narrow screen its last cells go on below. */
+  private void line(String label, int room, String[] cells, int[] widths) {
+    int first = out.length();
+    int start = first;
+    out.append("  ").append(padded(label, room));
+    for (int c = 0; c < cells.length; c++) {
+      boolean last = c == cells.length - 1;
+      int column = out.length() - start;
+      if (width > 0 && column + cells[c].length() > width) {
+        start = below(start, column, last || column < width - LEAST_ROOM, cells[c]);
+        out.append(last ? "" : "  ");
+      } else {
+        out.append(last ? cells[c] : padded(cells[c], Math.max(widths[c] + 2, 12)));
       }
+    }
+    endLine();
+    paint(first, label);
+  }
+
+  /** Puts a cell that does not fit into lines of its own; where the last of them starts. */
+  private int below(int start, int column, boolean hanging, String cell) {
+    int at = column;
+    int line = start;
+    if (!hanging || width - column < LEAST_ROOM) {
       endLine();
+      line = out.length();
+      at = 4;
+      out.append(" ".repeat(at));
+    }
+    List<String> lines = Wrap.lines(cell, width - at, width - at);
+    for (int i = 0; i < lines.size(); i++) {
+      if (i > 0) {
+        out.append('\n');
+        line = out.length();
+        out.append(" ".repeat(at));
+      }
+      out.append(lines.get(i));
+    }
+    return line;
+  }
+
+  /** Colours the verdict at the start of a label. */
+  private void paint(int from, String label) {
+    for (int i = 0; painted && i < VERDICTS.length; i++) {
+      String word = VERDICTS[i];
+      if (label.equals(word) || label.startsWith(word + " ")) {
+        int at = out.indexOf(word, from);
+        if (at >= 0) {
+          out.insert(at + word.length(), PLAIN).insert(at, COLORS[i]);
+        }
+        return;
+      }
     }
   }
 
@@ -91,14 +158,58 @@ final class TextWriter {
         widths[c] = Math.max(widths[c], texts[r + 1][c].length());
       }
     }
+    int from = 0;
+    while (from < n) {
+      from = piece(texts, right, widths, from);
+    }
+  }
+
+  /**
+   * As many columns of a table as fit beside each other, the first column before each piece;
+   * returns the column that comes next.
+   */
+  private int piece(String[][] texts, boolean[] right, int[] widths, int from) {
+    int n = widths.length;
+    int used = from == 0 ? 2 : 2 + widths[0] + GAP;
+    int to = from;
+    while (to < n
+        && (width == 0 || to == from || used + widths[to] <= width || roomFor(to, used, right))) {
+      used += widths[to] + GAP;
+      to++;
+    }
     for (int r = 0; r < texts.length; r++) {
+      int start = out.length();
       out.append("  ");
-      for (int c = 0; c < n; c++) {
-        int gap = widths[c] - texts[r][c].length();
-        out.append(right[c] ? " ".repeat(gap) + texts[r][c] : texts[r][c] + " ".repeat(gap));
-        out.append(c == n - 1 ? "" : "   ");
+      if (from > 0) {
+        cell(texts[r][0], widths[0], right[0], false);
+      }
+      for (int c = from; c < to; c++) {
+        boolean last = c == to - 1;
+        int column = out.length() - start;
+        if (last && !right[c] && width > 0 && column + texts[r][c].length() > width) {
+          below(start, column, true, texts[r][c]);
+        } else {
+          cell(texts[r][c], widths[c], right[c], last);
+        }
       }
       endLine();
+      paintCells(start, texts[r]);
+    }
+    return to;
+  }
+
+  private boolean roomFor(int column, int used, boolean[] right) {
+    return column == right.length - 1 && !right[column] && width - used >= LEAST_ROOM;
+  }
+
+  private void cell(String text, int room, boolean right, boolean last) {
+    String gap = " ".repeat(room - text.length());
+    out.append(right ? gap + text : text + gap).append(last ? "" : " ".repeat(GAP));
+  }
+
+  private void paintCells(int from, String[] cells) {
+    for (int c = 0; painted && c < cells.length; c++) {
+      paint(from, cells[c]);
     }
   }
 
@@ -126,7 +237,7 @@ final class TextWriter {
       out.append("  ").append(w.formula).append('\n');
       String with = w.with.render(us);
       if (!with.isEmpty()) {
-        out.append("  with ").append(with).append('\n');
+        out.append(wrapped("  with " + with, "    ")).append('\n');
       }
       out.append("  = ");
       if (w.show == null) {
@@ -135,19 +246,38 @@ final class TextWriter {
         out.append(Phrase.of(w.result, w.show).render(us));
       }
       out.append('\n');
-      out.append("  range ").append(w.range).append("; source ").append(w.source).append('\n');
+      String from = "  range " + w.range + "; source " + w.source;
+      out.append(wrapped(from, "    ")).append('\n');
     }
   }
 
   private void notes(Answer answer) {
     if (!answer.taken.isEmpty()) {
-      out.append(takenLine(answer, us)).append('\n');
+      out.append(wrapped(takenLine(answer, us), "  ")).append('\n');
     }
     for (int i = 0; i < answer.minds.size(); i++) {
-      out.append(wrapped("Mind: " + answer.minds.get(i).text.render(us))).append('\n');
+      String mind = "Mind: " + answer.minds.get(i).text.render(us);
+      out.append(wrapped(mind, "  ")).append('\n');
     }
     for (int i = 0; i < answer.nexts.size(); i++) {
-      out.append("Next: ").append(answer.nexts.get(i).render(us)).append('\n');
+      String next = "Next: " + answer.nexts.get(i).render(us);
+      // a command line must stay whole to be pasted, and so must lines of a plan
+      boolean whole = next.contains("leat ") || next.contains("write  ") || next.contains("\n");
+      out.append(whole ? next : wrapped(next, "  ")).append('\n');
+    }
+  }
+
+  /** What could hurt somebody, in one last line however long it is: scripts take the last line. */
+  private void safety(Answer answer) {
+    boolean first = true;
+    for (int i = 0; i < answer.minds.size(); i++) {
+      if (answer.minds.get(i).safety) {
+        out.append(first ? "Mind: " : " ").append(answer.minds.get(i).text.render(us));
+        first = false;
+      }
+    }
+    if (!first) {
+      out.append('\n');
     }
   }
 
@@ -156,29 +286,16 @@ final class TextWriter {
     for (int i = 0; i < answer.taken.size(); i++) {
       line.append(i == 0 ? "" : "; ").append(answer.taken.get(i).render(us));
     }
-    return wrapped(line.append('.').toString());
+    return line.append('.').toString();
   }
 
-  /** Breaks at spaces so that no line is longer than a wide terminal, unless one word is. */
-  private static String wrapped(String text) {
-    if (text.length() <= LINE) {
-      return text;
-    }
-    StringBuilder result = new StringBuilder();
-    int start = 0;
-    while (text.length() - start > LINE) {
-      int end = text.lastIndexOf(' ', start + LINE);
-      if (end <= start) {
-        break;
-      }
-      result.append(text, start, end).append("\n  ");
-      start = end + 1;
-    }
-    return result.append(text.substring(start)).toString();
+  /** Lines stay whole, and the class that breaks them is not loaded, where no width is known. */
+  private String wrapped(String text, String indent) {
+    return width == 0 ? text : Wrap.text(text, width, indent);
   }
 
   private static String padded(String text, int width) {
-    return text.length() >= width ? text + " " : text + " ".repeat(width - text.length());
+    return text.length() > width - 2 ? text + "  " : text + " ".repeat(width - text.length());
   }
 
   private void endLine() {

@@ -2,6 +2,7 @@ package leat.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import leat.check.build.StandingRules;
 import leat.check.build.WaterRules;
 import leat.check.feed.FeedRules;
 import leat.check.feed.SolutionRules;
@@ -21,6 +22,7 @@ public final class Rules {
     static final Rule[] ALL =
         joined(
             WaterRules.all(),
+            StandingRules.all(),
             LevelRules.all(),
             DutyRules.all(),
             FeedRules.all(),

@@ -12,12 +12,15 @@ import leat.level.Sender;
 import leat.level.Tank;
 import leat.plan.Plan;
 import leat.plan.Section;
+import leat.stability.SiteWind;
 import leat.system.DerateOf;
 import leat.system.SenderOf;
+import leat.system.StandingOf;
 import leat.system.TankOf;
 import leat.system.TimetableOf;
 import leat.system.TowerAt;
 import leat.system.Waterway;
+import leat.system.WindOf;
 import leat.system.ZoneOf;
 
 /** A plan under judgement, with its models solved once for all rules. */
@@ -34,6 +37,8 @@ public final class Subject {
   private TowerAt[] low;
   private TowerAt[] full;
   private Timetable timetable;
+  private StandingOf standing;
+  private SiteWind wind;
   private Dates season;
   private Overlap dayAndNight;
 
@@ -146,6 +151,32 @@ public final class Subject {
       towers[t] = new TowerAt(waterway(), t, flows);
     }
     return towers;
+  }
+
+  /** Tank and towers before the wind. */
+  public StandingOf standing() {
+    if (standing == null) {
+      standing = StandingOf.of(plan);
+    }
+    return standing;
+  }
+
+  /** The site's wind. */
+  public SiteWind wind() {
+    if (wind == null) {
+      wind = WindOf.of(plan.section("site"));
+    }
+    return wind;
+  }
+
+  /** Density of the air, kg/m3. */
+  public double airDensity() {
+    return WindOf.density(plan.section("site"));
+  }
+
+  /** Pressure of the site's gust, Pa. */
+  public double windPressure() {
+    return wind().pressure(airDensity());
   }
 
   /** The timings. */

@@ -8,6 +8,7 @@ import leat.plan.Kind;
 import leat.plan.KindReader;
 import leat.plan.Origin;
 import leat.plan.Plan;
+import leat.plan.PlanEdit;
 import leat.plan.PlanFile;
 import leat.plan.Refused;
 import leat.plan.Source;
@@ -23,7 +24,10 @@ public final class Call {
   public final Terminal terminal;
   private final CommandLines.Typed typed;
   private final Flag[] flags;
+  private final List<String> operands;
+  private final List<String> plans;
   private Plan plan;
+  private String unitsOfPlan;
   private final List<Plan> read = new ArrayList<>();
 
   Call(Command command, CommandLines.Typed typed, Terminal terminal) {
@@ -31,18 +35,49 @@ public final class Call {
     this.typed = typed;
     this.terminal = terminal;
     this.flags = CommonFlags.all(command);
+    this.operands = new ArrayList<>();
+    this.plans = new ArrayList<>();
+    boolean plansApart = command.takesPlan() && command.operands().indexOf("PLAN") < 0;
+    for (int i = 0; i < typed.operands.size(); i++) {
+      String operand = typed.operands.get(i);
+      (plansApart && isPlanName(operand) ? plans : operands).add(operand);
+    }
     checkOperands();
+    checkPlans();
+  }
+
+  /** Whether a word is the name of a plan: nothing else that is typed ends so. */
+  public static boolean isPlanName(String word) {
+    return word.endsWith(".yaml") || word.endsWith(".yml");
+  }
+
+  private void checkPlans() {
+    if (!plans.isEmpty() && text("--plan") != null) {
+      throw new Refused(CommandErrors.onePlan(command, plans.get(0)));
+    }
+    if (plans.size() > 1 && !command.severalPlans()) {
+      throw new Refused(CommandErrors.onePlan(command, plans.get(1)));
+    }
+  }
+
+  /** Names of the plans: the operands that are plans, else the one of --plan or LEAT_PLAN. */
+  public List<String> planNames() {
+    List<String> names = new ArrayList<>(plans);
+    if (names.isEmpty() && planName() != null) {
+      names.add(planName());
+    }
+    return names;
   }
 
   private void checkOperands() {
-    for (int i = 0; i < typed.operands.size(); i++) {
-      String operand = typed.operands.get(i);
+    for (int i = 0; i < operands.size(); i++) {
+      String operand = operands.get(i);
       if (operand.length() > 1 && operand.charAt(0) == '-' && !startsNumber(operand)) {
         throw new Refused(CommandErrors.unknownFlag(command, operand, flags));
       }
     }
-    if (command.operands().isEmpty() && !typed.operands.isEmpty()) {
-      throw new Refused(CommandErrors.noOperands(command, typed.operands.get(0)));
+    if (command.operands().isEmpty() && !operands.isEmpty()) {
+      throw new Refused(CommandErrors.noOperands(command, operands.get(0)));
     }
   }
 
@@ -62,7 +97,7 @@ public final class Call {
 
   /** Operands as typed. */
   public List<String> operands() {
-    return typed.operands;
+    return operands;
   }
 
   /** Whether a flag was given. */
@@ -186,24 +221,67 @@ public final class Call {
     return easy ? '"' + word + '"' : "'" + word.replace("'", "'\\''") + "'";
   }
 
-  /** The refusal for a flag that this question cannot do without. */
-  public Refused needs(String name) {
-    return new Refused(CommandErrors.needed(command, flag(name)));
+  /**
+   * The refusal for flags that this question cannot do without: those of them that were not given,
+   * all at once.
+   */
+  public Refused needs(String... names) {
+    List<leat.plan.Problem> missing = new ArrayList<>();
+    for (int i = 0; i < names.length; i++) {
+      if (names.length == 1 || !has(names[i])) {
+        missing.add(CommandErrors.needed(command, flag(names[i])));
+      }
+    }
+    return new Refused(missing);
+  }
+
+  /**
+   * Tells how a value gets into the plan: the command that writes it, and the line to change by
+   * hand. Without a plan file, what to write in one.
+   *
+   * @param path key, such as {@code pump.measured}
+   * @param value as one would type it
+   */
+  public Answer intoPlan(Answer answer, String path, String value) {
+    String name = hasPlan() ? planName() : null;
+    if (name == null || "-".equals(name)) {
+      return answer.next("in the plan write  " + PlanEdit.asLine(path, value));
+    }
+    answer.next("leat plan set " + quoted(name) + " " + quoted(path + "=" + value));
+    String text = PlanFile.text(name, terminal.file(name), null);
+    return answer.next("or by hand: " + PlanEdit.of(name, text).byHand(path, value));
+  }
+
+  /** Writes a file anew, whole or not at all. */
+  public void rewrite(String name, String text) {
+    new Output(terminal, name).write(text);
+  }
+
+  /** Standard input, which can be taken once. */
+  public java.io.InputStream input() {
+    return terminal.takeInput();
+  }
+
+  /** The plan that LEAT_PLAN names, or null. */
+  public String fallbackPlan() {
+    String fallback = terminal.environment.get("LEAT_PLAN");
+    return fallback == null || fallback.isEmpty() ? null : fallback;
   }
 
   /** An operand read as a kind. */
   public Object operand(int i, Kind kind) {
-    return KindReader.read(kind, "operand " + (i + 1), typed.operands.get(i));
+    return KindReader.read(kind, "operand " + (i + 1), operands.get(i));
   }
 
   /** The file named by --plan, else by LEAT_PLAN when no other way to a plan is used, else null. */
   public String planName() {
-    String named = text("--plan");
-    if (named != null) {
-      return named;
-    }
-    String fallback = terminal.environment.get("LEAT_PLAN");
-    return fallback == null || fallback.isEmpty() ? null : fallback;
+    String named = plans.isEmpty() ? text("--plan") : plans.get(0);
+    return named != null ? named : fallbackPlan();
+  }
+
+  /** Whether the command line itself names a plan. */
+  public boolean planNamed() {
+    return plan != null || text("--plan") != null || !plans.isEmpty();
   }
 
   /** Whether a plan file is named. */
@@ -218,6 +296,12 @@ public final class Call {
     if (plan == null) {
       plan = plan(planName());
     }
+    return plan;
+  }
+
+  /** The flags and --set alone, without the plan that LEAT_PLAN names. */
+  public Plan bare() {
+    plan = plan(null);
     return plan;
   }
 
@@ -245,10 +329,14 @@ public final class Call {
       lay(flags[i], draft);
     }
     if (READS.equals(terminal.environment.get("LEAT_DEBUG"))) {
-      read.add(draft.record().read());
-      return read.get(read.size() - 1);
+      draft.record();
     }
-    return draft.read();
+    Plan plan = draft.read();
+    if (unitsOfPlan == null) {
+      unitsOfPlan = plan.units();
+    }
+    read.add(plan);
+    return plan;
   }
 
   /** The keys of its plans that the command asked for, a line each; empty unless they were kept. */
@@ -283,20 +371,38 @@ public final class Call {
   /** The format asked for. */
   public Format format() {
     String format = (String) valueOr("--format", "text");
-    String units = (String) valueOr("--units", "metric");
+    String units = units();
     char delimiter = character("--delimiter", ',');
     char decimal = character("--decimal", '.');
     if (delimiter == decimal) {
       throw new Refused(CommandErrors.sameSeparators(delimiter));
     }
-    return new Format(
-        format,
-        "us".equals(units),
-        has("--quiet"),
-        has("--explain"),
-        has("--raw"),
-        delimiter,
-        decimal);
+    Format asked =
+        new Format(
+            format,
+            "us".equals(units),
+            has("--quiet"),
+            has("--explain"),
+            has("--raw"),
+            delimiter,
+            decimal);
+    boolean toScreen = text("--output") == null;
+    String color = (String) valueOr("--color", "auto");
+    boolean painted = "always".equals(color) || "auto".equals(color) && terminal.wantsColor();
+    return asked.on(toScreen ? terminal.columns() : 0, toScreen && painted);
+  }
+
+  /** Units of text: those of the flag, else of the plan that was read, else of LEAT_UNITS. */
+  private String units() {
+    String asked = (String) value("--units");
+    if (asked != null || unitsOfPlan != null) {
+      return asked != null ? asked : unitsOfPlan;
+    }
+    String usual = terminal.environment.get("LEAT_UNITS");
+    if (usual == null || usual.isEmpty()) {
+      return "metric";
+    }
+    return (String) KindReader.read(flag("--units").kind, "LEAT_UNITS", usual);
   }
 
   private Object valueOr(String name, Object otherwise) {

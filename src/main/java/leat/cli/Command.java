@@ -48,6 +48,11 @@ public abstract class Command {
     return true;
   }
 
+  /** Whether several plans may be named as operands, see {@link Call#planNames}. */
+  public boolean severalPlans() {
+    return false;
+  }
+
   /** Where to look further, names of other pages. */
   public final String[] seeAlso() {
     return prose().seeAlso.toArray(new String[0]);

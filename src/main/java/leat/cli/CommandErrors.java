@@ -1,5 +1,6 @@
 package leat.cli;
 
+import leat.plan.KindReader;
 import leat.plan.Problem;
 import leat.quantity.Nearest;
 
@@ -15,8 +16,8 @@ public final class CommandErrors {
   }
 
   /** A command nobody knows. */
-  public static Problem unknownCommand(String typed, String[] names) {
-    String near = Nearest.of(typed, java.util.Arrays.asList(names));
+  public static Problem unknownCommand(String typed, java.util.List<String> names) {
+    String near = Nearest.of(typed.replace('-', ' '), names);
     return new Problem(
         "unknown-command",
         null,
@@ -25,6 +26,27 @@ public final class CommandErrors {
             + typed
             + "\""
             + (near == null ? "; leat --help lists them" : "; did you mean \"" + near + "\"?"));
+  }
+
+  /** A word behind a command that is none of its sub-commands. */
+  public static Problem unknownSubCommand(
+      String command, String typed, java.util.List<String> subs) {
+    String near = Nearest.of(typed, subs);
+    return new Problem(
+        "unknown-sub-command",
+        null,
+        "leat " + command,
+        "no \""
+            + typed
+            + "\" there; "
+            + (near == null
+                ? "it has " + String.join(", ", subs)
+                : "did you mean \"" + command + " " + near + "\"?"));
+  }
+
+  /** Several plans where one is read. */
+  public static Problem onePlan(Command command, String second) {
+    return problem("one-plan", command, "one plan at a time; \"" + second + "\" is a second");
   }
 
   /** A flag the command does not have. */
@@ -63,27 +85,52 @@ public final class CommandErrors {
 
   /** An operand where none is taken. */
   public static Problem noOperands(Command command, String operand) {
+    String meant = flagFor(command, operand);
     return problem(
         "no-operands",
         command,
         "\""
             + operand
-            + "\" belongs to no flag; values with a space want quotes, such as --bore \"13 mm\"");
+            + (meant == null
+                ? "\" belongs to no flag; values with a space want quotes, such as --bore \"13 mm\""
+                : "\" belongs to no flag; did you mean " + meant + "?"));
+  }
+
+  /**
+   * The first flag that a bare value could be for, with the value: {@code --at "28 C"}; or null.
+   */
+  private static String flagFor(Command command, String operand) {
+    Flag[] flags = command.flags();
+    boolean starts = !operand.isEmpty() && operand.charAt(0) >= '0' && operand.charAt(0) <= '9';
+    for (int i = 0; starts && i < flags.length; i++) {
+      boolean quantity = flags[i].kind() != null && flags[i].kind().dimension() != null;
+      int blank = quantity ? flags[i].example().indexOf(' ') : -1;
+      String[] tried = {
+        operand, blank < 0 ? operand : operand + flags[i].example().substring(blank)
+      };
+      for (int k = 0; quantity && k < tried.length; k++) {
+        if (KindReader.reads(flags[i].kind(), tried[k])) {
+          return flags[i].name() + " " + Call.quoted(tried[k]);
+        }
+      }
+    }
+    return null;
   }
 
   /** A flag the question cannot do without. */
   public static Problem needed(Command command, Flag flag) {
     return problem(
-        "needed-flag",
-        command,
-        flag.name()
-            + " is needed ("
-            + flag.meaning()
-            + "), such as "
-            + flag.name()
-            + " \""
-            + flag.example()
-            + "\"");
+            "needed-flag",
+            command,
+            flag.name()
+                + " is needed ("
+                + flag.meaning()
+                + "), such as "
+                + flag.name()
+                + " \""
+                + flag.example()
+                + "\"")
+        .asking(flag.name(), flag.example());
   }
 
   /** One of several ways to ask is needed. */

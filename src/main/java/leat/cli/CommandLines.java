@@ -107,7 +107,7 @@ final class CommandLines {
   }
 
   /**
-   * Reads a plain line, each flag written out with its value behind it, without picocli, which
+   * Reads a plain line, each flag written out with its value behind or joined to it, without picocli, which
    * costs half of a one-off sum's start; null for anything else, also for every mistake.
    */
   static Typed plain(Command command, String[] args) {
@@ -115,8 +115,9 @@ final class CommandLines {
     Typed typed = new Typed();
     for (int i = 0; i < args.length; i++) {
       String arg = args[i];
-      Flag flag = named(flags, arg);
-      if (flag == null) {
+      int equals = arg.startsWith("--") ? arg.indexOf('=') : -1;
+      Flag flag = named(flags, equals < 0 ? arg : arg.substring(0, equals));
+      if (flag == null || equals > 0 && !flag.hasValue()) {
         if (arg.startsWith("-")) {
           return null;
         }
@@ -124,7 +125,10 @@ final class CommandLines {
         continue;
       }
       String value = "true";
-      if (flag.hasValue()) {
+      if (equals > 0) {
+        // joined to its flag a value may begin with a minus
+        value = arg.substring(equals + 1);
+      } else if (flag.hasValue()) {
         i++;
         if (i == args.length || args[i].startsWith("-")) {
           return null;

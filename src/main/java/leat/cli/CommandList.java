@@ -44,6 +44,29 @@ public abstract class CommandList {
     return all;
   }
 
+  /** Words of the sub-commands of a command, without its own. */
+  public final List<String> subs(String command) {
+    List<String[]> all = all();
+    List<String> subs = new ArrayList<>();
+    for (int i = 0; i < all.size(); i++) {
+      String name = all.get(i)[1];
+      if (name.startsWith(command + " ")) {
+        subs.add(name.substring(command.length() + 1));
+      }
+    }
+    return subs;
+  }
+
+  /** The words that a flag of free text takes, such as names of salts; null when any may stand. */
+  public String[] words(Flag flag) {
+    return flag.kind() == null ? null : flag.kind().words();
+  }
+
+  /** The words that the operands of a command may be; null when there is no list of them. */
+  public String[] operandWords(Command command) {
+    return null;
+  }
+
   /** Names of the commands of one word. */
   public final String[] names() {
     List<String[]> all = all();

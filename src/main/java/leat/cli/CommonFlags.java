@@ -24,12 +24,13 @@ final class CommonFlags {
           .repeatable();
   static final Flag FORMAT =
       Flag.of(
-          "--format",
-          "-f",
-          "FORMAT",
-          Kind.choice("text", "csv", "json"),
-          "json",
-          "text, csv or json");
+              "--format",
+              "-f",
+              "FORMAT",
+              Kind.choice("text", "csv", "json"),
+              "json",
+              "what the answer is written as")
+          .byDefault("text");
   static final Flag OUTPUT =
       Flag.of(
           "--output",
@@ -40,11 +41,12 @@ final class CommonFlags {
           "writes the answer to a file, whole or not at all");
   static final Flag UNITS =
       Flag.of(
-          "--units",
-          "SYSTEM",
-          Kind.choice("metric", "us"),
-          "us",
-          "units of text: metric or us; csv and json stay metric");
+              "--units",
+              "SYSTEM",
+              Kind.choice("metric", "us"),
+              "us",
+              "units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric")
+          .byDefault("metric");
   static final Flag DELIMITER =
       Flag.of("--delimiter", "CHAR", Kind.TEXT, ";", "between the columns of csv, read or written");
   static final Flag DECIMAL =
@@ -54,18 +56,34 @@ final class CommonFlags {
           "--raw",
           "csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them");
   static final Flag QUIET =
-      Flag.on("--quiet", "-q", "no Taken, Mind, Next; nothing on standard error but errors");
+      Flag.on(
+          "--quiet",
+          "-q",
+          "no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt");
   static final Flag EXPLAIN =
       Flag.on("--explain", "shows each formula with the numbers in it, its range and its source");
+  static final Flag COLOR =
+      Flag.of(
+              "--color",
+              "WHEN",
+              Kind.choice("auto", "always", "never"),
+              "never",
+              "colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set")
+          .byDefault("auto");
   static final Flag HELP = Flag.on("--help", "-h", "shows this help");
+
+  /** All of them. */
+  static Flag[] everywhere() {
+    return new Flag[] {
+      PLAN, SET, FORMAT, OUTPUT, UNITS, DELIMITER, DECIMAL, RAW, COLOR, QUIET, EXPLAIN, HELP
+    };
+  }
 
   static Flag[] of(Command command) {
     if (command.takesPlan()) {
-      return new Flag[] {
-        PLAN, SET, FORMAT, OUTPUT, UNITS, DELIMITER, DECIMAL, RAW, QUIET, EXPLAIN, HELP
-      };
+      return everywhere();
     }
-    return new Flag[] {FORMAT, OUTPUT, UNITS, DELIMITER, DECIMAL, RAW, QUIET, EXPLAIN, HELP};
+    return new Flag[] {FORMAT, OUTPUT, UNITS, DELIMITER, DECIMAL, RAW, COLOR, QUIET, EXPLAIN, HELP};
   }
 
   /** All flags of a command, its own first. */

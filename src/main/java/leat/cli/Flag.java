@@ -15,6 +15,8 @@ public final class Flag {
   String example = "";
   String planPath;
   boolean repeatable;
+  boolean required;
+  String byDefault;
   String alias;
 
   private Flag(String name, String shortName, String label, Kind kind, String meaning) {
@@ -59,6 +61,18 @@ public final class Flag {
   /** It may be given several times. */
   public Flag repeatable() {
     repeatable = true;
+    return this;
+  }
+
+  /** Nothing can be answered without it. */
+  public Flag required() {
+    required = true;
+    return this;
+  }
+
+  /** What is taken when it is not given, as help shows it; keys of a plan have their own. */
+  public Flag byDefault(String value) {
+    byDefault = value;
     return this;
   }
 

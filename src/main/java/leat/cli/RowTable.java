@@ -89,6 +89,12 @@ public final class RowTable {
     return new Inlet(new java.io.FileInputStream(file), name);
   }
 
+  /** Names of its columns. */
+  public List<String> names() {
+    return List.copyOf(header);
+  }
+
+  /** Number of rows. */
   public int size() {
     return rows.size();
   }
@@ -96,6 +102,11 @@ public final class RowTable {
   /** Name of the file. */
   public String name() {
     return name;
+  }
+
+  /** Whether there is such a column. */
+  public boolean has(String column) {
+    return header.indexOf(column) >= 0;
   }
 
   /** Index of the first of these columns that is there; refused when none is. */

@@ -2,11 +2,14 @@ package leat.cli;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
 import leat.answer.Answer;
 import leat.answer.Format;
 import leat.numeric.Impossible;
 import leat.plan.Problem;
 import leat.plan.Refused;
+import leat.quantity.Nearest;
 
 /**
  * One run of the program: finds the command, reads the line, writes the answer, gives the exit
@@ -45,7 +48,7 @@ public final class Run {
         || "--help".equals(args[0])
         || "-h".equals(args[0])
         || "help".equals(args[0]) && args.length == 1) {
-      new Output(terminal, null).write(Help.overview(commands));
+      new Output(terminal, null).write(new Help(commands, terminal.columns()).overview());
       return 0;
     }
     if ("--version".equals(args[0]) || "-V".equals(args[0])) {
@@ -53,8 +56,9 @@ public final class Run {
       return 0;
     }
     if ("help".equals(args[0])) {
-      Command asked = find(commands, args, 1);
-      new Output(terminal, null).write(Help.of(asked));
+      Help help = new Help(commands, terminal.columns());
+      boolean flags = args.length == 2 && "flags".equals(args[1]);
+      new Output(terminal, null).write(flags ? help.flags() : help.of(find(commands, args, 1)));
       return 0;
     }
     Command command = find(commands, args, 0);
@@ -62,29 +66,37 @@ public final class Run {
     String[] rest = java.util.Arrays.copyOfRange(args, words, args.length);
     CommandLines.Typed typed = CommandLines.parse(command, rest);
     if (typed.has(CommonFlags.HELP)) {
-      new Output(terminal, null).write(Help.of(command));
+      new Output(terminal, null).write(new Help(commands, terminal.columns()).of(command));
       return 0;
     }
     Call call = new Call(command, typed, terminal);
-    int code = answer(command, call, terminal);
+    int code = answer(command, typed, call, terminal);
     tell(terminal, call.asked());
     return code;
   }
 
-  private static int answer(Command command, Call call, Terminal terminal) {
-    Format format = call.format();
+  private static int answer(
+      Command command, CommandLines.Typed typed, Call call, Terminal terminal) {
+    call.format();
     Output output = new Output(terminal, call.text("--output"));
     int streamed = command.stream(call, output);
     if (streamed >= 0) {
       return streamed;
     }
-    Answer answer = answerOf(command, call);
+    Answer answer;
+    try {
+      answer = answerOf(command, call);
+    } catch (Refused e) {
+      throw Asking.all(e, command, typed, terminal);
+    }
+    // the plan that was read may name the units
+    Format format = call.format();
     output.write(format.write(answer));
     tell(terminal, format.aside(answer));
     return answer.exitCode();
   }
 
-  private static Answer answerOf(Command command, Call call) {
+  static Answer answerOf(Command command, Call call) {
     try {
       return command.answer(call);
     } catch (Impossible e) {
@@ -101,9 +113,33 @@ public final class Run {
       command = commands.of(args[at]);
     }
     if (command == null) {
-      throw new Refused(CommandErrors.unknownCommand(args[at], commands.names()));
+      throw new Refused(CommandErrors.unknownCommand(args[at], everyName(commands)));
+    }
+    if (at + 1 < args.length && command.name().indexOf(' ') < 0) {
+      refuseNearMiss(commands, command, args[at + 1]);
     }
     return command;
+  }
+
+  private static List<String> everyName(CommandList commands) {
+    List<String[]> all = commands.all();
+    List<String> names = new ArrayList<>();
+    for (int i = 0; i < all.size(); i++) {
+      names.add(all.get(i)[1]);
+    }
+    return names;
+  }
+
+  /** A word behind a command that was meant for one of its sub-commands. */
+  private static void refuseNearMiss(CommandList commands, Command command, String word) {
+    if (word.isEmpty() || !Character.isLetter(word.charAt(0)) || Call.isPlanName(word)) {
+      return;
+    }
+    List<String> subs = commands.subs(command.name());
+    boolean takesWords = !command.operands().isEmpty();
+    if (!subs.isEmpty() && (!takesWords || Nearest.of(word, subs) != null)) {
+      throw new Refused(CommandErrors.unknownSubCommand(command.name(), word, subs));
+    }
   }
 
   /** Tells every problem of a refusal. */

@@ -15,7 +15,13 @@ public final class Terminal {
   final OutputStream err;
   final Map<String, String> environment;
   final java.nio.file.Path folder;
+  private static final int MOST_DIGITS = 4;
+
+  /** Narrower screens are not wrapped for: nothing would be readable. */
+  private static final int LEAST_COLUMNS = 30;
+
   private Clock clock;
+  private boolean screen;
   private boolean stdinTaken;
   private final List<Problem> told = new ArrayList<>();
 
@@ -41,6 +47,32 @@ public final class Terminal {
   /** Whether the streams are this process's own, not a test's. */
   boolean isProcess() {
     return out instanceof java.io.FileOutputStream;
+  }
+
+  /** Standard output is a screen that somebody looks at. */
+  public Terminal onScreen() {
+    screen = true;
+    return this;
+  }
+
+  /** Width that text is wrapped to; 0 for lines that stay whole. */
+  int columns() {
+    String columns = environment.get("COLUMNS");
+    int width = 0;
+    for (int i = 0; columns != null && i < columns.length() && i < MOST_DIGITS; i++) {
+      char c = columns.charAt(i);
+      if (c < '0' || c > '9') {
+        return 0;
+      }
+      width = 10 * width + (c - '0');
+    }
+    return width < LEAST_COLUMNS ? 0 : width;
+  }
+
+  /** Whether words may be coloured: on a screen, unless NO_COLOR says no. */
+  boolean wantsColor() {
+    String no = environment.get("NO_COLOR");
+    return screen && (no == null || no.isEmpty());
   }
 
   /** The clock, with the zone of the place. */

@@ -4,6 +4,6 @@
  * beside it. No formulas, no thresholds, no formatting. Start with {@link
  * leat.command.build.HeadCommand}.
  *
- * <p>Neighbours: answer, check, cli, numeric, plan, quantity, system, the trade.
+ * <p>Neighbours: answer, check, cli, numeric, plan, quantity, sweep, system, the trade.
  */
 package leat.command;

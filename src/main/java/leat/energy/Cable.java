@@ -146,6 +146,68 @@ public record Cable(
     return fuse.getAsDouble() <= limit.getAsDouble() ? Cord.PROTECTED : Cord.UNPROTECTED;
   }
 
+  /** The one verdict on a cable, worst first. */
+  public enum Verdict {
+    CANNOT_FEED("cannot-feed"),
+    DOES_NOT_START("does-not-start"),
+    CORD_TOO_THIN("cord-too-thin"),
+    TOO_MUCH("too-much"),
+    MUCH("much"),
+    GOOD("good");
+
+    private final String word;
+
+    Verdict(String word) {
+      this.word = word;
+    }
+
+    /** The word printed, in kebab case. */
+    public String word() {
+      return word;
+    }
+
+    /** Whether such a cable will do. */
+    public boolean passes() {
+      return this == GOOD || this == MUCH;
+    }
+  }
+
+  /** The verdict on drop, start and fuse together: the worst of them. */
+  public Verdict verdict() {
+    if (!feeds) {
+      return Verdict.CANNOT_FEED;
+    }
+    if (!starts) {
+      return Verdict.DOES_NOT_START;
+    }
+    if (cord == Cord.UNPROTECTED) {
+      return Verdict.CORD_TOO_THIN;
+    }
+    switch (drop()) {
+      case GOOD:
+        return Verdict.GOOD;
+      case MUCH:
+        return Verdict.MUCH;
+      default:
+        return Verdict.TOO_MUCH;
+    }
+  }
+
+  /** Voltage left at the pump while it starts, V, never under 0. */
+  public double startV() {
+    return Math.max(0, pumpVAtInrush);
+  }
+
+  /** Drop at constant current, V, at most the supply's whole voltage. */
+  public double lostV() {
+    return dropShare > 1 ? dropV / dropShare : dropV;
+  }
+
+  /** The same over the supply, at most 1. */
+  public double lostShare() {
+    return Math.min(1, dropShare);
+  }
+
   /** Whether the two drops differ by over a tenth, or the pump cannot be fed: report both. */
   public boolean differ() {
     return !feeds || pumpDropShare.getAsDouble() - dropShare > WORTH_REPORTING * dropShare;
@@ -162,6 +224,49 @@ public record Cable(
       return Drop.TOO_MUCH;
     }
     return worstDropShare() > GOOD_DROP ? Drop.MUCH : Drop.GOOD;
+  }
+
+  /**
+   * The thinnest usual wire gauge with which the larger drop stays within a share, the pump starts,
+   * and the fuse protects the cord.
+   *
+   * @param supplyV supply voltage, V
+   * @param pumpW power of the pump, W
+   * @param lengthM length one way, m
+   * @param celsius temperature of the conductor, C
+   * @param inrushMultiple inrush over running current, 1 or more
+   * @param leastPumpV voltage the pump needs to start, V
+   * @param mostDropShare drop over the supply, above 0 to 1
+   * @return American wire gauge; empty when none of them is enough
+   * @throws Impossible if one is outside its range
+   */
+  public static OptionalDouble leastGauge(
+      double supplyV,
+      double pumpW,
+      double lengthM,
+      double celsius,
+      double inrushMultiple,
+      double leastPumpV,
+      double mostDropShare) {
+    Accepted.someShare("drop", mostDropShare);
+    double[] gauges = Copper.usualGauges();
+    for (int i = 0; i < gauges.length; i++) {
+      double area = Copper.gaugeArea(gauges[i]);
+      double ohm = Copper.byResistivity(area);
+      Cable cable = of(supplyV, pumpW, lengthM, area, ohm, celsius, inrushMultiple, leastPumpV);
+      if (cable.fits(area, mostDropShare)) {
+        return OptionalDouble.of(gauges[i]);
+      }
+    }
+    return OptionalDouble.empty();
+  }
+
+  private boolean fits(double area, double mostDropShare) {
+    return feeds
+        && starts
+        && worstDropShare() <= mostDropShare
+        && fuseA.isPresent()
+        && fuseA.getAsDouble() <= Fuse.cordCarriesAtLeastA(area);
   }
 
   /**
@@ -193,11 +298,7 @@ public record Cable(
     for (int i = 0; i < sizes.length; i++) {
       double ohm = Copper.ohmPerM(strands, sizes[i]);
       Cable cable = of(supplyV, pumpW, lengthM, sizes[i], ohm, celsius, inrushMultiple, leastPumpV);
-      if (cable.feeds
-          && cable.starts
-          && cable.worstDropShare() <= mostDropShare
-          && cable.fuseA.isPresent()
-          && cable.fuseA.getAsDouble() <= Fuse.cordCarriesAtLeastA(sizes[i])) {
+      if (cable.fits(sizes[i], mostDropShare)) {
         return OptionalDouble.of(sizes[i]);
       }
     }

@@ -47,6 +47,31 @@ public final class Copper {
   private static final double GAUGE_RATIO = 92;
   private static final double GAUGE_STEPS = 39;
 
+  /** Wire gauges that are usual for low voltage, the thinnest first (from memory). */
+  private static final double[] GAUGES = {24, 22, 20, 18, 16, 14, 12, 10};
+
+  /** Wire gauges that are usual for low voltage, the thinnest first. */
+  public static double[] usualGauges() {
+    return GAUGES.clone();
+  }
+
+  /**
+   * The thinnest usual wire gauge that is no thinner than a cross-section.
+   *
+   * @param area cross-section, m2
+   * @return American wire gauge; empty over 10
+   * @throws Impossible if it is not above 0
+   */
+  public static java.util.OptionalDouble gaugeFor(double area) {
+    area(area);
+    for (int i = 0; i < GAUGES.length; i++) {
+      if (gaugeArea(GAUGES[i]) >= area) {
+        return java.util.OptionalDouble.of(GAUGES[i]);
+      }
+    }
+    return java.util.OptionalDouble.empty();
+  }
+
   /** How a conductor is built. */
   public enum Strands {
     /** IEC 60228 class 1 or 2. */

@@ -26,6 +26,30 @@ public record Draw(double pumpW, double controllerW, double coilW, Coil coil) {
   /** See {@link #USUAL_CONTROLLER_LOW_W}. */
   public static final double USUAL_CONTROLLER_HIGH_W = 1.5;
 
+  /** Controller taken for the hint when none is counted, W: the middle of the usual draws. */
+  public static final double USUAL_CONTROLLER_W =
+      (USUAL_CONTROLLER_LOW_W + USUAL_CONTROLLER_HIGH_W) / 2;
+
+  /**
+   * What a usual controller would add to what is counted.
+   *
+   * @param watts its draw, W
+   * @param joules its energy, J
+   * @param share that over the pump's energy, no unit
+   */
+  public record Hint(double watts, double joules, double share) {}
+
+  /**
+   * What a usual controller would add.
+   *
+   * @param days length of the period, days
+   * @param pumpJ energy of the pump in it, J, above 0
+   */
+  public static Hint controllerHint(double days, double pumpJ) {
+    double joules = Duty.steadyJ(USUAL_CONTROLLER_W, days);
+    return new Hint(USUAL_CONTROLLER_W, joules, joules / pumpJ);
+  }
+
   /**
    * @throws leat.numeric.Impossible if a power is negative
    */

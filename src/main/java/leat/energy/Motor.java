@@ -27,6 +27,9 @@ public record Motor(double powerW, double supplyV, double powerFactor, double in
   /** Inrush over running current of a small motor, no unit (makers' relay guides). */
   public static final double USUAL_INRUSH_MULTIPLE = 6;
 
+  /** Mains voltage taken where only power counts, V: the European nominal value. */
+  public static final double USUAL_MAINS_V = 230;
+
   /**
    * @throws Impossible if the power is negative, the voltage or power factor not above 0, the power
    *     factor over 1 or the multiple under 1

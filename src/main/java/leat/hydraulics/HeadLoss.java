@@ -76,7 +76,7 @@ public record HeadLoss(
 
     /** The bore lies in the range that was checked. */
     public boolean usualBore() {
-      return Section.USUAL.holds(bore);
+      return PipeSection.USUAL.holds(bore);
     }
   }
 

@@ -23,7 +23,7 @@ public final class Line {
 
   private static final int MOST_STEPS = 100;
 
-  private final Section[] sections;
+  private final PipeSection[] sections;
   private final Liquid liquid;
   private final FrictionModel model;
   private final double[] lengthOverBore;
@@ -39,7 +39,7 @@ public final class Line {
    * @param sections from the pump outwards, at least one
    * @throws Impossible without a section
    */
-  public Line(Liquid liquid, FrictionModel model, Section... sections) {
+  public Line(Liquid liquid, FrictionModel model, PipeSection... sections) {
     if (sections.length == 0) {
       throw new Impossible("riser", "a line of pipe needs at least one section");
     }
@@ -59,12 +59,12 @@ public final class Line {
   }
 
   /** A line with the usual friction factor. */
-  public Line(Liquid liquid, Section... sections) {
+  public Line(Liquid liquid, PipeSection... sections) {
     this(liquid, FrictionModel.BLEND, sections);
   }
 
   private void prepare(int i) {
-    Section s = sections[i];
+    PipeSection s = sections[i];
     double area = s.area();
     lengthOverBore[i] = s.length() / s.bore();
     relRoughness[i] = s.roughness() / s.bore();
@@ -85,15 +85,15 @@ public final class Line {
     return sections.length;
   }
 
-  /** Section {@code i}, counted from the pump. */
-  public Section section(int i) {
+  /** PipeSection {@code i}, counted from the pump. */
+  public PipeSection section(int i) {
     return sections[i];
   }
 
   /** Length of all sections, m. */
   public double length() {
     double sum = 0;
-    for (Section s : sections) {
+    for (PipeSection s : sections) {
       sum += s.length();
     }
     return sum;
@@ -110,15 +110,15 @@ public final class Line {
   }
 
   /** The same pipe with section {@code i} replaced. */
-  public Line with(int i, Section other) {
-    Section[] changed = sections.clone();
+  public Line with(int i, PipeSection other) {
+    PipeSection[] changed = sections.clone();
     changed[i] = other;
     return new Line(liquid, model, changed);
   }
 
   /** This line and then {@code next}, as one. */
   public Line then(Line next) {
-    Section[] all = java.util.Arrays.copyOf(sections, sections.length + next.sections.length);
+    PipeSection[] all = java.util.Arrays.copyOf(sections, sections.length + next.sections.length);
     System.arraycopy(next.sections, 0, all, sections.length, next.sections.length);
     return new Line(liquid, model, all);
   }

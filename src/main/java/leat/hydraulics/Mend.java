@@ -166,7 +166,7 @@ public final class Mend {
         new DoubleUnaryOperator() {
           @Override
           public double applyAsDouble(double bore) {
-            Section wider = line.section(section).withBore(bore);
+            PipeSection wider = line.section(section).withBore(bore);
             return line.with(section, wider).loss(flow) - head;
           }
         };
@@ -192,7 +192,7 @@ public final class Mend {
         new DoubleUnaryOperator() {
           @Override
           public double applyAsDouble(double bore) {
-            Section wider = riser.line().section(section).withBore(bore);
+            PipeSection wider = riser.line().section(section).withBore(bore);
             Riser other = new Riser(riser.line().with(section, wider), riser.lift());
             return flow - manifold.with(i, other).solve(curve).flow(i);
           }

@@ -24,7 +24,7 @@ public final class PipeRun {
    * @param pieces from the pump outwards, each with the K of its own fittings only, at least one
    * @return the same pieces with K added where it belongs
    */
-  public static Section[] whole(Section... pieces) {
+  public static PipeSection[] whole(PipeSection... pieces) {
     return withExit(withEntrance(joined(pieces)));
   }
 
@@ -34,8 +34,8 @@ public final class PipeRun {
    * @param pieces from the pump outwards
    * @return the same pieces, K added to the narrower one at each change
    */
-  public static Section[] joined(Section... pieces) {
-    Section[] joined = pieces.clone();
+  public static PipeSection[] joined(PipeSection... pieces) {
+    PipeSection[] joined = pieces.clone();
     for (int i = 1; i < pieces.length; i++) {
       double before = pieces[i - 1].bore();
       double after = pieces[i].bore();
@@ -60,15 +60,15 @@ public final class PipeRun {
   }
 
   /** The pieces with a sharp entrance on the first. */
-  public static Section[] withEntrance(Section... pieces) {
-    Section[] more = pieces.clone();
+  public static PipeSection[] withEntrance(PipeSection... pieces) {
+    PipeSection[] more = pieces.clone();
     more[0] = more[0].withMoreK(Fitting.k(ENTRANCE));
     return more;
   }
 
   /** The pieces with the exit on the last. */
-  public static Section[] withExit(Section... pieces) {
-    Section[] more = pieces.clone();
+  public static PipeSection[] withExit(PipeSection... pieces) {
+    PipeSection[] more = pieces.clone();
     int last = more.length - 1;
     more[last] = more[last].withMoreK(Fitting.k(EXIT));
     return more;

@@ -41,6 +41,15 @@ public record LadderDesign(
   /** Greatest node resistance of a ladder, ohm; no float sender comes near it. */
   public static final double GREATEST = 10_000;
 
+  /** Most steps of a ladder: a metre of stem with a reed every 5 mm. Common practice. */
+  public static final int MOST_STEPS = 200;
+
+  /** Least mean step of a ladder, ohm: the least resistor there is; a closed reed has as much. */
+  public static final double LEAST_STEP = ESeries.LEAST;
+
+  /** How far beyond its end reeds a float is stopped when nobody says, m. Common practice. */
+  public static final double STOP_BEYOND = 0.006;
+
   /**
    * Resistances straight from the lowest reed to the highest.
    *
@@ -48,13 +57,12 @@ public record LadderDesign(
    * @param full at the highest reed, ohm
    * @param steps number of reeds
    * @return wanted node resistances by reed, from the bottom, ohm
-   * @throws Impossible if they are negative or the same, or there are fewer than two steps
+   * @throws Impossible if they are negative, or less apart than {@link #LEAST_STEP} a step, or
+   *     there are not from 2 to {@link #MOST_STEPS} steps
    */
   public static double[] equalOhms(double empty, double full, int steps) {
-    checkEnds(empty, full);
-    if (steps < 2 || steps > 1000) {
-      throw new Impossible("steps", "a ladder has from 2 to 1000 steps");
-    }
+    checkSteps(steps);
+    checkEnds(empty, full, steps);
     double[] target = new double[steps];
     for (int i = 0; i < steps; i++) {
       target[i] = i == steps - 1 ? full : empty + (full - empty) * i / (steps - 1);
@@ -62,9 +70,79 @@ public record LadderDesign(
     return target;
   }
 
-  private static void checkEnds(double empty, double full) {
+  /**
+   * Levels of reeds at even pitch.
+   *
+   * @param first level of the lowest reed, m
+   * @param last level of the highest, m
+   * @param steps number of reeds
+   * @return their levels, m
+   * @throws Impossible if last is not above first, or there are not from 2 to {@link #MOST_STEPS}
+   */
+  public static double[] evenLevels(double first, double last, int steps) {
+    checkSteps(steps);
+    return Ladder.evenReeds(steps, first, (last - first) / (steps - 1));
+  }
+
+  /**
+   * Level of the highest reed of a sender whose lowest and highest step lie so far apart.
+   *
+   * @param first level of the lowest, m
+   * @param length distance of the highest from it, m
+   */
+  public static double lastOf(double first, double length) {
+    return first + length;
+  }
+
+  /**
+   * Level of the float's lower stop when nobody says: a little under the lowest reed.
+   *
+   * @param reeds levels of the reeds, m, rising
+   */
+  public static double lowerStop(double[] reeds) {
+    return Math.max(0, reeds[0] - STOP_BEYOND);
+  }
+
+  /**
+   * Level of the float's upper stop when nobody says: a little over the highest reed.
+   *
+   * @param reeds levels of the reeds, m, rising
+   */
+  public static double upperStop(double[] reeds) {
+    return reeds[reeds.length - 1] + STOP_BEYOND;
+  }
+
+  /**
+   * Distance of neighbouring reeds up to which one closes before the other opens.
+   *
+   * @param pullIn half width at which a reed closes, m
+   * @param dropOut half width at which it opens, m
+   * @return the sum of both, m
+   */
+  public static double bridges(double pullIn, double dropOut) {
+    return pullIn + dropOut;
+  }
+
+  /**
+   * Whether the least node may be taken for a shorted cable.
+   *
+   * @param limits what counts as short, and the meter's tolerance
+   */
+  public boolean looksShort(Limits limits) {
+    return Math.min(node[0], node[node.length - 1]) < limits.shortBelow() + limits.reading();
+  }
+
+  private static void checkSteps(int steps) {
+    Impossible.unlessWithin("steps", steps, 2, MOST_STEPS, "a ladder has from 2 to 200 steps");
+  }
+
+  private static void checkEnds(double empty, double full, int steps) {
     Impossible.ifNegative("empty", empty);
     Impossible.ifNegative("full", full);
+    if (empty != full && Math.abs(full - empty) < LEAST_STEP * (steps - 1)) {
+      throw new Impossible(
+          "steps", "a step is at least 0.1 ohm, the least resistor: fewer steps or a wider range");
+    }
     if (empty == full) {
       throw new Impossible("full", "full and empty cannot have the same resistance");
     }
@@ -81,10 +159,8 @@ public record LadderDesign(
    * @throws Impossible if a reed lies outside the tank
    */
   public static double[] ohmsByVolume(double empty, double full, Tank tank, double[] reeds) {
-    checkEnds(empty, full);
-    if (reeds.length < 2) {
-      throw new Impossible("steps", "a ladder has from 2 to 1000 steps");
-    }
+    checkSteps(reeds.length);
+    checkEnds(empty, full, reeds.length);
     double first = tank.volume(reeds[0]);
     double all = tank.volume(reeds[reeds.length - 1]) - first;
     if (!(all > 0)) {
@@ -108,9 +184,7 @@ public record LadderDesign(
    * @throws Impossible if a level lies outside the tank, or last is not above first
    */
   public static double[] equalVolumeReeds(Tank tank, double first, double last, int steps) {
-    if (steps < 2 || steps > 1000) {
-      throw new Impossible("steps", "a ladder has from 2 to 1000 steps");
-    }
+    checkSteps(steps);
     double low = tank.volume(first);
     double all = tank.volume(last) - low;
     if (!(last > first)) {
@@ -134,9 +208,7 @@ public record LadderDesign(
    * @throws Impossible if they do not, or one is negative or over 10 kohm
    */
   public static LadderDesign of(ESeries series, double[] target) {
-    if (target.length < 2) {
-      throw new Impossible("steps", "a ladder has from 2 to 1000 steps");
-    }
+    checkSteps(target.length);
     boolean rises = target[1] > target[0];
     double[] rising = rises ? target.clone() : reversed(target);
     for (int i = 0; i < rising.length; i++) {

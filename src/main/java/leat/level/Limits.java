@@ -33,6 +33,9 @@ public record Limits(
   /** Short below this when nothing is given, ohm. Common practice. */
   public static final double DEFAULT_SHORT_BELOW = 2;
 
+  /** A meter's zero is never further off, ohm. Common practice. */
+  public static final double MOST_NEGATIVE = -10;
+
   /** Slack of a window for rounding, ohm. */
   static final double ROUNDING = 1e-9;
 

@@ -82,6 +82,68 @@ public final class Pours {
     return out;
   }
 
+  /** So much of the whole range among readings of one volume means that it was not one. */
+  private static final double MOST_OF_RANGE = 0.5;
+
+  /** So many rows of one volume are asked about. */
+  private static final int REPEATS = 3;
+
+  /**
+   * Whether volumes look like additions, not like what the tank holds: rows of one and the same
+   * volume whose readings spread over half of the whole range, or rows that put the ohms in order
+   * as they come but not by their volumes. Common practice, no source.
+   *
+   * @param volumes volumes in the order of the file, m3
+   * @param ohms readings, ohm
+   */
+  public static boolean looksLikeAdditions(double[] volumes, double[] ohms) {
+    if (volumes.length < REPEATS) {
+      return false;
+    }
+    double range = range(ohms, null, 0);
+    if (!(range > LEAST_SAME_WITHIN)) {
+      return false;
+    }
+    for (int i = 0; i < volumes.length; i++) {
+      if (repeats(volumes, volumes[i]) >= REPEATS
+          && range(ohms, volumes, volumes[i]) > MOST_OF_RANGE * range) {
+        return true;
+      }
+    }
+    double inFile = residual(ohms);
+    double byVolume = residual(inOrder(ohms, order(volumes)));
+    return byVolume > MOST_OF_RANGE * range && inFile < byVolume / REPEATS;
+  }
+
+  /** Root of the squares left by the better of the two monotone curves, ohm. */
+  private static double residual(double[] ohms) {
+    return Math.sqrt(
+        Math.min(
+            Isotonic.residual(ohms, Isotonic.fit(ohms, false)),
+            Isotonic.residual(ohms, Isotonic.fit(ohms, true))));
+  }
+
+  private static int repeats(double[] volumes, double volume) {
+    int n = 0;
+    for (int i = 0; i < volumes.length; i++) {
+      n += volumes[i] == volume ? 1 : 0;
+    }
+    return n;
+  }
+
+  /** Range of the readings, of one volume only when {@code volumes} are given, ohm. */
+  private static double range(double[] ohms, double[] volumes, double volume) {
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < ohms.length; i++) {
+      if (volumes == null || volumes[i] == volume) {
+        low = Math.min(low, ohms[i]);
+        high = Math.max(high, ohms[i]);
+      }
+    }
+    return high - low;
+  }
+
   /** Which way the ohms go, and how sure. */
   public enum Direction {
     /** They rise as the tank fills. */

@@ -134,6 +134,34 @@ public final class Reading {
     return inBand(volume) - mark;
   }
 
+  /**
+   * Whether it may be less than a mark's volume: the low end of the band is.
+   *
+   * @param mark volume at the mark, m3
+   */
+  public boolean mayBeBelow(double mark) {
+    return inBand(volumeLow) < mark;
+  }
+
+  /**
+   * Whether it is no more than a mark's volume, whatever it is: the high end of the band is not.
+   *
+   * @param mark volume at the mark, m3
+   */
+  public boolean isBelow(double mark) {
+    return inBand(volumeHigh) <= mark;
+  }
+
+  /** Whether the tank may be empty: the band begins at the floor. */
+  public boolean reachesFloor() {
+    return inBand(volumeLow) == 0;
+  }
+
+  /** Whether the tank may be full to the rim: the band ends there. */
+  public boolean reachesRim() {
+    return inBand(volumeHigh) >= sender.staircase().capacity();
+  }
+
   /** Middle of the volumes over the volume at the full mark, a share; may pass 1. */
   public double fullShare() {
     return inBand(fullShare);

@@ -43,6 +43,10 @@ public final class Sender {
    *     reach over a second step, or the full volume is not above 0
    */
   public Sender(Staircase staircase, Limits limits, double fullVolume) {
+    this(staircase, limits, fullVolume, null);
+  }
+
+  private Sender(Staircase staircase, Limits limits, double fullVolume, Divider divider) {
     this.staircase = staircase;
     this.limits = limits;
     this.fullVolume = Bounds.volume("full", fullVolume);
@@ -55,6 +59,9 @@ public final class Sender {
       sortedOhm[k] = ohm;
       windowLow[k] = ohm - limits.halfWindow(ohm) - Limits.ROUNDING;
       windowHigh[k] = ohm + limits.halfWindow(ohm) + Limits.ROUNDING;
+      if (divider != null) {
+        widen(k, divider.step(ohm, limits.lead(), limits.tolerance(), 0));
+      }
     }
     if (limits.openAbove() <= windowHigh[n - 1]) {
       throw new Impossible("open_above", "it must lie above the window of the highest step");
@@ -73,6 +80,25 @@ public final class Sender {
     for (int s = 0; s < start.length; s++) {
       classify(s);
     }
+  }
+
+  /** What the step can be taken for at the worst belongs to its window, up to what is open. */
+  private void widen(int k, Divider.Step worst) {
+    windowLow[k] = Math.min(windowLow[k], worst.ohmLow() - Limits.ROUNDING);
+    double high = worst.ohmHigh() == null ? limits.openAbove() : worst.ohmHigh() + Limits.ROUNDING;
+    windowHigh[k] = Math.max(windowHigh[k], Math.min(high, Math.nextDown(limits.openAbove())));
+  }
+
+  /**
+   * The same sender as this divider and its ADC read it: each step's window holds all that it can
+   * be taken for when ladder, fixed resistor, supply, reference and ADC are off the worst way, so
+   * that a count inside a step's worst case is that step.
+   *
+   * @param divider the divider and ADC whose counts are to be read
+   * @throws Impossible if the sender's own windows already reach what counts as open
+   */
+  public Sender readBy(Divider divider) {
+    return new Sender(staircase, limits, fullVolume, divider);
   }
 
   /** Step, from the bottom, of the k-th lowest resistance; and the other way round. */

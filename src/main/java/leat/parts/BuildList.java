@@ -72,6 +72,21 @@ public final class BuildList {
     return parts;
   }
 
+  /** What is bought. */
+  public List<Purchase> purchases() {
+    return purchases;
+  }
+
+  /** How many materials there are. */
+  public int stockCount() {
+    return stocks.size();
+  }
+
+  /** A material. */
+  public Stock stock(int i) {
+    return stocks.get(i);
+  }
+
   /** All pieces. */
   public int pieces() {
     int sum = 0;

@@ -40,6 +40,15 @@ public enum Material {
     return null;
   }
 
+  /** The words. */
+  public static String[] words() {
+    String[] words = new String[ALL.length];
+    for (int i = 0; i < words.length; i++) {
+      words[i] = ALL[i].word;
+    }
+    return words;
+  }
+
   /** The word to print. */
   public String word() {
     return word;

@@ -21,6 +21,20 @@ public record Part(String name, int pieces, double mass, Double printTime, int m
     }
   }
 
+  /** Whether another is the same but for its number. */
+  public boolean isLike(Part other) {
+    boolean sameTime =
+        printTime == null
+            ? other.printTime == null
+            : other.printTime != null && printTime.doubleValue() == other.printTime;
+    return name.equals(other.name) && mass == other.mass && sameTime && material == other.material;
+  }
+
+  /** The same with more pieces. */
+  public Part plus(int more) {
+    return new Part(name, pieces + more, mass, printTime, material);
+  }
+
   /** All pieces, net, kg. */
   public double massOfAll() {
     return pieces * mass;

@@ -55,7 +55,17 @@ public record PotRing(double diameter, int pots, double turn) {
   /** Whether pots of a diameter in m fit round; true without pots. */
   public boolean fits(double pot) {
     Double room = room(pot);
-    return room == null || room >= LEAST_ROOM - 1e-9;
+    return room == null || enough(room);
+  }
+
+  /**
+   * Whether a room between two pots is enough.
+   *
+   * @param room between their rims, m
+   * @return whether it is
+   */
+  public static boolean enough(double room) {
+    return room >= LEAST_ROOM - 1e-9;
   }
 
   /** Least module diameter round which pots of a diameter in m fit, m. */

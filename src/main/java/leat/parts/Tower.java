@@ -51,6 +51,11 @@ public record Tower(double stand, double base, List<Module> modules, double cap)
     return sum;
   }
 
+  /** Modules alone, m: what the film falls down. */
+  public double stackHeight() {
+    return height() - base - cap;
+  }
+
   /** With the stand, m. */
   public double totalHeight() {
     return stand + height();

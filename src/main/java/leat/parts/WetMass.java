@@ -8,6 +8,8 @@ import leat.numeric.Impossible;
  * <p>The film is only some tenths of a kg; pots, medium and roots are the wet mass. Whether it
  * stands is judged with the pump off.
  *
+ * <p>Source: geometry; sheet stability-build.md section 6. Check values: build-wet-mass.csv.
+ *
  * @param dry printed parts, kg
  * @param plants with their wet pots, kg
  * @param film on the wall while it runs, kg; see the film of hydraulics
@@ -20,6 +22,21 @@ public record WetMass(double dry, double plants, double film, double riser) {
     Impossible.ifNegative("plant mass", plants);
     Impossible.ifNegative("film", film);
     Impossible.ifNegative("riser", riser);
+  }
+
+  /**
+   * Water in a full pipe.
+   *
+   * @param bore inside diameter, m, above 0
+   * @param length m, 0 or more
+   * @param density of the water, kg/m3, above 0
+   * @return kg
+   * @throws Impossible outside
+   */
+  public static double ofPipe(double bore, double length, double density) {
+    Impossible.unlessPositive("bore", bore);
+    Impossible.ifNegative("length", length);
+    return Impossible.unlessPositive("density", density) * Math.PI / 4 * bore * bore * length;
   }
 
   /** With plants, pump off, kg. */

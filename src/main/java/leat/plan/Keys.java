@@ -35,7 +35,10 @@ import static leat.quantity.Dimension.VOLUME_RATIO;
 
 import leat.hydraulics.Fitting;
 import leat.hydraulics.Roughness;
+import leat.parts.Material;
 import leat.quantity.Dimension;
+import leat.stability.Ground;
+import leat.stability.Terrain;
 
 /** Every key of a plan, section by section: the one list that fixes the words. */
 public final class Keys {
@@ -62,6 +65,7 @@ public final class Keys {
           one("name", Kind.TEXT, "my first tower", "name of the plan, for its reader"),
           one("about", Kind.TEXT, "two towers on a roof terrace", "what it is, for the reader"),
           one("currency", Kind.CURRENCY, "EUR", "currency of every price in the plan"),
+          one("units", Kind.choice("metric", "us"), "us", "units of what leat prints as text"),
           site(),
           tank(),
           sender(),
@@ -111,6 +115,7 @@ public final class Keys {
               q("power", POWER, "120 W", "mean draw while printing").from0(),
               one("count", Kind.COUNT, "1", "how many printers").within(1, 1000),
               q("jobs", RATE, "2 /d", "print jobs a day and printer").above0(),
+              q("changeover", TIME, "30 min", "time from one print to the next").from0(),
               q("waste", SHARE, "8 %", "filament lost to failed prints").from0()),
           section(
               "clean",
@@ -134,11 +139,7 @@ public final class Keys {
         one("time_zone", Kind.TEXT, "Europe/Vienna", "time zone of clock times"),
         q("latitude", ANGLE, "47.9 deg", "north is positive").within(-Math.PI / 2, Math.PI / 2),
         q("altitude", LENGTH, "310 m", "height over the sea").within(-430, 9000),
-        one(
-            "terrain",
-            Kind.choice("open", "suburb", "city", "coast"),
-            "city",
-            "ground around, for wind"),
+        one("terrain", Kind.choice(Terrain.words()), "city", "ground around, for wind"),
         length("height_above_ground", "13 m", "height of the place above the street"),
         section(
             "wind",
@@ -150,6 +151,15 @@ public final class Keys {
                 "mean",
                 "mean (10 min, 10 m, open country) or gust at the tower")),
         one("shelter", Kind.NUMBER, "1.0", "share of the wind that reaches the tower").from0(),
+        one(
+                "gust_factor",
+                Kind.NUMBER,
+                "1.6",
+                "gust over mean wind, where it is known; from terrain and height otherwise")
+            .within(1, 5),
+        q("air_density", MASS_CONCENTRATION, "1.25 kg/m3", "density of the air")
+            .within(300, 2000)
+            .byDefault("1.25 kg/m3", "air 1.25 kg/m3"),
         one("weather", Kind.TEXT, "weather.csv", "file of daily weather"),
         q("sun_on_tank", TIME_PER_DAY, "5 h/d", "sun that falls on the tank").from0());
   }
@@ -239,7 +249,15 @@ public final class Keys {
         q("warmest", TEMPERATURE, "27 C", "warmest water of the season, measured on a hot day"),
         q("mass", MASS, "3.6 kg", "empty tank").from0(),
         one("foot", Kind.SIZE, "540 mm x 360 mm", "outside of the foot it stands on"),
-        one("ground", Kind.TEXT, "rubber-mat", "what it stands on, for sliding"),
+        length("stand", "350 mm", "height of what it stands on, under its floor")
+            .byDefault("0 mm", "no stand under the tank"),
+        one("ground", Kind.choice(Ground.words()), "rubber-mat", "what it stands on, for sliding"),
+        one(
+                "friction",
+                Kind.NUMBER,
+                "0.3",
+                "friction against the ground, where it is measured: pull that shifts it over its weight")
+            .within(0.01, 2),
         q("rain_area", AREA, "0.03 m2", "area that catches rain into the tank").from0(),
         section(
             "drain",
@@ -454,6 +472,10 @@ public final class Keys {
             length("diameter", "110 mm", "outside diameter").above0(),
             length("wall", "2.4 mm", "wall thickness").above0(),
             one("pots", Kind.COUNT, "4", "pots in one"),
+            length(
+                "pot_at",
+                "110 mm",
+                "height of the pots in their module; half its height otherwise"),
             length("pot", "50 mm", "diameter of a pot").above0(),
             q("turn", ANGLE, "45 deg", "turn of each against the one below"),
             q("mass", MASS, "260 g", "filament in one").above0(),
@@ -462,6 +484,8 @@ public final class Keys {
             "cap",
             "the spreader cap",
             q("mass", MASS, "200 g", "its mass").from0(),
+            length("height", "60 mm", "what it adds to the tower's height")
+                .byDefault("0 mm", "the cap adds no height"),
             length("spreader", "96 mm", "diameter of the spreader").above0(),
             length("gap", "2.5 mm", "width of the slot between spreader and wall").above0(),
             length("plate", "3 mm", "thickness of the spreader's edge")
@@ -478,9 +502,28 @@ public final class Keys {
             one("lines", Kind.COUNT, "3", "how many"),
             length("ring", "1.6 m", "height of the ring over the tower's foot").above0(),
             length("run", "1.0 m", "distance of the pegs from the axis").above0(),
-            one("anchor", Kind.choice("ground", "tank"), "ground", "what they are tied to")),
+            one("anchor", Kind.choice("ground", "tank"), "ground", "what they are tied to"),
+            q("breaking", FORCE, "1200 N", "load at which a line breaks, as its label says")
+                .above0()),
+        section(
+            "grown",
+            "the full-size plants, for wind and mass",
+            q("mass", MASS, "250 g", "a plant with its wet pot")
+                .from0()
+                .byDefault("250 g", "a grown plant with its wet pot 250 g"),
+            length("width", "400 mm", "width across the plants, from leaf tip to leaf tip")
+                .byDefault("400 mm", "grown plants 400 mm across")),
+        q("tie", FORCE, "400 N", "pull of a rod or cord that holds the modules together")
+            .from0()
+            .byDefault("0 N", "no rod or cord through the modules"),
+        one("material", Kind.choice(Material.words()), "PETG", "filament that it is printed from"),
         length("foot_radius", "60 mm", "radius of the column's foot"),
-        one("fastened", Kind.YES_NO, "true", "whether the modules are fastened to each other"));
+        one(
+                "fastened",
+                Kind.YES_NO,
+                "true",
+                "whether the modules are fastened to each other and the tower to its tank")
+            .byDefault("false", "modules merely stacked, the tower merely standing"));
   }
 
   private static Key strainer() {
@@ -727,6 +770,13 @@ public final class Keys {
         "prices",
         "what things cost",
         q("filament", MONEY_PER_MASS, "22 EUR/kg", "filament").from0(),
+        named(
+                "filaments",
+                Kind.quantity(MONEY_PER_MASS),
+                "{ASA: 31 EUR/kg}",
+                "filament by material, where its price differs",
+                Material.words())
+            .from0(),
         q("spool", MASS, "1 kg", "filament on a spool").above0(),
         q("pump", MONEY, "24 EUR", "the pump").from0(),
         q("tank", MONEY, "16 EUR", "the tank").from0(),

@@ -6,6 +6,7 @@ import leat.quantity.Dimension;
 import leat.quantity.JsonText;
 import leat.quantity.MeasuredFlow;
 import leat.quantity.Nearest;
+import leat.quantity.Outline;
 import leat.quantity.PumpPoint;
 import leat.quantity.Quantity;
 import leat.quantity.QuantityReader;
@@ -14,6 +15,7 @@ import leat.quantity.SenderStep;
 import leat.quantity.Size;
 import leat.quantity.Span;
 import leat.quantity.Strap;
+import leat.quantity.TankState;
 import leat.quantity.Units;
 import leat.quantity.Unreadable;
 
@@ -444,7 +446,9 @@ public abstract class Kind {
         }
       };
 
-  /** A salt and its grams such as "potassium-nitrate=80 g"; a {@link leat.quantity.Named}. */
+  /**
+   * A salt and its grams such as "potassium-nitrate=80 g"; a {@link leat.quantity.NamedQuantity}.
+   */
   public static final Kind GRAMS =
       new Kind("a salt = a mass") {
         @Override
@@ -488,6 +492,41 @@ public abstract class Kind {
         }
       };
 
+  /** Solution in the tank and growth of the plants: "30 L @ 60 %"; a {@link TankState}. */
+  public static final Kind STATE =
+      new Kind("a volume @ a share") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          TankState value = Compounds.state(typed);
+          from0(typed, value.volume());
+          from0(typed, value.grown());
+          return value;
+        }
+
+        @Override
+        String schema() {
+          return patterned("^[^@]+@[^@]+$");
+        }
+      };
+
+  /** What the wind meets: "0.255 m2 @ 1.2 m x 1.2"; an {@link Outline}. */
+  public static final Kind FACE =
+      new Kind("an area @ a height x a drag coefficient") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          Outline value = Compounds.outline(typed);
+          from0(typed, value.area());
+          from0(typed, value.height());
+          from0(typed, value.coefficient());
+          return value;
+        }
+
+        @Override
+        String schema() {
+          return patterned("^[^@]+@[^@]+[xX*][^@]+$");
+        }
+      };
+
   private static void from0(String typed, Quantity part) {
     if (part.value() < 0) {
       throw PlanErrors.partNegative(typed, part.typed());
@@ -514,12 +553,12 @@ public abstract class Kind {
         }
       };
 
-  /** A fitting by name and how many: "elbow=2"; a {@link leat.quantity.Named}. */
+  /** A fitting by name and how many: "elbow=2"; a {@link leat.quantity.NamedQuantity}. */
   public static final Kind FITTING =
       new Kind("a fitting and how many") {
         @Override
         Object read(String typed, boolean quoted) {
-          leat.quantity.Named named = Compounds.named(typed, Units.NUMBER_UNIT);
+          leat.quantity.NamedQuantity named = Compounds.named(typed, Units.NUMBER_UNIT);
           String[] known = leat.hydraulics.Fitting.names();
           if (!leat.hydraulics.Fitting.isKnown(named.name())) {
             throw PlanErrors.notOneOf(named.name(), known);
@@ -536,7 +575,7 @@ public abstract class Kind {
         }
       };
 
-  /** Run and rest of a pump: "15 min/15 min"; a {@link leat.quantity.Timing}. */
+  /** Run and rest of a pump: "15 min/15 min"; a {@link leat.quantity.RunAndRest}. */
   public static final Kind TIMING =
       new Kind("a run and a rest") {
         @Override

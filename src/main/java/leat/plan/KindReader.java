@@ -6,6 +6,16 @@ import leat.quantity.Unreadable;
 public final class KindReader {
   private KindReader() {}
 
+  /** Whether a text is a value of a kind. */
+  public static boolean reads(Kind kind, String typed) {
+    try {
+      kind.read(typed, true);
+      return true;
+    } catch (Unreadable e) {
+      return false;
+    }
+  }
+
   /**
    * The value.
    *

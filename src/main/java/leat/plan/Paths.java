@@ -10,11 +10,18 @@ import java.util.List;
 final class Paths {
   private Paths() {}
 
-  /** One step of a path: a name, an index, or every item (-1). */
-  record Step(String name, int index) {
+  /** One step of a path: a name, an index, every item (-1), or the item that has this name. */
+  record Step(String name, int index, String item) {
     boolean isEvery() {
-      return name == null && index < 0;
+      return name == null && item == null && index < 0;
     }
+  }
+
+  /** The steps of a path whose names are keys. */
+  static List<Step> steps(String path, Origin at) {
+    List<Step> steps = parse(path, at);
+    checkNames(steps, path, at);
+    return steps;
   }
 
   /**
@@ -55,18 +62,40 @@ final class Paths {
     }
     Node result = node;
     for (int k = 0; k < node.children.size(); k++) {
-      if (step.isEvery() || step.index == k) {
+      if (step.isEvery() || step.item == null && step.index == k || isNamed(node, k, step.item)) {
         result = result.with(k, without(node.children.get(k), steps, i + 1, onlyOfFile));
       }
     }
     return result;
   }
 
-  /** The steps of a path whose names are all declared keys. */
-  static List<Step> steps(String path, Origin at) {
-    List<Step> steps = parse(path, at);
-    checkNames(steps, path, at);
-    return steps;
+  /** A path whose items are named, with their places instead: towers[0] for towers[hallway]. */
+  static String counted(Node root, String path, Origin at) {
+    List<Step> steps = steps(path, at);
+    StringBuilder out = new StringBuilder();
+    Node here = root;
+    for (int i = 0; i < steps.size(); i++) {
+      Step step = steps.get(i);
+      boolean isMap = here != null && here.kind == Node.Kind.MAP;
+      boolean isList = here != null && here.kind == Node.Kind.LIST;
+      if (step.name != null) {
+        out.append(i == 0 ? "" : ".").append(step.name);
+        here = isMap ? here.child(step.name) : null;
+        continue;
+      }
+      int k = step.item == null ? step.index : isList ? named(here, step.item, at, path) : 0;
+      out.append('[').append(k < 0 ? "*" : String.valueOf(k)).append(']');
+      here = isList && k < here.children.size() ? here.children.get(Math.max(0, k)) : null;
+    }
+    return out.toString();
+  }
+
+  /** How many steps the rest of a path has. */
+  static int count(String rest) {
+    return rest.isEmpty()
+        ? 0
+        : parse(rest.startsWith("[") ? "x" + rest : rest, null).size()
+            - (rest.startsWith("[") ? 1 : 0);
   }
 
   /** Refuses a path that is no key, with the nearest one. */
@@ -105,11 +134,41 @@ final class Paths {
       }
       return result;
     }
-    if (step.index > size || step.index == size && value == null) {
-      throw new Refused(PlanErrors.noSuchIndex(at, path, size));
+    int index = step.item == null ? step.index : named(list, step.item, at, path);
+    if (index > size || index == size && value == null) {
+      throw new Refused(PlanErrors.noSuchIndex(at, path, size, itemNames(list)));
     }
-    Node old = step.index < size ? list.children.get(step.index) : null;
-    return list.with(step.index, apply(old, steps, i + 1, value, at, path));
+    Node old = index < size ? list.children.get(index) : null;
+    return list.with(index, apply(old, steps, i + 1, value, at, path));
+  }
+
+  /** Place of the item of a name in a list, upper and lower case alike. */
+  private static int named(Node list, String item, Origin at, String path) {
+    for (int k = 0; k < list.children.size(); k++) {
+      if (isNamed(list, k, item)) {
+        return k;
+      }
+    }
+    throw new Refused(PlanErrors.noSuchItem(at, path, item, itemNames(list)));
+  }
+
+  private static boolean isNamed(Node list, int k, String item) {
+    Node child = list.children.get(k);
+    Node name = child.kind == Node.Kind.MAP ? child.child("name") : null;
+    return item != null && name != null && item.equalsIgnoreCase(name.text);
+  }
+
+  /** The names of a list's items, those without left out. */
+  private static List<String> itemNames(Node list) {
+    List<String> names = new ArrayList<>();
+    for (int k = 0; k < list.children.size(); k++) {
+      Node child = list.children.get(k);
+      Node name = child.kind == Node.Kind.MAP ? child.child("name") : null;
+      if (name != null && name.text != null) {
+        names.add(name.text);
+      }
+    }
+    return names;
   }
 
   private static List<Step> parse(String path, Origin at) {
@@ -122,7 +181,9 @@ final class Paths {
         if (end < 0) {
           throw new Refused(PlanErrors.badSet(at));
         }
-        steps.add(new Step(null, index(path.substring(i + 1, end), at)));
+        String inside = path.substring(i + 1, end).strip();
+        boolean name = isName(inside);
+        steps.add(new Step(null, name ? -2 : index(inside, at), name ? inside : null));
         i = end + 1;
       } else {
         if (c == '.' && !steps.isEmpty()) {
@@ -135,7 +196,7 @@ final class Paths {
         if (end == i) {
           throw new Refused(PlanErrors.badSet(at));
         }
-        steps.add(new Step(path.substring(i, end), 0));
+        steps.add(new Step(path.substring(i, end), 0, null));
         i = end;
       }
     }
@@ -143,6 +204,10 @@ final class Paths {
       throw new Refused(PlanErrors.badSet(at));
     }
     return steps;
+  }
+
+  private static boolean isName(String inside) {
+    return !inside.isEmpty() && "*-.0123456789".indexOf(inside.charAt(0)) < 0;
   }
 
   private static int index(String text, Origin at) {
@@ -163,6 +228,10 @@ final class Paths {
     return value;
   }
 
+  private static String inside(Step step) {
+    return step.item != null ? step.item : step.index < 0 ? "*" : String.valueOf(step.index);
+  }
+
   /** Follows the names through the declared keys, so that a typo is told with the nearest key. */
   private static void checkNames(List<Step> steps, String path, Origin at) {
     Key key = Keys.PLAN;
@@ -171,9 +240,7 @@ final class Paths {
       Step step = steps.get(i);
       if (step.name == null) {
         if (!inList) {
-          throw new Refused(
-              PlanErrors.noSuchPath(
-                  at, path, "[" + (step.index < 0 ? "*" : step.index) + "]", null, null));
+          throw new Refused(PlanErrors.noSuchPath(at, path, "[" + inside(step) + "]", null, null));
         }
         inList = false;
         continue;

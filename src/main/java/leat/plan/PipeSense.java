@@ -86,7 +86,7 @@ final class PipeSense {
       roughness = Roughness.of(pipe.text("material"));
     }
     try {
-      new leat.hydraulics.Section(
+      new leat.hydraulics.PipeSection(
           pipe.has("length") ? pipe.need("length") : 1,
           pipe.need("bore"),
           roughness,

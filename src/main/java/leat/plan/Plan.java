@@ -64,6 +64,11 @@ public final class Plan {
     return currency;
   }
 
+  /** Units of text that the plan names, or null. */
+  public String units() {
+    return root.text("units");
+  }
+
   /** The values. */
   public Section root() {
     return root;
@@ -242,6 +247,13 @@ public final class Plan {
       return this;
     }
 
+    /** Refuses a text that is no YAML, or none of ours. */
+    void refuseBroken() {
+      if (!problems.isEmpty()) {
+        throw new Refused(problems);
+      }
+    }
+
     /** Keeps which keys are asked for once the plan is read. */
     public Draft record() {
       recording = true;
@@ -257,6 +269,9 @@ public final class Plan {
       String currency = binder.currency(root.text("currency"));
       PlanSense.check(root, all);
       if (!all.isEmpty()) {
+        for (int i = 0; i < all.size(); i++) {
+          all.set(i, all.get(i).inCurrency(currency));
+        }
         all.sort(IN_ORDER);
         throw new Refused(all);
       }

@@ -303,17 +303,18 @@ public final class PlanErrors {
     }
     out.append(", such as ").append(quoted(key.name + ": " + key.example()));
     String where = planName == null ? path : planName + ": " + path;
-    return new Problem("missing-key", null, where, out.toString());
+    return new Problem("missing-key", null, where, out.toString()).asking(path, key.example());
   }
 
   /** A key that is missing where no plan is read, and has a flag. */
   public static Problem missingFlag(String flag, Key key) {
     String value = key.shape == Key.Shape.ONE ? key.example : firstItem(key.example);
     return new Problem(
-        "missing-key",
-        null,
-        flag,
-        "needed (" + key.meaning + "), such as " + flag + " \"" + value + "\"");
+            "missing-key",
+            null,
+            flag,
+            "needed (" + key.meaning + "), such as " + flag + " \"" + value + "\"")
+        .asking(flag, value);
   }
 
   /** In quotes, unless it has quotes of its own. */
@@ -356,7 +357,9 @@ public final class PlanErrors {
         "bad-index",
         at,
         "",
-        "a number or * stands in brackets, such as towers[0] or towers[*]; got \"" + typed + "\"");
+        "a number, a name or * stands in brackets, such as towers[0] or towers[*]; got \""
+            + typed
+            + "\"");
   }
 
   /** A value that YAML reads as a comment. */
@@ -368,15 +371,61 @@ public final class PlanErrors {
         "YAML reads this as a comment; put the value in quotes, or leave it empty to remove the key");
   }
 
-  /** An index behind a list's end. */
-  public static Problem noSuchIndex(Origin at, String path, int size) {
+  /** An index behind a list's end; {@code names} of its items, as far as they have some. */
+  public static Problem noSuchIndex(
+      Origin at, String path, int size, java.util.List<String> names) {
+    String there = names.isEmpty() ? "" : " (" + String.join(", ", names) + ")";
     return new Problem(
         "no-such-index",
         at,
         path,
         size == 0
             ? "the list is empty: [0] adds its first item"
-            : "the list has " + size + (size == 1 ? " item" : " items") + ", counted from [0]");
+            : "the list has "
+                + size
+                + (size == 1 ? " item" : " items")
+                + there
+                + ", counted from [0]");
+  }
+
+  /** A name in brackets that no item of the list has. */
+  public static Problem noSuchItem(
+      Origin at, String path, String item, java.util.List<String> names) {
+    String near = leat.quantity.Nearest.of(item, names);
+    return new Problem(
+        "no-such-item",
+        at,
+        path,
+        "none there is named \""
+            + item
+            + "\""
+            + (near != null
+                ? "; did you mean [" + near + "]?"
+                : names.isEmpty()
+                    ? "; none has a name: count them from [0]"
+                    : "; there is " + String.join(", ", names)));
+  }
+
+  /** A key that stands elsewhere in the file, under an anchor, and would change there, too. */
+  public static Problem throughAlias(Origin at, String path, String anchor, int line) {
+    return new Problem(
+        "through-alias",
+        at,
+        path,
+        "it comes from the anchor &"
+            + anchor
+            + " in line "
+            + line
+            + ", which other places share: change it there, or write the value out here first");
+  }
+
+  /** A value of several lines, or a map without braces. */
+  public static Problem oneLineWanted(Origin at) {
+    return new Problem(
+        "one-line-wanted",
+        at,
+        "",
+        "one line is wanted, maps in {} and lists in [], such as timing=[{run: 90 s, rest: 12 min}]");
   }
 
   /** A path whose values are varied as numbers, but are none. */
@@ -591,7 +640,8 @@ public final class PlanErrors {
 
   /** None of the words that may stand there. */
   public static Unreadable notOneOf(String typed, String[] words) {
-    String near = Nearest.of(typed, java.util.Arrays.asList(words));
+    String near = OtherWords.among(typed, words);
+    near = near == null ? Nearest.of(typed, java.util.Arrays.asList(words)) : near;
     return new Unreadable(
         "not-one-of",
         "one of "

@@ -24,6 +24,11 @@ public final class PlanFile {
    * @param standardInput read instead of the file when not null
    */
   public static Plan.Draft read(String name, File file, InputStream standardInput) {
+    return Plan.Draft.of(Source.file(name, text(name, file, standardInput)));
+  }
+
+  /** The text of a plan, without a byte order mark. */
+  public static String text(String name, File file, InputStream standardInput) {
     if (standardInput == null && file.isDirectory()) {
       throw cannotRead(name, "this is a folder, not a plan");
     }
@@ -43,7 +48,16 @@ public final class PlanFile {
     if (bytes.length > MOST_KILOBYTES * 1000) {
       throw new Refused(PlanErrors.tooLarge(name, MOST_KILOBYTES));
     }
-    return Plan.Draft.of(Source.file(name, text(name, bytes)));
+    return text(name, bytes);
+  }
+
+  /** Whether a file begins with a byte order mark. */
+  public static boolean beginsWithMark(File file) {
+    try (InputStream in = new FileInputStream(file)) {
+      return in.read() == 0xEF && in.read() == 0xBB && in.read() == 0xBF;
+    } catch (IOException e) {
+      throw cannotRead(file.getName(), "it cannot be read");
+    }
   }
 
   /** Reads by hand: readNBytes of a FileInputStream asks for the position, which a pipe has not. */

@@ -62,13 +62,15 @@ public final class PlanShow {
    * @throws Refused when a path is no key
    */
   public static PlanShow of(Plan plan, List<String> asked) {
+    List<String> counted = new ArrayList<>();
     for (int i = 0; i < asked.size(); i++) {
-      Paths.check(asked.get(i), Origin.flag("leat plan show", asked.get(i)));
+      Origin typed = Origin.flag("leat plan show", asked.get(i));
+      counted.add(Paths.counted(plan.node(), asked.get(i), typed));
     }
-    PlanShow show = new PlanShow(asked);
+    PlanShow show = new PlanShow(counted);
     show.section(plan.root(), "", "");
-    for (int i = 0; i < asked.size(); i++) {
-      show.checkFound(asked.get(i));
+    for (int i = 0; i < counted.size(); i++) {
+      show.checkFound(counted.get(i));
     }
     return show;
   }

@@ -8,6 +8,8 @@ public final class Problem {
   private final Origin origin;
   private final String path;
   private final String message;
+  private final String asked;
+  private final String example;
 
   /**
    * @param code kebab-case name of the message, one gallery entry each
@@ -16,10 +18,46 @@ public final class Problem {
    * @param message one clause that says what is needed, with an example, and what was found
    */
   public Problem(String code, Origin origin, String path, String message) {
+    this(code, origin, path, message, null, null);
+  }
+
+  private Problem(
+      String code, Origin origin, String path, String message, String asked, String example) {
     this.code = code;
     this.origin = origin;
     this.path = path;
     this.message = message;
+    this.asked = asked;
+    this.example = example;
+  }
+
+  /** The same, about a flag or key that is missing, with a value as one would type it. */
+  public Problem asking(String flagOrKey, String value) {
+    return new Problem(code, origin, path, message, flagOrKey, value);
+  }
+
+  /** The same with an amount of money in another currency than the examples' own. */
+  Problem inCurrency(String currency) {
+    boolean money =
+        "hundredths".equals(code) || "no-currency".equals(code) || "unknown-currency".equals(code);
+    int got = message.indexOf("; got ");
+    if (!money || currency == null) {
+      return this;
+    }
+    String said = got < 0 ? message : message.substring(0, got);
+    String rest = got < 0 ? "" : message.substring(got);
+    String ours = said.replace(" EUR", " " + currency).replace(", with the code of yours", "");
+    return new Problem(code, origin, path, ours + rest, asked, example);
+  }
+
+  /** The flag or key that is missing, or null when it is about something else. */
+  public String asked() {
+    return asked;
+  }
+
+  /** A value of it as one would type it, or null. */
+  public String example() {
+    return example;
   }
 
   /** Kebab-case name of the message. */

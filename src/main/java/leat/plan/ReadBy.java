@@ -9,19 +9,24 @@ final class ReadBy {
   private static final String TABLE =
       """
       currency: dose duty check
+      units: head pump tank level ec dose stock topup acid crops oxygen clean duty check
       site.time_zone: duty check
       site.altitude: oxygen
-      tank.shape: tank level dose stock topup acid clean check
-      tank.bottom: tank level dose stock topup acid clean check
-      tank.top: tank level dose stock topup acid clean check
-      tank.diameter: tank level dose stock topup acid clean check
+      site.terrain: wind check
+      site.height_above_ground: wind check
+      site.wind.speed: wind check
+      site.wind.is: wind check
+      site.shelter: wind check
+      site.gust_factor: wind check
+      site.air_density: wind check
+      tank.shape: tank wind parts level dose stock topup acid clean check
+      tank.bottom: tank wind parts level dose stock topup acid clean check
+      tank.top: tank wind parts level dose stock topup acid clean check
+      tank.diameter: tank parts level dose stock topup acid clean check
       tank.length: tank level dose stock topup acid clean check
-      tank.height: tank level dose stock topup acid clean check
-      tank.corner: tank level dose stock topup acid clean check
-      tank.corner_top: tank level dose stock topup acid clean check
-      tank.floor_rise: tank level dose stock topup acid clean check
-      tank.floor_flat: tank level dose stock topup acid clean check
-      tank.sections: tank level dose stock topup acid clean check
+      tank.height: tank wind parts level dose stock topup acid clean check
+      tank.corner: tank wind parts level dose stock topup acid clean check
+      tank.corner_top: tank wind parts level dose stock topup acid clean check
       tank.table: tank level dose stock topup acid clean check
       tank.between: tank level dose stock topup acid clean check
       tank.bodies[].area: tank level dose stock topup acid clean check
@@ -29,11 +34,17 @@ final class ReadBy {
       tank.bodies[].to: tank level dose stock topup acid clean check
       tank.holds: level check
       tank.holds_full: level check
-      tank.full: pump tank level dose stock topup acid check
-      tank.low: head pump tank level clean duty check
+      tank.full: pump tank wind parts level dose stock topup acid check
+      tank.low: head pump tank wind level clean duty check
       tank.intake: pump level clean check
-      tank.rim_overflow: tank check
+      tank.rim_overflow: check
+      tank.wall.thickness: wind check
       tank.warmest: check
+      tank.mass: wind parts check
+      tank.foot: wind parts check
+      tank.stand: wind parts check
+      tank.ground: wind check
+      tank.friction: wind check
       tank.rain_area: tank topup check
       tank.drain.bore: tank
       tank.drain.height: tank
@@ -82,30 +93,49 @@ final class ReadBy {
       pipe.k: head pump duty check
       pipe.fittings: head pump duty check
       pipe.valve: head pump duty check
-      towers[].name: head pump duty check
-      towers[].count: head pump duty check
-      towers[].riser.bore: head pump duty check
-      towers[].riser.length: head pump duty check
+      towers[].name: head pump wind parts duty check
+      towers[].count: head pump wind parts duty check
+      towers[].riser.bore: head pump parts duty check
+      towers[].riser.length: head pump parts duty check
       towers[].riser.material: head pump duty check
       towers[].riser.roughness: head pump duty check
       towers[].riser.k: head pump duty check
       towers[].riser.fittings: head pump duty check
       towers[].riser.valve: head pump duty check
       towers[].outlet: head pump duty check
-      towers[].wanted: pump check
-      towers[].base.height: check
-      towers[].modules[].name: head pump duty check
-      towers[].modules[].count: pump duty check
-      towers[].modules[].height: pump duty check
-      towers[].modules[].overlap: pump duty check
-      towers[].modules[].diameter: pump duty check
-      towers[].modules[].wall: pump duty check
-      towers[].cap.mass: pump check
+      towers[].wanted: pump parts check
+      towers[].base.height: wind parts check
+      towers[].modules[].name: parts
+      towers[].modules[].count: pump wind parts duty check
+      towers[].modules[].height: pump wind parts duty check
+      towers[].modules[].overlap: pump wind parts duty check
+      towers[].modules[].diameter: pump wind parts duty check
+      towers[].modules[].wall: pump wind parts duty check
+      towers[].modules[].pots: wind parts check
+      towers[].modules[].pot_at: parts check
+      towers[].modules[].pot: parts check
+      towers[].modules[].turn: parts check
+      towers[].modules[].mass: wind parts check
+      towers[].modules[].print_time: parts
+      towers[].cap.mass: pump wind parts check
+      towers[].cap.height: wind parts check
       towers[].cap.spreader: check
       towers[].cap.gap: check
       towers[].cap.plate: check
       towers[].cap.clearance: pump check
       towers[].cap.grip: pump check
+      towers[].cap.print_time: parts
+      towers[].guys.lines: wind check
+      towers[].guys.ring: wind check
+      towers[].guys.run: wind check
+      towers[].guys.anchor: wind check
+      towers[].guys.breaking: wind check
+      towers[].grown.mass: wind parts check
+      towers[].grown.width: wind check
+      towers[].tie: wind check
+      towers[].material: parts
+      towers[].foot_radius: wind check
+      towers[].fastened: wind check
       strainer.aperture: check
       strainer.wire: check
       strainer.diameter: check
@@ -135,29 +165,29 @@ final class ReadBy {
       backup.reserve: duty check
       backup.inverter: duty check
       backup.idle: duty check
-      tariff.price: duty check
+      tariff.price: parts duty check
       tariff.standing: duty check
       tariff.bands[].from: duty check
       tariff.bands[].to: duty check
       tariff.bands[].months: duty check
       tariff.bands[].days: duty check
       tariff.bands[].price: duty check
-      water.ec: dose topup check
+      water.ec: dose stock topup check
       water.alkalinity: ec dose stock acid check
       water.ph: acid check
-      water.nitrate: ec dose
-      water.phosphorus: ec dose
-      water.potassium: ec dose
+      water.nitrate: ec dose stock
+      water.phosphorus: ec dose stock
+      water.potassium: ec dose stock
       water.calcium: ec dose stock
       water.magnesium: ec dose stock
       water.sulfate: ec dose stock
-      water.sodium: ec dose check
-      water.chloride: ec dose check
+      water.sodium: ec dose stock check
+      water.chloride: ec dose stock check
       water.temperature: acid check
       rain.ec: topup
       feed.parts[].name: dose stock topup
       feed.parts[].rate: dose stock topup
-      feed.rate_ec: dose topup
+      feed.rate_ec: dose stock topup
       feed.acid.name: acid check
       feed.stock.bottle: stock
       feed.stock.makes: stock
@@ -171,13 +201,13 @@ final class ReadBy {
       meters.ec.compensates: ec
       meters.ec.scale: ec
       meters.ph.offset: check
-      meters.ph.checked: check
       target.ec: dose topup check
       target.ph: stock acid check
-      thirst: stock check
+      thirst: stock
       drinks: stock check
       crops[].name: crops check
-      crops[].pots: stock check
+      crops[].tower: parts
+      crops[].pots: parts stock check
       crops[].water: stock check
       crops[].ec_low: crops check
       crops[].ec_high: crops check
@@ -188,11 +218,24 @@ final class ReadBy {
       season.change.every: stock check
       season.change.or_added: check
       season.catch: topup
+      prices.filament: parts
+      prices.filaments: parts
+      prices.spool: parts
+      prices.pump: parts
+      prices.tank: parts
+      prices.sender: parts
+      prices.controller: parts
+      prices.other: parts
+      printer.power: parts
+      printer.count: parts
+      printer.jobs: parts
+      printer.changeover: parts
+      printer.waste: parts
       clean.with: clean
       clean.strength: clean
       clean.aim: clean
       clean.contact: clean
-      limits: check
+      limits: parts check
       """;
 
   private ReadBy() {}

@@ -11,12 +11,17 @@ public final class Slot {
   private static final int NONE = -2;
   private static final int EVERY = -1;
 
+  /** The item is sought by its name. */
+  private static final int BY_NAME = -3;
+
   private final String path;
   private final Key key;
   private final int[] at;
   private final int[] items;
+  private final String[] names;
 
-  private Slot(String path, Key key, int[] at, int[] items) {
+  private Slot(String path, Key key, int[] at, int[] items, String[] names) {
+    this.names = names;
     this.path = path;
     this.key = key;
     this.at = at;
@@ -30,11 +35,13 @@ public final class Slot {
     Key key = Keys.PLAN;
     int[] at = new int[steps.size()];
     int[] items = new int[steps.size()];
+    String[] names = new String[steps.size()];
     int n = 0;
     for (int i = 0; i < steps.size(); i++) {
       Paths.Step step = steps.get(i);
       if (step.name() == null) {
-        items[n - 1] = step.isEvery() ? EVERY : step.index();
+        names[n - 1] = step.item();
+        items[n - 1] = step.isEvery() ? EVERY : step.item() != null ? BY_NAME : step.index();
         continue;
       }
       at[n] = key.indexOf(step.name());
@@ -45,7 +52,12 @@ public final class Slot {
     if (key.shape != Key.Shape.ONE || !key.kind.isNumber()) {
       throw new Refused(PlanErrors.noNumber(typed, path, key));
     }
-    return new Slot(path, key, java.util.Arrays.copyOf(at, n), items);
+    return new Slot(path, key, java.util.Arrays.copyOf(at, n), items, names);
+  }
+
+  /** What its number is. */
+  public Kind kind() {
+    return key.kind;
   }
 
   /** Its path. */
@@ -82,11 +94,53 @@ public final class Slot {
   private List<Object> layItems(List<?> old, int step, double value) {
     List<Object> items = new ArrayList<>(old);
     for (int i = 0; i < items.size(); i++) {
-      if (this.items[step] == EVERY || this.items[step] == i) {
+      boolean named = this.items[step] == BY_NAME && isNamed(items.get(i), names[step]);
+      if (this.items[step] == EVERY || this.items[step] == i || named) {
         items.set(i, lay((Section) items.get(i), step + 1, value));
       }
     }
     return items;
+  }
+
+  /** The number a plan has there, of every item the first one's; null when it states none. */
+  public Double value(Plan plan) {
+    Section section = plan.root();
+    for (int step = 0; step < at.length - 1; step++) {
+      Object value = section.values[at[step]];
+      if (value == null) {
+        return null;
+      }
+      section =
+          items[step] == NONE
+              ? (Section) value
+              : (Section) ((List<?>) value).get(Math.max(0, items[step]));
+    }
+    Object value = section.values[at[at.length - 1]];
+    return value instanceof Number number ? Double.valueOf(number.doubleValue()) : null;
+  }
+
+  private static boolean isNamed(Object item, String name) {
+    return name.equalsIgnoreCase(((Section) item).text("name"));
+  }
+
+  /** The first item of that name, or the list's length. */
+  private static int named(List<?> list, String name) {
+    int i = 0;
+    while (i < list.size() && !isNamed(list.get(i), name)) {
+      i++;
+    }
+    return i;
+  }
+
+  private static List<String> itemNames(List<?> list) {
+    List<String> names = new ArrayList<>();
+    for (int i = 0; i < list.size(); i++) {
+      String name = ((Section) list.get(i)).text("name");
+      if (name != null) {
+        names.add(name);
+      }
+    }
+    return names;
   }
 
   /** Refuses a plan that has no such item, with how many there are. */
@@ -100,10 +154,15 @@ public final class Slot {
         continue;
       }
       List<?> list = value == null ? List.of() : (List<?>) value;
-      if (list.isEmpty() || items[step] >= list.size()) {
-        throw new Refused(PlanErrors.noSuchIndex(Origin.flag(path, path), path, list.size()));
+      Origin typed = Origin.flag(path, path);
+      int item = items[step] == BY_NAME ? named(list, names[step]) : Math.max(0, items[step]);
+      if (items[step] == BY_NAME && item == list.size()) {
+        throw new Refused(PlanErrors.noSuchItem(typed, path, names[step], itemNames(list)));
       }
-      section = (Section) list.get(Math.max(0, items[step]));
+      if (item >= list.size()) {
+        throw new Refused(PlanErrors.noSuchIndex(typed, path, list.size(), itemNames(list)));
+      }
+      section = (Section) list.get(item);
     }
   }
 }

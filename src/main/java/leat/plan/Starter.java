@@ -36,12 +36,19 @@ public final class Starter {
 
   private Starter() {}
 
+  /** The text of a starter plan in metric units. */
+  public static String text(String name) {
+    return text(name, null, false);
+  }
+
   /**
    * The text of a starter plan.
    *
    * @param name of the plan, or null for the declared example
+   * @param money code of its currency, or null for the declared example
+   * @param us whether its values are in US customary units
    */
-  public static String text(String name) {
+  public static String text(String name, String money, boolean us) {
     StringBuilder out = new StringBuilder();
     out.append("# A tower plan. Change what is marked <-, delete what you do not know;");
     out.append(" `leat check` says what is missed.\n");
@@ -50,7 +57,11 @@ public final class Starter {
     out.append(YamlText.text(name == null ? Keys.PLAN.find("name").example : name, false));
     out.append('\n');
     Key currency = Keys.PLAN.find("currency");
-    line(out, "currency: " + currency.example, currency.meaning);
+    line(out, "currency: " + (money == null ? currency.example : money), currency.meaning);
+    Key units = Keys.PLAN.find("units");
+    if (us) {
+      line(out, "units: us", units.meaning);
+    }
     Key list = null;
     for (int i = 0; i < PARTS.length; i++) {
       String head = PARTS[i][1];
@@ -63,12 +74,12 @@ public final class Starter {
         section = (PARTS[i][0].isEmpty() ? Keys.PLAN : Keys.PLAN.find("towers")).find(head);
         list = section;
       }
-      part(out, PARTS[i], section);
+      part(out, PARTS[i], section, us);
     }
     return out.toString();
   }
 
-  private static void part(StringBuilder out, String[] part, Key section) {
+  private static void part(StringBuilder out, String[] part, Key section, boolean us) {
     String indent = part[0];
     String head = part[1];
     boolean item = "-".equals(head);
@@ -87,7 +98,11 @@ public final class Starter {
       end = end < 0 ? part[2].length() : end;
       boolean measure = part[2].charAt(start) == '<';
       Key key = section.find(part[2].substring(measure ? start + 1 : start, end));
-      String text = (start == 0 ? first : next) + key.name + ": " + key.example;
+      String text =
+          (start == 0 ? first : next)
+              + key.name
+              + ": "
+              + (us ? UsExample.of(key.example) : key.example);
       line(out, text, (measure ? "<- " : "") + remark(key));
       start = end + 1;
     }

@@ -35,6 +35,32 @@ public final class Compounds {
     return new PumpPoint(pair.first(), pair.second());
   }
 
+  /** "30 L @ 60 %". */
+  public static TankState state(String typed) {
+    Pair pair = at(typed, '@', "'@'", Dimension.VOLUME, Dimension.SHARE, "30 L @ 60 %");
+    return new TankState(pair.first(), pair.second());
+  }
+
+  /** "0.255 m2 @ 1.2 m x 1.2". */
+  public static Outline outline(String typed) {
+    String example = "0.255 m2 @ 1.2 m x 1.2";
+    Pair area = pair(typed, "'@'", Dimension.AREA, Dimension.LENGTH, example);
+    int at = typed.indexOf('@');
+    if (at < 0) {
+      throw area.unmarked(null);
+    }
+    once(typed, typed.indexOf('@', at + 1), "'@'", example);
+    Pair rest = pair(typed, "'x'", Dimension.LENGTH, Dimension.NUMBER, example);
+    int mark = cross(typed, at + 1);
+    if (mark < 0) {
+      throw rest.unmarked(null);
+    }
+    once(typed, cross(typed, mark + 1), "'x'", example);
+    rest.split(at + 1, mark, mark + 1, typed.length(), false);
+    Quantity wide = area.side(0, at, Dimension.AREA, null, "before '@'");
+    return new Outline(wide, rest.first(), rest.second());
+  }
+
   /** "40 mm = 10 ohm". */
   public static SenderStep step(String typed) {
     Pair pair = at(typed, '=', "'='", Dimension.LENGTH, Dimension.RESISTANCE, "40 mm = 10 ohm");
@@ -202,14 +228,14 @@ public final class Compounds {
   }
 
   /** "15 min/15 min", "90 s / 12 min", "15/15 min": run, then rest. */
-  public static Timing timing(String typed) {
+  public static RunAndRest timing(String typed) {
     Pair pair = pair(typed, "'/'", Dimension.TIME, Dimension.TIME, "15 min/15 min");
     int slash = timingSlash(typed);
     if (slash < 0) {
       throw pair.unmarked(null);
     }
     pair.split(0, slash, slash + 1, typed.length(), true);
-    return new Timing(pair.first(), pair.second());
+    return new RunAndRest(pair.first(), pair.second());
   }
 
   /** The first slash after a letter, so that "1/2 h/12 min" is understood; else the first. */
@@ -251,14 +277,14 @@ public final class Compounds {
    *
    * @param bare the unit of a bare number
    */
-  public static Named named(String typed, Unit bare) {
+  public static NamedQuantity named(String typed, Unit bare) {
     int at = typed.indexOf('=');
     String name = at < 0 ? "" : Spelling.trim(typed.substring(0, at));
     if (name.isEmpty()) {
       throw QuantityErrors.noName(bare.dimension(), Spelling.trim(typed), 0, typed.length());
     }
     Quantity quantity = QuantityReader.read(typed, at + 1, typed.length(), bare.dimension(), bare);
-    return new Named(name, quantity);
+    return new NamedQuantity(name, quantity);
   }
 
   private static Pair pair(

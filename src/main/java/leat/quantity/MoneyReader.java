@@ -5,6 +5,8 @@ package leat.quantity;
  * an ISO 4217 code, or a sign that only one currency uses.
  */
 final class MoneyReader {
+  private static final String[] HUNDREDTHS = {"cent", "cents", "ct", "cts", "c", "p", "pence"};
+
   private final String text;
   private final int from;
   private final int to;
@@ -51,6 +53,10 @@ final class MoneyReader {
     if (other != null) {
       throw QuantityErrors.wrongDimension(wanted, other, got(), wordFrom, to);
     }
+    if (isHundredth(word)) {
+      String mended = NumberText.shortest(number / 100) + " EUR" + per;
+      throw QuantityErrors.hundredths(word, got(), mended, wordFrom, wordFrom + word.length());
+    }
     String code = currency(word, wordFrom);
     Unit unit = Spelling.exactly(wanted, per);
     if (unit != null) {
@@ -66,6 +72,16 @@ final class MoneyReader {
       throw QuantityErrors.otherCase(per, got(), mended, wordFrom, to);
     }
     throw QuantityErrors.unknownUnit(wanted, word + per, null, wordFrom, to);
+  }
+
+  /** Whether a word is the hundredth part of many currencies, and so of none. */
+  private static boolean isHundredth(String word) {
+    for (int i = 0; i < HUNDREDTHS.length; i++) {
+      if (HUNDREDTHS[i].equalsIgnoreCase(word)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private String currency(String word, int wordFrom) {

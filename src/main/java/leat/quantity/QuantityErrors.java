@@ -180,6 +180,13 @@ public final class QuantityErrors {
     return new Unreadable("shared-sign", text + "; got " + quote(got), from, to, null);
   }
 
+  /** "28 cents/kWh"; {@code mended} in euros, or what the plan's currency is. */
+  public static Unreadable hundredths(String word, String got, String mended, int from, int to) {
+    String text =
+        quote(word) + " names no currency: type " + quote(mended) + ", with the code of yours";
+    return new Unreadable("hundredths", text + "; got " + quote(got), from, to, mended);
+  }
+
   /** A currency nobody knows; {@code mended} may be null. */
   public static Unreadable unknownCurrency(
       Dimension wanted, String currency, String mended, int from, int to) {

@@ -39,6 +39,11 @@ final class UnitRefusal {
     if (sameLetters != null) {
       return QuantityErrors.otherCase(unit, got(), mended(sameLetters), unitFrom, to);
     }
+    String inches = inches();
+    if (inches != null) {
+      return QuantityErrors.unknownUnit(
+          wanted, text.substring(unitFrom, to), mended(inches), unitFrom, to);
+    }
     Dimension other = Spelling.elsewhere(unit);
     if (other == null && MoneyReader.looksLikeMoney(unit)) {
       other = MoneyReader.dimensionOf(unit);
@@ -73,6 +78,21 @@ final class UnitRefusal {
       return null;
     }
     return QuantityErrors.metresForMinutes(wanted, got(), mended(meant), unitFrom, to);
+  }
+
+  /** "5ft3" for a length is feet and inches, not cubic feet: null when it is neither. */
+  private String inches() {
+    boolean length = wanted == Dimension.LENGTH || wanted == Dimension.HEAD;
+    int digits = unit.startsWith("ft") ? 2 : unit.startsWith("'") ? 1 : 0;
+    if (!length || digits == 0 || unit.length() == digits || unit.length() > digits + 2) {
+      return null;
+    }
+    for (int i = digits; i < unit.length(); i++) {
+      if (unit.charAt(i) < '0' || unit.charAt(i) > '9') {
+        return null;
+      }
+    }
+    return "ft " + unit.substring(digits) + " in";
   }
 
   /** The unit that was begun ("mS" of "mS/cm"), or the nearest spelling, or null. */

@@ -35,6 +35,7 @@ public final class Units {
       u(LENGTH, METRIC, "um", "micrometre", 1, 1000000, "micron|microns|micrometer|micrometres");
   public static final Unit INCH = u(LENGTH, US, "in", "inch", 254, 10000, "inch|inches|\"|''");
   public static final Unit FOOT = u(LENGTH, US, "ft", "foot", 3048, 10000, "foot|feet|'");
+  public static final Unit MILE = u(LENGTH, US, "mi", "mile", 1609344, 1000, "mile|miles");
   public static final Unit YARD = u(LENGTH, US, "yd", "yard", 9144, 10000, "yard|yards");
   public static final Unit MIL =
       u(LENGTH, US, "mil", "thousandth of an inch", 254, 10000000, "mils|thou");
@@ -176,6 +177,10 @@ public final class Units {
       u(PRESSURE, METRIC, "mH2O", "metre of water", 980665, 100, "m H2O|mWC");
   public static final Unit INH2O =
       u(PRESSURE, US, "inH2O", "inch of water", 24908891, 100000, "in H2O");
+
+  /** The conventional inch of mercury: NIST SP 811, appendix B.8, 3386.389 Pa. */
+  public static final Unit IN_HG =
+      u(PRESSURE, US, "inHg", "inch of mercury", 3386389, 1000, "in Hg|\"Hg");
 
   // Temperature, base degree Celsius; differences, base K.
   public static final Unit C =

@@ -42,6 +42,21 @@ public record Crop(
     return phLow == phHigh;
   }
 
+  /** Whether the band was read in its printed source. */
+  public boolean isPrinted() {
+    return known.equals("V");
+  }
+
+  /** Whether the band is quoted from memory of a source that was not at hand. */
+  public boolean isFromMemory() {
+    return known.equals("M");
+  }
+
+  /** Whether the band is common practice, without a source. */
+  public boolean isCommonPractice() {
+    return known.equals("P");
+  }
+
   /** Whether the source is only memory or practice, not a text that was seen. */
   public boolean isUnverified() {
     return known.equals("M") || known.equals("P");

@@ -2,6 +2,7 @@ package leat.solution;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * EC and pH bands of crops, each with its source, and the band that several share in one tank.
@@ -66,6 +67,22 @@ public final class Crops {
 
   private Crops() {}
 
+  /** How many of some crops have a band of that kind. */
+  public record Kinds(int printed, int fromMemory, int commonPractice, int own) {}
+
+  /** Counts how the bands are known. */
+  public static Kinds kinds(List<Crop> crops) {
+    int printed = 0;
+    int memory = 0;
+    int practice = 0;
+    for (int i = 0; i < crops.size(); i++) {
+      printed += crops.get(i).isPrinted() ? 1 : 0;
+      memory += crops.get(i).isFromMemory() ? 1 : 0;
+      practice += crops.get(i).isCommonPractice() ? 1 : 0;
+    }
+    return new Kinds(printed, memory, practice, crops.size() - printed - memory - practice);
+  }
+
   /** All crops in the order of the table. */
   public static List<Crop> all() {
     return List.of(TABLE);
@@ -86,13 +103,14 @@ public final class Crops {
   /**
    * The crop of a name.
    *
-   * @param name lower case, words joined by a hyphen
+   * @param name words joined by a hyphen or a blank, in any case
    * @return the crop, or null when the table lacks it
    */
   public static Crop find(String name) {
-    String wanted = name;
+    String plain = name.strip().toLowerCase(Locale.ROOT).replace(' ', '-');
+    String wanted = plain;
     for (String[] also : ALSO) {
-      if (also[0].equals(name)) {
+      if (also[0].equals(plain)) {
         wanted = also[1];
       }
     }

@@ -55,6 +55,8 @@ public record ElementName(String name, Element element, double factor, boolean i
         return new Impossible("ion", "NO3 is the ion, 4.43 times its nitrogen: say N-NO3");
       case "NH4":
         return new Impossible("ion", "NH4 is the ion, 1.29 times its nitrogen: say N-NH4");
+      case "NO4":
+        return new Impossible("ion", "there is no NO4; nitrate is N-NO3, ammonium N-NH4");
       case "PO4":
       case "H2PO4":
         return new Impossible("ion", "that is the ion, about 3 times its phosphorus: say P");

@@ -54,6 +54,17 @@ public final class Ions {
   }
 
   /**
+   * These ions and more of one, by its charge.
+   *
+   * @param ion which
+   * @param meqPerL meq/L
+   * @throws Impossible if negative or over 1e5 mmol/L
+   */
+  public Ions andMilliequivalents(Ion ion, double meqPerL) {
+    return and(ion, meqPerL / Math.abs(ion.charge()));
+  }
+
+  /**
    * These ions and alkalinity, taken as bicarbonate (true within a few per cent below pH 8.3).
    *
    * @param meqPerL alkalinity, meq/L
@@ -61,6 +72,15 @@ public final class Ions {
    */
   public Ions andAlkalinity(double meqPerL) {
     return and(Ion.HCO3, meqPerL);
+  }
+
+  /**
+   * These ions with bicarbonate enough to close the charges, as in a water of which nobody measured
+   * the alkalinity; unchanged when the anions already make up for the cations.
+   */
+  public Ions closedByBicarbonate() {
+    double open = balance();
+    return open > 0 ? and(Ion.HCO3, open) : this;
   }
 
   /** The sum of two solutions in the same volume. */
@@ -127,6 +147,21 @@ public final class Ions {
   public double balancePct() {
     double mean = (cations() + anions()) / 2;
     return mean > 0 ? 100 * balance() / mean : 0;
+  }
+
+  /** How far the charges miss each other, per cent of their mean, without sign. */
+  public double offPct() {
+    return Math.abs(balancePct());
+  }
+
+  /** Concentration of an ion by weight, mg/L. */
+  public double milligrams(Ion ion) {
+    return of(ion) * ion.molarMass();
+  }
+
+  /** Charge of an ion without its sign, meq/L. */
+  public double milliequivalents(Ion ion) {
+    return of(ion) * Math.abs(ion.charge());
   }
 
   /** Whether the charges miss each other by more than 5 %. */

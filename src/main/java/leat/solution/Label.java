@@ -47,6 +47,20 @@ public final class Label {
   }
 
   /**
+   * The three figures that every feed prints: nitrogen, phosphorus as P2O5, potassium as K2O.
+   *
+   * @param n nitrogen, per cent
+   * @param p phosphorus as P2O5, per cent
+   * @param k potassium as K2O, per cent
+   * @throws Impossible as {@link #with}
+   */
+  public Label withNpk(double n, double p, double k) {
+    return with(ElementName.of("N"), n)
+        .with(ElementName.of("P2O5"), p)
+        .with(ElementName.of("K2O"), k);
+  }
+
+  /**
    * This label and one more figure.
    *
    * @param name element or oxide as printed
@@ -84,11 +98,15 @@ public final class Label {
    *
    * @param gramsPerL dose, g/L
    * @return mg/L of each element printed
-   * @throws Impossible if negative or over 1000 g/L
+   * @throws Impossible if negative or over 3000 g/L
    */
   public Elements ofPowder(double gramsPerL) {
     Impossible.unlessWithin(
-        "dose", gramsPerL, 0, MOST_PER_L, "a dose between 0 and 1000 a litre is needed");
+        "dose",
+        gramsPerL,
+        0,
+        MOST_PER_L * MOST_DENSITY,
+        "a dose of at most 3 kg per litre is needed");
     return fractions().times(1000 * gramsPerL);
   }
 
@@ -102,14 +120,27 @@ public final class Label {
    * @throws Impossible if the dose is not 0 to 1000 mL/L, or a needed density not 0.5 to 3
    */
   public Elements ofLiquid(double millilitresPerL, Basis basis, double density) {
+    return ofPowder(gramsPerL(millilitresPerL, basis, density));
+  }
+
+  /**
+   * What a powder of the same figures would weigh for a dose of the liquid.
+   *
+   * @param millilitresPerL dose, mL/L
+   * @param basis what the per cent are of
+   * @param density g/mL; not used, and may be anything, for weight in volume
+   * @return g/L
+   * @throws Impossible if the dose is not 0 to 1000 mL/L, or a needed density not 0.5 to 3
+   */
+  public static double gramsPerL(double millilitresPerL, Basis basis, double density) {
     Impossible.unlessWithin(
-        "dose", millilitresPerL, 0, MOST_PER_L, "a dose between 0 and 1000 a litre is needed");
+        "dose", millilitresPerL, 0, MOST_PER_L, "a dose between 0 and 1000 mL per litre is needed");
     if (basis == Basis.WEIGHT_IN_VOLUME) {
-      return ofPowder(millilitresPerL);
+      return millilitresPerL;
     }
     Impossible.unlessWithin(
-        "density", density, LEAST_DENSITY, MOST_DENSITY, "a feed weighs 0.5 to 3 g a mL");
-    return fractions().times(1000 * millilitresPerL * density);
+        "density", density, LEAST_DENSITY, MOST_DENSITY, "a feed weighs 0.5 to 3 g per mL");
+    return millilitresPerL * density;
   }
 
   /**

@@ -21,7 +21,8 @@ import leat.numeric.Validity;
  * fits in, not what is in there.
  *
  * <p>Source: Benson and Krause 1984, as in Standard Methods 4500-O; standard atmosphere of ISO
- * 2533. Check values: solution-oxygen.csv (Garcia and Gordon 1992 agree to 0.1 %).
+ * 2533. Check values: solution-oxygen.csv (Garcia and Gordon 1992 agree to 0.1 %). What roots need:
+ * common practice, no source.
  */
 public final class Oxygen {
   /** Range of the fit; outside, it is refused. */
@@ -35,6 +36,24 @@ public final class Oxygen {
 
   /** Below this roots suffer, mg/L (common practice). */
   public static final double ROOTS_LOW_MG_L = 4;
+
+  /** Water at which roots need no more than that, C. */
+  private static final double ROOTS_COOL_CELSIUS = 20;
+
+  /** Warming that doubles what roots use, K (a doubling each 10 K: common practice). */
+  private static final double DOUBLING_K = 10;
+
+  /** Over this rot spreads easily, C (common practice). */
+  public static final double WARM_CELSIUS = 26;
+
+  /** A hot week's water, for comparison, C. */
+  public static final double HOT_WEEK_CELSIUS = 29;
+
+  /** Share of the standard atmosphere under which the air is thin enough to be told, -. */
+  private static final double THIN_AIR = 0.995;
+
+  /** Difference from 18 C worth telling, per cent. */
+  private static final double WORTH_TELLING_PCT = 0.5;
 
   /** The standard atmosphere, kPa. */
   public static final double ATMOSPHERE_KPA = 101.325;
@@ -69,6 +88,7 @@ public final class Oxygen {
    * @param saturationMgL saturation here, mg/L
    * @param shareOf18Pct that over the saturation here at 18 C, per cent
    * @param fourIsPct what 4 mg/L is in per cent of saturation here
+   * @param rootsNeedMgL what roots need at that temperature, mg/L
    */
   public record Answer(
       double celsius,
@@ -76,7 +96,68 @@ public final class Oxygen {
       double seaLevelMgL,
       double saturationMgL,
       double shareOf18Pct,
-      double fourIsPct) {}
+      double fourIsPct,
+      double rootsNeedMgL) {
+    /** Whether less fits in than roots need. */
+    public boolean tooLittle() {
+      return saturationMgL < rootsNeedMgL;
+    }
+
+    /** Whether the water is so warm that rot spreads easily. */
+    public boolean warm() {
+      return celsius > WARM_CELSIUS;
+    }
+
+    /** Whether the air is thinner than at the sea. */
+    public boolean thinAir() {
+      return pressureKpa < THIN_AIR * ATMOSPHERE_KPA;
+    }
+
+    /** How much more or less fits in than at 18 C, per cent without sign; 0 when about the same. */
+    public double offPct() {
+      double off = Math.abs(shareOf18Pct - 100);
+      return off < WORTH_TELLING_PCT ? 0 : off;
+    }
+
+    /** Whether less fits in than at 18 C. */
+    public boolean lessThanAt18() {
+      return shareOf18Pct < 100;
+    }
+  }
+
+  /**
+   * What roots need of oxygen in the water: 4 mg/L when it is cool, doubled for each 10 K over 20
+   * C, for they use more as it warms.
+   *
+   * @param celsius water temperature, C
+   * @return dissolved oxygen, mg/L
+   */
+  public static double rootsNeedMgL(double celsius) {
+    double over = Math.max(0, celsius - ROOTS_COOL_CELSIUS);
+    return ROOTS_LOW_MG_L * Math.pow(2, over / DOUBLING_K);
+  }
+
+  /**
+   * The warmest water that can still hold what roots need.
+   *
+   * @param pressureKpa station pressure, kPa
+   * @return temperature, C; 0 where even ice-cold water holds too little
+   * @throws Impossible if the pressure is outside 30 to 110 kPa
+   */
+  public static double celsiusEnough(double pressureKpa) {
+    if (saturationMgL(VALID.low(0), pressureKpa) <= rootsNeedMgL(VALID.low(0))) {
+      return VALID.low(0);
+    }
+    return Roots.bracketed(
+        new DoubleUnaryOperator() {
+          @Override
+          public double applyAsDouble(double celsius) {
+            return saturationMgL(celsius, pressureKpa) - rootsNeedMgL(celsius);
+          }
+        },
+        VALID.low(0),
+        VALID.high(0));
+  }
 
   /**
    * Saturation at an altitude.
@@ -107,7 +188,8 @@ public final class Oxygen {
         saturationMgL(celsius, ATMOSPHERE_KPA),
         here,
         100 * here / cool,
-        100 * ROOTS_LOW_MG_L / here);
+        100 * ROOTS_LOW_MG_L / here,
+        rootsNeedMgL(celsius));
   }
 
   /**

@@ -135,7 +135,11 @@ public final class Salts {
         return byContent(row);
       }
     }
-    return name.equals(MOLYBDIC) ? molybdic() : null;
+    if (name.equals(MOLYBDIC)) {
+      return molybdic();
+    }
+    String usual = SaltNames.usual(name);
+    return usual == null ? null : find(usual);
   }
 
   /**

@@ -57,6 +57,11 @@ public record Foot(double length, double width) {
     return round(2 * radius * Math.cos(Math.PI / count));
   }
 
+  /** Area of a rectangle, or of the disc when it is round, m2. */
+  public double area(boolean disc) {
+    return disc ? Math.PI / 4 * length * width : length * width;
+  }
+
   /** Lever for wind square to the side, m. */
   public double lever(Side wind) {
     return (wind == Side.LONG_FACE ? width : length) / 2;

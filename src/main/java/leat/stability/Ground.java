@@ -1,7 +1,5 @@
 package leat.stability;
 
-import java.util.List;
-
 /**
  * Friction of a plastic foot on what it stands on, by the plan's word.
  *
@@ -32,7 +30,7 @@ public final class Ground {
   }
 
   /** The words known. */
-  public static List<String> words() {
-    return List.of(WORDS);
+  public static String[] words() {
+    return WORDS.clone();
   }
 }

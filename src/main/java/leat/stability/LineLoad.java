@@ -5,6 +5,8 @@ import leat.numeric.Impossible;
 /**
  * What guy lines see, pull from the worst side.
  *
+ * <p>Source: {@link GuyLines}.
+ *
  * @param moment about the anchors' plane that the lines hold, N m
  * @param ringPull level pull on the ring, N
  * @param tension of the worst line, N
@@ -23,6 +25,17 @@ public record LineLoad(
   /** Breaking load to buy: knots and anchor too, N. */
   public double breakingNeeded() {
     return tension / GuyLines.BREAKING_SHARE;
+  }
+
+  /**
+   * What a line, its knots and its anchor may see.
+   *
+   * @param breaking load at which it breaks, N, above 0
+   * @return N
+   * @throws Impossible if not above 0
+   */
+  public static double mayPull(double breaking) {
+    return GuyLines.BREAKING_SHARE * Impossible.unlessPositive("breaking load", breaking);
   }
 
   /** Share used of what a line that breaks at {@code breaking} N may see, -: 1 is the limit. */

@@ -29,6 +29,20 @@ public record Standing(double mass, double lever, Faces faces, double friction) 
     Impossible.unlessPositive("friction", friction);
   }
 
+  /**
+   * A body on a foot of its own size along the wind.
+   *
+   * @param mass kg, above 0
+   * @param foot size along the wind, m, above 0: twice the lever
+   * @param faces what the wind meets
+   * @param friction against the ground, -, above 0
+   * @return the body
+   * @throws Impossible outside
+   */
+  public static Standing onFoot(double mass, double foot, Faces faces, double friction) {
+    return new Standing(mass, foot / 2, faces, friction);
+  }
+
   /** Weight, N. */
   public double weight() {
     return Equilibrium.GRAVITY * mass;
@@ -99,6 +113,11 @@ public record Standing(double mass, double lever, Faces faces, double friction) 
   /** Whole mass that passes at a pressure in Pa, kg. */
   public double massToPass(double pressure) {
     return Equilibrium.LEAST_SAFETY * overturning(pressure) / (Equilibrium.GRAVITY * lever);
+  }
+
+  /** Mass to add over the middle of the foot so that it passes at a pressure in Pa, kg. */
+  public double massToAdd(double pressure) {
+    return Math.max(0, massToPass(pressure) - mass);
   }
 
   /** Whole mass that does not slide at a pressure in Pa, with the same factors, kg. */

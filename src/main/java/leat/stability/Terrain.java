@@ -37,6 +37,15 @@ public enum Terrain {
     return null;
   }
 
+  /** The plan's words, from the smoothest. */
+  public static String[] words() {
+    String[] words = new String[ALL.length];
+    for (int i = 0; i < words.length; i++) {
+      words[i] = ALL[i].word;
+    }
+    return words;
+  }
+
   /** The plan's word. */
   public String word() {
     return word;

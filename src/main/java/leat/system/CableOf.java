@@ -65,6 +65,17 @@ public final class CableOf {
   }
 
   /**
+   * The thinnest usual wire gauge within a drop; empty when none is enough.
+   *
+   * @param celsius temperature of the conductor, C
+   * @param leastPumpV voltage the pump needs to start, V, 0 when unknown
+   * @param mostDrop drop over the supply that is still good, a share
+   */
+  public OptionalDouble leastGauge(double celsius, double leastPumpV, double mostDrop) {
+    return Cable.leastGauge(supplyV, pumpW, lengthM, celsius, inrush, leastPumpV, mostDrop);
+  }
+
+  /**
    * The least size of the tables within a drop; empty when 6 mm2 is not enough.
    *
    * @param strands how it is built

@@ -30,6 +30,6 @@ public final class ConcentrateOf {
   public static String name(Section feed, int i) {
     List<Section> parts = feed.sections("parts");
     String own = i < parts.size() ? parts.get(i).text("name") : null;
-    return own == null ? "part " + (i + 1) : own;
+    return own == null ? "bottle " + (i + 1) : own;
   }
 }

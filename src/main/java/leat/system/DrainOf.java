@@ -57,9 +57,9 @@ public final class DrainOf {
       return TankDrain.throughHole(area, bore, centre(drain), TankDrain.SHARP_HOLE, level, end);
     }
     Double drop = drain.maybe("drop");
-    leat.hydraulics.Section hose =
-        new leat.hydraulics.Section(
-            length, bore, Roughness.SMOOTH_TUBE, leat.hydraulics.Section.K_WHEN_NOT_NAMED);
+    leat.hydraulics.PipeSection hose =
+        new leat.hydraulics.PipeSection(
+            length, bore, Roughness.SMOOTH_TUBE, leat.hydraulics.PipeSection.K_WHEN_NOT_NAMED);
     return TankDrain.throughHose(
         area,
         new Line(Liquid.water(USUAL_CELSIUS), hose),

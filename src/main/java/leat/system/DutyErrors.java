@@ -38,8 +38,40 @@ public final class DutyErrors {
                 : "; did you mean \"" + near + "\"?"));
   }
 
+  /** Cities that their own language writes otherwise than the list of zones does. */
+  private static final String[][] CITIES = {
+    {"Wien", "Vienna"},
+    {"Rom", "Rome"},
+    {"Roma", "Rome"},
+    {"Prag", "Prague"},
+    {"Praha", "Prague"},
+    {"Warschau", "Warsaw"},
+    {"Warszawa", "Warsaw"},
+    {"Kopenhagen", "Copenhagen"},
+    {"Br\u00fcssel", "Brussels"},
+    {"Bruxelles", "Brussels"},
+    {"Lissabon", "Lisbon"},
+    {"Lisboa", "Lisbon"},
+    {"Athen", "Athens"},
+    {"Bukarest", "Bucharest"},
+    {"Genf", "Zurich"},
+    {"Z\u00fcrich", "Zurich"},
+    {"M\u00fcnchen", "Berlin"},
+    {"Hamburg", "Berlin"},
+  };
+
+  private static String inEnglish(String zone) {
+    String city = zone.substring(zone.lastIndexOf('/') + 1);
+    for (int i = 0; i < CITIES.length; i++) {
+      if (CITIES[i][0].equalsIgnoreCase(city)) {
+        return CITIES[i][1];
+      }
+    }
+    return zone;
+  }
+
   private static String nearestZone(String typed, List<String> names) {
-    String wanted = typed.replace(' ', '_');
+    String wanted = inEnglish(typed.replace(' ', '_'));
     for (int i = 0; i < names.size(); i++) {
       String name = names.get(i);
       int slash = name.lastIndexOf('/');

@@ -15,7 +15,7 @@ public final class PipeOf {
   public static double sumOfK(List<Object> fittings) {
     double sum = 0;
     for (int i = 0; i < fittings.size(); i++) {
-      leat.quantity.Named fitting = (leat.quantity.Named) fittings.get(i);
+      leat.quantity.NamedQuantity fitting = (leat.quantity.NamedQuantity) fittings.get(i);
       sum += Fitting.k(fitting.name()) * fitting.quantity().value();
     }
     return sum;
@@ -33,7 +33,7 @@ public final class PipeOf {
 
   private static boolean anyStarts(List<Object> fittings, String start) {
     for (int i = 0; i < fittings.size(); i++) {
-      if (((leat.quantity.Named) fittings.get(i)).name().startsWith(start)) {
+      if (((leat.quantity.NamedQuantity) fittings.get(i)).name().startsWith(start)) {
         return true;
       }
     }
@@ -41,10 +41,10 @@ public final class PipeOf {
   }
 
   /** One stretch of pipe; without K and fittings it gets {@code usualK}, noted as taken. */
-  static leat.hydraulics.Section of(leat.plan.Section pipe, double usualK, String taken) {
+  static leat.hydraulics.PipeSection of(leat.plan.Section pipe, double usualK, String taken) {
     double bore = pipe.need("bore");
     double length = pipe.need("length");
-    return new leat.hydraulics.Section(length, bore, roughness(pipe), k(pipe, usualK, taken));
+    return new leat.hydraulics.PipeSection(length, bore, roughness(pipe), k(pipe, usualK, taken));
   }
 
   private static double roughness(leat.plan.Section pipe) {
@@ -73,7 +73,7 @@ public final class PipeOf {
   }
 
   /** The pipe as a line of one stretch. */
-  static Line line(Liquid water, leat.hydraulics.Section section) {
+  static Line line(Liquid water, leat.hydraulics.PipeSection section) {
     return new Line(water, section);
   }
 }

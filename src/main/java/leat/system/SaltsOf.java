@@ -104,7 +104,10 @@ public final class SaltsOf {
     return water.has("alkalinity");
   }
 
-  /** The ions of the plan's water, mmol/L; what it does not name counts as none. */
+  /**
+   * The ions of the plan's water, mmol/L; what it does not name counts as none, but bicarbonate
+   * closes the charges where the alkalinity is not named.
+   */
   public static Ions water(Plan plan) {
     Section water = plan.section("water");
     Ions ions = Ions.NONE;
@@ -115,6 +118,6 @@ public final class SaltsOf {
       }
     }
     Double alkalinity = water.maybe("alkalinity");
-    return alkalinity == null ? ions : ions.andAlkalinity(alkalinity);
+    return alkalinity == null ? ions.closedByBicarbonate() : ions.andAlkalinity(alkalinity);
   }
 }

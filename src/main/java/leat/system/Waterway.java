@@ -8,10 +8,10 @@ import leat.hydraulics.Liquid;
 import leat.hydraulics.Manifold;
 import leat.hydraulics.ManifoldFlow;
 import leat.hydraulics.MeasuredDerate;
+import leat.hydraulics.PipeSection;
 import leat.hydraulics.Power;
 import leat.hydraulics.PumpCurve;
 import leat.hydraulics.Riser;
-import leat.hydraulics.Section;
 import leat.hydraulics.Water;
 import leat.plan.Plan;
 import leat.plan.Value;
@@ -153,7 +153,7 @@ public final class Waterway {
   }
 
   private Line riser(leat.plan.Section tower) {
-    double usual = common == null ? Section.K_WHEN_NOT_NAMED : EXIT;
+    double usual = common == null ? PipeSection.K_WHEN_NOT_NAMED : EXIT;
     String taken =
         common == null ? "K 1.5: entrance and exit only" : "K 1 for the riser: its exit only";
     return new Line(water, PipeOf.of(tower.section("riser"), usual, taken));

@@ -25,11 +25,11 @@ class CheckCommandTest {
     Cli plain = run();
     assertThat(plain.exit).isZero();
     assertThat(plain.out)
-        .startsWith("Nothing fails: 22 pass, 5 warn, 6 need values that the plan lacks.\n");
+        .startsWith("Nothing fails: 24 pass, 5 warn, 6 need values that the plan lacks.\n");
     assertThat(run("--strict").exit).isEqualTo(1);
     assertThat(run("--strict").out)
         .startsWith(
-            "Nothing fails: 22 pass, 5 warn, 6 need values that the plan lacks. By --strict that is a no.\n");
+            "Nothing fails: 24 pass, 5 warn, 6 need values that the plan lacks. By --strict that is a no.\n");
     assertThat(run("--rule", "pump-margin", "--strict").exit).isZero();
     assertThat(run("--rule", "oxygen").exit).isZero();
     assertThat(run("--rule", "oxygen", "--strict").exit).isEqualTo(1);
@@ -87,7 +87,7 @@ class CheckCommandTest {
   @Test
   void plansSideBySide() {
     Cli same = run("first-tower.yaml", "--compare");
-    assertThat(same.out).startsWith("The plans do not differ: 33 are alike.");
+    assertThat(same.out).startsWith("The plans do not differ: 35 are alike.");
     Cli csv = run("proud-tower.yaml", "--compare", "-f", "csv");
     assertThat(csv.out)
         .startsWith(

@@ -121,6 +121,16 @@ public final class Declared {
     return CommonFlags.all(command);
   }
 
+  /** The words a flag takes, or null. */
+  public static String[] words(Flag flag) {
+    return LIST.words(flag);
+  }
+
+  /** The words the operands of a command may be, or null. */
+  public static String[] operandWords(Command command) {
+    return LIST.operandWords(command);
+  }
+
   /** Codes of the problems told in a run. */
   public static List<String> codes(Terminal terminal) {
     List<String> codes = new ArrayList<>();

@@ -57,8 +57,8 @@ final class Completion {
     out.append("  esac\n}\n\n");
     out.append("_leat_operands() {\n  case $1 in\n");
     for (Command command : commands) {
-      if (command.operands().contains("PLAN")) {
-        line(out, pattern(command), "plans");
+      if (operands(command) != null) {
+        line(out, pattern(command), "'" + operands(command) + "'");
       }
     }
     out.append("  esac\n}\n\n");
@@ -94,15 +94,18 @@ final class Completion {
     return names;
   }
 
-  private static String values(Flag flag) {
-    if (flag.kind().words() != null) {
-      return String.join(" ", flag.kind().words());
+  /** The words a flag takes, or one of plans, rules, keys, files, nothing. */
+  static String values(Flag flag) {
+    String[] words = Declared.words(flag);
+    if (flag.name().equals("--rule")) {
+      return "rules";
+    }
+    if (words != null) {
+      String end = flag.label().contains("=") ? "=" : "";
+      return String.join(" ", words).replace(" ", end + " ") + end;
     }
     if (flag.name().equals("--plan")) {
       return "plans";
-    }
-    if (flag.name().equals("--rule")) {
-      return "rules";
     }
     if (flag.label().startsWith("KEY")) {
       return "keys";
@@ -110,7 +113,25 @@ final class Completion {
     return flag.label().equals("FILE") ? "files" : "nothing";
   }
 
-  private static List<String> keys() {
+  /** What the operands of a command are: words, or plans, keys, or both; null for none. */
+  static String operands(Command command) {
+    String[] words = Declared.operandWords(command);
+    if (words != null) {
+      return java.util.Arrays.stream(words)
+          .filter(w -> w.matches("[A-Za-z0-9-]+"))
+          .collect(java.util.stream.Collectors.joining(" "));
+    }
+    String operands = command.operands();
+    if (operands.contains("KEY=")) {
+      return "plans-keys";
+    }
+    if (operands.equals("[PREFIX]")) {
+      return "keys";
+    }
+    return operands.contains("PLAN") || command.takesPlan() ? "plans" : null;
+  }
+
+  static List<String> keys() {
     List<String> keys = new ArrayList<>();
     keys(Keys.PLAN, "", keys);
     return keys;
@@ -164,6 +185,13 @@ final class Completion {
         esac
         if [ -z "$value" ] && [ "${cur#-}" = "$cur" ]; then
           value=$(_leat_operands "$command")
+          [ "$command:$flag" = check:--explain ] && value=rules
+          if [ "$value" = plans ] && [ -n "$words" ] && [ "$COMP_CWORD" -eq 2 ]; then
+            case " $words " in *" $cur"*) value= ;; esac
+          fi
+          if [ "$value" = plans-keys ]; then
+            [ "$COMP_CWORD" -gt 3 ] && value=keys || value=plans
+          fi
         fi
         case $value in
           plans)
@@ -184,7 +212,10 @@ final class Completion {
             [ "$COMP_CWORD" -eq 2 ] || words=
             mapfile -t COMPREPLY < <(compgen -W "$words $(_leat_flags "$command")" -- "$cur")
             ;;
-          *) mapfile -t COMPREPLY < <(compgen -W "$value" -- "$cur") ;;
+          *)
+            case $value in *=) compopt -o nospace 2>/dev/null ;; esac
+            mapfile -t COMPREPLY < <(compgen -W "$value" -- "$cur")
+            ;;
         esac
       }
 

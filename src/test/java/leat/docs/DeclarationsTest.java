@@ -31,6 +31,8 @@ class DeclarationsTest {
   /** Names that the contract fixes otherwise. */
   private static final Set<String> FIXED_NAMES =
       Set.of(
+          "energy_kwh",
+          "print_h_each",
           "kwh_day",
           "kwh_total",
           "saving_kwh",
@@ -50,7 +52,17 @@ class DeclarationsTest {
    * of the tank.
    */
   private static final Set<String> ONE_WORD_TWO_TRADES =
-      Set.of("--at", "--volume", "--full", "--empty", "--every", "--from", "--reading", "--to");
+      Set.of(
+          "--at",
+          "--volume",
+          "--full",
+          "--empty",
+          "--every",
+          "--from",
+          "--reading",
+          "--to",
+          "--tower",
+          "--run");
 
   @Test
   void everyCommandCanBeCalled() {

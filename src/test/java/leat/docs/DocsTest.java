@@ -104,6 +104,48 @@ class DocsTest {
   @Test
   void completion() {
     Golden.check(Completion.FILE, Completion.script());
+    Golden.check(OtherShells.FISH, OtherShells.fish());
+    Golden.check(OtherShells.ZSH, OtherShells.zsh());
+  }
+
+  /** Fish and zsh read their scripts and complete with them, where they are installed. */
+  @Test
+  void completionInOtherShells() throws Exception {
+    String fish = "source ../" + OtherShells.FISH + "; complete -C ";
+    List<String> said = said("fish", "-c", fish + "'leat check --explain pump-mar'");
+    if (said != null) {
+      assertThat(said).anyMatch(l -> l.startsWith("pump-margin"));
+      assertThat(said("fish", "-c", fish + "'leat crops lett'")).contains("lettuce");
+      assertThat(said("fish", "-c", fish + "'leat dose salts --sal'"))
+          .anyMatch(l -> l.startsWith("--salt"));
+      assertThat(said("fish", "-c", fish + "'leat acid --acid nitric-6'"))
+          .anyMatch(l -> l.startsWith("nitric-6"));
+      assertThat(said("fish", "-c", fish + "'leat duty back'"))
+          .anyMatch(l -> l.startsWith("backup"));
+    }
+    List<String> zsh = said("zsh", "-f", "-c", "zsh -n ../" + OtherShells.ZSH + " && echo whole");
+    if (zsh != null) {
+      assertThat(zsh).containsExactly("whole");
+    }
+    assertThat(OtherShells.zsh()).contains("--acid'[", "nitric-60").contains("_leat_rules=(");
+  }
+
+  /** What a program says, or null when it is not installed. */
+  private static List<String> said(String... command) throws Exception {
+    Process process;
+    try {
+      process =
+          new ProcessBuilder(command)
+              .directory(Runner.EXAMPLES.toFile())
+              .redirectErrorStream(true)
+              .start();
+    } catch (IOException e) {
+      return null;
+    }
+    process.getOutputStream().close();
+    List<String> lines = new String(process.getInputStream().readAllBytes()).lines().toList();
+    assertThat(process.waitFor(20, TimeUnit.SECONDS)).isTrue();
+    return lines;
   }
 
   /** Asks a real bash, where there is one. */
@@ -119,6 +161,16 @@ class DocsTest {
     assertThat(completed("leat tank --set pump.der")).containsExactly("pump.derate=");
     assertThat(completed("leat check --rule pump-mar")).containsExactly("pump-margin");
     assertThat(completed("leat tank --level ")).isEmpty();
+    assertThat(completed("leat crops lett")).contains("lettuce");
+    assertThat(completed("leat acid --acid nitric-6")).contains("nitric-60");
+    assertThat(completed("leat dose salts --salt magnesium-s")).contains("magnesium-sulfate-7h2o");
+    assertThat(completed("leat check --explain pump-mar")).containsExactly("pump-margin");
+    assertThat(completed("leat head --fitting elb")).contains("elbow=");
+    assertThat(completed("leat pump first")).containsExactly("first-tower.yaml");
+    assertThat(completed("leat plan set first")).containsExactly("first-tower.yaml");
+    assertThat(completed("leat plan set first-tower.yaml pump.der"))
+        .containsExactly("pump.derate=");
+    assertThat(completed("leat duty ba")).containsExactly("backup");
   }
 
   private static List<String> completed(String line) throws Exception {

@@ -144,18 +144,18 @@ class FuzzTest {
 
   /** Commands that write a text to keep, whatever the format. */
   private static boolean writesText(List<String> args) {
-    return args.size() > 1 && args.get(0).equals("plan") && args.get(1).matches("new|card")
+    return args.size() > 1 && args.get(0).equals("plan") && args.get(1).matches("new|set|card")
         || args.contains("--paste")
         || args.contains("--c");
   }
 
   /** `plan show` and `plan new` repeat what was typed, also where somebody typed NaN as a name. */
   private static boolean repeatsTheTyped(List<String> args) {
-    return args.size() > 1 && args.get(0).equals("plan") && args.get(1).matches("show|new");
+    return args.size() > 1 && args.get(0).equals("plan") && args.get(1).matches("show|new|set");
   }
 
   private static String badJson(String out) {
-    if (out.isEmpty() || out.startsWith("leat ")) {
+    if (out.isEmpty() || out.contains("\nUsage: leat ") || out.startsWith("leat ")) {
       // Written to a file, or help after all.
       return null;
     }

@@ -196,6 +196,12 @@ final class ManPages {
     page.entry("70", "A bug in leat.");
     page.head("ENVIRONMENT");
     page.entry(Roff.bold("LEAT_PLAN"), "The plan to read when none is named.");
+    page.entry(Roff.bold("LEAT_UNITS"), "Units of text, metric or us, unless a plan names them.");
+    page.entry(
+        Roff.bold("COLUMNS"),
+        "Width that text is wrapped to; on a terminal its own width. Command lines, csv and json "
+            + "stay whole.");
+    page.entry(Roff.bold("NO_COLOR"), "When set, no word is coloured on a terminal.");
     page.entry(Roff.bold("LEAT_DEBUG"), "When set, a bug in leat shows its stack trace.");
   }
 

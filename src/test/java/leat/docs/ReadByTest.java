@@ -39,6 +39,9 @@ class ReadByTest {
           "sender-tub.yaml",
           "poured-tub.yaml",
           "weighed-salts.yaml",
+          "roof.yaml",
+          "stacked.yaml",
+          "kitchen.yaml",
           "../src/test/resources/plans/sketch.yaml");
 
   /** Other ways to tell the same things, each on its own. */
@@ -75,6 +78,8 @@ class ReadByTest {
           },
           new String[] {"pipe={bore: 19 mm, length: 0.6 m, roughness: 0.01 mm, k: 2}"},
           new String[] {"drinks=", "thirst=1.2"},
+          new String[] {"site.gust_factor=1.5", "tank.friction=0.25", "site.shelter=1.1"},
+          new String[] {"site.wind={speed: 12 m/s, is: gust}", "towers[0].guys.anchor=tank"},
           new String[] {
             "controller={power: 2 W, relay: {rated: 10 A, cycles: 100000, coil: 0.4 W, coil_when: off, inrush: 6}}"
           },

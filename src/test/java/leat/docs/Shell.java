@@ -100,7 +100,9 @@ final class Shell {
       // Kept apart and put behind, so that what is shown does not hang on who was faster.
       builder.redirectError(err.toFile());
       builder.directory(folder.toFile());
-      builder.environment().remove("LEAT_PLAN");
+      for (String set : new String[] {"LEAT_PLAN", "LEAT_UNITS", "COLUMNS", "NO_COLOR"}) {
+        builder.environment().remove(set);
+      }
       builder.environment().put("LC_ALL", "C.UTF-8");
       builder.environment().put("PATH", bin() + File.pathSeparator + System.getenv("PATH"));
       Process process = builder.start();

@@ -17,14 +17,14 @@ import org.junit.jupiter.api.Test;
 
 class BalanceLawsTest {
   private static final Liquid WATER = Liquid.water(20);
-  private static final Section SHARED = new Section(0.8, 0.016, 1.5e-6, 2);
+  private static final PipeSection SHARED = new PipeSection(0.8, 0.016, 1.5e-6, 2);
   private static final Line COMMON = new Line(WATER, SHARED);
   private static final double SHUTOFF = 2.8;
   private static final double MOST = 30 * L_MIN;
   private static final PumpCurve PUMP = PumpCurve.parabola(SHUTOFF, MOST);
 
   private static Riser riser(double lift, double bore) {
-    return new Riser(new Line(WATER, new Section(lift + 0.3, bore, 1.5e-6, 2.3)), lift);
+    return new Riser(new Line(WATER, new PipeSection(lift + 0.3, bore, 1.5e-6, 2.3)), lift);
   }
 
   private static Manifold three(double one, double two, double three, double bore) {

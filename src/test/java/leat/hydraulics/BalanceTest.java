@@ -35,8 +35,8 @@ class BalanceTest {
       return new Case(rows, first, printed, common, risers);
     }
 
-    private static Section pipe(Row r, String of) {
-      return new Section(
+    private static PipeSection pipe(Row r, String of) {
+      return new PipeSection(
           r.num(of + "length_m"),
           r.num(of + "bore_mm") / 1000,
           r.num(of + "rough_mm") / 1000,

@@ -141,15 +141,15 @@ class BoresTest {
   }
 
   private static double friction(double boreMm, double flow) {
-    Section s = new Section(1, boreMm / 1000, 1.5e-6, 0);
+    PipeSection s = new PipeSection(1, boreMm / 1000, 1.5e-6, 0);
     return new Line(Liquid.water(20), s).frictionLoss(flow);
   }
 
-  private static final Section SHARED = new Section(0.5, 0.016, 1.5e-6, 2);
+  private static final PipeSection SHARED = new PipeSection(0.5, 0.016, 1.5e-6, 2);
 
   private static Manifold towers(double lift) {
-    Line line = new Line(Liquid.water(20), new Section(lift + 0.4, 0.010, 1.5e-6, 2.3));
-    Line other = new Line(Liquid.water(20), new Section(1.5, 0.013, 1.5e-6, 2.3));
+    Line line = new Line(Liquid.water(20), new PipeSection(lift + 0.4, 0.010, 1.5e-6, 2.3));
+    Line other = new Line(Liquid.water(20), new PipeSection(1.5, 0.013, 1.5e-6, 2.3));
     return new Manifold(
         new Line(Liquid.water(20), SHARED),
         new Riser(line, lift),
@@ -191,7 +191,7 @@ class BoresTest {
 
   @Test
   void theHeadsOfATubeAtAFlow() {
-    Line line = new Line(Liquid.water(20), new Section(2.2, 0.013, 1.5e-6, 2.5));
+    Line line = new Line(Liquid.water(20), new PipeSection(2.2, 0.013, 1.5e-6, 2.5));
     Riser riser = new Riser(line, 1.9);
     List<BoreTable.Head> table = BoreTable.heads(riser, 0, 8 * L_MIN, Bores.family("vinyl", false));
     double before = Double.POSITIVE_INFINITY;

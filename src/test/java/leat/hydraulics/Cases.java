@@ -26,9 +26,9 @@ final class Cases {
     return printed(r).atSpeed(r.num("speed_ratio")).derated(r.num("head_derate"));
   }
 
-  static Section section(Row r, String suffix) {
+  static PipeSection section(Row r, String suffix) {
     String k = suffix.isEmpty() ? "K_sum" : "K" + suffix + "_sum";
-    return new Section(
+    return new PipeSection(
         r.num("length" + suffix + "_m"),
         r.num("bore" + suffix + "_mm") / 1000,
         r.num("rough" + suffix + "_mm") / 1000,

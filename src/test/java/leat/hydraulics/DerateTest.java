@@ -12,7 +12,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class DerateTest {
-  private static final Line LINE = new Line(Liquid.water(20), new Section(2.2, 0.013, 1.5e-6, 2.5));
+  private static final Line LINE =
+      new Line(Liquid.water(20), new PipeSection(2.2, 0.013, 1.5e-6, 2.5));
   private static final PumpCurve PRINTED = PumpCurve.parabola(2.4, 20 * L_MIN);
 
   static Stream<Row> flows() {

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
  */
 class EdgesTest {
   private static final Liquid WATER = Liquid.water(20);
-  private static final Line LINE = new Line(WATER, new Section(2.2, 0.013, 1.5e-6, 2.5));
+  private static final Line LINE = new Line(WATER, new PipeSection(2.2, 0.013, 1.5e-6, 2.5));
 
   private static void isNoFlow(double shutoff, double lift) {
     PumpCurve pump = PumpCurve.parabola(shutoff, 15 * L_MIN);
@@ -81,7 +81,7 @@ class EdgesTest {
 
   @Test
   void aKilometreOfHeadIsRefused() {
-    Line longTube = new Line(WATER, new Section(5000, 0.004, 1.5e-6, 0));
+    Line longTube = new Line(WATER, new PipeSection(5000, 0.004, 1.5e-6, 0));
     assertThatThrownBy(() -> HeadLoss.of(new Riser(longTube, 1), 4 * L_MIN))
         .isInstanceOf(Impossible.class)
         .hasMessageContaining("1 km");
@@ -94,7 +94,7 @@ class EdgesTest {
         .isInstanceOf(Impossible.class)
         .hasMessageContaining("1 km");
     PumpCurve fire = PumpCurve.parabola(900, 2000 * L_MIN);
-    Line wide = new Line(WATER, new Section(1, 0.02, 1.5e-6, 1));
+    Line wide = new Line(WATER, new PipeSection(1, 0.02, 1.5e-6, 1));
     assertThatThrownBy(() -> new Manifold(null, new Riser(wide, 1)).solve(fire))
         .isInstanceOf(Impossible.class)
         .hasMessageContaining("30 m/s");

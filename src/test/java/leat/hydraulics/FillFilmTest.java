@@ -132,7 +132,8 @@ class FillFilmTest {
   void fillingTwoBoresAddsUp(@ForAll @Scale(4) @DoubleRange(min = 0.3, max = 1.9) double lift) {
     Liquid water = Liquid.water(20);
     Line line =
-        new Line(water, new Section(1.2, 0.019, 1.5e-6, 2), new Section(1, 0.013, 1.5e-6, 1));
+        new Line(
+            water, new PipeSection(1.2, 0.019, 1.5e-6, 2), new PipeSection(1, 0.013, 1.5e-6, 1));
     Riser riser = new Riser(line, lift);
     double narrow = Math.PI / 4 * 0.013 * 0.013 * Math.min(lift, 1);
     double wide = Math.PI / 4 * 0.019 * 0.019 * Math.max(0, lift - 1);
@@ -145,7 +146,7 @@ class FillFilmTest {
 
   @Test
   void anOutletUnderTheLevelHasNothingToFill() {
-    Riser riser = new Riser(new Line(Liquid.water(20), new Section(1, 0.013, 0, 2)), -0.1);
+    Riser riser = new Riser(new Line(Liquid.water(20), new PipeSection(1, 0.013, 0, 2)), -0.1);
     Fill f = Fill.of(PumpCurve.parabola(2, 10 * L_MIN), riser, false);
     assertThat(f.riserVolume()).isZero();
     assertThat(f.drainBack()).isZero();

@@ -63,7 +63,7 @@ class FrictionTest {
   @Test
   void meetsWhitesCastIronExample() {
     Liquid oil = new Liquid(900, 0.009, 0.03);
-    Line pipe = new Line(oil, new Section(500, 0.2, 0.26e-3, 0));
+    Line pipe = new Line(oil, new PipeSection(500, 0.2, 0.26e-3, 0));
     assertThat(pipe.frictionFactor(0, 0.2)).isCloseTo(0.0225, withPercentage(1));
     assertThat(pipe.loss(0.2)).isCloseTo(117, withPercentage(1));
   }

@@ -52,7 +52,7 @@ class HeadLossTest {
   /** The worked sum of hydraulics.md section 4. */
   @Test
   void meetsTheWorkedSum() {
-    Line line = new Line(Liquid.water(20), new Section(2.2, 0.013, 1.5e-6, 2.5));
+    Line line = new Line(Liquid.water(20), new PipeSection(2.2, 0.013, 1.5e-6, 2.5));
     HeadLoss h = HeadLoss.of(new Riser(line, 1.9), 8 * L_MIN);
     assertThat(h.totalHead()).isCloseTo(2.281405, within(1e-6));
     assertThat(h.fastest().regime()).isEqualTo(Regime.TURBULENT);
@@ -69,7 +69,7 @@ class HeadLossTest {
   void meetsMunsonsPlumbingExample() {
     double foot = 0.3048;
     Liquid water = new Liquid(999, 1.121e-3, 0.073);
-    Section pipe = new Section(60 * foot, 0.0625 * foot, 5e-6 * foot, 4 * 1.5 + 10 + 2);
+    PipeSection pipe = new PipeSection(60 * foot, 0.0625 * foot, 5e-6 * foot, 4 * 1.5 + 10 + 2);
     Line line = new Line(water, pipe);
     double flow = 12 * 3.785411784e-3 / 60;
     double psi = 6894.757 / (999 * Liquid.GRAVITY);
@@ -83,7 +83,7 @@ class HeadLossTest {
       @ForAll @Scale(12) @DoubleRange(min = 1e-7, max = 1e-3) double flow,
       @ForAll @Scale(12) @DoubleRange(min = 0.004, max = 0.05) double bore,
       @ForAll @Scale(12) @DoubleRange(min = 0.01, max = 5) double length) {
-    Line line = new Line(Liquid.water(20), new Section(length, bore, 1.5e-6, 1.5));
+    Line line = new Line(Liquid.water(20), new PipeSection(length, bore, 1.5e-6, 1.5));
     double h = line.loss(flow);
     assertThat(line.loss(flow * 1.0001)).isGreaterThan(h).isCloseTo(h, withPercentage(0.1));
     assertThat(line.loss(flow * (1 + 1e-12))).isCloseTo(h, withPercentage(1e-9));
@@ -96,8 +96,8 @@ class HeadLossTest {
       @ForAll @Scale(12) @DoubleRange(min = 0, max = 5) double k,
       @ForAll boolean churchill) {
     FrictionModel model = churchill ? FrictionModel.CHURCHILL : FrictionModel.BLEND;
-    Section first = new Section(2, bore, 1.5e-6, k);
-    Section second = new Section(1, bore * 0.8, 1e-5, 1);
+    PipeSection first = new PipeSection(2, bore, 1.5e-6, k);
+    PipeSection second = new PipeSection(1, bore * 0.8, 1e-5, 1);
     Line line = new Line(Liquid.water(20), model, first, second);
     assertThat(line.flowAt(line.loss(flow))).isCloseTo(flow, withPercentage(1e-7));
   }
@@ -106,7 +106,7 @@ class HeadLossTest {
   void slopeIsTheDerivative(
       @ForAll @Scale(12) @DoubleRange(min = 1e-7, max = 1e-3) double flow,
       @ForAll @Scale(12) @DoubleRange(min = 0.004, max = 0.05) double bore) {
-    Line line = new Line(Liquid.water(20), new Section(2, bore, 1.5e-5, 1.5));
+    Line line = new Line(Liquid.water(20), new PipeSection(2, bore, 1.5e-5, 1.5));
     double re = line.reynolds(0, flow);
     if (Math.abs(re - 2000) < 1 || Math.abs(re - 4000) < 1) {
       return;
@@ -118,7 +118,7 @@ class HeadLossTest {
 
   @Test
   void noFlowLosesNothing() {
-    Line line = new Line(Liquid.water(20), new Section(2, 0.013, 1.5e-6, 2));
+    Line line = new Line(Liquid.water(20), new PipeSection(2, 0.013, 1.5e-6, 2));
     assertThat(line.loss(0)).isZero();
     assertThat(line.flowAt(0)).isZero();
     assertThat(line.flowAt(-1)).isZero();
@@ -126,14 +126,14 @@ class HeadLossTest {
 
   @Test
   void refusesPipesThatCannotBe() {
-    assertRefused(() -> new Section(1, 0, 0, 0), "bore");
-    assertRefused(() -> new Section(-1, 0.01, 0, 0), "length");
-    assertRefused(() -> new Section(1, 0.01, 0.02, 0), "roughness");
-    assertRefused(() -> new Section(1, 0.01, 0, -1), "k");
-    assertRefused(() -> new Section(1, Double.NaN, 0, 0), "bore");
-    assertRefused(() -> new Section(1, 1e-300, 0, 0), "bore");
+    assertRefused(() -> new PipeSection(1, 0, 0, 0), "bore");
+    assertRefused(() -> new PipeSection(-1, 0.01, 0, 0), "length");
+    assertRefused(() -> new PipeSection(1, 0.01, 0.02, 0), "roughness");
+    assertRefused(() -> new PipeSection(1, 0.01, 0, -1), "k");
+    assertRefused(() -> new PipeSection(1, Double.NaN, 0, 0), "bore");
+    assertRefused(() -> new PipeSection(1, 1e-300, 0, 0), "bore");
     assertRefused(() -> new Line(Liquid.water(20)), "riser");
-    Line line = new Line(Liquid.water(20), new Section(0, 0.01, 0, 0));
+    Line line = new Line(Liquid.water(20), new PipeSection(0, 0.01, 0, 0));
     assertRefused(() -> line.flowAt(1), "length");
     assertRefused(() -> line.loss(-1), "flow");
     assertRefused(() -> HeadLoss.of(new Riser(line, 1), 0), "flow");

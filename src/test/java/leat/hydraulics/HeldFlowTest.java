@@ -16,8 +16,8 @@ class HeldFlowTest {
   private static final double L_MIN = 1e-3 / 60;
 
   private static Manifold risers(double lift, double higher, double bore) {
-    Line common = new Line(WATER, new Section(0.6, 0.019, 1.5e-6, 1));
-    Line riser = new Line(WATER, new Section(1.9, bore, 1.5e-6, 1.5));
+    Line common = new Line(WATER, new PipeSection(0.6, 0.019, 1.5e-6, 1));
+    Line riser = new Line(WATER, new PipeSection(1.9, bore, 1.5e-6, 1.5));
     return new Manifold(common, new Riser(riser, lift), new Riser(riser, lift + higher));
   }
 

@@ -34,8 +34,8 @@ class ManifoldTest {
     Row first = rows.get(0);
     assertThat(rows).hasSize((int) first.num("riser_count"));
     Liquid water = Cases.water(first);
-    Section shared =
-        new Section(
+    PipeSection shared =
+        new PipeSection(
             first.num("common_length_m"),
             first.num("common_bore_mm") / 1000,
             first.num("common_rough_mm") / 1000,
@@ -61,8 +61,8 @@ class ManifoldTest {
   }
 
   private static Riser riser(Row r, Liquid water) {
-    Section s =
-        new Section(
+    PipeSection s =
+        new PipeSection(
             r.num("riser_length_m"),
             r.num("riser_bore_mm") / 1000,
             r.num("riser_rough_mm") / 1000,
@@ -89,11 +89,12 @@ class ManifoldTest {
 
   private static Riser riser(double lift, double bore) {
     return new Riser(
-        new Line(Liquid.water(20), new Section(Math.max(0.3, lift + 0.4), bore, 1.5e-6, 2.3)),
+        new Line(Liquid.water(20), new PipeSection(Math.max(0.3, lift + 0.4), bore, 1.5e-6, 2.3)),
         lift);
   }
 
-  private static final Line COMMON = new Line(Liquid.water(20), new Section(0.5, 0.016, 1.5e-6, 2));
+  private static final Line COMMON =
+      new Line(Liquid.water(20), new PipeSection(0.5, 0.016, 1.5e-6, 2));
   private static final PumpCurve PUMP =
       PumpCurve.points(
           new double[] {0, 8 * L_MIN, 16 * L_MIN, 24 * L_MIN, 33.3333 * L_MIN},

@@ -121,8 +121,8 @@ class MeasuredDerateTest {
   @Property
   void explainsTwoTowersTogether(@ForAll @Scale(3) @DoubleRange(min = 2, max = 12) double litres) {
     Liquid water = Liquid.water(20);
-    Line line = new Line(water, new Section(2, 0.013, 1.5e-6, 2.3));
-    Line common = new Line(water, new Section(0.5, 0.016, 1.5e-6, 2));
+    Line line = new Line(water, new PipeSection(2, 0.013, 1.5e-6, 2.3));
+    Line common = new Line(water, new PipeSection(0.5, 0.016, 1.5e-6, 2));
     Manifold m = new Manifold(common, new Riser(line, 1.7), new Riser(line, 1.3));
     PumpCurve printed = PumpCurve.parabola(2.8, 33 * L_MIN);
     MeasuredDerate d = MeasuredDerate.of(printed, m, 1e-3 * litres, 60, 1);

@@ -83,7 +83,7 @@ class OperatingPointTest {
     double kgpm = 1000 * 3.785411784e-3 / 60;
     double bore = 16.0 / 12 * foot;
     double rough = 3.7 * bore * Math.pow(10, -1 / (2 * Math.sqrt(0.030)));
-    Line pipe = new Line(Liquid.water(15.6), new Section(1500 * foot, bore, rough, 0));
+    Line pipe = new Line(Liquid.water(15.6), new PipeSection(1500 * foot, bore, rough, 0));
     PumpCurve pump = PumpCurve.parabola(490 * foot, Math.sqrt(490 / 0.26) * kgpm);
     OperatingPoint p = OperatingPoint.of(pump, new Riser(pipe, 120 * foot));
     assertThat(p.flow() / kgpm).isCloseTo(15.2, within(0.05));
@@ -91,7 +91,7 @@ class OperatingPointTest {
   }
 
   private static OperatingPoint point(double lift, double length, double derate) {
-    Line line = new Line(Liquid.water(20), new Section(length, 0.013, 1.5e-6, 2.5));
+    Line line = new Line(Liquid.water(20), new PipeSection(length, 0.013, 1.5e-6, 2.5));
     return OperatingPoint.of(
         PumpCurve.parabola(2.6, 15 * L_MIN).derated(derate), new Riser(line, lift));
   }
@@ -123,7 +123,7 @@ class OperatingPointTest {
   @Test
   void aValveTimesAJug() {
     assertThat(Throttle.secondsFor(1e-3, 4 * L_MIN)).isCloseTo(15, within(1e-12));
-    Riser riser = new Riser(new Line(Liquid.water(20), new Section(1, 0.01, 0, 1)), 1);
+    Riser riser = new Riser(new Line(Liquid.water(20), new PipeSection(1, 0.01, 0, 1)), 1);
     PumpCurve pump = PumpCurve.parabola(2, 1e-4);
     assertThatThrownBy(() -> Throttle.to(pump, riser, 0)).isInstanceOf(Impossible.class);
     assertThat(Throttle.to(pump, riser, 2e-4).reachable()).isFalse();

@@ -16,8 +16,8 @@ import org.junit.jupiter.api.Test;
 class PipeRunTest {
   private static final Liquid WATER = Liquid.water(20);
 
-  private static Section piece(double length, double bore, double k) {
-    return new Section(length, bore, 1.5e-6, k);
+  private static PipeSection piece(double length, double bore, double k) {
+    return new PipeSection(length, bore, 1.5e-6, k);
   }
 
   /**
@@ -28,7 +28,7 @@ class PipeRunTest {
   void everyLossStandsOnItsOwnVelocityHead(
       @ForAll @Scale(2) @DoubleRange(min = 0.5, max = 20) double litres) {
     double flow = litres * L_MIN;
-    Section[] bare = {piece(1, 0.019, 1.5), piece(0.6, 0.013, 0), piece(1.4, 0.016, 0.3)};
+    PipeSection[] bare = {piece(1, 0.019, 1.5), piece(0.6, 0.013, 0), piece(1.4, 0.016, 0.3)};
     Line run = new Line(WATER, PipeRun.whole(bare));
     double v1 = speed(flow, 0.019);
     double v2 = speed(flow, 0.013);
@@ -55,11 +55,11 @@ class PipeRunTest {
   @Test
   void onePieceHasItsTwoEndsAndEqualBoresHaveNoJoint() {
     assertThat(PipeRun.whole(piece(1, 0.013, 0))[0].fittingsK())
-        .isCloseTo(Section.K_WHEN_NOT_NAMED, within(1e-12));
-    Section[] equal = PipeRun.joined(piece(1, 0.013, 0.2), piece(2, 0.013, 0.4));
+        .isCloseTo(PipeSection.K_WHEN_NOT_NAMED, within(1e-12));
+    PipeSection[] equal = PipeRun.joined(piece(1, 0.013, 0.2), piece(2, 0.013, 0.4));
     assertThat(equal[0].fittingsK()).isEqualTo(0.2);
     assertThat(equal[1].fittingsK()).isEqualTo(0.4);
-    Section given = piece(1, 0.013, 0);
+    PipeSection given = piece(1, 0.013, 0);
     PipeRun.withEntrance(given);
     assertThat(given.fittingsK()).isEqualTo(0.0);
     assertThatThrownBy(() -> PipeRun.changeK(0, 0.01)).isInstanceOf(Impossible.class);

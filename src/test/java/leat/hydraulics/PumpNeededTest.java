@@ -16,13 +16,13 @@ import org.junit.jupiter.api.Test;
 /** Inverse of the balance: checked by putting the answer back. */
 class PumpNeededTest {
   private static final Liquid WATER = Liquid.water(20);
-  private static final Line COMMON = new Line(WATER, new Section(0.6, 0.019, 1.5e-6, 2));
+  private static final Line COMMON = new Line(WATER, new PipeSection(0.6, 0.019, 1.5e-6, 2));
 
   private static Manifold two(double one, double two) {
     return new Manifold(
         COMMON,
-        new Riser(new Line(WATER, new Section(one + 0.3, 0.013, 1.5e-6, 2.3)), one),
-        new Riser(new Line(WATER, new Section(two + 0.3, 0.013, 1.5e-6, 2.3)), two));
+        new Riser(new Line(WATER, new PipeSection(one + 0.3, 0.013, 1.5e-6, 2.3)), one),
+        new Riser(new Line(WATER, new PipeSection(two + 0.3, 0.013, 1.5e-6, 2.3)), two));
   }
 
   private static boolean does(PumpCurve printed, double derate, Manifold m, double[] wants) {
@@ -74,7 +74,7 @@ class PumpNeededTest {
   /** OP-like worked figures: 8 L/min in 13 mm takes 2.281405 m (hydraulics.md section 4). */
   @Test
   void theWorkedRiserOfTheSheet() {
-    Line line = new Line(WATER, new Section(2.2, 0.013, 1.5e-6, 2.5));
+    Line line = new Line(WATER, new PipeSection(2.2, 0.013, 1.5e-6, 2.5));
     Manifold m = new Manifold(null, new Riser(line, 1.9));
     PumpNeeded p = PumpNeeded.of(m, 0.7, 0.2, WATER.density(), 8 * L_MIN);
     assertThat(p.head()).isCloseTo(2.281405, within(5e-7));

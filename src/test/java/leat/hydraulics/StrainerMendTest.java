@@ -66,7 +66,8 @@ class StrainerMendTest {
   }
 
   private static final PumpCurve PUMP = PumpCurve.parabola(2.8, 33 * L_MIN);
-  private static final Line LINE = new Line(Liquid.water(20), new Section(2.2, 0.013, 1.5e-6, 2.5));
+  private static final Line LINE =
+      new Line(Liquid.water(20), new PipeSection(2.2, 0.013, 1.5e-6, 2.5));
 
   @Property
   void mendsOfOneRiserPassExactly(
@@ -166,8 +167,8 @@ class StrainerMendTest {
 
   private static void whole(Random r) {
     Liquid water = Liquid.water(r.nextInt(45));
-    Section s = new Section(any(r, 2), any(r, 0.013), any(r, 1e-5), any(r, 3));
-    Section t = new Section(any(r, 1), any(r, 0.016), any(r, 1e-5), any(r, 3));
+    PipeSection s = new PipeSection(any(r, 2), any(r, 0.013), any(r, 1e-5), any(r, 3));
+    PipeSection t = new PipeSection(any(r, 1), any(r, 0.016), any(r, 1e-5), any(r, 3));
     PumpCurve pump =
         r.nextBoolean()
             ? PumpCurve.parabola(any(r, 2), any(r, 3e-4))

@@ -39,8 +39,8 @@ class TankDrainTest {
       double cd = r.num("discharge_coefficient");
       return TankDrain.throughHole(Cases.area(r), bore, centre, cd, from, to);
     }
-    Section hose =
-        new Section(
+    PipeSection hose =
+        new PipeSection(
             r.num("hose_length_m"),
             r.num("hose_bore_mm") / 1000,
             r.num("hose_rough_mm") / 1000,
@@ -107,7 +107,7 @@ class TankDrainTest {
 
   @Test
   void refusesWhatDoesNotRun() {
-    Line hose = new Line(Liquid.water(20), new Section(2, 0.013, 0, 2));
+    Line hose = new Line(Liquid.water(20), new PipeSection(2, 0.013, 0, 2));
     refused(() -> TankDrain.throughHole(h -> 0.2, 0.01, 0.05, 0.6, 0.2, 0.04), "level");
     refused(() -> TankDrain.throughHole(h -> 0.2, 0.01, 0.05, 0.6, 0.05, 0.05), "level");
     refused(() -> TankDrain.throughHole(h -> 0.2, 0.01, 0.05, 0.6, 0.1, 0.2), "level");

@@ -18,11 +18,11 @@ final class WholeNetwork {
   private final double shutoff;
   private final double most;
   private final Manifold towers;
-  private final Section common;
+  private final PipeSection common;
   private final double nu;
 
   /** A parabola's pump; {@code common} or null. */
-  WholeNetwork(double shutoff, double most, Section common, Manifold towers) {
+  WholeNetwork(double shutoff, double most, PipeSection common, Manifold towers) {
     this.shutoff = shutoff;
     this.most = most;
     this.common = common;
@@ -143,7 +143,7 @@ final class WholeNetwork {
     return sum;
   }
 
-  private double lossOf(Section s, double flow) {
+  private double lossOf(PipeSection s, double flow) {
     if (flow == 0) {
       return 0;
     }

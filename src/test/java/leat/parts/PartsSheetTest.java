@@ -11,7 +11,7 @@ import leat.Sheet;
 import leat.Sheet.Row;
 import leat.hydraulics.Film;
 import leat.hydraulics.Liquid;
-import leat.hydraulics.Section;
+import leat.hydraulics.PipeSection;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -154,7 +154,8 @@ class PartsSheetTest {
             r.num("wetted_fraction"),
             r.num("film_length_m"),
             new Liquid(rho, r.num("mu_Pa_s"), 0.072));
-    Section riser = new Section(r.num("riser_length_m"), r.num("riser_bore_mm") / 1000, 0, 0);
+    PipeSection riser =
+        new PipeSection(r.num("riser_length_m"), r.num("riser_bore_mm") / 1000, 0, 0);
     double plants = r.num("n_plants") * (r.num("plant_kg") + r.num("pot_medium_wet_kg"));
     WetMass mass =
         new WetMass(r.num("dry_tower_kg"), plants, rho * film.volume(), rho * riser.volume());

@@ -105,7 +105,7 @@ class CompoundsTest {
   @ValueSource(
       strings = {"90 s/12 min", "90 s / 12 min", "1.5/12 min", "1 min 30 s/720 s", "1/40 h/12 min"})
   void timings(String typed) {
-    Timing timing = Compounds.timing(typed);
+    RunAndRest timing = Compounds.timing(typed);
     assertThat(timing.run().value()).isEqualTo(90);
     assertThat(timing.rest().value()).isEqualTo(720);
     fits(typed, SchemaPattern.timing());
@@ -142,7 +142,7 @@ class CompoundsTest {
 
   @Test
   void named() {
-    Named named = Compounds.named(" N = 150", Units.MG_L);
+    NamedQuantity named = Compounds.named(" N = 150", Units.MG_L);
     assertThat(named.name()).isEqualTo("N");
     assertThat(named.quantity().value()).isEqualTo(150);
     assertThat(Compounds.named("Ca=0.12 g/L", Units.MG_L).quantity().value()).isEqualTo(120);

@@ -252,6 +252,13 @@ class MessagesTest {
             "$",
             null),
         q(
+            "hundredths",
+            Dimension.MONEY_PER_ENERGY,
+            "28 cents/kWh",
+            "\"cents\" names no currency: type \"0.28 EUR/kWh\", with the code of yours; got \"28 cents/kWh\"",
+            "cents",
+            "0.28 EUR/kWh"),
+        q(
             "unknownCurrency",
             Dimension.MONEY,
             "16 eur",

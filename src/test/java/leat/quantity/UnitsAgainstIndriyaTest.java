@@ -109,6 +109,8 @@ class UnitsAgainstIndriyaTest {
         PASCAL.multiply(100),
         "psi",
         poundForce.divide(inch.pow(2)));
+    // NIST SP 811, appendix B.8: the conventional inch of mercury
+    put("inHg", times(PASCAL, 3386.389));
     put("mH2O", waterMetre, "inH2O", times(waterMetre, 0.0254));
     put("mph", foot.multiply(5280).divide(HOUR), "kn", METRE.multiply(1852).divide(HOUR));
     put(

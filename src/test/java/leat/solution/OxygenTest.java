@@ -107,4 +107,18 @@ class OxygenTest {
     assertThat(Oxygen.celsiusHolding(20, 101.325)).isEqualTo(0);
     assertThat(Oxygen.celsiusHolding(1, 101.325)).isEqualTo(40);
   }
+
+  /** Doubled each 10 K over 20 C; the warmest water that holds enough, by a table's two sides. */
+  @Test
+  void rootsNeedMoreInWarmth() {
+    assertThat(Oxygen.rootsNeedMgL(12)).isEqualTo(4);
+    assertThat(Oxygen.rootsNeedMgL(20)).isEqualTo(4);
+    assertThat(Oxygen.rootsNeedMgL(30)).isCloseTo(8, within(1e-12));
+    for (double kpa : new double[] {101.325, 84.556, 60}) {
+      double enough = Oxygen.celsiusEnough(kpa);
+      assertThat(Oxygen.atPressure(enough - 0.01, kpa).tooLittle()).isFalse();
+      assertThat(Oxygen.atPressure(enough + 0.01, kpa).tooLittle()).isTrue();
+    }
+    assertThat(Oxygen.celsiusEnough(30)).isBetween(0.0, 20.0);
+  }
 }

@@ -114,8 +114,12 @@ public class SaltsTest {
 
   @Test
   void unknownSalts() {
-    assertThat(Salts.find("epsom")).isNull();
-    assertThatThrownBy(() -> Salts.of("epsom")).isInstanceOf(Impossible.class);
+    assertThat(Salts.find("epsom").name()).isEqualTo("magnesium-sulfate-7h2o");
+    assertThat(Salts.find("Calcium nitrate 4h2o").name()).isEqualTo("calcium-nitrate-4h2o");
+    // two salts go by this name: nothing is guessed
+    assertThat(Salts.find("calcium-nitrate")).isNull();
+    assertThat(Salts.find("table-salt")).isNull();
+    assertThatThrownBy(() -> Salts.of("table-salt")).isInstanceOf(Impossible.class);
   }
 
   @Test

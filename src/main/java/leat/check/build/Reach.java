@@ -7,6 +7,7 @@ import leat.check.Finding;
 import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
+import leat.parts.Tower;
 import leat.plan.Section;
 
 /** The highest pots can be reached from the ground. */
@@ -16,10 +17,10 @@ final class Reach extends ShapeRule {
         "reach",
         AT_MOST,
         Show.M,
-        1.60,
+        Tower.REACH,
         PRACTICE,
-        "towers[].base.height" + ReadKeys.STACK,
-        "Height of the middle of the top module over the tank's floor: higher pots want a step, and standing on things beside a tub is how people get hurt.");
+        "tank.stand towers[].base.height" + ReadKeys.STACK,
+        "Height of the middle of the top module over what the tank's stand stands on: higher pots want a step, and standing on things beside a tub is how people get hurt.");
   }
 
   @Override
@@ -33,8 +34,8 @@ final class Reach extends ShapeRule {
     if (Double.isNaN(pot)) {
       return Finding.unknown(this);
     }
-    Verdict breach = subject.ownLimit(this) != null ? Verdict.FAIL : Verdict.WARN;
-    return atMost(pot, limit(subject), breach);
+    double stand = subject.section("tank").value("stand").orElse(0);
+    return atMost(stand + pot, limit(subject), Verdict.FAIL);
   }
 
   @Override

@@ -12,16 +12,13 @@ import leat.solution.Oxygen;
 
 /** The tank's warmest water can hold enough oxygen. */
 final class OxygenFits extends DeclaredRule {
-  /** A tank seldom holds more than half of what fits in. */
-  private static final double USUAL = 2 * Oxygen.ROOTS_LOW_MG_L;
-
   OxygenFits() {
     super(
         "oxygen",
         AT_LEAST,
         Show.MG_L,
-        USUAL,
-        "twice the 4 mg/L that roots want: common practice; saturation: Benson and Krause 1984",
+        null,
+        "what roots need, 4 mg/L up to 20 C, doubled for each 10 K above: common practice; saturation: Benson and Krause 1984",
         "tank.warmest site.altitude",
         "Oxygen that fits into the tank's warmest water at the place's altitude. Warm water holds less while roots and microbes use more: root rot begins there.");
   }
@@ -34,12 +31,16 @@ final class OxygenFits extends DeclaredRule {
   public List<Finding> measure(Subject subject) {
     double warmest = subject.section("tank").need("warmest");
     double holds = Oxygen.saturationMgL(warmest, pressureKpa(subject));
-    return List.of(atLeast(holds, limit(subject), Verdict.WARN));
+    return List.of(atLeast(holds, limitOr(subject, Oxygen.rootsNeedMgL(warmest)), Verdict.WARN));
   }
 
   @Override
   public Advice advice(Subject subject, Finding finding) {
-    double celsius = Oxygen.celsiusHolding(finding.limit(), pressureKpa(subject));
+    double kpa = pressureKpa(subject);
+    double celsius =
+        subject.ownLimit(this) != null
+            ? Oxygen.celsiusHolding(finding.limit(), kpa)
+            : Oxygen.celsiusEnough(kpa);
     return Advice.none()
         .also("shade, a white wall, a deeper tub")
         .cure(Cure.atMost("tank.warmest", celsius, Show.C));

@@ -11,6 +11,8 @@ import leat.check.Verdict;
 import leat.plan.Section;
 import leat.quantity.NumberText;
 import leat.quantity.Units;
+import leat.solution.pitzer.StockBottle;
+import leat.solution.stock.MadeWater;
 import leat.solution.stock.Stock;
 import leat.solution.stock.StockBottles;
 import leat.solution.stock.StockWater;
@@ -18,9 +20,6 @@ import leat.system.StockOf;
 
 /** The salts of the plan's stock bottles stay dissolved, in the bottles and in the tank. */
 final class PartsCompatible extends DeclaredRule {
-  private static final double USUAL_COLDEST = 5;
-  private static final double BOTTLE_PH = 5.5;
-  private static final double LOWEST_PH = 5.0;
   private static final double STEP = 0.1;
   private static final int BOTTLES = 2;
 
@@ -33,7 +32,7 @@ final class PartsCompatible extends DeclaredRule {
         "clear",
         null,
         null,
-        "solubility tables; saturation indices of gypsum and brushite by Davies",
+        "solubility tables; all ions of a bottle together by Pitzer; saturation indices of gypsum and brushite by Davies",
         "feed.stock water target.ph",
         "Whether the salts of feed.stock stay dissolved in the two bottles on the coldest night, and together in the tank at its pH. What settles out feeds nobody and clogs the cap.");
   }
@@ -47,7 +46,7 @@ final class PartsCompatible extends DeclaredRule {
   }
 
   private static double coldest(Subject subject) {
-    return stock(subject).getOr("coldest", USUAL_COLDEST, "coldest night 5 C");
+    return stock(subject).getOr("coldest", Stock.USUAL_COLDEST, "coldest night 5 C");
   }
 
   private static List<Stock.Weighed> salts(Subject subject, int part) {
@@ -55,16 +54,24 @@ final class PartsCompatible extends DeclaredRule {
     return part == TANK ? all : StockBottles.of(all, part);
   }
 
-  /** The salts of a part together; in the tank at a pH. */
-  private static Stock.Answer mixed(Subject subject, int part, double ph) {
-    List<Stock.Weighed> salts = salts(subject, part);
+  /** A bottle by each salt alone and by all its ions together, the worse of both. */
+  private static Stock.Verdict bottle(Subject subject, int part) {
+    return StockBottle.of(salts(subject, part), bottleL(subject), coldest(subject)).verdict();
+  }
+
+  /** All salts together in the tank at a pH. */
+  private static Stock.Verdict tank(Subject subject, double ph) {
     double bottle = bottleL(subject);
-    if (part != TANK) {
-      return Stock.bottle(salts, bottle, coldest(subject), BOTTLE_PH);
-    }
     double makes = Units.L.fromBase(stock(subject).need("makes"));
     StockWater water = StockOf.water(subject.section("water"));
-    return Stock.mix(salts, bottle, coldest(subject), ph, makes / bottle, water);
+    return Stock.mix(
+            salts(subject, TANK),
+            bottle,
+            coldest(subject),
+            ph,
+            MadeWater.dilution(bottle, makes),
+            water)
+        .verdict();
   }
 
   @Override
@@ -75,11 +82,11 @@ final class PartsCompatible extends DeclaredRule {
     List<Finding> found = new ArrayList<>(BOTTLES + 1);
     for (int b = 1; b <= BOTTLES; b++) {
       if (!salts(subject, b).isEmpty()) {
-        found.add(finding(mixed(subject, b, BOTTLE_PH).verdict()).at(b));
+        found.add(finding(bottle(subject, b)).at(b));
       }
     }
     double ph = subject.section("target").need("ph");
-    found.add(finding(mixed(subject, TANK, ph).verdict()).at(TANK));
+    found.add(finding(tank(subject, ph)).at(TANK));
     return found;
   }
 
@@ -112,23 +119,23 @@ final class PartsCompatible extends DeclaredRule {
   }
 
   private static Advice larger(Subject subject, int bottle) {
-    double litres = bottleL(subject);
-    Double times = StockBottles.strongest(salts(subject, bottle), litres, coldest(subject));
+    Double enough =
+        StockBottle.clearLitres(salts(subject, bottle), bottleL(subject), coldest(subject));
     Advice advice = Advice.of("keep it warmer");
-    if (times == null) {
+    if (enough == null) {
       return advice;
     }
-    String enough = NumberText.significant(Math.ceil(10 * litres / times) / 10, 4);
     return advice.cure(
-        Cure.typed("feed.stock.bottle", enough + " L").remark(" for the same grams"));
+        Cure.typed("feed.stock.bottle", NumberText.significant(enough, 4) + " L")
+            .remark(" for the same grams"));
   }
 
   private static Advice thinner(Subject subject) {
     double ph = subject.section("target").need("ph");
     Advice advice =
         Advice.of("less calcium, or less of what it meets: more tower water from feed.stock.makes");
-    for (double lower = ph - STEP; lower >= LOWEST_PH; lower -= STEP) {
-      if (mixed(subject, TANK, lower).verdict() == Stock.Verdict.CLEAR) {
+    for (double lower = ph - STEP; lower >= Stock.LOWEST_TANK_PH; lower -= STEP) {
+      if (tank(subject, lower) == Stock.Verdict.CLEAR) {
         return advice.cure(Cure.typed("target.ph", NumberText.significant(lower, 2)));
       }
     }

@@ -11,7 +11,7 @@ import leat.hydraulics.Liquid;
 import leat.hydraulics.PipeRun;
 import leat.hydraulics.Riser;
 import leat.hydraulics.Roughness;
-import leat.hydraulics.Section;
+import leat.hydraulics.PipeSection;
 import leat.hydraulics.Water;
 import leat.plan.Refused;
 import leat.quantity.Nearest;
@@ -74,10 +74,10 @@ record HeadInput(Line common, double total, Riser riser, int tower, List<String>
     }
     accept(call, bores.size());
     List<String> words = new ArrayList<>();
-    Section[] sections = new Section[bores.size()];
+    PipeSection[] sections = new PipeSection[bores.size()];
     for (int i = 0; i < sections.length; i++) {
       sections[i] =
-          new Section(
+          new PipeSection(
               (Double) lengths.get(i),
               (Double) bores.get(i),
               pick(roughnesses, i),
@@ -127,9 +127,9 @@ record HeadInput(Line common, double total, Riser riser, int tower, List<String>
   }
 
   /** Entrance and exit stay where the fittings name none; they and the changes are told. */
-  private static Section[] withFittings(
-      Section[] sections, List<Object> fittings, List<String> words) {
-    Section[] all = PipeRun.joined(sections);
+  private static PipeSection[] withFittings(
+      PipeSection[] sections, List<Object> fittings, List<String> words) {
+    PipeSection[] all = PipeRun.joined(sections);
     int last = all.length - 1;
     all[last] = all[last].withMoreK(PipeOf.sumOfK(fittings));
     boolean entrance = !PipeOf.namesEntrance(fittings);

@@ -11,7 +11,7 @@ import leat.command.MeasuredWords;
 import leat.hydraulics.Bore;
 import leat.hydraulics.BoreTable;
 import leat.hydraulics.Bores;
-import leat.hydraulics.Section;
+import leat.hydraulics.PipeSection;
 import leat.system.Waterway;
 
 /** Answers {@code leat pump --bores}: the flow with each tube that one can buy. */
@@ -44,7 +44,7 @@ final class PumpBores {
   Answer answer(double level) {
     int[] risers = way.risersOf(tower);
     int section = way.tower(tower).riser().size() - 1;
-    Section present = way.tower(tower).riser().section(section);
+    PipeSection present = way.tower(tower).riser().section(section);
     String family = call.has("--family") ? call.text("--family") : Bores.familyOf(present.bore());
     List<Bore> bores = Bores.family(family, false);
     List<BoreTable.Towers> rows =

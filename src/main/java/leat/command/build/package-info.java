@@ -2,6 +2,6 @@
  * Commands of the group "build": designing and building. Sheets as their trade names them. Start
  * with {@link leat.command.build.HeadCommand}.
  *
- * <p>Neighbours: answer, check, cli, numeric, plan, quantity, system, the trade.
+ * <p>Neighbours: answer, check, cli, numeric, plan, quantity, sweep, system, the trade.
  */
 package leat.command.build;

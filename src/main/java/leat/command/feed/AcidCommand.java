@@ -5,11 +5,11 @@ import leat.answer.Column;
 import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.answer.Show;
-import leat.answer.Working;
 import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.Flag;
 import leat.plan.Kind;
+import leat.plan.Refused;
 import leat.plan.Section;
 import leat.quantity.Dimension;
 import leat.quantity.Units;
@@ -38,15 +38,45 @@ public final class AcidCommand extends Command {
   static final Column FIRST_PH = Column.number("first_pour_ph", "after the first pour", 3);
   static final Column FIRST_PH_HIGH =
       Column.number("first_pour_ph_if_strip_high", "if the strip read high", 3);
-  static final Column OPEN_PH = Column.number("ph_open_air_420ppm", "pH in open air", 3);
-  static final Column STUFFY_PH = Column.number("ph_open_air_2000ppm", "pH in stuffy air", 3);
+  static final Column OPEN_PH = Column.number("ph_open_air_420ppm", "pH in open air", 2);
+  static final Column STUFFY_PH = Column.number("ph_open_air_2000ppm", "pH in stuffy air", 2);
   static final Column NITROGEN = Column.of("N_mg_L", "nitrogen added", Show.MG_L.digits(2));
   static final Column PHOSPHORUS = Column.of("P_mg_L", "phosphorus added", Show.MG_L.digits(2));
   static final Column SULFUR = Column.of("S_mg_L", "sulfur added", Show.MG_L.digits(2));
   static final Column CHLORIDE = Column.of("Cl_mg_L", "chloride added", Show.MG_L.digits(2));
 
-  private static final Kind PH = Kind.NUMBER;
-  private static final double SMALL_ML = 1;
+  static final Column WATER_ALKALINITY =
+      Column.of("water_alkalinity_meq_L", "the fresh water's", Show.MEQ_L);
+  static final Column PH = Column.number("ph", "pH", 3);
+  static final Column TO = Column.number("to_ph", "pH wanted", 3);
+
+  private static final Column[] COLUMNS = {
+    ACID,
+    MEQ,
+    FIRST,
+    HALF,
+    ACID_G,
+    FIRST_G,
+    HALF_G,
+    STATUS,
+    VOLUME,
+    ALKALINITY,
+    LEFT,
+    OPEN,
+    OPEN_G,
+    OPEN_MEQ,
+    FIRST_PH,
+    FIRST_PH_HIGH,
+    OPEN_PH,
+    STUFFY_PH,
+    NITROGEN,
+    PHOSPHORUS,
+    SULFUR,
+    CHLORIDE,
+    WATER_ALKALINITY,
+    PH,
+    TO
+  };
 
   @Override
   public String name() {
@@ -69,8 +99,8 @@ public final class AcidCommand extends Command {
               "180 mg/L",
               "its alkalinity: mg/L as CaCO3, meq/L or dH of carbonate hardness")
           .sets("water.alkalinity"),
-      Flag.of("--ph", "PH", PH, "7.6", "its pH").sets("water.ph"),
-      Flag.of("--to", "PH", PH, "5.8", "the pH wanted").sets("target.ph"),
+      Flag.of("--ph", "PH", Kind.NUMBER, "7.6", "its pH; water.ph of the plan otherwise"),
+      Flag.of("--to", "PH", Kind.NUMBER, "5.8", "the pH wanted").sets("target.ph"),
       Flag.of(
               "--acid",
               "NAME",
@@ -97,55 +127,47 @@ public final class AcidCommand extends Command {
   @Override
   public Answer answer(Call call) {
     Section water = call.plan().section("water");
-    double alkalinity = need(call, water, "alkalinity", "--alkalinity");
-    double ph = need(call, water, "ph", "--ph");
-    double to = need(call, call.plan().section("target"), "ph", "--to");
+    double fresh = need(call, water, "alkalinity", "--alkalinity");
+    Double typed = call.quantity("--ph");
+    double ph = typed == null ? need(call, water, "ph", "--ph") : typed;
+    double to = target(call);
     double volume = volume(call);
     Acid acid = acid(call);
-    AcidNeed.refuseRaise(ph, to);
-    double celsius = water.getOr("temperature", Carbonate.USUAL_CELSIUS, "water 20 C");
+    double celsius = water.getOr("temperature", Carbonate.USUAL_CELSIUS, usualTemperature());
+    boolean corrected =
+        !call.has("--alkalinity")
+            && typed != null
+            && water.has("ph")
+            && AcidNeed.wasCorrected(ph, water.need("ph"));
+    double alkalinity =
+        corrected ? AcidNeed.leftBehind(fresh, water.need("ph"), to, celsius) : fresh;
     AcidNeed.Answer need = AcidNeed.of(Litres.of(volume), alkalinity, ph, to, celsius, acid);
-    Answer answer =
-        new Answer(
-            ACID,
-            MEQ,
-            FIRST,
-            HALF,
-            ACID_G,
-            FIRST_G,
-            HALF_G,
-            STATUS,
-            VOLUME,
-            ALKALINITY,
-            LEFT,
-            OPEN,
-            OPEN_G,
-            OPEN_MEQ,
-            FIRST_PH,
-            FIRST_PH_HIGH,
-            OPEN_PH,
-            STUFFY_PH,
-            NITROGEN,
-            PHOSPHORUS,
-            SULFUR,
-            CHLORIDE);
+    Answer answer = new Answer(COLUMNS);
     Row row = row(answer, need, volume);
+    row.set(WATER_ALKALINITY, fresh).set(PH, ph).set(TO, to);
     taken(call, answer, water, acid);
+    AcidText text = new AcidText(call, answer, row, need, acid, corrected);
     if (need.status() == AcidNeed.Status.NO_ACID_NEEDED) {
-      return answer.sentence(
-          Phrase.of("No acid is needed: the water is at pH ").number(ph, 3).add(" already."));
+      return text.noneNeeded(ph < to);
     }
-    text(answer, row, need, acid);
-    workings(answer, need, acid, celsius);
-    minds(call, answer, water, need, acid, to);
-    answer.next(
-        "leat dose "
-            + (call.hasPlan() ? "--plan " + call.planName() + " " : "")
-            + "--volume \""
-            + Phrase.of(volume, Show.L).render(false)
-            + (call.hasPlan() ? "\" --from READING" : "\" --from READING ...")
-            + "   after the acid, not before: feed buffers too");
+    text.sentenceAndFigures();
+    text.workings(celsius);
+    text.minds(water, AcidNeed.bufferGone(to));
+    text.next();
     return answer;
+  }
+
+  private static String usualTemperature() {
+    return "water of " + Phrase.of(Carbonate.USUAL_CELSIUS, Show.C.digits(2)).render(false);
+  }
+
+  private double target(Call call) {
+    Section target = call.plan().section("target");
+    double to = need(call, target, "ph", "--to");
+    if (AcidNeed.isSour(to)) {
+      throw new Refused(MixErrors.sourTarget(target, to));
+    }
+    return to;
   }
 
   private double need(Call call, Section section, String key, String flag) {
@@ -191,7 +213,7 @@ public final class AcidCommand extends Command {
         .set(STATUS, need.status().word)
         .set(VOLUME, volume)
         .set(ALKALINITY, need.alkalinityMeqL())
-        .set(LEFT, need.leftMeqL())
+        .set(LEFT, need.bufferMeqL())
         .set(OPEN, Litres.baseOfMl(need.open().ml()))
         .set(OPEN_G, Litres.baseOfG(need.open().g()))
         .set(OPEN_MEQ, need.openNeedMeqL())
@@ -215,156 +237,5 @@ public final class AcidCommand extends Command {
           Phrase.of("acid of ").add(Units.KG_L.toBase(acid.densityKgL()), Show.of(Units.KG_L, 4)));
     }
     call.withTaken(answer);
-  }
-
-  private static String named(Acid acid) {
-    if (acid.isSolid()) {
-      return "citric acid";
-    }
-    return leat.quantity.NumberText.shortest(acid.percent()) + " % " + acid.kind().word + " acid";
-  }
-
-  private static Phrase amount(Row row, Acid acid, Column ml, Column g) {
-    return Answer.phrase(row, acid.isSolid() ? g : ml);
-  }
-
-  private static void text(Answer answer, Row row, AcidNeed.Answer need, Acid acid) {
-    answer.sentence(
-        Phrase.of("About ")
-            .add(amount(row, acid, ACID, ACID_G))
-            .add(" of " + named(acid) + "; " + (acid.isSolid() ? "dissolve and pour " : "pour "))
-            .add(amount(row, acid, FIRST, FIRST_G))
-            .add(", stir, wait an hour, measure, then the rest in halves."));
-    answer.figure(
-        row,
-        MEQ,
-        Phrase.of("of ")
-            .addBare(need.alkalinityMeqL(), Show.MEQ_L)
-            .add(": ")
-            .add(need.leftMeqL(), Show.MEQ_L)
-            .add(" stays as buffer"));
-    answer.figure(
-        "after the first pour",
-        Phrase.of("pH ").number(need.firstPourPh(), 3),
-        need.firstPourPhIfStripHigh() == null
-            ? Phrase.of()
-            : Phrase.of("pH ")
-                .number(need.firstPourPhIfStripHigh(), 3)
-                .add(" if the strip read a fifth too high"));
-    answer.figure(
-        "then, in halves", amount(row, acid, HALF, HALF_G), Phrase.of("and measure each time"));
-    answer.figure(
-        OPEN.label(),
-        amount(row, acid, OPEN, OPEN_G),
-        Phrase.of("over days; left alone it climbs to pH ")
-            .number(need.stuffyPh(), 2)
-            .add(" to ")
-            .number(need.openPh(), 2));
-    brought(answer, row, NITROGEN, "count it in your salts");
-    brought(answer, row, PHOSPHORUS, "count it in your salts");
-    brought(answer, row, SULFUR, "as sulfate");
-    brought(answer, row, CHLORIDE, "leaves bear little of it");
-  }
-
-  private static void brought(Answer answer, Row row, Column column, String remark) {
-    if ((Double) row.get(column) > 0) {
-      answer.figure(row, column, Phrase.of(remark));
-    }
-  }
-
-  private static void minds(
-      Call call, Answer answer, Section water, AcidNeed.Answer need, Acid acid, double to) {
-    answer.mind("acid-handling", handling(acid));
-    if (acid.isOverHousehold()) {
-      answer.mind(
-          "no-household-good",
-          "over 40 % is no household good: a weaker one does the same with more mL. In some"
-              + " countries it may not be sold to you: ask there.");
-    } else if (acid.isRestricted()) {
-      answer.mind(
-          "restricted",
-          acid.kind() == Acid.Kind.NITRIC
-              ? "nitric acid over 3 % is restricted for the public in the EU: ask what holds where"
-                  + " you live, or take citric or phosphoric."
-              : "sulfuric acid over 15 % is restricted for the public in the EU: ask what holds"
-                  + " where you live.");
-    }
-    if (acid.isSolid()) {
-      answer.mind("eaten", "microbes eat citric acid in days: the pH climbs back.");
-    }
-    if (!acid.isSolid() && need.firstPour().ml() < SMALL_ML) {
-      answer.mind(
-          "a-drop",
-          "so little wants a 1 mL syringe, or an acid thinned first: one part into nine of water.");
-    }
-    if (need.targetOutside() && to < 7) {
-      answer.mind("all-buffer-gone", "under pH 4.5 no buffer is left: a drop too much bites.");
-    }
-    if (need.fizzes()) {
-      answer.mind(
-          "would-fizz",
-          "such a water would fizz: alkalinity and pH hardly belong together, measure both again.");
-    }
-    String typed = water.typed("alkalinity");
-    answer.mind(
-        "alkalinity-strips",
-        typed != null && typed.contains("dH")
-            ? "degrees count only as carbonate hardness, not as total hardness; strips are good to"
-                + " 20 %."
-            : "strips are good to 20 %; the supplier's report is better.");
-  }
-
-  private static String handling(Acid acid) {
-    String common =
-        acid.isSolid()
-            ? "gloves and goggles; dissolve it in a cup of water first; never near bleach: chlorine"
-                + " gas. Keep it locked away."
-            : "acid into water, never water into acid. Goggles, gloves, outdoors; never near bleach:"
-                + " chlorine gas. Keep it locked away; what its label says comes first.";
-    if (acid.kind() == Acid.Kind.NITRIC) {
-      return common + " Nitric acid fumes, stains and feeds fire.";
-    }
-    return acid.kind() == Acid.Kind.SULFURIC
-        ? common + " Sulfuric acid heats as it mixes."
-        : common;
-  }
-
-  private static void workings(Answer answer, AcidNeed.Answer need, Acid acid, double celsius) {
-    answer.working(
-        Working.of(
-            "buffer left at the target",
-            "left = CT (a1 + 2 a2) + Kw/h - h,  CT from the first pH",
-            Phrase.of("CT = ")
-                .number(need.totalCarbonateMmolL(), 4)
-                .add(" mmol/L, pK1 = ")
-                .number(need.pk1(), 4)
-                .add(", pK2 = ")
-                .number(need.pk2(), 5)
-                .add(" at ")
-                .add(celsius, Show.C),
-            need.leftMeqL(),
-            Show.MEQ_L.digits(4),
-            "water 0 to 90 C; activities left out, 2 % at 0.01 mol/L",
-            "Plummer and Busenberg 1982"));
-    answer.working(
-        Working.of(
-            "acid, closed",
-            "meq/L = alkalinity - left;  mmol/L = meq/n",
-            Phrase.of("n = ").number(need.protons(), 4).add(" protons a molecule at the target"),
-            need.needMeqL(),
-            Show.MEQ_L.digits(4),
-            "target pH 4.5 to 8.3",
-            "charge balance"));
-    if (need.acidMolPerL() != null) {
-      answer.working(
-          Working.of(
-              "by volume",
-              "mL = mmol/L V / (mol/L of the bottle);  mol/L = 10 p density / M",
-              Phrase.of("bottle ").number(need.acidMolPerL(), 4).add(" mol/L"),
-              Litres.baseOfMl(need.acid().ml()),
-              Show.ML.digits(4),
-              "density at 20 C",
-              "handbook densities"));
-    }
   }
 }

@@ -5,15 +5,19 @@ import leat.answer.Column;
 import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.answer.Show;
-import leat.answer.Working;
 import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.Flag;
 import leat.plan.Kind;
+import leat.plan.Origin;
 import leat.plan.Plan;
+import leat.plan.PlanErrors;
+import leat.plan.Refused;
 import leat.plan.Section;
 import leat.quantity.Dimension;
+import leat.quantity.QuantityReader;
 import leat.quantity.Units;
+import leat.quantity.Unreadable;
 import leat.solution.tank.Clean;
 import leat.system.TankOf;
 
@@ -23,15 +27,16 @@ public final class CleanCommand extends Command {
   static final Column WATER = Column.of("water_L", "water", Show.L);
   static final Column VOLUME = Column.of("final_volume_L", "in the loop", Show.L);
   static final Column STRENGTH = Column.of("strength_mg_L", "strength", Show.MG_L);
-  static final Column PER_LITRE = Column.of("bottle_mL_L", "for each litre", Show.ML_L);
+  static final Column PER_LITRE = Column.of("bottle_mL_L", "from the bottle", Show.ML_L);
   static final Column OLD = Column.of("bottle_if_old_mL", "from an old bottle", Show.ML);
   static final Column CONTACT = Column.of("contact_min", "let it run", Show.MIN);
   static final Column IN_BOTTLE = Column.of("bottle_g_L", "in the bottle", Show.of(Units.G_L, 3));
   static final Column NEEDS = Column.of("loop_needs_L", "loop needs", Show.L);
   static final Column STATUS = Column.plain("status", "status");
+  static final Column FULL = Column.of("full_L", "full mark", Show.L);
 
-  private static final double OVERNIGHT_S = 8 * 3600;
   private static final String HYPOCHLORITE = "hypochlorite";
+  private static final Column MOST = Column.of("volume_L", "volume", Show.L);
 
   @Override
   public String name() {
@@ -46,14 +51,13 @@ public final class CleanCommand extends Command {
           "VOLUME",
           Kind.quantity(Dimension.VOLUME),
           "25 L",
-          "water and sanitiser together; what the plan's loop needs otherwise"),
+          "water and sanitiser together; the plan's tank at its full mark otherwise"),
       Flag.of(
-              "--with",
-              "AGENT",
-              Kind.choice(HYPOCHLORITE, "peroxide"),
-              HYPOCHLORITE,
-              "sanitiser: household bleach or peroxide")
-          .sets("clean.with"),
+          "--with",
+          "AGENT",
+          Kind.choice(HYPOCHLORITE, "peroxide", "bleach"),
+          HYPOCHLORITE,
+          "sanitiser: hypochlorite (bleach is the same) or peroxide; clean.with of the plan otherwise"),
       Flag.of(
               "--strength",
               "SHARE",
@@ -66,8 +70,8 @@ public final class CleanCommand extends Command {
           "COUNTS",
           Kind.choice("volume", "weight", "hypochlorite-volume", "hypochlorite-weight"),
           "weight",
-          "what the label's per cent counts: grams of the agent in 100 mL or in 100 g; or grams of"
-              + " sodium hypochlorite"),
+          "what the label's per cent counts: volume, grams of chlorine or peroxide in 100 mL; weight, in 100 g;"
+              + " hypochlorite-volume and hypochlorite-weight, grams of sodium hypochlorite"),
       Flag.of(
           "--density",
           "DENSITY",
@@ -75,12 +79,11 @@ public final class CleanCommand extends Command {
           "1.08 kg/L",
           "the bottle's density, for labels by weight"),
       Flag.of(
-              "--aim",
-              "STRENGTH",
-              Kind.quantity(Dimension.MASS_CONCENTRATION),
-              "200 mg/L",
-              "strength wanted in the loop; 3 g/L of peroxide is 0.3 %")
-          .sets("clean.aim"),
+          "--aim",
+          "STRENGTH",
+          Kind.TEXT,
+          "200 mg/L",
+          "strength wanted in the loop, or per cent: 0.3 % is 3 g/L; clean.aim of the plan otherwise"),
       Flag.of("--contact", "TIME", Kind.quantity(Dimension.TIME), "30 min", "how long it runs")
           .sets("clean.contact"),
     };
@@ -90,28 +93,20 @@ public final class CleanCommand extends Command {
   public Answer answer(Call call) {
     Plan plan = call.plan();
     Section clean = plan.section("clean");
-    String with = clean.text("with");
-    if (with == null) {
-      throw call.hasPlan() ? clean.missing("with") : call.needs("--with");
-    }
+    boolean bleach = bleach(call, clean);
     if (!clean.has("strength")) {
       throw call.hasPlan() ? clean.missing("strength") : call.needs("--strength");
     }
-    boolean bleach = HYPOCHLORITE.equals(with);
     Double needs = loop(plan);
-    double volume = volume(call, needs);
-    double aim =
-        bleach
-            ? clean.getOr("aim", Clean.USUAL_CHLORINE_MG_L, "200 mg/L of free chlorine")
-            : clean.getOr("aim", 1e4 * Clean.USUAL_PEROXIDE_PCT, "0.3 % peroxide");
-    double contact =
-        bleach
-            ? clean.getOr("contact", Clean.USUAL_CHLORINE_CONTACT_S, "30 min")
-            : clean.getOr("contact", OVERNIGHT_S, "overnight, 8 h");
+    Double full = full(plan);
+    double volume = volume(call, full);
+    double aim = aim(call, clean, bleach);
+    double contact = contact(clean, bleach);
     Clean.Answer one = dilute(call, clean, bleach, volume, aim);
     Answer answer =
         new Answer(
-            BOTTLE, WATER, VOLUME, STRENGTH, PER_LITRE, OLD, CONTACT, IN_BOTTLE, NEEDS, STATUS);
+            BOTTLE, WATER, VOLUME, STRENGTH, PER_LITRE, OLD, CONTACT, IN_BOTTLE, NEEDS, STATUS,
+            FULL);
     Row row =
         answer
             .row()
@@ -124,25 +119,56 @@ public final class CleanCommand extends Command {
             .set(CONTACT, contact)
             .set(IN_BOTTLE, Units.G_L.toBase(one.bottleGPerL()))
             .set(NEEDS, needs)
-            .set(STATUS, one.status().word);
+            .set(STATUS, one.status().word)
+            .set(FULL, full);
+    CleanText text =
+        new CleanText(answer, row, one, bleach, Units.PERCENT.fromBase(clean.need("strength")));
     if (!one.reached()) {
-      answer.sentence(
-          Phrase.of("The bottle is too weak: it holds ")
-              .add(Units.G_L.toBase(one.bottleGPerL()), IN_BOTTLE.show())
-              .add(", and ")
-              .add(aim, Show.MG_L)
-              .add(" is wanted."));
-      cautions(answer, bleach, clean);
+      text.refusal();
+      text.cautions();
       return call.withTaken(answer).no();
     }
-    text(answer, row, one, bleach, clean, volume, contact, needs);
+    text.sentenceAndFigures(needs != null && volume < needs);
     call.withTaken(answer);
-    cautions(answer, bleach, clean);
-    if (needs != null && volume < needs) {
-      answer.mind("too-little", "it is less than the loop needs: the pump will draw air.");
-    }
-    answer.next("dry pump and sender, strainer out, riser blown empty before frost");
+    text.cautions();
+    text.volumeMinds(needs != null && volume < needs, full != null && volume < full);
     return answer;
+  }
+
+  private boolean bleach(Call call, Section clean) {
+    Object typed = call.value("--with");
+    String with = typed == null ? clean.text("with") : (String) typed;
+    if (with == null) {
+      throw call.hasPlan() ? clean.missing("with") : call.needs("--with");
+    }
+    return !with.equals("peroxide");
+  }
+
+  private static double aim(Call call, Section clean, boolean bleach) {
+    String typed = call.text("--aim");
+    if (typed == null) {
+      double usual = bleach ? Clean.USUAL_CHLORINE_MG_L : Clean.mgLOfPct(Clean.USUAL_PEROXIDE_PCT);
+      String words =
+          Phrase.of(usual, Show.MG_L.digits(2)).render(false)
+              + (bleach ? " of free chlorine" : " of peroxide");
+      return clean.getOr("aim", usual, words);
+    }
+    try {
+      return QuantityReader.read(typed, Dimension.MASS_CONCENTRATION).value();
+    } catch (Unreadable noConcentration) {
+      try {
+        return Clean.mgLOfPct(
+            Units.PERCENT.fromBase(QuantityReader.read(typed, Dimension.SHARE).value()));
+      } catch (Unreadable e) {
+        throw new Refused(PlanErrors.unreadable(Origin.flag("--aim", typed), "", noConcentration));
+      }
+    }
+  }
+
+  private static double contact(Section clean, boolean bleach) {
+    double usual = bleach ? Clean.USUAL_CHLORINE_CONTACT_S : Clean.USUAL_PEROXIDE_CONTACT_S;
+    String words = Phrase.of().duration(usual).render(false);
+    return clean.getOr("contact", usual, bleach ? words : "overnight, " + words);
   }
 
   private static Double loop(Plan plan) {
@@ -154,50 +180,59 @@ public final class CleanCommand extends Command {
     return TankOf.of(tank).volume(tank.need("intake")) + (held == null ? 0 : held);
   }
 
-  private static double volume(Call call, Double needs) {
+  private static Double full(Plan plan) {
+    Section tank = plan.section("tank");
+    return TankOf.isKnown(tank) && tank.has("full")
+        ? (Double) TankOf.of(tank).volume(tank.need("full"))
+        : null;
+  }
+
+  private static double volume(Call call, Double full) {
     Double asked = call.above0("--volume");
     if (asked != null) {
       return asked;
     }
-    Section tank = call.plan().section("tank");
     if (!call.hasPlan()) {
       throw call.needs("--volume");
     }
-    double low = TankOf.of(tank).volume(tank.need("low"));
-    Double held = call.plan().root().maybe("hold_up");
-    double volume = low + (held == null ? 0 : held);
+    Section tank = call.plan().section("tank");
+    if (full == null) {
+      TankOf.of(tank);
+      throw tank.missing("full");
+    }
     tank.took(
-        "filled to the refill mark while it runs, "
-            + Phrase.of(volume, Show.L).render(false)
-            + " in all");
-    return volume;
+        Answer.filled(
+                Row.aside(MOST).set(MOST, full),
+                "filled to the full mark, {volume_L}, so that the whole wall gets wet")
+            .render(false));
+    return full;
   }
 
   private static Clean.Answer dilute(
       Call call, Section clean, boolean bleach, double volume, double aim) {
     double percent = Units.PERCENT.fromBase(clean.need("strength"));
-    String label = call.text("--basis");
     Object checked = call.value("--basis");
-    Clean.Basis basis =
-        checked == null
-            ? bleach ? Clean.Basis.WEIGHT_IN_VOLUME : Clean.Basis.WEIGHT_IN_WEIGHT
-            : basis(label);
+    Clean.Basis basis = checked == null ? Clean.Basis.usual(bleach) : basis((String) checked);
     if (checked == null) {
       clean.took(
           bleach ? "label counts available chlorine by volume" : "label counts peroxide by weight");
     }
     Double density = call.above0("--density");
-    if (bleach) {
-      boolean byWeight =
-          basis == Clean.Basis.WEIGHT_IN_WEIGHT || basis == Clean.Basis.HYPOCHLORITE_IN_WEIGHT;
-      if (byWeight && density == null) {
-        clean.took("bleach of 1.08 kg/L");
-      }
-      double kgL = density == null ? Clean.BLEACH_KG_L : Units.KG_L.fromBase(density);
-      return Clean.hypochlorite(Litres.of(volume), percent, basis, kgL, aim);
+    if (!bleach) {
+      double kgL =
+          density == null && basis.byWeight()
+              ? Clean.peroxideDensity(percent)
+              : density == null ? 1 : Units.KG_L.fromBase(density);
+      return Clean.peroxide(Litres.of(volume), percent, basis, kgL, Clean.pctOfMgL(aim));
     }
-    double kgL = density == null ? Clean.peroxideDensity(percent) : Units.KG_L.fromBase(density);
-    return Clean.peroxide(Litres.of(volume), percent, basis, kgL, Units.G_L.fromBase(aim) / 10);
+    if (basis.byWeight() && density == null) {
+      clean.took(
+          "bleach of "
+              + Phrase.of(Units.KG_L.toBase(Clean.BLEACH_KG_L), Show.of(Units.KG_L, 3))
+                  .render(false));
+    }
+    double kgL = density == null ? Clean.BLEACH_KG_L : Units.KG_L.fromBase(density);
+    return Clean.hypochlorite(Litres.of(volume), percent, basis, kgL, aim);
   }
 
   private static Clean.Basis basis(String label) {
@@ -210,86 +245,6 @@ public final class CleanCommand extends Command {
         return Clean.Basis.HYPOCHLORITE_IN_VOLUME;
       default:
         return Clean.Basis.HYPOCHLORITE_IN_WEIGHT;
-    }
-  }
-
-  private static void text(
-      Answer answer,
-      Row row,
-      Clean.Answer one,
-      boolean bleach,
-      Section clean,
-      double volume,
-      double contact,
-      Double needs) {
-    answer.sentence(
-        Phrase.of("Fill ")
-            .add((Double) row.get(WATER), Show.L)
-            .add(" of water, add ")
-            .add((Double) row.get(BOTTLE), Show.ML)
-            .add(" of " + percent(clean) + " % ")
-            .add(bleach ? "hypochlorite" : "peroxide")
-            .add(", run ")
-            .duration(contact)
-            .add(" without plants, empty, rinse twice."));
-    answer.figure(
-        row,
-        STRENGTH,
-        Phrase.of(bleach ? "free chlorine" : "peroxide"),
-        Phrase.of(one.bottleMlPerL(), Show.ML_L));
-    if (one.bottleMlIfOld() != null) {
-      answer.figure(row, OLD, Phrase.of("half a year takes about a fifth, warmth more"));
-    }
-    if (needs != null) {
-      answer.figure(
-          row,
-          NEEDS,
-          Phrase.of(
-              volume >= needs
-                  ? "intake mark and towers: it is enough"
-                  : "intake mark and towers: it is too little"));
-    }
-    answer.figure("rinse", Phrase.of("twice ").add(volume, Show.L).add(", then smell"));
-    answer.working(
-        Working.of(
-            "from the bottle",
-            "mL = 1000 V y / C",
-            Phrase.of("V = ")
-                .add(volume, Show.L)
-                .add(", y = ")
-                .add((Double) row.get(STRENGTH), Show.MG_L)
-                .add(", C = ")
-                .add((Double) row.get(IN_BOTTLE), IN_BOTTLE.show()),
-            (Double) row.get(BOTTLE),
-            Show.ML.digits(4),
-            "any strength the bottle is above",
-            "balance of mass"));
-  }
-
-  private static String percent(Section clean) {
-    return leat.quantity.NumberText.shortest(Units.PERCENT.fromBase(clean.need("strength")));
-  }
-
-  private static void cautions(Answer answer, boolean bleach, Section clean) {
-    if (bleach) {
-      answer.mind(
-          "never-with-acid",
-          "never together with acid, vinegar or pH-down: chlorine gas. Nor with ammonia or feed, nor"
-              + " with peroxide. Empty and rinse first.");
-      answer.mind(
-          "chlorine-handling",
-          "gloves, goggles, open air, no plants in the loop; not into a pond or a bed. Chlorine eats"
-              + " metal and pump seals: rinse well.");
-      return;
-    }
-    answer.mind(
-        "peroxide-handling",
-        "gloves and goggles: it burns skin. Never with bleach or acid, and no plants in the loop.");
-    if (Units.PERCENT.fromBase(clean.need("strength")) > Clean.PEROXIDE_RESTRICTED_PCT) {
-      answer.mind(
-          "restricted",
-          "peroxide over 12 % is restricted for the public in the EU; 3 % from the pharmacy does it,"
-              + " with more mL.");
     }
   }
 }

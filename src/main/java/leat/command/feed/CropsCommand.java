@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import leat.answer.Answer;
 import leat.answer.Column;
-import leat.answer.Phrase;
+import leat.answer.Row;
 import leat.answer.Show;
 import leat.cli.Call;
 import leat.cli.Command;
@@ -28,6 +28,7 @@ public final class CropsCommand extends Command {
   static final Column PH_LOW = Column.number("ph_low", "pH from", 2);
   static final Column PH_HIGH = Column.number("ph_high", "to", 2);
   static final Column SOURCE = Column.plain("source", "source");
+  static final Column KNOWN = Column.plain("known", "band is");
   static final Column CAN_SHARE = Column.plain("can_share", "can share");
   static final Column S_EC_LOW = Column.of("shared_ec_low_mS_cm", "shared EC from", EC);
   static final Column S_EC_HIGH = Column.of("shared_ec_high_mS_cm", "to", EC);
@@ -59,15 +60,15 @@ public final class CropsCommand extends Command {
   @Override
   public Answer answer(Call call) {
     if (call.has("--list")) {
-      return list();
+      return list(call);
     }
     List<Crop> crops = crops(call);
     Crops.Shared shared = Crops.share(crops);
     Answer answer =
         new Answer(
             CROP, EC_LOW, EC_HIGH, PH_LOW, PH_HIGH, SOURCE, CAN_SHARE, S_EC_LOW, S_EC_HIGH,
-            S_PH_LOW, S_PH_HIGH);
-    Answer own = new Answer(CROP, EC_LOW, EC_HIGH, PH_LOW, PH_HIGH, SOURCE);
+            S_PH_LOW, S_PH_HIGH, KNOWN);
+    Answer own = new Answer(CROP, EC_LOW, EC_HIGH, PH_LOW, PH_HIGH, SOURCE, KNOWN);
     for (int i = 0; i < crops.size(); i++) {
       fill(own.row(), crops.get(i));
       share(fill(answer.row(), crops.get(i)), shared);
@@ -76,29 +77,39 @@ public final class CropsCommand extends Command {
     share(figures.row(), shared);
     Answer clashes = clashes(shared);
     answer.jsonObject(figures).array("crops", own).array("clashes", clashes);
-    sentence(answer, crops, shared);
-    text(answer, crops, shared);
-    minds(call, answer, crops, shared);
+    CropsText.sentence(answer, figures.row(0), crops, shared);
+    CropsText.figures(answer, own, clashes);
+    CropsText.minds(call, answer, crops, shared);
     call.withTaken(answer);
     if (shared.canShare()) {
       answer.next("paste into the plan, or move it a little:\n  " + target(shared));
       return answer;
     }
     answer.next(
-        "a second tower with its own tub for the odd one, or another crop: leat crops --list");
+        "a second tower with its own tank for the odd one, or another crop: leat crops --list");
     return answer.no();
   }
 
-  private static leat.answer.Row fill(leat.answer.Row row, Crop crop) {
+  static Row fill(Row row, Crop crop) {
     return row.set(CROP, crop.name())
         .set(EC_LOW, crop.ecLowMsCm())
         .set(EC_HIGH, crop.ecHighMsCm())
         .set(PH_LOW, crop.phLow())
         .set(PH_HIGH, crop.phHigh())
-        .set(SOURCE, crop.source());
+        .set(SOURCE, crop.source())
+        .set(KNOWN, known(crop));
   }
 
-  private static void share(leat.answer.Row row, Crops.Shared shared) {
+  private static String known(Crop crop) {
+    if (crop.isPrinted()) {
+      return "checked-in-print";
+    }
+    return crop.isFromMemory()
+        ? "from-memory"
+        : crop.isCommonPractice() ? "common-practice" : "own";
+  }
+
+  private static void share(Row row, Crops.Shared shared) {
     row.set(CAN_SHARE, shared.canShare())
         .set(S_EC_LOW, shared.ecLowMsCm())
         .set(S_EC_HIGH, shared.ecHighMsCm())
@@ -121,8 +132,15 @@ public final class CropsCommand extends Command {
   }
 
   private List<Crop> crops(Call call) {
+    List<Crop> crops = call.operands().isEmpty() ? ofPlan(call) : named(call.operands());
+    for (int i = 0; i < crops.size() && call.has("--widen"); i++) {
+      crops.set(i, Crops.widened(crops.get(i)));
+    }
+    return crops;
+  }
+
+  private static List<Crop> named(List<String> names) {
     List<Crop> crops = new ArrayList<>();
-    List<String> names = call.operands();
     for (int i = 0; i < names.size(); i++) {
       Crop crop = Crops.find(names.get(i));
       if (crop == null) {
@@ -132,140 +150,31 @@ public final class CropsCommand extends Command {
         crops.add(crop);
       }
     }
-    if (names.isEmpty()) {
-      Plan plan = call.plan();
-      if (plan.root().sections("crops").isEmpty()) {
-        throw call.hasPlan()
-            ? plan.root().missing("crops")
-            : new Refused(
-                CommandErrors.neededOneOf(
-                    this, "a crop is needed, such as lettuce; --list shows them all"));
-      }
-      List<Section> unknown = CropsOf.unknown(plan);
-      if (!unknown.isEmpty()) {
-        String name = unknown.get(0).text("name");
-        throw new Refused(
-            unknown
-                .get(0)
-                .problem(
-                    "name",
-                    "no-band",
-                    EcErrors.noCrop(name, Nearest.of(name, Crops.names())).message()
-                        + "; or give it ec_low, ec_high, ph_low and ph_high"));
-      }
-      crops = CropsOf.known(plan);
-    }
-    for (int i = 0; i < crops.size() && call.has("--widen"); i++) {
-      crops.set(i, Crops.widened(crops.get(i)));
-    }
     return crops;
   }
 
-  private static String names(List<Crop> crops) {
-    StringBuilder out = new StringBuilder();
-    for (int i = 0; i < crops.size(); i++) {
-      out.append(i == 0 ? "" : i == crops.size() - 1 ? " and " : ", ").append(crops.get(i).name());
+  private List<Crop> ofPlan(Call call) {
+    Plan plan = call.plan();
+    if (plan.root().sections("crops").isEmpty()) {
+      throw call.hasPlan()
+          ? plan.root().missing("crops")
+          : new Refused(
+              CommandErrors.neededOneOf(
+                  this, "a crop is needed, such as lettuce; --list shows them all"));
     }
-    out.setCharAt(0, Character.toUpperCase(out.charAt(0)));
-    return out.toString();
-  }
-
-  private static Phrase ecBand(double low, double high) {
-    return low == high
-        ? Phrase.of("only at ").add(low, EC)
-        : Phrase.of("between ").addBare(low, EC).add(" and ").add(high, EC);
-  }
-
-  private static Phrase phBand(double low, double high) {
-    return low == high
-        ? Phrase.of("pH only at ").number(low, 2)
-        : Phrase.of("pH ").number(low, 2).add(" to ").number(high, 2);
-  }
-
-  private static void sentence(Answer answer, List<Crop> crops, Crops.Shared shared) {
-    Phrase words = Phrase.of(names(crops));
-    if (shared.canShare()) {
-      words.add(crops.size() == 1 ? " grows " : " can share a tub ");
-      words.add(ecBand(shared.ecLowMsCm(), shared.ecHighMsCm()));
-      words.add(", ").add(phBand(shared.phLow(), shared.phHigh())).add(".");
-      answer.sentence(words);
-      return;
+    List<Section> unknown = CropsOf.unknown(plan);
+    if (!unknown.isEmpty()) {
+      String name = unknown.get(0).text("name");
+      throw new Refused(
+          unknown
+              .get(0)
+              .problem(
+                  "name",
+                  "no-band",
+                  EcErrors.noCrop(name, Nearest.of(name, Crops.names())).message()
+                      + "; or give it ec_low, ec_high, ph_low and ph_high"));
     }
-    words.add(" cannot share one tub");
-    List<Crop> out = crops.size() == 2 ? List.of() : shared.leaveOut();
-    for (int i = 0; i < out.size(); i++) {
-      words.add(i == 0 ? "; without " : " or ").add(out.get(i).name());
-    }
-    words.add(out.isEmpty() ? "." : " the rest can.");
-    answer.sentence(words);
-  }
-
-  private static void text(Answer answer, List<Crop> crops, Crops.Shared shared) {
-    for (int i = 0; i < crops.size(); i++) {
-      Crop crop = crops.get(i);
-      answer.figure(
-          crop.name(),
-          Phrase.of().addBare(crop.ecLowMsCm(), EC).add(" to ").add(crop.ecHighMsCm(), EC),
-          phOf(crop),
-          Phrase.of(crop.source()));
-    }
-    List<Crops.Clash> clashes = shared.clashes();
-    if (!clashes.isEmpty()) {
-      answer.block();
-    }
-    for (int i = 0; i < clashes.size(); i++) {
-      Crops.Clash clash = clashes.get(i);
-      Phrase apart = Phrase.of();
-      if (clash.ecGapMsCm() > 0) {
-        apart.add(clash.ecGapMsCm(), EC).add(" apart");
-      }
-      if (clash.phGap() > 0) {
-        apart.add(clash.ecGapMsCm() > 0 ? ", " : "").add("pH ").number(clash.phGap(), 2);
-        apart.add(" apart");
-      }
-      answer.figure(clash.one().name() + " and " + clash.other().name(), apart);
-    }
-  }
-
-  private static Phrase phOf(Crop crop) {
-    Phrase words = Phrase.of("pH ").number(crop.phLow(), 2);
-    return crop.phIsPoint() ? words : words.add(" to ").number(crop.phHigh(), 2);
-  }
-
-  private static void minds(Call call, Answer answer, List<Crop> crops, Crops.Shared shared) {
-    boolean points = false;
-    boolean memory = false;
-    for (int i = 0; i < crops.size(); i++) {
-      points |= crops.get(i).phIsPoint();
-      memory |= crops.get(i).isUnverified();
-      List<Crop> others = Crops.secondOpinions(crops.get(i).name());
-      for (int j = 0; j < others.size(); j++) {
-        Crop other = others.get(j);
-        answer.mind(
-            "second-opinion",
-            Phrase.of(other.source() + " says ")
-                .add(other.name() + ": ")
-                .addBare(other.ecLowMsCm(), Show.MS_CM)
-                .add(" to ")
-                .add(other.ecHighMsCm(), Show.MS_CM)
-                .add(", ")
-                .add(phOf(other))
-                .add("."));
-      }
-    }
-    if (memory) {
-      answer.mind(
-          "books-differ",
-          "the books differ by a third, and these bands are quoted from memory: a start, not a law. In heat stay at the low end.");
-    }
-    if (points && shared.phLow() == null && !call.has("--widen")) {
-      answer.mind(
-          "single-ph",
-          "a source that gives one pH means about that: --widen takes 0.3 either way.");
-    }
-    if (call.has("--widen")) {
-      answer.taken(Phrase.of("a single pH widened by 0.3 either way"));
-    }
+    return CropsOf.known(plan);
   }
 
   /** The middle of the shared band for the plan; ends only where there is room between them. */
@@ -284,16 +193,14 @@ public final class CropsCommand extends Command {
     return out.append('}').toString();
   }
 
-  private static Answer list() {
-    Answer answer = new Answer(CROP, EC_LOW, EC_HIGH, PH_LOW, PH_HIGH, SOURCE).asList();
+  private static Answer list(Call call) {
+    Answer answer = new Answer(CROP, EC_LOW, EC_HIGH, PH_LOW, PH_HIGH, SOURCE, KNOWN).asList();
     List<Crop> all = Crops.all();
     for (int i = 0; i < all.size(); i++) {
       fill(answer.row(), all.get(i));
     }
-    answer.sentence(Phrase.of().count(all.size()).add(" crops with their bands at 25 C."));
-    answer.table(CROP, EC_LOW, EC_HIGH, PH_LOW, PH_HIGH, SOURCE);
-    return answer.mind(
-        "books-differ",
-        "the books differ by a third, and these bands are quoted from memory: a start, not a law.");
+    CropsText.ofList(answer, all);
+    answer.table(CROP, EC_LOW, EC_HIGH, PH_LOW, PH_HIGH, SOURCE, KNOWN);
+    return call.withTaken(answer);
   }
 }

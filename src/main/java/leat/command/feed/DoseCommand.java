@@ -2,10 +2,8 @@ package leat.command.feed;
 
 import leat.answer.Answer;
 import leat.answer.Column;
-import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.answer.Show;
-import leat.answer.Working;
 import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.CommandErrors;
@@ -18,28 +16,51 @@ import leat.quantity.Dimension;
 import leat.quantity.Units;
 import leat.solution.tank.Dose;
 import leat.solution.tank.DoseRounding;
-import leat.solution.tank.FeedParts;
-import leat.system.ConcentrateOf;
+import leat.solution.tank.Thinning;
 import leat.system.TankOf;
 
-/** {@code leat dose}: concentrate for a volume, by EC or by the label. */
+/** {@code leat dose}: feed for a volume, by EC or by the label. */
 public final class DoseCommand extends Command {
-  static final Column CONCENTRATE = Column.of("concentrate_mL", "all", Show.ML);
-  static final Column PART = Column.of("part_mL", "of each", Show.ML);
+  static final Column CONCENTRATE = Column.of("concentrate_mL", "feed in all", Show.ML);
+  static final Column PART = Column.of("part_mL", "of each bottle", Show.ML);
   static final Column FINAL_VOLUME = Column.of("final_volume_L", "then in all", Show.L.digits(4));
   static final Column FINAL_EC = Column.of("final_ec_mS_cm", "then at", Show.MS_CM);
   static final Column STATUS = Column.plain("status", "status");
-  static final Column PER_LITRE = Column.of("dose_mL_L", "a litre", Show.ML_L);
+  static final Column PER_LITRE = Column.of("dose_mL_L", "feed", Show.ML_L.digits(2));
   static final Column SHARE = Column.of("label_pct", "of the label", Show.PERCENT);
-  static final Column FULL_LABEL = Column.of("full_label_ec_mS_cm", "whole label", Show.MS_CM);
+  static final Column FULL_LABEL =
+      Column.of("full_label_ec_mS_cm", "the whole label rate", Show.MS_CM);
   static final Column FIRST = Column.of("first_pour_mL", "pour first", Show.ML);
+  static final Column VOLUME = Column.of("volume_L", "water there", Show.L);
+  static final Column FROM = Column.of("from_ec_mS_cm", "its EC", Show.MS_CM);
+  static final Column TARGET = Column.of("target_ec_mS_cm", "wanted", Show.MS_CM);
+  static final Column LABEL_RATE = Column.of("label_rate_mL_L", "label rate", Show.ML_L.digits(2));
+  static final Column WATER_EC = Column.of("water_ec_mS_cm", "the water's EC", Show.MS_CM);
+  static final Column THIN = Column.of("thin_water_L", "water to thin it", Show.L);
+  static final Column THIN_VOLUME = Column.of("thin_volume_L", "then in all", Show.L);
+  static final Column SWAP = Column.of("swap_L", "or swap", Show.L);
   static final Column POURED = Column.of("rounded_mL", "by the cup, all", Show.ML);
   static final Column POURED_PART = Column.of("rounded_part_mL", "by the cup, each", Show.ML);
   static final Column POURED_EC = Column.of("rounded_ec_mS_cm", "by the cup", Show.MS_CM);
 
-  private static final Kind EC = Kind.quantity(Dimension.EC);
-  private static final Kind VOLUME = Kind.quantity(Dimension.VOLUME);
-  private static final Show LABEL_RATE = Show.ML_L.digits(2);
+  private static final Column[] ALWAYS = {
+    CONCENTRATE,
+    PART,
+    FINAL_VOLUME,
+    FINAL_EC,
+    STATUS,
+    PER_LITRE,
+    SHARE,
+    FULL_LABEL,
+    FIRST,
+    VOLUME,
+    FROM,
+    TARGET,
+    LABEL_RATE
+  };
+  private static final Column[] THINNED = {WATER_EC, THIN, THIN_VOLUME, SWAP};
+  private static final Column[] ROUNDED = {POURED, POURED_PART, POURED_EC};
+  private static final Column[] NONE = {};
 
   @Override
   public String name() {
@@ -50,9 +71,31 @@ public final class DoseCommand extends Command {
   public Flag[] flags() {
     return new Flag[] {
       Flag.of(
-          "--volume", "VOLUME", VOLUME, "45 L", "water there; the plan's tank at full otherwise"),
-      Flag.of("--from", "EC", EC, "0.3 mS/cm", "its EC at 25 C; the plan's water.ec otherwise"),
-      Flag.of("--to", "EC", EC, "1.6 mS/cm", "EC wanted").sets("target.ec"),
+          "--volume",
+          "VOLUME",
+          Kind.quantity(Dimension.VOLUME),
+          "45 L",
+          "water there; the plan's tank at full otherwise"),
+      Flag.of(
+          "--from",
+          "EC",
+          Kind.TEXT,
+          "0.3 mS/cm",
+          "what the meter reads in it: EC, or ppm; the plan's water.ec otherwise"),
+      EcTyped.AT,
+      EcTyped.SCALE,
+      Flag.of(
+          "--to",
+          "EC",
+          Kind.TEXT,
+          "1.6 mS/cm",
+          "EC wanted, or ppm; target.ec of the plan otherwise"),
+      Flag.of(
+          "--water-ec",
+          "EC",
+          Kind.TEXT,
+          "0.3 mS/cm",
+          "EC of the water to thin with, where it is too strong; water.ec of the plan otherwise"),
       Flag.of(
           "--label",
           "SHARE",
@@ -64,63 +107,48 @@ public final class DoseCommand extends Command {
           "RATE",
           Kind.quantity(Dimension.VOLUME_RATIO),
           "5 mL/L",
-          "label rate, all parts together; with --each the rate of each part"),
-      Flag.of("--rate-ec", "EC", EC, "1.9 mS/cm", "what that rate adds to pure water")
-          .sets("feed.rate_ec"),
-      Flag.of("--parts", "N", Kind.COUNT, "2", "equal bottles that share the rate"),
-      Flag.on("--each", "the rate is that of each part: \"5 mL of each\""),
+          "label rate, all bottles together; with --each the rate of each bottle"),
+      LabelRate.RATE_EC,
+      LabelRate.PARTS,
+      Flag.on("--each", "the rate is that of each bottle: \"5 mL of each\""),
       Flag.of(
           "--step",
           "VOLUME",
-          VOLUME,
+          Kind.quantity(Dimension.VOLUME),
           "5 mL",
-          "mark of the measuring cup or syringe: each part to its nearest mark"),
+          "mark of the measuring cup or syringe: each bottle to its nearest mark"),
     };
   }
 
   @Override
   public Answer answer(Call call) {
     Plan plan = call.plan();
-    FeedParts feed = feed(call, plan);
+    LabelRate feed = LabelRate.of(call, call.has("--each"));
+    EcTyped typed = new EcTyped(call);
     double volume = volume(call, plan);
-    double from = from(call, plan);
-    Dose.Answer dose = dose(call, plan, feed, Litres.of(volume), from);
+    Double wanted = call.has("--label") ? null : (Double) typed.target("--to");
+    double from = from(call, plan, typed, wanted);
+    Dose.Answer dose = dose(call, feed, Litres.of(volume), from, wanted);
     DoseRounding rounded = rounded(call, dose, feed, Litres.of(volume), from);
-    Answer answer = new Answer(columns(feed, rounded != null));
+    Answer answer = new Answer(columns(dose, rounded, feed));
     Row row = row(answer, dose, rounded, feed);
-    if (!dose.reached()) {
-      refusal(call, answer, plan, dose, from);
-      call.withTaken(answer);
-      return answer.no();
+    row.set(VOLUME, volume).set(FROM, from).set(TARGET, wanted);
+    Thinning thin = null;
+    if (dose.status() == Dose.Status.ALREADY_STRONGER) {
+      double ec = waterEc(call, plan, typed, wanted);
+      thin = Thinning.of(Litres.of(volume), from, wanted, ec);
+      thinned(row.set(WATER_EC, ec), thin);
     }
-    sentence(call, answer, dose, volume, from, feed);
-    figures(call, answer, row, dose, rounded, feed);
-    workings(answer, dose, volume, from, feed, call.has("--label"));
+    DoseText text = new DoseText(call, answer, row, dose, rounded, feed);
+    if (dose.reached()) {
+      text.sentenceAndFigures();
+    } else {
+      text.refusal(thin);
+    }
+    typed.taken(answer, "--from");
     call.withTaken(answer);
-    minds(answer, dose, rounded, feed);
-    next(call, answer, dose);
-    return answer;
-  }
-
-  private FeedParts feed(Call call, Plan plan) {
-    Section section = plan.section("feed");
-    Double rate = call.above0("--rate");
-    Double parts = call.above0("--parts");
-    if (rate == null && (parts != null || call.has("--each"))) {
-      throw call.needs("--rate");
-    }
-    if (rate == null && !section.has("parts")) {
-      throw call.hasPlan() ? section.missing("parts") : call.needs("--rate");
-    }
-    if (!section.has("rate_ec")) {
-      throw call.hasPlan() ? section.missing("rate_ec") : call.needs("--rate-ec");
-    }
-    if (rate == null) {
-      return ConcentrateOf.of(section);
-    }
-    int n = parts == null ? 1 : parts.intValue();
-    double ec = section.need("rate_ec");
-    return call.has("--each") ? FeedParts.each(rate, n, ec) : FeedParts.sharing(rate, n, ec);
+    typed.minds(answer);
+    return dose.reached() ? text.mindsAndNext() : answer.no();
   }
 
   static double volume(Call call, Plan plan) {
@@ -136,75 +164,59 @@ public final class DoseCommand extends Command {
     return TankOf.of(tank).volume(tank.need("full"));
   }
 
-  private static double from(Call call, Plan plan) {
-    Double from = call.from0("--from");
-    if (from != null) {
-      return from;
+  private static double from(Call call, Plan plan, EcTyped typed, Double wanted) {
+    Double from = typed.reading("--from");
+    if (from == null) {
+      Section water = plan.section("water");
+      if (!water.has("ec")) {
+        throw call.needs("--from");
+      }
+      plan.taken().note("fresh water at the plan's water.ec");
+      return water.need("ec");
     }
-    Section water = plan.section("water");
-    if (!water.has("ec")) {
-      throw call.needs("--from");
-    }
-    plan.taken().note("fresh water at the plan's water.ec");
-    return water.need("ec");
+    return wanted == null ? from : typed.believed("--from", from, wanted);
   }
 
-  private Dose.Answer dose(Call call, Plan plan, FeedParts feed, double litres, double from) {
+  private static double waterEc(Call call, Plan plan, EcTyped typed, double wanted) {
+    Section water = plan.section("water");
+    if (water.has("ec") || call.has("--water-ec")) {
+      return typed.water("--water-ec", wanted);
+    }
+    water.took("rain or filtered water without salt");
+    return 0;
+  }
+
+  private Dose.Answer dose(Call call, LabelRate feed, double litres, double from, Double wanted) {
     Double share = call.from0("--label");
-    if (share != null) {
-      if (call.has("--to")) {
-        throw new Refused(CommandErrors.notBoth(this, "--to", "--label"));
-      }
-      return Dose.byLabel(litres, from, share, feed);
+    if (share == null) {
+      return Dose.byEc(litres, from, wanted, feed.parts);
     }
-    Section target = plan.section("target");
-    if (!target.has("ec") && !call.hasPlan()) {
-      throw call.needs("--to");
+    if (call.has("--to")) {
+      throw new Refused(CommandErrors.notBoth(this, "--to", "--label"));
     }
-    return Dose.byEc(litres, from, target.need("ec"), feed);
+    return Dose.byLabel(litres, from, share, feed.parts);
   }
 
   private static DoseRounding rounded(
-      Call call, Dose.Answer dose, FeedParts feed, double litres, double from) {
+      Call call, Dose.Answer dose, LabelRate feed, double litres, double from) {
     Double step = call.above0("--step");
     return step == null || !dose.reached()
         ? null
-        : DoseRounding.of(dose, litres, from, feed, Units.ML.fromBase(step));
+        : DoseRounding.of(dose, litres, from, feed.parts, Units.ML.fromBase(step));
   }
 
-  private static boolean equal(FeedParts feed) {
-    double[] rates = feed.ratesMlPerL();
-    for (int i = 1; i < rates.length; i++) {
-      if (rates[i] != rates[0]) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private static Column part(int i) {
-    return Column.of("part_" + (i + 1) + "_mL", "part " + (i + 1), Show.ML);
-  }
-
-  private static Column[] columns(FeedParts feed, boolean rounded) {
-    Column[] always = {
-      CONCENTRATE, PART, FINAL_VOLUME, FINAL_EC, STATUS, PER_LITRE, SHARE, FULL_LABEL, FIRST
-    };
-    int parts = equal(feed) ? 0 : feed.ratesMlPerL().length;
-    int more = rounded ? 3 : 0;
-    Column[] columns = java.util.Arrays.copyOf(always, always.length + parts + more);
-    if (rounded) {
-      columns[always.length] = POURED;
-      columns[always.length + 1] = POURED_PART;
-      columns[always.length + 2] = POURED_EC;
-    }
-    for (int i = 0; i < parts; i++) {
-      columns[always.length + more + i] = part(i);
-    }
+  private static Column[] columns(Dose.Answer dose, DoseRounding rounded, LabelRate feed) {
+    Column[] more =
+        rounded != null ? ROUNDED : dose.status() == Dose.Status.ALREADY_STRONGER ? THINNED : NONE;
+    Column[] bottles = feed.columns();
+    Column[] columns =
+        java.util.Arrays.copyOf(ALWAYS, ALWAYS.length + more.length + bottles.length);
+    System.arraycopy(more, 0, columns, ALWAYS.length, more.length);
+    System.arraycopy(bottles, 0, columns, ALWAYS.length + more.length, bottles.length);
     return columns;
   }
 
-  private static Row row(Answer answer, Dose.Answer dose, DoseRounding rounded, FeedParts feed) {
+  private static Row row(Answer answer, Dose.Answer dose, DoseRounding rounded, LabelRate feed) {
     Row row =
         answer
             .row()
@@ -215,210 +227,24 @@ public final class DoseCommand extends Command {
             .set(PER_LITRE, dose.mlPerLitreOfWater())
             .set(SHARE, dose.labelShare())
             .set(FULL_LABEL, dose.fullLabelEcMsCm())
-            .set(FIRST, Litres.baseOfMl(dose.firstPourMl()));
-    if (!dose.reached()) {
-      return row;
-    }
-    if (equal(feed)) {
-      row.set(PART, Litres.baseOfMl(dose.partMl()[0]));
-    } else {
-      Column[] columns = answer.columns();
-      int n = dose.partMl().length;
-      for (int i = 0; i < n; i++) {
-        row.set(columns[columns.length - n + i], Litres.baseOfMl(dose.partMl()[i]));
-      }
+            .set(FIRST, Litres.baseOfMl(dose.firstPourMl()))
+            .set(LABEL_RATE, dose.totalRateMlPerL());
+    if (dose.reached()) {
+      feed.fill(row, PART, answer.columns(), dose.partMl());
     }
     if (rounded != null) {
       row.set(POURED, Litres.baseOfMl(rounded.concentrateMl()))
-          .set(POURED_PART, equal(feed) ? Litres.baseOfMl(rounded.partMl()[0]) : null)
+          .set(POURED_PART, feed.alike() ? Litres.baseOfMl(rounded.partMl()[0]) : null)
           .set(POURED_EC, rounded.finalEcMsCm());
     }
     return row;
   }
 
-  private static void refusal(Call call, Answer answer, Plan plan, Dose.Answer dose, double from) {
-    Section target = plan.section("target");
-    if (dose.status() == Dose.Status.ALREADY_STRONGER) {
-      answer.sentence(
-          Phrase.of("No dose does it: the water is at ")
-              .add(from, Show.MS_CM)
-              .add(" already, above the ")
-              .add(target.need("ec"), Show.MS_CM)
-              .add(" wanted. Feed only lifts the EC."));
-      answer.next("leat topup   to see how much to drain and fill with weaker water");
-    } else {
-      answer.sentence(
-          Phrase.of("No dose does it: the concentrate itself is no stronger than the ")
-              .add(target.need("ec"), Show.MS_CM)
-              .add(" wanted."));
-      answer.mind(
-          "weak-concentrate",
-          Phrase.of("a label rate of ")
-              .add(dose.totalRateMlPerL(), LABEL_RATE)
-              .add(": is that mL for a litre or for ten?"));
+  private static void thinned(Row row, Thinning thin) {
+    if (thin != null) {
+      row.set(THIN, Litres.base(thin.waterL()))
+          .set(THIN_VOLUME, Litres.base(thin.finalVolumeL()))
+          .set(SWAP, Litres.base(thin.swapL()));
     }
-  }
-
-  private static String partName(Call call, int i) {
-    return call.has("--rate")
-        ? "part " + (i + 1)
-        : ConcentrateOf.name(call.plan().section("feed"), i);
-  }
-
-  private static void sentence(
-      Call call, Answer answer, Dose.Answer dose, double volume, double from, FeedParts feed) {
-    if (dose.concentrateMl() == 0) {
-      answer.sentence(
-          Phrase.of("Nothing to pour: the water is at ").add(from, Show.MS_CM).add(" already."));
-      return;
-    }
-    double[] parts = dose.partMl();
-    Phrase words = Phrase.of("Pour ");
-    if (parts.length == 1) {
-      words.add(Litres.baseOfMl(parts[0]), Show.ML).add(" of feed");
-    } else if (equal(feed) && parts.length > 2) {
-      words
-          .add(Litres.baseOfMl(parts[0]), Show.ML)
-          .add(" of each of ")
-          .count(parts.length)
-          .add(" parts, one after the other,");
-    } else {
-      for (int i = 0; i < parts.length; i++) {
-        words
-            .add(i == 0 ? "" : ", stir, then ")
-            .add(Litres.baseOfMl(parts[i]), Show.ML)
-            .add(" of ")
-            .add(partName(call, i));
-      }
-      words.add(",");
-    }
-    words
-        .add(" into ")
-        .add(volume, Show.L)
-        .add(": ")
-        .addBare(from, Show.MS_CM)
-        .add(" becomes ")
-        .add(dose.finalEcMsCm(), Show.MS_CM)
-        .add(".");
-    answer.sentence(words);
-  }
-
-  private static Phrase spoons(double ml) {
-    return Phrase.of().number(ml / Dose.TEASPOON_ML, 3).add(" teaspoons of 5 mL");
-  }
-
-  private static void figures(
-      Call call, Answer answer, Row row, Dose.Answer dose, DoseRounding rounded, FeedParts feed) {
-    double[] parts = dose.partMl();
-    if (parts.length > 1 && equal(feed)) {
-      answer.figure(row, PART, spoons(parts[0]));
-    }
-    for (int i = 0; i < parts.length && !equal(feed); i++) {
-      answer.figure(
-          partName(call, i), Phrase.of(Litres.baseOfMl(parts[i]), Show.ML), spoons(parts[i]));
-    }
-    answer.figure(
-        row,
-        CONCENTRATE,
-        Phrase.of(dose.mlPerLitreOfWater(), LABEL_RATE)
-            .add("; the label says ")
-            .add(dose.totalRateMlPerL(), LABEL_RATE));
-    answer.figure(
-        row,
-        FULL_LABEL,
-        dose.labelShare() < 0.95
-            ? Phrase.of("would be stronger than this")
-            : dose.labelShare() > 1.05 ? Phrase.of("would be weaker than this") : Phrase.of());
-    answer.figure(
-        row,
-        FIRST,
-        Phrase.of(
-            parts.length > 1
-                ? "in all: three quarters, then measure"
-                : "three quarters, then measure"));
-    if (rounded == null) {
-      return;
-    }
-    Phrase each = Phrase.of();
-    double[] poured = rounded.partMl();
-    boolean same = equal(feed);
-    for (int i = 0; i < (same ? 1 : poured.length); i++) {
-      each.add(i == 0 ? "" : " + ").add(Litres.baseOfMl(poured[i]), Show.ML.digits(4));
-    }
-    answer.figure(
-        "by the mark",
-        each.add(same && poured.length > 1 ? " of each" : ""),
-        Phrase.of("makes ")
-            .add(rounded.finalEcMsCm(), Show.MS_CM)
-            .add(", ")
-            .number(Math.abs(rounded.ecOffPct()), 2)
-            .add(rounded.ecOffPct() < 0 ? " % less" : " % more"));
-  }
-
-  private static void workings(
-      Answer answer,
-      Dose.Answer dose,
-      double volume,
-      double from,
-      FeedParts feed,
-      boolean byLabel) {
-    answer.working(
-        Working.of(
-            "concentrate, all parts",
-            byLabel ? "M = share r V" : "M = V (b - a) / (q - 0.001 b), q = g/r",
-            Phrase.of("V = ")
-                .add(volume, Show.L)
-                .add(", a = ")
-                .add(from, Show.MS_CM)
-                .add(", b = ")
-                .add(dose.finalEcMsCm(), Show.MS_CM)
-                .add(", g = ")
-                .add(feed.gainMsCm(), Show.MS_CM)
-                .add(", r = ")
-                .add(dose.totalRateMlPerL(), LABEL_RATE),
-            Litres.baseOfMl(dose.concentrateMl()),
-            Show.ML.digits(5),
-            "EC mixes by volume: a few per cent below 3 mS/cm",
-            "mass balance"));
-  }
-
-  private static void minds(Answer answer, Dose.Answer dose, DoseRounding rounded, FeedParts feed) {
-    if (feed.ratesMlPerL().length > 1) {
-      answer.mind(
-          "undiluted",
-          "never mix the bottles undiluted. Pour three quarters, wait ten minutes, measure: labels differ by 10 to 20 %.");
-    } else {
-      answer.mind(
-          "labels-differ",
-          "pour three quarters, wait ten minutes, measure: labels differ by 10 to 20 %.");
-    }
-    if (dose.finalEcMsCm() > 3) {
-      answer.mind("strong", "over 3 mS/cm the real EC comes out lower than this sum.");
-    }
-    if (rounded != null && rounded.aPartVanishes()) {
-      answer.mind(
-          "coarse-step", "a part rounds to nothing: this cup is too coarse, take a syringe.");
-    } else if (rounded != null && Math.abs(rounded.worstPartOffPct()) > 10) {
-      answer.mind(
-          "coarse-step",
-          Phrase.of("by this mark a part is off by ")
-              .number(Math.abs(rounded.worstPartOffPct()), 2)
-              .add(" %: take a finer cup or a syringe."));
-    }
-  }
-
-  private static void next(Call call, Answer answer, Dose.Answer dose) {
-    if (dose.concentrateMl() == 0) {
-      return;
-    }
-    answer.next(
-        call.hasPlan()
-            ? "leat dose --plan "
-                + call.planName()
-                + (call.has("--volume") ? " --volume \"" + call.text("--volume") + "\"" : "")
-                + " --from READING   for the rest; then leat acid"
-            : "leat dose --volume \""
-                + call.text("--volume")
-                + "\" --from READING ...   for the rest; then leat acid");
   }
 }

@@ -1,12 +1,9 @@
 package leat.command.feed;
 
-import java.util.List;
 import leat.answer.Answer;
 import leat.answer.Column;
-import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.answer.Show;
-import leat.answer.Working;
 import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.CommandErrors;
@@ -17,26 +14,26 @@ import leat.numeric.Impossible;
 import leat.plan.Kind;
 import leat.plan.Plan;
 import leat.plan.Refused;
-import leat.plan.Section;
 import leat.quantity.Dimension;
-import leat.quantity.NumberText;
 import leat.quantity.Units;
-import leat.quantity.Unreadable;
-import leat.solution.NaturalWater;
 import leat.solution.conductivity.Compensation;
 import leat.solution.conductivity.EcReading;
-import leat.solution.conductivity.LinearCompensation;
-import leat.solution.conductivity.MeterCheck;
 import leat.solution.conductivity.PpmScale;
 
 /** {@code leat ec}: what a conductivity meter shows, on every scale and at 25 C. */
 public final class EcCommand extends Command {
   static final Column EC = Column.of("ec_mS_cm", "as read", Show.MS_CM);
-  static final Column EC25 = Column.of("ec25_mS_cm", "at 25 C", Show.MS_CM);
+  static final Column EC25 = Column.of("ec25_mS_cm", "for targets", Show.MS_CM);
   static final Column PPM500 = Column.number("ppm500", "ppm x500", 3);
   static final Column PPM640 = Column.number("ppm640", "ppm x640", 3);
   static final Column PPM700 = Column.number("ppm700", "ppm x700", 3);
   static final Column STATUS = Column.plain("status", "status");
+
+  /** For the text alone. */
+  static final Column REFERENCE = Column.of("reference_C", "reference", Show.C.digits(2));
+
+  private static final Column PER_DEGREE = Column.number("per_degree_pct", "a degree", 3);
+  private static final Column WARMEST = Column.of("warmest_C", "warmest", Show.C.digits(3));
 
   @Override
   public String name() {
@@ -57,13 +54,18 @@ public final class EcCommand extends Command {
           Kind.quantity(Dimension.TEMPERATURE),
           "18 C",
           "temperature of a reading without compensation; leave it out when the meter says ATC"),
-      Flag.of("--scale", "500|640|700", Kind.NUMBER, "500", "ppm scale of the meter"),
+      Flag.of(
+          "--scale",
+          "500|640|700",
+          Kind.NUMBER,
+          "500",
+          "ppm scale of the meter; meters.ec.scale of the plan otherwise"),
       Flag.of(
           "--coefficient",
           "SHARE",
           Kind.quantity(Dimension.SHARE),
           "2 %",
-          "change of the EC a degree, instead of 1.91 %"),
+          "change of the EC per degree Celsius, instead of 1.91 %"),
       Flag.on("--natural-water", "function of ISO 7888 for tap and well water, 0 to 35.9 C"),
       Flag.of(
           "--standard",
@@ -83,7 +85,7 @@ public final class EcCommand extends Command {
               "NAME=MG_L",
               Kind.TEXT,
               "NO3=620",
-              "an ion of the solution in mg/L: predicts the EC; N-NO3 counts the nitrogen only")
+              "an ion of the solution, in mg/L, mmol/L or meq/L: predicts the EC; N-NO3 counts the nitrogen only")
           .repeatable(),
       Flag.of(
               "--weighed",
@@ -116,55 +118,14 @@ public final class EcCommand extends Command {
     if (!call.has("--column")) {
       return -1;
     }
-    return new RowStream(call, rows(call)).run(output);
+    return new RowStream(call, new EcRows(call)).run(output);
   }
 
-  private static RowStream.Function rows(Call call) {
-    String column = call.text("--column");
-    String unit = call.has("--unit") ? call.text("--unit") : EcText.unitOf(column);
-    EcText text = EcText.of(scale(call, call.plan()), unit);
-    Compensation by = compensation(call);
-    Double at = call.quantity("--at");
-    double slope = slope(call.plan());
-    boolean repeats = EC.key().equals(column) && !call.has("--prefix");
-    Column[] columns =
-        repeats
-            ? new Column[] {EC25, PPM500, PPM640, PPM700, STATUS}
-            : new Column[] {EC, EC25, PPM500, PPM640, PPM700, STATUS};
-    return new RowStream.Function() {
-      @Override
-      public Column[] columns() {
-        return columns;
-      }
-
-      @Override
-      public Column status() {
-        return STATUS;
-      }
-
-      @Override
-      public void answer(String cell, Row into) {
-        double read;
-        try {
-          read = text.read(cell);
-        } catch (Unreadable e) {
-          throw unit == null && "no-unit".equals(e.code()) ? EcErrors.noUnitInRows(e) : e;
-        }
-        EcReading reading = reading(MeterCheck.corrected(read, slope), at, by);
-        if (!repeats) {
-          into.set(EC, reading.ec());
-        }
-        fill(into, reading);
-        into.set(STATUS, "ok");
-      }
-    };
-  }
-
-  private static EcReading reading(double ec, Double at, Compensation by) {
+  static EcReading reading(double ec, Double at, Compensation by) {
     return at == null ? EcReading.at25(ec) : EcReading.raw(ec, at, by);
   }
 
-  private static void fill(Row row, EcReading reading) {
+  static void fill(Row row, EcReading reading) {
     row.set(EC25, reading.ec25())
         .set(PPM500, reading.ppm500())
         .set(PPM640, reading.ppm640())
@@ -172,7 +133,7 @@ public final class EcCommand extends Command {
   }
 
   /** Factor of the plan's last meter check; 1 without one. */
-  private static double slope(Plan plan) {
+  static double slope(Plan plan) {
     Double slope = plan.section("meters").section("ec").maybe("slope");
     return slope == null ? 1 : slope;
   }
@@ -198,10 +159,20 @@ public final class EcCommand extends Command {
         : Compensation.linear(Units.PERCENT.fromBase(coefficient));
   }
 
-  static Phrase taken(Compensation by) {
-    return by.isNaturalWater()
-        ? Phrase.of("natural-water function of ISO 7888, 0 to 35.9 C, 0.06 to 1 mS/cm")
-        : Phrase.of().number(by.pctPerK(), 3).add(" % a degree, 0 to 60 C");
+  /** The temperature that targets mean, for sentences. */
+  static Row reference() {
+    return Row.aside(REFERENCE).set(REFERENCE, EcReading.REFERENCE_CELSIUS);
+  }
+
+  /** The temperature function in Taken. */
+  static void taken(Answer answer, Compensation by) {
+    Row row =
+        Row.aside(PER_DEGREE, WARMEST).set(PER_DEGREE, by.pctPerK()).set(WARMEST, by.warmest());
+    if (by.isNaturalWater()) {
+      answer.taken(row, "the natural-water function of ISO 7888, to {warmest_C}");
+    } else {
+      answer.taken(row, "{per_degree_pct} % per degree Celsius");
+    }
   }
 
   @Override
@@ -214,8 +185,7 @@ public final class EcCommand extends Command {
   }
 
   private Answer answerOf(Call call) {
-    boolean predicts = call.has("--ion") || call.has("--weighed");
-    if (predicts) {
+    if (call.has("--ion") || call.has("--weighed")) {
       if (!call.operands().isEmpty()) {
         throw new Refused(
             CommandErrors.notBoth(
@@ -228,203 +198,13 @@ public final class EcCommand extends Command {
     if (call.operands().isEmpty()) {
       throw new Refused(EcErrors.noReading(this));
     }
-    Plan plan = call.plan();
-    EcText text = EcText.of(scale(call, plan), call.text("--unit"));
+    EcText text = EcText.of(scale(call, call.plan()), call.text("--unit"));
     if (call.has("--standard")) {
       if (call.operands().size() != 1) {
         throw new Refused(EcErrors.oneReading(this));
       }
       return EcStandard.answer(call, text.operand(call.operands().get(0)));
     }
-    return convert(call, plan, text);
-  }
-
-  private Answer convert(Call call, Plan plan, EcText text) {
-    Answer answer = new Answer(EC, EC25, PPM500, PPM640, PPM700);
-    Compensation by = compensation(call);
-    Double at = call.quantity("--at");
-    double slope = slope(plan);
-    List<String> typed = call.operands();
-    EcReading first = null;
-    for (int i = 0; i < typed.size(); i++) {
-      EcReading reading = reading(MeterCheck.corrected(text.operand(typed.get(i)), slope), at, by);
-      fill(answer.row().set(EC, reading.ec()), reading);
-      first = i == 0 ? reading : first;
-    }
-    if (typed.size() == 1) {
-      one(call, answer, first, text);
-    } else {
-      answer.sentence(
-          Phrase.of()
-              .count(typed.size())
-              .add(
-                  at == null
-                      ? " readings, taken as already at 25 C."
-                      : " readings, brought to 25 C."));
-      answer.table(at == null ? new Column[] {EC25, PPM500, PPM640, PPM700} : columns());
-    }
-    taken(call, answer, plan, by, at);
-    minds(call, answer, by, at, plan);
-    next(call, answer, first, at);
-    return answer;
-  }
-
-  private static Column[] columns() {
-    return new Column[] {EC, EC25, PPM500, PPM640, PPM700};
-  }
-
-  private static void one(Call call, Answer answer, EcReading r, EcText text) {
-    String typed = call.operands().get(0);
-    boolean ppm = text.isPpm(typed);
-    Row row = answer.row(0);
-    if (call.has("--at")) {
-      answer.sentence(
-          Phrase.of("At 25 C this solution reads ")
-              .add(r.ec25(), Show.MS_CM)
-              .add(": a meter without compensation shows ")
-              .addBare(r.ec(), Show.MS_CM)
-              .add(" at " + call.text("--at") + "."));
-      answer.figure("at " + call.text("--at"), Phrase.of(r.ec(), Show.MS_CM));
-    } else if (ppm) {
-      answer.sentence(
-          Phrase.of()
-              .add(NumberText.shortest(text.ppm(typed)))
-              .add(" ppm on the scale of ")
-              .count(text.scale.factor())
-              .add(" is an EC of ")
-              .add(r.ec25(), Show.MS_CM)
-              .add("."));
-    } else {
-      answer.sentence(
-          Phrase.of("An EC of ")
-              .add(r.ec25(), Show.MS_CM)
-              .add(" at 25 C is ")
-              .number(r.ppm500(), 3)
-              .add(" ppm on the scale of 500, ")
-              .number(r.ppm640(), 3)
-              .add(" on 640, ")
-              .number(r.ppm700(), 3)
-              .add(" on 700."));
-    }
-    answer.figure(row, EC25, Phrase.of("compare this one with targets"));
-    answer.figure(
-        "as ppm",
-        Phrase.of().number(r.ppm500(), 3).add(" (x500)"),
-        Phrase.of().number(r.ppm640(), 3).add(" (x640)"),
-        Phrase.of().number(r.ppm700(), 3).add(" (x700)"));
-    workings(call, answer, r);
-  }
-
-  private static void workings(Call call, Answer answer, EcReading r) {
-    Compensation by = compensation(call);
-    if (call.has("--at")) {
-      answer.working(
-          Working.of(
-              "EC at 25 C",
-              by.isNaturalWater()
-                  ? "EC25 = f25 EC, f25 = p(T)/p(25), p a polynomial of the fourth degree"
-                  : "EC25 = EC / (1 + a (T - 25)/100)",
-              Phrase.of("EC = ")
-                  .add(r.ec(), Show.MS_CM)
-                  .add(", T = ")
-                  .add(r.celsius(), Show.C)
-                  .add(", f25 = ")
-                  .number(r.f25(), 5),
-              r.ec25(),
-              Show.MS_CM.digits(5),
-              by.isNaturalWater() ? "0 to 35.9 C, 0.06 to 1 mS/cm" : "0 to 60 C",
-              by.isNaturalWater()
-                  ? "ISO 7888:1985 (EN 27888), table of f25"
-                  : "common instrument practice; 1.91 % is the coefficient of freshwater meters"));
-    }
-    answer.working(
-        Working.number(
-            "ppm on the scale of 500",
-            "ppm = 500 EC25",
-            Phrase.of("EC25 = ").add(r.ec25(), Show.MS_CM.digits(5)),
-            r.ppm500(),
-            5,
-            "any",
-            "common instrument practice"));
-  }
-
-  private static void taken(Call call, Answer answer, Plan plan, Compensation by, Double at) {
-    if (at != null) {
-      answer.taken(taken(by));
-    } else {
-      answer.taken(Phrase.of("the reading is already at 25 C"));
-    }
-    Section meter = plan.section("meters").section("ec");
-    if (meter.has("slope")) {
-      answer.taken(
-          Phrase.of("the meter's factor ")
-              .number(meter.need("slope"), 4)
-              .add(" from its last check"));
-    }
-    if (!call.has("--scale") && meter.has("scale") && anyPpm(call)) {
-      answer.taken(Phrase.of("ppm on the meter's scale of ").number(meter.need("scale"), 3));
-    }
-    call.withTaken(answer);
-  }
-
-  private static boolean anyPpm(Call call) {
-    EcText text = EcText.of(null, call.text("--unit"));
-    for (int i = 0; i < call.operands().size(); i++) {
-      if (text.isPpm(call.operands().get(i))) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private static void minds(Call call, Answer answer, Compensation by, Double at, Plan plan) {
-    Object atc = plan.section("meters").section("ec").raw("compensates");
-    if (at != null && Boolean.TRUE.equals(atc)) {
-      answer.mind(
-          "corrected-twice",
-          "the plan's meter compensates: it has done this already. Type its readings without --at.");
-    } else if (at != null && atc == null) {
-      answer.mind("atc", "if your meter says ATC it has done this already: type it without --at.");
-    } else if (at == null && Boolean.FALSE.equals(atc)) {
-      answer.mind(
-          "not-compensated",
-          "the plan's meter does not compensate: say the solution's temperature with --at.");
-    }
-    if (at != null && Compensation.isCold(at)) {
-      answer.mind("cold", "below 10 C a feed brought to 25 C reads up to 4 % high.");
-    }
-    double coefficient = by.pctPerK();
-    if (at != null && !by.isNaturalWater() && !LinearCompensation.USUAL.holds(coefficient)) {
-      answer.mind("coefficient", "meters and feeds have 1.8 to 2.2 % a degree.");
-    }
-    double most = 0;
-    double least = Double.MAX_VALUE;
-    for (int i = 0; i < answer.size(); i++) {
-      double ec25 = (Double) answer.row(i).get(EC25);
-      most = Math.max(most, ec25);
-      least = Math.min(least, ec25);
-    }
-    if (at != null
-        && by.isNaturalWater()
-        && !(NaturalWater.WATERS.holds(least) && NaturalWater.WATERS.holds(most))) {
-      answer.mind(
-          "natural-water-range",
-          "ISO 7888 is made for waters of 0.06 to 1 mS/cm, not for a feed: 1.91 % a degree fits a feed better.");
-    }
-    if (most > 10) {
-      answer.mind(
-          "very-strong",
-          "over 10 mS/cm no plant lives: is this a stock bottle, or uS/cm typed as mS/cm?");
-    }
-  }
-
-  private static void next(Call call, Answer answer, EcReading first, Double at) {
-    Section meter = call.plan().section("meters").section("ec");
-    if (!meter.has("slope")) {
-      answer.next(
-          "leat ec \"1.36 mS/cm\" --standard \"1.413 mS/cm\" --at \"22 C\"   to check the meter");
-    } else if (call.hasPlan()) {
-      answer.next("leat dose --plan " + call.planName() + " --volume ... --from READING");
-    }
+    return new EcReadings(call, text).answer();
   }
 }

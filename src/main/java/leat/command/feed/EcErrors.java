@@ -79,6 +79,31 @@ public final class EcErrors {
             + (near == null || !why.startsWith("an ") ? "" : "; did you mean \"" + near + "\"?"));
   }
 
+  /** An amount without its ion. */
+  public static Problem noIonAmount(String typed) {
+    return new Problem(
+        "no-ion-amount",
+        null,
+        "--ion",
+        "an ion and how much of it is needed, such as \"Ca=3 mmol/L\"; got \"" + typed + "\"");
+  }
+
+  /** A label that is none. */
+  public static Problem noLabel(String typed) {
+    return new Problem(
+        "no-label",
+        null,
+        "--feed",
+        "the figures of a label are needed, such as \"4-2-6\" for N-P-K, or \"MgO=1\"; got \""
+            + typed
+            + "\"");
+  }
+
+  /** Figures that no label can have. */
+  public static Problem badFeedLabel(String typed, String why) {
+    return new Problem("bad-feed-label", null, "--feed", "\"" + typed + "\": " + why);
+  }
+
   /** A name that is no element. */
   public static Problem noElement(String flag, String typed, String why, String near) {
     return new Problem(

@@ -1,7 +1,6 @@
 package leat.command.feed;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import leat.answer.Answer;
 import leat.answer.Column;
@@ -10,19 +9,17 @@ import leat.answer.Row;
 import leat.answer.Show;
 import leat.answer.Working;
 import leat.cli.Call;
-import leat.numeric.Impossible;
 import leat.plan.Origin;
 import leat.plan.Plan;
 import leat.plan.PlanErrors;
 import leat.plan.Refused;
 import leat.quantity.Compounds;
-import leat.quantity.Named;
-import leat.quantity.Nearest;
+import leat.quantity.NamedQuantity;
+import leat.quantity.NumberText;
 import leat.quantity.Unit;
 import leat.quantity.Units;
 import leat.quantity.Unreadable;
 import leat.solution.Ion;
-import leat.solution.IonName;
 import leat.solution.Ions;
 import leat.solution.Salt;
 import leat.solution.conductivity.Compensation;
@@ -42,6 +39,18 @@ final class EcPrediction {
   static final Column ANIONS = Column.of("anions_meq_L", "anions", Show.MEQ_L.digits(3));
   static final Column BALANCE = Column.number("balance_pct", "charge balance", 2);
 
+  /** For the text alone. */
+  private static final Column AT = Column.of("at_C", "read at", Show.C);
+
+  private static final Column COOL = Column.of("cool_C", "cool", Show.C.digits(2));
+  private static final Column MMOL = Column.number("strength_mmol_L", "ionic strength", 3);
+  private static final Column FREE = Column.number("free_mol_L", "free", 4);
+  private static final Column LIMIT = Column.of("limit_mS_cm", "limit", Show.MS_CM.digits(4));
+  private static final Column OFF = Column.number("off_pct", "off by", 2);
+
+  /** A tank in spring, in the command proposed; any temperature would do. */
+  private static final double COOL_CELSIUS = 18;
+
   private final Call call;
   private final Plan plan;
 
@@ -51,7 +60,7 @@ final class EcPrediction {
   }
 
   /** Reads "NAME=VALUE" of a flag, with the same messages as everywhere. */
-  static Named named(String flag, String typed, Unit bare) {
+  static NamedQuantity named(String flag, String typed, Unit bare) {
     try {
       return Compounds.named(typed, bare);
     } catch (Unreadable e) {
@@ -64,7 +73,7 @@ final class EcPrediction {
     List<String> typed = call.texts("--weighed");
     List<Weighed> all = new ArrayList<>();
     for (int i = 0; i < typed.size(); i++) {
-      Named one = named("--weighed", typed.get(i), Units.G);
+      NamedQuantity one = named("--weighed", typed.get(i), Units.G);
       Salt salt = salt(call, "--weighed", one.name());
       for (int j = 0; j < all.size(); j++) {
         if (all.get(j).salt().name().equals(salt.name())) {
@@ -84,25 +93,8 @@ final class EcPrediction {
     return salt;
   }
 
-  private Ions typedIons() {
-    List<String> typed = call.texts("--ion");
-    Ions ions = Ions.NONE;
-    for (int i = 0; i < typed.size(); i++) {
-      Named one = named("--ion", typed.get(i), Units.MG_L);
-      IonName name;
-      try {
-        name = IonName.of(one.name());
-      } catch (Impossible e) {
-        String near = Nearest.of(one.name(), Arrays.asList(IonName.names()));
-        throw new Refused(EcErrors.noIon(one.name(), e.getMessage(), near));
-      }
-      ions = ions.andMilligrams(name, one.quantity().value());
-    }
-    return ions;
-  }
-
   Answer answer() {
-    Ions ions = typedIons();
+    Ions ions = IonTable.typed(call);
     boolean weighs = call.has("--weighed");
     boolean fromPlan = weighs && !call.has("--ion") && SaltsOf.hasWater(plan);
     if (fromPlan) {
@@ -121,40 +113,49 @@ final class EcPrediction {
     }
     IonEc ec = IonConductivity.of(ions);
     Answer answer = filled(ions, ec, tap);
+    answer.jsonObject(answer).array("ions", IonTable.of(ions));
     if (weighs) {
-      answer.taken(
-          Phrase.of(
-              fromPlan
-                  ? "the ions of the plan's water"
-                  : call.has("--ion") ? "--ion as the water's own" : "pure water"));
+      answer.taken(Phrase.of(water(fromPlan)));
     }
     minds(answer, ions, ec, complete);
     call.withTaken(answer);
-    answer.next("leat ec READING --at \"18 C\"   to compare with the meter");
+    NextLine.of(
+        answer,
+        "leat ec READING",
+        Row.aside(COOL).set(COOL, COOL_CELSIUS),
+        " --at \"{cool_C}\"   to compare with the meter");
     return answer;
   }
 
+  private String water(boolean fromPlan) {
+    if (fromPlan) {
+      return "the ions of the plan's water";
+    }
+    return call.has("--ion") ? "--ion as the water's own" : "pure water";
+  }
+
+  private static final Column[] COLUMNS = {
+    EcCommand.EC,
+    EcCommand.EC25,
+    LOW,
+    HIGH,
+    EcCommand.PPM500,
+    EcCommand.PPM640,
+    EcCommand.PPM700,
+    STRENGTH,
+    CATIONS,
+    ANIONS,
+    BALANCE
+  };
+
   private Answer filled(Ions ions, IonEc ec, boolean tap) {
-    Answer answer =
-        new Answer(
-            EcCommand.EC,
-            EcCommand.EC25,
-            LOW,
-            HIGH,
-            EcCommand.PPM500,
-            EcCommand.PPM640,
-            EcCommand.PPM700,
-            STRENGTH,
-            CATIONS,
-            ANIONS,
-            BALANCE);
+    Answer answer = new Answer(COLUMNS);
     Double at = call.quantity("--at");
     Compensation by = EcCommand.compensation(call);
-    double raw = at == null ? ec.ec25() : ec.rawAt(at, by);
     Row row =
         answer
             .row()
-            .set(EcCommand.EC, raw)
+            .set(EcCommand.EC, at == null ? ec.ec25() : ec.rawAt(at, by))
             .set(EcCommand.EC25, ec.ec25())
             .set(LOW, ec.low(tap))
             .set(HIGH, ec.high(tap))
@@ -165,58 +166,57 @@ final class EcPrediction {
             .set(CATIONS, ions.cations())
             .set(ANIONS, ions.anions())
             .set(BALANCE, ions.balancePct());
-    answer.sentence(
-        Phrase.of("These ions make an EC of about ")
-            .add(ec.ec25(), Show.MS_CM)
-            .add(" at 25 C, ")
-            .addBare(ec.low(tap), Show.MS_CM)
-            .add(" to ")
-            .add(ec.high(tap), Show.MS_CM)
-            .add("."));
+    text(answer, row.with(aside(ions, ec, at)), ions, at != null);
     if (at != null) {
-      answer.figure(
-          "at " + call.text("--at"),
-          Phrase.of(raw, Show.MS_CM),
-          Phrase.of("what a meter without compensation shows"));
-      answer.taken(EcCommand.taken(by));
+      EcCommand.taken(answer, by);
     }
-    answer.figure(
-        "ions",
-        Phrase.of(ions.cations(), CATIONS.show()).add(" positive"),
-        Phrase.of(ions.anions(), ANIONS.show()).add(" negative"));
-    answer.figure(
-        "ionic strength", Phrase.of().number(1000 * ec.ionicStrength(), 3).add(" mmol/L"));
-    answer.figure(
-        "as ppm",
-        Phrase.of().number(PpmScale.PPM500.ppm(ec.ec25()), 3).add(" (x500)"),
-        Phrase.of().number(PpmScale.PPM640.ppm(ec.ec25()), 3).add(" (x640)"),
-        Phrase.of().number(PpmScale.PPM700.ppm(ec.ec25()), 3).add(" (x700)"));
+    return answer;
+  }
+
+  private static Row aside(Ions ions, IonEc ec, Double at) {
+    return Row.aside(AT, MMOL, FREE, LIMIT, OFF)
+        .set(AT, at)
+        .set(MMOL, ec.strengthMmolL())
+        .set(FREE, ec.freeIonicStrength())
+        .set(LIMIT, ec.ecLimit())
+        .set(OFF, ions.offPct())
+        .with(EcCommand.reference());
+  }
+
+  private static void text(Answer answer, Row row, Ions ions, boolean raw) {
+    answer.sentence(
+        row,
+        "These ions make an EC of about {ec25_mS_cm} at {reference_C}, {ec25_low_mS_cm..ec25_high_mS_cm}.");
+    if (raw) {
+      answer.figure(
+          "at that warmth", row, "{ec_mS_cm}", "what a meter without compensation shows at {at_C}");
+    }
+    answer.figure("ions", row, "{cations_meq_L} positive", "{anions_meq_L} negative");
+    answer.figure("ionic strength", row, "{strength_mmol_L} mmol/L");
+    answer.figure("as ppm", row, "{ppm500} (x500)", "{ppm640} (x640)", "{ppm700} (x700)");
+    answer.block();
+    IonTable.tell(answer, IonTable.of(ions));
     answer.working(
         Working.of(
             "EC of the ions",
             "EC25 = sum c L gamma^alpha, log10 gamma = -0.509 z^2 (sqrt I/(1 + sqrt I) - 0.3 I), sulfate pairs taken out",
-            Phrase.of("I = ")
-                .number(ec.freeIonicStrength(), 4)
-                .add(" mol/L free, without any interaction ")
-                .add(ec.ecLimit(), Show.MS_CM.digits(4)),
-            ec.ec25(),
+            Answer.filled(
+                row, "I = {free_mol_L} mol/L free, without any interaction {limit_mS_cm}"),
+            (Double) row.get(EcCommand.EC25),
             Show.MS_CM.digits(5),
-            "ionic strength to 0.1 mol/L",
+            "ionic strength to " + NumberText.shortest(IonConductivity.VALID.high(0)) + " mol/L",
             "Appelo 2010, Specific conductance; limiting conductivities of the CRC Handbook"));
-    return answer;
   }
 
   private static void minds(Answer answer, Ions ions, IonEc ec, boolean complete) {
     if (ions.isDoubtful()) {
       answer.mind(
           "charge-balance",
-          Phrase.of("positive and negative ions differ by ")
-              .number(Math.abs(ions.balancePct()), 2)
-              .add(
-                  " %: an ion is missing or mistyped (NO3 or N-NO3?), and the EC is off by about half of that."));
+          aside(ions, ec, null),
+          "positive and negative ions differ by {off_pct} %: an ion is missing or mistyped (NO3 or N-NO3?), and the EC is off by about half of that.");
     }
     if (!ec.inRange()) {
-      answer.mind("ion-range", "stronger than the sum was checked for (0.1 mol/L).");
+      answer.mind("ion-range", "stronger than the sum was checked for.");
     }
     if (!complete) {
       answer.mind(

@@ -11,6 +11,7 @@ import leat.cli.Call;
 import leat.plan.Section;
 import leat.quantity.NumberText;
 import leat.solution.conductivity.Compensation;
+import leat.solution.conductivity.EcReading;
 import leat.solution.conductivity.KclStandard;
 import leat.solution.conductivity.MeterCheck;
 
@@ -27,7 +28,12 @@ final class EcStandard {
   static final Column FAULTY = Column.plain("faulty", "past correcting");
   static final Column PASTE = Column.plain("plan", "for the plan");
 
-  private static final double ROOM_CELSIUS = 25;
+  /** For the text alone. */
+  private static final Column OFF = Column.number("off_pct", "off by", 2);
+
+  private static final Column NAME = Column.plain("standard", "standard");
+  private static final Column TRUE = Column.of("true_mS_cm", "true", Show.MS_CM.digits(4));
+  private static final Column AFTER = Column.of("after_mS_cm", "after", Show.MS_CM.digits(4));
 
   private EcStandard() {}
 
@@ -35,7 +41,7 @@ final class EcStandard {
     Section meter = call.plan().section("meters").section("ec");
     Object atc = meter.raw("compensates");
     Double at = call.quantity("--at");
-    double celsius = at == null ? ROOM_CELSIUS : at;
+    double celsius = at == null ? EcReading.REFERENCE_CELSIUS : at;
     KclStandard standard = KclStandard.ofLabel(call.quantity("--standard"));
     Compensation by = EcCommand.compensation(call);
     MeterCheck check =
@@ -44,7 +50,7 @@ final class EcStandard {
             : (Boolean) atc
                 ? MeterCheck.compensated(shown, standard, celsius, by)
                 : MeterCheck.raw(shown, standard, celsius, by);
-    boolean known = check.certain() || same(check);
+    boolean known = check.certain() || check.sameEitherWay();
     Answer answer =
         new Answer(LABEL, AT, SHOWN, EXPECTED, SLOPE, ERROR, COMPENSATES, FAULTY, PASTE);
     Row row =
@@ -61,9 +67,9 @@ final class EcStandard {
             .set(PASTE, check.faulty() ? null : lines(call, meter, check));
     text(answer, row, check, standard);
     if (at == null) {
-      answer.taken(Phrase.of("the beaker at 25 C"));
+      answer.taken(EcCommand.reference(), "the beaker at {reference_C}");
     }
-    answer.taken(EcCommand.taken(by));
+    EcCommand.taken(answer, by);
     call.withTaken(answer);
     minds(answer, check, known, at);
     if (check.faulty()) {
@@ -72,11 +78,6 @@ final class EcStandard {
       answer.next("paste into the plan:\n  " + row.get(PASTE));
     }
     return answer;
-  }
-
-  /** Whether both kinds of meter would show the same, as they do near 25 C. */
-  private static boolean same(MeterCheck check) {
-    return Math.abs(check.compensatedShows() / check.trueEc() - 1) < 0.005;
   }
 
   private static String lines(Call call, Section meter, MeterCheck check) {
@@ -92,42 +93,57 @@ final class EcStandard {
     return out.append("}}").toString();
   }
 
-  private static void text(Answer answer, Row row, MeterCheck check, KclStandard standard) {
-    double error = check.errorPct();
-    Phrase words = Phrase.of("The meter reads ");
-    if (Math.abs(error) < 0.5) {
-      words.add("true, within half a per cent.");
+  private static void text(Answer answer, Row plain, MeterCheck check, KclStandard standard) {
+    Row row =
+        plain.with(
+            Row.aside(OFF, NAME, TRUE, AFTER)
+                .set(OFF, check.offPct())
+                .set(NAME, standard.name())
+                .set(TRUE, check.trueEc())
+                .set(AFTER, check.compensatedShows())
+                .with(EcCommand.reference()));
+    sentence(answer, row, check);
+    answer.figure(row, LABEL, "{standard}, at {reference_C}");
+    answer.figure(row, AT, new Phrase[0]);
+    if (check.compensates()) {
+      answer.figure(row, EXPECTED, "with compensation (ATC)");
     } else {
-      words
-          .number(Math.abs(error), 2)
-          .add(" % too ")
-          .add(error > 0 ? "high" : "low")
-          .add(
-              check.faulty() ? ": too much to correct by a factor." : ": multiply its readings by ")
-          .add(check.faulty() ? Phrase.of() : Phrase.of().number(check.slope(), 4).add("."));
+      answer.figure(row, EXPECTED, "without compensation");
     }
-    answer.sentence(words);
-    answer.figure(row, LABEL, Phrase.of(standard.name()).add(", at 25 C"));
-    answer.figure(row, AT);
-    answer.figure(
-        row,
-        EXPECTED,
-        check.compensates()
-            ? Phrase.of("with compensation (ATC)")
-            : Phrase.of("without compensation"));
-    answer.figure(row, SHOWN);
+    answer.figure(row, SHOWN, new Phrase[0]);
     answer.working(
         Working.number(
             "factor for the meter's readings",
             "slope = expected / shown",
-            Phrase.of("true EC there = ")
-                .add(check.trueEc(), Show.MS_CM.digits(4))
-                .add(", brought to 25 C by the meter = ")
-                .add(check.compensatedShows(), Show.MS_CM.digits(4)),
+            Answer.filled(
+                row,
+                "true EC there = {true_mS_cm}, brought to {reference_C} by the meter = {after_mS_cm}"),
             check.slope(),
             5,
-            "standard 0 to 40 C",
+            "standard "
+                + NumberText.shortest(KclStandard.VALID.low(0))
+                + " to "
+                + NumberText.shortest(KclStandard.VALID.high(0))
+                + " C",
             "potassium chloride: CRC Handbook after Wu et al. 1991, OIML R 56, tables of instrument manuals"));
+  }
+
+  private static void sentence(Answer answer, Row row, MeterCheck check) {
+    if (check.readsTrue()) {
+      answer.sentence(row, "The meter reads true, within half a per cent.");
+    } else if (check.faulty()) {
+      answer.sentence(
+          row,
+          check.tooHigh()
+              ? "The meter reads {off_pct} % too high: too much to correct by a factor."
+              : "The meter reads {off_pct} % too low: too much to correct by a factor.");
+    } else {
+      answer.sentence(
+          row,
+          check.tooHigh()
+              ? "The meter reads {off_pct} % too high: multiply its readings by {slope}."
+              : "The meter reads {off_pct} % too low: multiply its readings by {slope}.");
+    }
   }
 
   private static void minds(Answer answer, MeterCheck check, boolean known, Double at) {
@@ -144,12 +160,13 @@ final class EcStandard {
     if (at == null) {
       answer.mind(
           "beaker-temperature",
-          "without a thermometer in the beaker the check is good to a few per cent; a meter without compensation is off 2 % a degree.");
+          "without a thermometer in the beaker the check is good to a few per cent; a meter without compensation is off 2 % per degree Celsius.");
     }
     if (!check.standard().isTabulated()) {
       answer.mind(
           "odd-standard",
-          "no table holds this standard: its course with temperature is good to 1 %. Check at 25 C.");
+          EcCommand.reference(),
+          "no table holds this standard: its course with temperature is good to 1 %. Check at {reference_C}.");
     }
   }
 }

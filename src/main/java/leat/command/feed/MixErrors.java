@@ -35,4 +35,63 @@ public final class MixErrors {
     return new Problem(
         "negative-weight", null, "--weigh " + salt, "a weight cannot be negative; leave it out");
   }
+
+  /** An EC typed that no tank has. */
+  public static Problem slip(String flag, String message) {
+    return new Problem("ec-slip", null, flag, message);
+  }
+
+  /** Why an EC aimed at is asked back. */
+  public static String slippedTarget(double ec, double highest) {
+    return "an EC of "
+        + Phrase.of(ec, Show.MS_CM).render(false)
+        + " is more than any crop here likes ("
+        + Phrase.of(highest, Show.MS_CM).render(false)
+        + " at most); did you mean \""
+        + Phrase.of(leat.solution.EcSlip.meant(ec), Show.MS_CM).render(false)
+        + "\"?";
+  }
+
+  /** Why an EC read is asked back. */
+  public static String slippedReading(double ec, double aimed) {
+    return "an EC of "
+        + Phrase.of(ec, Show.MS_CM).render(false)
+        + " is more than any tank of plants has, with "
+        + Phrase.of(aimed, Show.MS_CM).render(false)
+        + " aimed at; did you mean \""
+        + Phrase.of(leat.solution.EcSlip.meant(ec), Show.MS_CM).render(false)
+        + "\"?";
+  }
+
+  /** A level where the shape of the tank is not known. */
+  public static Problem levelOfNoTank(String flag, String typed) {
+    return new Problem(
+        "level-of-no-tank",
+        null,
+        flag,
+        "a level needs a plan whose tank has its shape and sizes; give litres, such as \"45 L\"; got \""
+            + typed
+            + "\"");
+  }
+
+  /** A recipe that is a bottle and not what the plants get. */
+  public static Problem recipeIsStock(double makes) {
+    return new Problem(
+        "recipe-is-stock",
+        null,
+        "--makes",
+        "weighed into "
+            + Phrase.of(makes, Show.L).render(false)
+            + " this is a stock bottle: --makes is the tower water that the salts are meant for");
+  }
+
+  /** A pH aimed at that no tank of plants has. */
+  public static Problem sourTarget(leat.plan.Section target, double ph) {
+    return target.problem(
+        "ph",
+        "sour-target",
+        "no tank of plants is brought to pH "
+            + leat.quantity.NumberText.shortest(ph)
+            + ", 4 is the least: is that an EC? A pH is wanted here, such as 5.8");
+  }
 }

@@ -1,5 +1,6 @@
 package leat.command.feed;
 
+import java.util.ArrayList;
 import java.util.List;
 import leat.answer.Answer;
 import leat.answer.Column;
@@ -23,17 +24,32 @@ import leat.solution.Oxygen;
 /** {@code leat oxygen}: oxygen that water can hold. */
 public final class OxygenCommand extends Command {
   static final Column AT = Column.of("at_C", "water", Show.C);
-  static final Column SATURATION = Column.of("saturation_mg_L", "saturation", Show.MG_L);
+  static final Column SATURATION = Column.of("saturation_mg_L", "can hold", Show.MG_L);
   static final Column SEA_LEVEL = Column.of("sea_level_mg_L", "at sea level", Show.MG_L);
-  static final Column PRESSURE = Column.number("pressure_kPa", "air pressure, kPa", 4);
-  static final Column SHARE = Column.number("share_of_18_C_pct", "against 18 C, %", 3);
+  static final Column PRESSURE =
+      Column.of("pressure_kPa", "air pressure", Show.of(Units.KPA, Units.PSI, 4));
+  static final Column SHARE = Column.number("share_of_18_C_pct", "against cool water, %", 3);
   static final Column FOUR = Column.number("four_mg_L_pct", "4 mg/L is, %", 2);
+  static final Column NEED = Column.of("roots_need_mg_L", "roots need", Show.MG_L.digits(2));
 
-  private static final double WARM = 26;
+  /** For the text alone. */
+  private static final Column OFF = Column.number("off_pct", "apart", 2);
+
+  private static final Column COMPARED = Column.of("compared_C", "compared with", Show.C.digits(2));
+  private static final Column WARM = Column.of("warm_C", "warm from", Show.C.digits(2));
+  private static final Column HOT = Column.of("hot_C", "a hot week", Show.C.digits(2));
+  private static final Column ENOUGH = Column.of("enough_to_C", "enough to", Show.C.digits(2));
+
+  private static final Kind TEMPERATURE = Kind.quantity(Dimension.TEMPERATURE);
 
   @Override
   public String name() {
     return "oxygen";
+  }
+
+  @Override
+  public String operands() {
+    return "[TEMPERATURE...]";
   }
 
   @Override
@@ -42,9 +58,9 @@ public final class OxygenCommand extends Command {
       Flag.of(
               "--at",
               "TEMPERATURE",
-              Kind.quantity(Dimension.TEMPERATURE),
+              TEMPERATURE,
               "29 C",
-              "temperature of the solution; tank.warmest of the plan otherwise")
+              "temperature of the water; tank.warmest of the plan otherwise")
           .repeatable(),
       Flag.of(
               "--altitude",
@@ -64,105 +80,152 @@ public final class OxygenCommand extends Command {
 
   @Override
   public Answer answer(Call call) {
-    Plan plan = call.plan();
-    List<Object> temperatures = call.values("--at");
+    List<Object> temperatures = temperatures(call);
+    double kpa = pressureKpa(call);
+    Answer answer = new Answer(AT, SATURATION, SEA_LEVEL, PRESSURE, SHARE, FOUR, NEED);
+    Oxygen.Answer worst = null;
+    for (int i = 0; i < temperatures.size(); i++) {
+      Oxygen.Answer one = at(call, (Double) temperatures.get(i), kpa);
+      worst = worst == null || one.celsius() > worst.celsius() ? one : worst;
+      fill(answer.row(), one);
+    }
+    if (answer.size() == 1) {
+      one(answer, worst);
+    } else {
+      answer.sentence(
+          answer.row(0), "Under {pressure_kPa} of air, water can hold this much oxygen.");
+      answer.table(AT, SATURATION, NEED, SHARE, FOUR);
+    }
+    minds(answer, worst);
+    next(call, answer, worst);
+    return call.withTaken(answer);
+  }
+
+  private static List<Object> temperatures(Call call) {
+    List<Object> temperatures = new ArrayList<>();
+    for (int i = 0; i < call.operands().size(); i++) {
+      temperatures.add(call.operand(i, TEMPERATURE));
+    }
+    temperatures.addAll(call.values("--at"));
     if (temperatures.isEmpty()) {
-      Section tank = plan.section("tank");
+      Section tank = call.plan().section("tank");
       if (!tank.has("warmest")) {
         throw call.needs("--at");
       }
       temperatures.add(tank.need("warmest"));
-      plan.taken().note("the tank's warmest water");
+      call.plan().taken().note("the tank's warmest water");
     }
+    return temperatures;
+  }
+
+  private double pressureKpa(Call call) {
+    Plan plan = call.plan();
     Double pressure = call.above0("--pressure");
     if (pressure != null && call.has("--altitude")) {
       throw new Refused(CommandErrors.notBoth(this, "--altitude", "--pressure"));
     }
-    Double altitude = plan.section("site").maybe("altitude");
-    if (altitude == null && pressure == null) {
-      plan.taken().note("at sea level");
+    if (pressure != null) {
+      return Units.KPA.fromBase(pressure);
     }
-    double kpa =
-        pressure != null
-            ? Units.KPA.fromBase(pressure)
-            : Oxygen.pressureKpa(altitude == null ? 0 : altitude);
-    Answer answer = new Answer(AT, SATURATION, SEA_LEVEL, PRESSURE, SHARE, FOUR);
-    Oxygen.Answer first = null;
-    double warmest = -1;
-    for (int i = 0; i < temperatures.size(); i++) {
-      Oxygen.Answer one;
-      try {
-        one = Oxygen.atPressure((Double) temperatures.get(i), kpa);
-      } catch (Impossible e) {
-        throw EcErrors.ofTemperature(call, "water", e);
-      }
-      first = i == 0 ? one : first;
-      warmest = Math.max(warmest, one.celsius());
-      answer
-          .row()
-          .set(AT, one.celsius())
-          .set(SATURATION, one.saturationMgL())
-          .set(SEA_LEVEL, one.seaLevelMgL())
-          .set(PRESSURE, one.pressureKpa())
-          .set(SHARE, one.shareOf18Pct())
-          .set(FOUR, one.fourIsPct());
-    }
-    text(answer, first, kpa);
-    answer.mind(
-        "fits-in",
-        "this is what fits in, not what is in there: falling water brings most of it back while the pump runs.");
-    if (warmest > WARM) {
-      answer.mind(
-          "warm", "over 26 C roots want more while the water holds less, and rot spreads easily.");
-    }
-    answer.next(
-        warmest > WARM
-            ? "shade the tub, paint it white, let the pump rest less by day: leat duty"
-            : "leat oxygen --at \"29 C\"   for the hottest week");
-    return call.withTaken(answer);
+    return Oxygen.pressureKpa(plan.section("site").getOr("altitude", 0, "at sea level"));
   }
 
-  private static void text(Answer answer, Oxygen.Answer first, double kpa) {
-    if (answer.size() > 1) {
+  private static Oxygen.Answer at(Call call, double celsius, double kpa) {
+    try {
+      return Oxygen.atPressure(celsius, kpa);
+    } catch (Impossible e) {
+      throw EcErrors.ofTemperature(call, "water", e);
+    }
+  }
+
+  private static void fill(Row row, Oxygen.Answer one) {
+    row.set(AT, one.celsius())
+        .set(SATURATION, one.saturationMgL())
+        .set(SEA_LEVEL, one.seaLevelMgL())
+        .set(PRESSURE, Units.KPA.toBase(one.pressureKpa()))
+        .set(SHARE, one.shareOf18Pct())
+        .set(FOUR, one.fourIsPct())
+        .set(NEED, one.rootsNeedMgL());
+  }
+
+  private static Row words(Oxygen.Answer one) {
+    return Row.aside(OFF, COMPARED, WARM, HOT, ENOUGH)
+        .set(OFF, one.offPct())
+        .set(COMPARED, Oxygen.COMPARED_CELSIUS)
+        .set(WARM, Oxygen.WARM_CELSIUS)
+        .set(HOT, Oxygen.HOT_WEEK_CELSIUS)
+        .set(ENOUGH, Oxygen.celsiusEnough(one.pressureKpa()));
+  }
+
+  private static void one(Answer answer, Oxygen.Answer one) {
+    Row row = answer.row(0).with(words(one));
+    if (one.offPct() == 0) {
+      answer.sentence(row, "At {at_C} water can hold {saturation_mg_L} of oxygen.");
+    } else if (one.lessThanAt18()) {
       answer.sentence(
-          Phrase.of("Under ")
-              .number(kpa, 4)
-              .add(" kPa of air, water holds at most so much oxygen."));
-      answer.table(AT, SATURATION, SHARE, FOUR);
-      return;
+          row,
+          "At {at_C} water can hold {saturation_mg_L} of oxygen, {off_pct} % less than at {compared_C}.");
+    } else {
+      answer.sentence(
+          row,
+          "At {at_C} water can hold {saturation_mg_L} of oxygen, {off_pct} % more than at {compared_C}.");
     }
-    double off = first.shareOf18Pct() - 100;
-    Phrase words =
-        Phrase.of("Water at ")
-            .add(first.celsius(), Show.C)
-            .add(kpa < 0.995 * Oxygen.ATMOSPHERE_KPA ? " up here holds " : " holds ")
-            .add(first.saturationMgL(), Show.MG_L)
-            .add(" of oxygen at most");
-    if (Math.abs(off) >= 0.5) {
-      words.add(", ").number(Math.abs(off), 2);
-      words.add(off < 0 ? " % less than at 18 C" : " % more than at 18 C");
+    if (one.thinAir()) {
+      answer.figure(row, SATURATION, "at sea level {sea_level_mg_L}");
+    } else {
+      answer.figure(row, SATURATION, "{share_of_18_C_pct} % of what it holds at {compared_C}");
     }
-    answer.sentence(words.add("."));
-    Row row = answer.row(0);
-    answer.figure(row, SATURATION, Phrase.of("at sea level ").add(first.seaLevelMgL(), Show.MG_L));
-    answer.figure("air pressure", Phrase.of().number(kpa, 4).add(" kPa"));
-    answer.figure(
-        "under 4 mg/L",
-        Phrase.of("roots suffer"),
-        Phrase.of("that is ").number(first.fourIsPct(), 2).add(" % of saturation"));
+    answer.figure(row, NEED, "in water of {at_C}; they use more as it warms");
+    answer.figure("under 4 mg/L", row, "roots suffer", "that is {four_mg_L_pct} % of saturation");
+    answer.figure(row, PRESSURE, new Phrase[0]);
     answer.working(
         Working.of(
             "oxygen at saturation",
             "C = C1 P (1 - pw/P)(1 - th P)/((1 - pw)(1 - th)), ln C1 a polynomial in 1/T",
-            Phrase.of("t = ")
-                .add(first.celsius(), Show.C)
-                .add(", P = ")
-                .number(kpa, 5)
-                .add(" kPa, C1 = ")
-                .add(first.seaLevelMgL(), Show.MG_L.digits(4)),
-            first.saturationMgL(),
+            Answer.filled(row, "t = {at_C}, P = {pressure_kPa}, C1 = {sea_level_mg_L}"),
+            one.saturationMgL(),
             Show.MG_L.digits(5),
             "0 to 40 C",
             "Benson and Krause 1984, as in Standard Methods 4500-O; standard atmosphere of ISO 2533"));
+    answer.working(
+        Working.of(
+            "what roots need",
+            "4 mg/L up to 20 C, doubled for each 10 K above",
+            Answer.filled(row, "t = {at_C}"),
+            one.rootsNeedMgL(),
+            Show.MG_L,
+            "0 to 40 C",
+            "common practice, no source"));
+  }
+
+  private static void minds(Answer answer, Oxygen.Answer worst) {
+    Row row = answer.row(0).with(words(worst));
+    answer.mind(
+        "fits-in",
+        "this is what fits in, not what is in there: falling water brings most of it back while the pump runs.");
+    if (worst.tooLittle()) {
+      answer.mind(
+          "too-little-oxygen",
+          row,
+          "less fits in than roots need: keep the water under {enough_to_C}, or let air bubble through it.");
+    }
+    if (worst.warm()) {
+      answer.mind(
+          "warm",
+          row,
+          "over {warm_C} roots want more while the water holds less, and rot spreads easily.");
+    }
+  }
+
+  private static void next(Call call, Answer answer, Oxygen.Answer worst) {
+    if (worst.warm()) {
+      answer.next("shade the tank, paint it white, let the pump rest less by day: leat duty");
+    } else {
+      NextLine.of(
+          answer,
+          call.again("oxygen", "--altitude", "--pressure"),
+          words(worst),
+          " --at \"{hot_C}\"   for the hottest week");
+    }
   }
 }

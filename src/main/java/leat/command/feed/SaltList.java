@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import leat.answer.Answer;
 import leat.answer.Column;
-import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.answer.Show;
 import leat.cli.Call;
 import leat.quantity.NumberText;
+import leat.quantity.Units;
 import leat.solution.Element;
 import leat.solution.Elements;
 import leat.solution.Salt;
@@ -53,9 +53,8 @@ final class SaltList {
       row(answer, columns, salts.get(i));
     }
     answer.sentence(
-        Phrase.of()
-            .count(salts.size())
-            .add(" salts that can be weighed; own ones go into feed.salts of a plan."));
+        Row.aside(SaltText.COUNT).set(SaltText.COUNT, salts.size()),
+        "{count} salts that can be weighed; own ones go into feed.salts of a plan.");
     answer.table(SALT, FORMULA, ELEMENTS, AT_0, AT_10, AT_20);
     answer.mind(
         "label-wins",
@@ -89,7 +88,8 @@ final class SaltList {
       Element element = Element.at(i);
       if (salt.fraction(element) > 0 && !(element == Element.N && forms)) {
         out.append(out.length() == 0 ? "" : ", ").append(element.label()).append(' ');
-        out.append(NumberText.significant(100 * salt.fraction(element), 3)).append(" %");
+        out.append(NumberText.significant(Units.PERCENT.fromBase(salt.fraction(element)), 3))
+            .append(" %");
       }
     }
     return out.toString();

@@ -2,6 +2,6 @@
  * Commands of the group "feed": the solution. Sheets as their trade names them. Start with {@link
  * leat.command.feed.EcCommand}.
  *
- * <p>Neighbours: answer, check, cli, numeric, plan, quantity, system, the trade.
+ * <p>Neighbours: answer, check, cli, numeric, plan, quantity, sweep, system, the trade.
  */
 package leat.command.feed;

@@ -6,9 +6,8 @@ import leat.answer.Phrase;
 import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.Flag;
-import leat.plan.Refused;
 
-/** {@code leat plan}: what can be done with a plan; the work is in its four sub-commands. */
+/** {@code leat plan}: what can be done with a plan; the work is in its sub-commands. */
 public final class PlanCommand extends Command {
   private static final Column COMMAND = Column.plain("command", "command");
   private static final Column ANSWERS = Column.plain("answers", "answers");
@@ -16,11 +15,6 @@ public final class PlanCommand extends Command {
   @Override
   public String name() {
     return "plan";
-  }
-
-  @Override
-  public String operands() {
-    return "[COMMAND]";
   }
 
   @Override
@@ -36,14 +30,16 @@ public final class PlanCommand extends Command {
   @Override
   public Answer answer(Call call) {
     Command[] all = {
-      new PlanNewCommand(), new PlanKeysCommand(), new PlanShowCommand(), new PlanSchemaCommand()
+      new PlanNewCommand(),
+      new PlanSetCommand(),
+      new PlanShowCommand(),
+      new PlanKeysCommand(),
+      new PlanSchemaCommand()
     };
-    if (!call.operands().isEmpty()) {
-      throw new Refused(PlanCommandErrors.unknownPlanCommand(call.operands().get(0)));
-    }
     Answer answer = new Answer(COMMAND, ANSWERS).asList();
     answer.sentence(
-        Phrase.of("A plan says what the tower is; every command reads the same one. Four ways:"));
+        Phrase.of(
+            "A plan says what the tower is; every command reads the same one. These commands make, change and show it:"));
     for (int i = 0; i < all.length; i++) {
       answer.row().set(COMMAND, "leat " + all[i].name()).set(ANSWERS, all[i].summary());
       answer.figure("leat " + all[i].name(), Phrase.of(all[i].summary()));

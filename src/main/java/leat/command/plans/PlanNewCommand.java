@@ -25,6 +25,7 @@ public final class PlanNewCommand extends Command {
   public Flag[] flags() {
     return new Flag[] {
       Flag.of("--name", "NAME", Kind.TEXT, "balcony", "name of the plan"),
+      Flag.of("--currency", "CODE", Kind.CURRENCY, "USD", "currency of the plan's prices"),
       Flag.on("--force", "writes over a file that is there already"),
     };
   }
@@ -35,6 +36,7 @@ public final class PlanNewCommand extends Command {
     if (file != null && !call.has("--force") && call.terminal.file(file).isFile()) {
       throw new Refused(List.of(PlanCommandErrors.alreadyThere(file)), 3);
     }
-    return Answer.verbatim(Starter.text(call.text("--name")));
+    return Answer.verbatim(
+        Starter.text(call.text("--name"), (String) call.value("--currency"), call.format().us));
   }
 }

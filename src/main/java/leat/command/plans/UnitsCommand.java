@@ -69,6 +69,16 @@ public final class UnitsCommand extends Command {
     return word.startsWith("an ") ? word.substring(3) : word.substring(2);
   }
 
+  /** The words that the operand may be. */
+  public static String[] words() {
+    Dimension[] all = Dimension.values();
+    String[] words = new String[all.length];
+    for (int i = 0; i < words.length; i++) {
+      words[i] = word(all[i]);
+    }
+    return words;
+  }
+
   private Dimension[] wanted(Call call) {
     if (call.operands().isEmpty()) {
       return Dimension.values();

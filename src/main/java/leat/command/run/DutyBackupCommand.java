@@ -1,5 +1,6 @@
 package leat.command.run;
 
+import java.util.OptionalDouble;
 import leat.answer.Answer;
 import leat.answer.Column;
 import leat.answer.Phrase;
@@ -11,9 +12,11 @@ import leat.cli.Command;
 import leat.cli.Flag;
 import leat.energy.Backup;
 import leat.energy.Battery;
+import leat.energy.BatterySize;
 import leat.energy.Cautions;
 import leat.energy.Draw;
 import leat.energy.Inverter;
+import leat.energy.Motor;
 import leat.energy.Solar;
 import leat.energy.Timetable;
 import leat.energy.Timing;
@@ -37,12 +40,18 @@ public final class DutyBackupCommand extends Command {
   static final Column ENERGY = Column.of("battery_Wh", "from the battery", WH);
   static final Column MEAN_A = Column.of("average_A", "average current", Show.A.digits(2));
   static final Column PUMP_A = Column.of("pump_on_A", "while the pump runs", Show.A.digits(2));
-  static final Column CAPACITY = Column.of("capacity_Ah", "battery to buy", Show.AH);
-  static final Column LASTS = Column.of("lasts_h", "yours lasts", Show.H);
+  static final Column CAPACITY = Column.of("capacity_Ah", "battery needed", Show.AH);
+  static final Column LASTS = Column.of("lasts_h", "yours lasts", Show.H.digits(2));
   static final Column DC_ENERGY = Column.of("dc_battery_Wh", "with a battery pump", WH);
   static final Column DC_CAPACITY = Column.of("dc_capacity_Ah", "battery then", Show.AH);
   static final Column DRY =
       Column.of("dry_limit_min", "roots want water after", Show.MIN.digits(2));
+  static final Column BUY = Column.of("buy_Ah", "battery to buy", Show.AH.digits(2));
+  static final Column BUY_COUNT = Column.plain("buy_count", "so many side by side");
+  static final Column INVERTER = Column.of("inverter_W", "inverter", Show.W);
+  private static final Column OWNED = Column.plain("owned", "yours");
+  private static final Column CUT = Column.plain("cut", "power cut");
+  private static final Column VOLTS = Column.plain("volts", "battery");
   static final Column PANEL = Column.of("panel_W", "solar panel", Show.W);
 
   @Override
@@ -159,7 +168,10 @@ public final class DutyBackupCommand extends Command {
             DC_ENERGY,
             DC_CAPACITY,
             DRY,
-            PANEL);
+            PANEL,
+            BUY,
+            BUY_COUNT,
+            INVERTER);
     Row row =
         answer
             .row()
@@ -179,11 +191,18 @@ public final class DutyBackupCommand extends Command {
       row.set(DC_ENERGY, other.energyJ())
           .set(DC_CAPACITY, BatteryOf.ampereHours(other.capacityPeukertC()));
     }
-    answer.sentence(sentence(need, hours, lasts, plan));
-    figures(answer, row, need, other);
+    boolean lead = "lead".equals(plan.section("backup").word("chemistry"));
+    BatterySize buy = BatterySize.atLeast(need.capacityPeukertC(), lead);
+    row.set(BUY, BatteryOf.ampereHours(buy.eachC())).set(BUY_COUNT, buy.count());
+    if (!direct) {
+      row.set(INVERTER, inverter(plan));
+    }
+    Row all = row.with(typed(plan));
+    answer.sentence(all, sentence(buy, hours, lasts));
+    figures(answer, all, need, buy, direct);
     working(answer, battery, need);
     call.withTaken(answer);
-    minds(answer, plan, need, direct);
+    minds(call, answer, all, direct);
     if (lasts != null && hours != null && lasts < hours) {
       answer.no();
     }
@@ -203,85 +222,101 @@ public final class DutyBackupCommand extends Command {
         BatteryOf.efficiency(call.plan()));
   }
 
-  private static Phrase sentence(Backup need, Double hours, Double lasts, Plan plan) {
-    if (lasts == null) {
-      return Phrase.of(plan.section("backup").typed("hours"))
-          .add(" without mains need ")
-          .add(need.energyJ(), WH)
-          .add(": a ")
-          .add(plan.section("backup").typed("battery"))
-          .add(" battery of ")
-          .add(BatteryOf.ampereHours(need.capacityPeukertC()), Show.AH.digits(2))
-          .add(".");
-    }
-    Phrase words =
-        Phrase.of("Your battery of ")
-            .add(plan.section("backup").typed("capacity"))
-            .add(" lasts ")
-            .add(lasts, Show.H.digits(2));
-    if (hours == null) {
-      return words.add(".");
-    }
-    return lasts >= hours
-        ? words.add(": enough for ").add(plan.section("backup").typed("hours")).add(".")
-        : words
-            .add(", not ")
-            .add(plan.section("backup").typed("hours"))
-            .add(": that takes ")
-            .add(BatteryOf.ampereHours(need.capacityPeukertC()), Show.AH.digits(2))
-            .add(".");
+  private static Row typed(Plan plan) {
+    Section backup = plan.section("backup");
+    return Row.aside(CUT, OWNED, VOLTS)
+        .set(CUT, backup.typed("hours"))
+        .set(OWNED, backup.typed("capacity"))
+        .set(VOLTS, backup.typed("battery"));
   }
 
-  private static void figures(Answer answer, Row row, Backup need, Backup other) {
-    answer.figure(row, DRAW, most(need));
-    answer.figure(row, ENERGY);
-    answer.figure(row, PUMP_A, Phrase.of("size wire and fuse for this"));
-    answer.figure(row, CAPACITY, Phrase.of("reserve and depth counted"));
-    if (row.get(LASTS) != null) {
-      answer.figure(row, LASTS);
+  /** The least inverter that is sold and starts the pump, or null. */
+  private static Double inverter(Plan plan) {
+    Section pump = plan.section("pump");
+    double inrush = plan.section("controller").section("relay").get("inrush");
+    OptionalDouble size =
+        Inverter.sizeW(
+            new Motor(pump.need("power"), Motor.USUAL_MAINS_V, pump.get("power_factor"), inrush));
+    return size.isPresent() ? Double.valueOf(size.getAsDouble()) : null;
+  }
+
+  private static String sentence(BatterySize buy, Double hours, Double lasts) {
+    if (lasts == null) {
+      return buy.count() == 1
+          ? "{cut} without mains need {battery_Wh}: buy a {volts} battery of {buy_Ah}."
+          : "{cut} without mains need {battery_Wh}: buy {buy_count} {volts} batteries of {buy_Ah}, side by side.";
     }
-    if (other != null) {
+    if (hours == null) {
+      return "Your battery of {owned} lasts {lasts_h}.";
+    }
+    if (lasts >= hours) {
+      return "Your battery of {owned} lasts {lasts_h}: enough for {cut}.";
+    }
+    return buy.count() == 1
+        ? "Your battery of {owned} lasts {lasts_h}, not {cut}: buy one of {buy_Ah}."
+        : "Your battery of {owned} lasts {lasts_h}, not {cut}: buy {buy_count} of {buy_Ah}, side by side.";
+  }
+
+  private static void figures(
+      Answer answer, Row row, Backup need, BatterySize buy, boolean direct) {
+    answer.figure(row, DRAW, most(need));
+    answer.figure(ENERGY.label(), row, "{battery_Wh}");
+    answer.figure(row, PUMP_A, "size wire and fuse for this");
+    answer.figure(row, CAPACITY, "reserve and depth counted");
+    answer.figure(
+        row, BUY, buy.count() == 1 ? "the next size that is sold" : "{buy_count} side by side");
+    if (row.get(LASTS) != null) {
+      answer.figure(LASTS.label(), row, "{lasts_h}");
+    }
+    if (!direct) {
       answer.figure(
-          DC_ENERGY.label(),
-          Phrase.of(other.energyJ(), WH),
-          Phrase.of(BatteryOf.ampereHours(other.capacityPeukertC()), Show.AH.digits(2))
-              .add(", no inverter"));
+          INVERTER.label(),
+          row,
+          "{inverter_W} or more",
+          "so that it starts the pump; a pure sine wave");
+      answer.figure(DC_ENERGY.label(), row, "{dc_battery_Wh}", "{dc_capacity_Ah}, no inverter");
     }
     if (row.get(PANEL) != null) {
-      answer.figure(row, PANEL, Phrase.of("for a whole day, every day, in that sun"));
+      answer.figure(row, PANEL, "for a whole day, every day, in that sun");
     }
-    answer.figure(
-        row, DRY, Phrase.of("by day, about; so a cut may last that long with no battery"));
+    answer.figure(row, DRY, "by day, about; so a cut may last that long with no battery");
   }
 
-  private static Phrase most(Backup need) {
+  private static String most(Backup need) {
     switch (need.largestPart()) {
       case INVERTER_IDLE:
-        return Phrase.of("the inverter's idle ")
-            .add(need.inverterIdleW(), Show.W.digits(2))
-            .add(" is the most of it");
+        return "the inverter's idle {inverter_idle_W} is the most of it";
       case CONTROLLER_AND_COIL:
-        return Phrase.of("controller and coil are the most of it");
+        return "controller and coil are the most of it";
       default:
-        return Phrase.of("the pump is the most of it");
+        return "the pump is the most of it";
     }
   }
 
-  private static void minds(Answer answer, Plan plan, Backup need, boolean direct) {
+  private static void minds(Call call, Answer answer, Row row, boolean direct) {
     answer.mind("battery", Cautions.BATTERY);
     if (!direct) {
       answer.mind("mains", Cautions.MAINS);
     }
     answer.mind(
         "mean-current",
-        Phrase.of("counted at the mean current; pulses of ")
-            .add(need.pumpOnA(), Show.A.digits(2))
-            .add(" tire a battery more, so this is the hopeful side."));
+        row,
+        "counted at the mean current; pulses of {pump_on_A} tire a battery more, so this is the hopeful side.");
     if (!direct) {
       answer.next(
-          "leat duty backup ... --dc \""
-              + plan.section("backup").typed("battery")
-              + "\"   with a pump on the battery itself; then leat duty cable");
+          call.again(
+                  "duty backup",
+                  "--hours",
+                  "--battery",
+                  "--capacity",
+                  "--chemistry",
+                  "--power",
+                  "--run",
+                  "--rest",
+                  "--controller")
+              + " --dc "
+              + Call.quoted(call.plan().section("backup").typed("battery"))
+              + "   with a pump on the battery itself");
     }
   }
 

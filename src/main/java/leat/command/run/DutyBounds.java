@@ -1,7 +1,10 @@
 package leat.command.run;
 
 import leat.answer.Answer;
+import leat.answer.Column;
 import leat.answer.Phrase;
+import leat.answer.Row;
+import leat.answer.Show;
 import leat.command.MeasuredWords;
 import leat.energy.DryLimit;
 import leat.energy.EntryBounds;
@@ -16,36 +19,56 @@ import leat.system.ZoneOf;
 
 /** Holds a timetable against the least run and the longest rest, and says so. */
 final class DutyBounds {
-  private DutyBounds() {}
+  private static final Column ENTRY = Column.plain("entry", "timing");
+  private static final Column RUN = Column.of("run_s", "run", Show.S);
+  private static final Column REST = Column.of("rest_s", "rest", Show.S);
+  private static final Column LIMIT = Column.of("longest_rest_s", "longest rest", Show.S);
+  private static final Column LEAST = Column.plain("least_run_s", "least run");
+  private static final Column TOWER = Column.plain("tower", "tower");
 
-  /** Notes what is broken; a rest over the dry limit makes the answer no. */
-  static void judge(Answer answer, Plan plan, Timetable timetable, PeriodOf period) {
+  private final Answer answer;
+  private final LeastRun least;
+  private final String tower;
+  private Phrase first;
+
+  private DutyBounds(Answer answer, LeastRun least, String tower) {
+    this.answer = answer;
+    this.least = least;
+    this.tower = tower;
+  }
+
+  /**
+   * Notes what is broken; a run under the least one, or a rest over the dry limit, makes the answer
+   * no. What is to be said first, before any cost, or null.
+   */
+  static Phrase judge(Answer answer, Plan plan, Timetable timetable, PeriodOf period) {
     RunNeeds needs = RunNeeds.isKnown(plan) ? RunNeeds.of(plan) : null;
     MeasuredWords.say(answer, needs == null ? null : needs.believed(), "");
     LeastRun least = needs == null ? null : needs.least();
     if (needs != null && needs.dryTower() != null) {
+      Row dry = Row.aside(TOWER).set(TOWER, needs.dryTower());
       answer.mind(
           "dry-tower",
-          Phrase.of("with the tank at the refill mark no water reaches the top of ")
-              .add(needs.dryTower())
-              .add(", however long the pump runs."));
+          dry,
+          "with the tank at the refill mark no water reaches the top of {tower}, however long the pump runs.");
     }
+    DutyBounds bounds = new DutyBounds(answer, least, least == null ? "" : needs.tower());
     if (least != null) {
-      answer.figure(
-          "least run",
-          Phrase.of().count((long) least.wholeSeconds()).add(" s"),
-          Phrase.of(covered(least, timetable) ? "covered: " : "a run is too short: ")
-              .add("fill, film, wet the lowest pot of ")
-              .add(needs.tower()));
+      bounds.figure(timetable);
     }
     if (timetable.size() == 1) {
       Timing timing = timetable.timing(0);
-      run(answer, least, timing, "");
+      bounds.run(timing, -1);
       if (RunNeeds.restsTooLong(plan, timing)) {
-        rest(answer, timing, RunNeeds.dryDay(plan), "");
+        bounds.rest(timing, RunNeeds.dryDay(plan), -1);
       }
-      return;
+    } else {
+      bounds.entries(plan, timetable, period);
     }
+    return bounds.first;
+  }
+
+  private void entries(Plan plan, Timetable timetable, PeriodOf period) {
     DryLimit dry = RunNeeds.dryLimit(plan);
     EntryBounds[] bounds =
         EntryBounds.of(
@@ -57,47 +80,76 @@ final class DutyBounds {
             LongestRest.of(dry.nightS()));
     plan.taken().note("night 22:00 to 06:00");
     for (int i = 0; i < bounds.length; i++) {
-      String where = "timing[" + bounds[i].entry() + "]: ";
-      run(answer, least, bounds[i].timing(), where);
-      rest(answer, bounds[i].timing(), bounds[i].longestRestS(), where);
+      run(bounds[i].timing(), bounds[i].entry());
+      rest(bounds[i].timing(), bounds[i].longestRestS(), bounds[i].entry());
     }
   }
 
-  private static boolean covered(LeastRun least, Timetable timetable) {
+  private void figure(Timetable timetable) {
+    boolean covered = true;
     for (int i = 0; i < timetable.size(); i++) {
-      if (!least.coveredBy(timetable.timing(i))) {
-        return false;
-      }
+      covered &= least.coveredBy(timetable.timing(i));
     }
-    return true;
+    answer.figure(
+        "least run",
+        row(null, 0, -1),
+        "{least_run_s} s",
+        covered
+            ? "covered: fill, film, wet the lowest pot of {tower}"
+            : "a run is too short: fill, film, wet the lowest pot of {tower}");
   }
 
-  private static void run(Answer answer, LeastRun least, Timing timing, String where) {
+  private Row row(Timing timing, double limit, int entry) {
+    Row row =
+        Row.aside(ENTRY, RUN, REST, LIMIT, LEAST, TOWER)
+            .set(ENTRY, entry)
+            .set(LIMIT, limit)
+            .set(TOWER, tower);
+    if (least != null) {
+      row.set(LEAST, (int) least.wholeSeconds());
+    }
+    return timing == null ? row : row.set(RUN, timing.runS()).set(REST, timing.restS());
+  }
+
+  private void run(Timing timing, int entry) {
     if (least == null || least.coveredBy(timing)) {
       return;
     }
+    Row row = row(timing, 0, entry);
+    sayFirst(
+        row,
+        entry < 0
+            ? "The run is too short: {run_s:duration}, and the lowest pot of {tower} needs {least_run_s} s. "
+            : "timing[{entry}] runs too short: {run_s:duration}, and the lowest pot of {tower} needs {least_run_s} s. ");
     answer.mind(
         "run-too-short",
-        Phrase.of(where)
-            .add("a run of ")
-            .duration(timing.runS())
-            .add(" does not water the lowest pot: ")
-            .count((long) least.wholeSeconds())
-            .add(" s are needed."));
+        row,
+        entry < 0
+            ? "a run of {run_s:duration} does not water the lowest pot: {least_run_s} s are needed."
+            : "timing[{entry}]: a run of {run_s:duration} does not water the lowest pot: {least_run_s} s are needed.");
   }
 
-  private static void rest(Answer answer, Timing timing, double limit, String where) {
+  private void rest(Timing timing, double limit, int entry) {
     if (LongestRest.of(limit).allows(timing)) {
       return;
     }
-    answer.no();
+    Row row = row(timing, limit, entry);
+    sayFirst(
+        row,
+        entry < 0
+            ? "The rest is too long: {rest_s:duration}, over the dry limit of {longest_rest_s:duration}. "
+            : "timing[{entry}] rests too long: {rest_s:duration}, over the dry limit of {longest_rest_s:duration}. ");
     answer.mind(
         "rest-too-long",
-        Phrase.of(where)
-            .add("a rest of ")
-            .duration(timing.restS())
-            .add(" is over the dry limit of ")
-            .duration(limit)
-            .add(": roots in a falling film keep little water."));
+        row,
+        entry < 0
+            ? "a rest of {rest_s:duration} is over the dry limit of {longest_rest_s:duration}: roots in a falling film keep little water."
+            : "timing[{entry}]: a rest of {rest_s:duration} is over the dry limit of {longest_rest_s:duration}: roots in a falling film keep little water.");
+  }
+
+  /** The answer is no, and the first reason opens it. */
+  private void sayFirst(Row row, String template) {
+    answer.no();
+    first = first == null ? Answer.filled(row, template) : first;
   }
 }

@@ -12,13 +12,14 @@ import leat.cli.Command;
 import leat.cli.CommandErrors;
 import leat.cli.Flag;
 import leat.energy.Cable;
-import leat.energy.Cautions;
 import leat.energy.Copper;
 import leat.plan.Kind;
+import leat.plan.KindReader;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
 import leat.quantity.Dimension;
+import leat.quantity.NumberText;
 import leat.system.CableOf;
 
 /** {@code leat duty cable}: voltage lost on the way to a low-voltage pump. */
@@ -40,6 +41,16 @@ public final class DutyCableCommand extends Command {
   static final Column FUSE = Column.of("fuse_A", "fuse", Show.A.digits(2));
   static final Column CORD = Column.of("cord_carries_A", "cord carries", Show.A.digits(2));
   static final Column FUSE_FITS = Column.plain("fuse_protects_cord", "fuse protects the cord");
+  static final Column GAUGE = Column.plain("gauge_awg", "wire gauge");
+  static final Column LEAST_GAUGE = Column.plain("least_gauge_awg", "least gauge");
+  static final Column VERDICT = Column.plain("verdict", "verdict");
+
+  private static final Column SUPPLY = Column.plain("supply", "supply");
+  private static final Column LENGTH = Column.plain("length", "length");
+  private static final Column POWER = Column.plain("power", "power");
+  private static final Column WIRE = Column.plain("wire", "wire");
+  private static final Column WORST = Column.of("worst_drop_pct", "drop", Show.PERCENT);
+  private static final Column WANTED_V = Column.of("least_voltage_V", "it wants", Show.V);
 
   @Override
   public String name() {
@@ -65,7 +76,7 @@ public final class DutyCableCommand extends Command {
               "1.5 mm2",
               "copper section of one core; the least that will do otherwise")
           .sets("pump.supply.cable.section"),
-      Flag.of("--gauge", "AWG", Kind.NUMBER, "18", "wire gauge in place of --section"),
+      Flag.of("--gauge", "AWG", Kind.TEXT, "18 AWG", "wire gauge in place of --section"),
       Flag.of(
           "--strands",
           "WORD",
@@ -77,7 +88,7 @@ public final class DutyCableCommand extends Command {
           "TEMP",
           Kind.quantity(Dimension.TEMPERATURE),
           "40 C",
-          "temperature of the copper, 20 C otherwise"),
+          "temperature of the copper (default 20 C)"),
       DutyFlags.inrush(),
       Flag.of(
           "--least-voltage",
@@ -85,7 +96,7 @@ public final class DutyCableCommand extends Command {
           DutyFlags.VOLTAGE,
           "9 V",
           "voltage the pump needs to start"),
-      Flag.of("--drop", "SHARE", DutyFlags.SHARE, "5 %", "drop that is still good, 5 % otherwise"),
+      Flag.of("--drop", "SHARE", DutyFlags.SHARE, "5 %", "drop that is still good (default 5 %)"),
     };
   }
 
@@ -97,10 +108,9 @@ public final class DutyCableCommand extends Command {
     }
     CableOf cable = new CableOf(plan);
     Copper.Strands strands =
-        "solid".equals(call.text("--strands"))
+        "solid".equals(call.value("--strands"))
             ? Copper.Strands.SOLID_OR_STRANDED
             : Copper.Strands.FLEXIBLE;
-    call.value("--strands");
     if (!call.has("--strands")) {
       plan.taken().note("flexible cord");
     }
@@ -113,14 +123,27 @@ public final class DutyCableCommand extends Command {
     double leastV = least == null ? 0 : least;
     Double good = call.above0("--drop");
     double mostDrop = good == null ? Cable.GOOD_DROP : good;
+    Double gauge = gauge(call);
     OptionalDouble size = cable.leastSize(strands, warm, leastV, mostDrop);
-    Double own = section(call, plan);
+    OptionalDouble leastGauge = cable.leastGauge(warm, leastV, mostDrop);
+    Double own = gauge == null ? section(plan) : Double.valueOf(Copper.gaugeArea(gauge));
     if (own == null && size.isEmpty()) {
       return call.withTaken(none(cable));
     }
     double area = own == null ? size.getAsDouble() : own;
+    Answer answer = new Answer(columns());
     Cable with = cable.with(area, strands, warm, leastV);
-    return answer(call, cable, area, with, size, own != null, least);
+    Row row =
+        row(answer, with, area, size, leastGauge, least)
+            .with(said(cable, area, gauge, with, least));
+    if (gauge != null) {
+      answer.row(0).set(GAUGE, (int) (double) gauge);
+    }
+    call.withTaken(answer);
+    say(answer, row, with, own != null, least);
+    next(call, answer, with, gauge != null, size, leastGauge);
+    working(answer, cable, with);
+    return with.verdict().passes() ? answer : answer.no();
   }
 
   private void needed(Call call, Plan plan) {
@@ -136,15 +159,26 @@ public final class DutyCableCommand extends Command {
     }
   }
 
-  private Double section(Call call, Plan plan) {
-    Double gauge = call.quantity("--gauge");
-    if (gauge != null && call.has("--section")) {
+  private static Double section(Plan plan) {
+    return plan.section("pump").section("supply").section("cable").maybe("section");
+  }
+
+  /** A wire gauge, with or without the word AWG before or behind it; null when none is given. */
+  private Double gauge(Call call) {
+    String typed = call.text("--gauge");
+    if (typed == null) {
+      return null;
+    }
+    if (call.has("--section")) {
       throw new Refused(CommandErrors.notBoth(this, "--gauge", "--section"));
     }
-    if (gauge != null) {
-      return Copper.gaugeArea(gauge);
+    String number = typed.strip();
+    if (number.regionMatches(true, 0, "AWG", 0, 3)) {
+      number = number.substring(3);
+    } else if (number.regionMatches(true, number.length() - 3, "AWG", 0, 3)) {
+      number = number.substring(0, number.length() - 3);
     }
-    return plan.section("pump").section("supply").section("cable").maybe("section");
+    return (Double) KindReader.read(Kind.NUMBER, "--gauge", number.strip());
   }
 
   private static Column[] columns() {
@@ -163,21 +197,23 @@ public final class DutyCableCommand extends Command {
       FOR_5,
       FUSE,
       CORD,
-      FUSE_FITS
+      FUSE_FITS,
+      GAUGE,
+      LEAST_GAUGE,
+      VERDICT
     };
   }
 
   private static Answer none(CableOf cable) {
+    Row row =
+        Row.aside(POWER, SUPPLY, LENGTH)
+            .set(POWER, cable.pumpTyped())
+            .set(SUPPLY, cable.supplyTyped())
+            .set(LENGTH, cable.lengthTyped());
     return new Answer(columns())
         .sentence(
-            Phrase.of("No cord up to 6 mm2 feeds ")
-                .add(cable.pumpTyped())
-                .add(" at ")
-                .add(cable.supplyTyped())
-                .add(" over ")
-                .add(cable.lengthTyped())
-                .add(": put the supply nearer, or take a higher voltage."))
-        .mind("mains", Cautions.MAINS)
+            row,
+            "No cord up to 6 mm2 feeds {power} at {supply} over {length}: put the supply nearer, or take a higher voltage.")
         .no();
   }
 
@@ -185,117 +221,155 @@ public final class DutyCableCommand extends Command {
     return value.isPresent() ? Double.valueOf(value.getAsDouble()) : null;
   }
 
-  private Answer answer(
-      Call call,
-      CableOf cable,
-      double area,
+  private static Row row(
+      Answer answer,
       Cable with,
+      double area,
       OptionalDouble size,
-      boolean given,
+      OptionalDouble leastGauge,
       Double least) {
-    Answer answer = new Answer(columns());
     Row row =
         answer
             .row()
             .set(SECTION, area)
             .set(LOOP, with.loopOhm())
             .set(CURRENT, with.currentA())
-            .set(DROP, with.dropV())
-            .set(DROP_SHARE, with.dropShare())
+            .set(DROP, with.lostV())
+            .set(DROP_SHARE, with.lostShare())
             .set(PUMP_V, orNull(with.pumpV()))
             .set(PUMP_DROP, orNull(with.pumpDropShare()))
             .set(LOSS, orNull(with.lossW()))
-            .set(INRUSH_V, with.pumpVAtInrush())
+            .set(INRUSH_V, with.startV())
             .set(LEAST, orNull(size))
             .set(FOR_5, with.areaFor5Pct())
             .set(FUSE, orNull(with.fuseA()))
-            .set(CORD, orNull(with.cordLimitA()));
+            .set(CORD, orNull(with.cordLimitA()))
+            .set(VERDICT, with.verdict().word());
+    if (leastGauge.isPresent()) {
+      row.set(LEAST_GAUGE, (int) leastGauge.getAsDouble());
+    }
+    OptionalDouble same = Copper.gaugeFor(area);
+    if (same.isPresent()) {
+      row.set(GAUGE, (int) same.getAsDouble());
+    }
     if (least != null) {
       row.set(STARTS, with.starts());
     }
     if (with.cord() != Cable.Cord.UNKNOWN) {
       row.set(FUSE_FITS, with.cord() == Cable.Cord.PROTECTED);
     }
-    answer.sentence(sentence(cable, area, with, given));
-    figures(answer, row, with, least);
-    working(answer, cable, with);
-    call.withTaken(answer);
-    verdict(answer, with, size, least);
-    answer.mind("mains", Cautions.MAINS);
-    return answer;
+    return row;
   }
 
-  private static Phrase sentence(CableOf cable, double area, Cable with, boolean given) {
-    Phrase words = Phrase.of(given ? "" : "It takes ").add(area, MM2);
-    words.add(" over ").add(cable.lengthTyped());
-    if (!with.feeds()) {
-      return words.add(
-          " cannot feed an electronic pump: as the voltage falls it draws more, and there is no end to it.");
+  private static Row said(CableOf cable, double area, Double gauge, Cable with, Double least) {
+    return Row.aside(SUPPLY, LENGTH, WIRE, WORST, WANTED_V)
+        .set(SUPPLY, cable.supplyTyped())
+        .set(LENGTH, cable.lengthTyped())
+        .set(WIRE, gauge == null ? mm2(area) : NumberText.shortest(gauge) + " AWG")
+        .set(WORST, with.feeds() ? with.worstDropShare() : 1)
+        .set(WANTED_V, least);
+  }
+
+  private static String mm2(double area) {
+    return Answer.filled(Row.aside(SECTION).set(SECTION, area), "{section_mm2}").render(false);
+  }
+
+  private static void say(Answer answer, Row row, Cable with, boolean given, Double least) {
+    String wire = given ? "{wire} over {length} " : "Take {wire}: over {length} it ";
+    answer.sentence(row, wire + verdict(with.verdict()));
+    figures(answer, row, with, least);
+    if (with.cord() == Cable.Cord.UNPROTECTED) {
+      answer.mind(
+          "cord-too-thin", "no fuse both holds and protects this cord: take a thicker one.");
     }
-    words
-        .add(given ? " loses " : ", which loses ")
-        .add(with.worstDropShare(), Show.PERCENT)
-        .add(" of ")
-        .add(cable.supplyTyped())
-        .add(": ");
-    switch (with.drop()) {
-      case GOOD:
-        return words.add("good.");
+    answer.mind(
+        "fuse-time-lag",
+        "the fuse sits at the supply's end, time-lag for the start; it protects the cable, not the pump.");
+  }
+
+  /** The one verdict, as the end of the sentence. */
+  private static String verdict(Cable.Verdict verdict) {
+    switch (verdict) {
+      case CANNOT_FEED:
+        return "cannot feed an electronic pump: as the voltage falls it draws more, and there is no end to it.";
+      case DOES_NOT_START:
+        return "leaves {start_pump_V} at the start, and the pump wants {least_voltage_V}: it does not start.";
+      case CORD_TOO_THIN:
+        return "loses {worst_drop_pct} of {supply}, and is too thin for the fuse of {fuse_A} that the pump needs.";
+      case TOO_MUCH:
+        return "loses {worst_drop_pct} of {supply}: too much.";
       case MUCH:
-        return words.add("much, the pump gives less.");
+        return "loses {worst_drop_pct} of {supply}: much, the pump gives less.";
       default:
-        return words.add("too much.");
+        return "loses {worst_drop_pct} of {supply}: good.";
     }
   }
 
   private static void figures(Answer answer, Row row, Cable with, Double least) {
     answer.figure(
         DROP.label(),
-        with.dropShare() < 1 ? Answer.phrase(row, DROP) : Phrase.of("all of it"),
-        Phrase.of(Math.min(1, with.dropShare()), Show.PERCENT),
-        Phrase.of("brushed pump"));
+        row,
+        with.dropShare() < 1 ? "{drop_V}" : "all of it",
+        "{drop_pct}",
+        "brushed pump");
     if (with.feeds()) {
-      answer.figure(
-          row,
-          PUMP_V,
-          Phrase.of(with.pumpDropShare().getAsDouble(), Show.PERCENT).add(" lost"),
-          Phrase.of("electronic pump"));
-      answer.figure(row, LOSS);
+      answer.figure(row, PUMP_V, "{electronic_drop_pct} lost", "electronic pump");
+      answer.figure(LOSS.label(), row, "{cable_loss_W}");
     }
-    Phrase starts =
-        least == null
-            ? Phrase.of("does it start at that? --least-voltage")
-            : Phrase.of(with.starts() ? "starts" : "does not start, it wants ")
-                .add(with.starts() ? Phrase.of() : Phrase.of(least, Show.V));
-    answer.figure("at the start", Phrase.of(Math.max(0, with.pumpVAtInrush()), Show.V), starts);
-    answer.figure(row, LEAST, Phrase.of("of the usual sizes, flexible from 0.5 mm2"));
+    answer.figure("at the start", row, "{start_pump_V}", starts(with, least));
+    least(answer, row);
     answer.figure(
         row,
         FUSE,
         with.cordLimitA().isPresent()
-            ? Phrase.of("the cord carries ").add(with.cordLimitA().getAsDouble(), Show.A.digits(2))
-            : Phrase.of("ask the maker what this cord carries"));
+            ? "the cord carries {cord_carries_A}"
+            : "ask the maker what this cord carries");
   }
 
-  private static void verdict(Answer answer, Cable with, OptionalDouble size, Double least) {
-    boolean weak = least != null && !with.starts();
-    boolean bare = with.cord() == Cable.Cord.UNPROTECTED;
-    if (with.drop() == Cable.Drop.TOO_MUCH || weak || bare) {
-      answer.no();
+  private static void least(Answer answer, Row row) {
+    boolean section = row.get(LEAST) != null;
+    if (section && row.get(LEAST_GAUGE) != null) {
+      answer.figure(row, LEAST, "or {least_gauge_awg} AWG, of the usual sizes");
+    } else if (section) {
+      answer.figure(row, LEAST, "of the usual sizes");
+    } else {
+      answer.figure(LEAST.label(), row, "none up to 6 mm2 will do");
     }
-    if (bare) {
-      answer.mind(
-          "cord-too-thin", "no fuse both holds and protects this cord: take a thicker one.");
+  }
+
+  private static String starts(Cable with, Double least) {
+    if (least == null) {
+      return "does it start at that? --least-voltage";
     }
-    if (with.drop() != Cable.Drop.GOOD && size.isPresent()) {
-      answer.next(
-          "leat duty cable ... --section \""
-              + Phrase.of(size.getAsDouble(), MM2).render(false)
-              + "\"");
+    return with.starts() ? "starts" : "does not start, it wants {least_voltage_V}";
+  }
+
+  /** The least wire that will do, in the terms that were typed. */
+  private static void next(
+      Call call,
+      Answer answer,
+      Cable with,
+      boolean gauge,
+      OptionalDouble size,
+      OptionalDouble awg) {
+    if (with.verdict() == Cable.Verdict.GOOD || (gauge ? awg : size).isEmpty()) {
+      return;
     }
-    answer.mind(
-        "fuse-time-lag",
-        "the fuse sits at the supply's end, time-lag for the start; it protects the cable, not the pump.");
+    String line =
+        call.again(
+            "duty cable",
+            "--dc",
+            "--power",
+            "--length",
+            "--strands",
+            "--temperature",
+            "--inrush",
+            "--least-voltage",
+            "--drop");
+    answer.next(
+        gauge
+            ? line + " --gauge \"" + (int) awg.getAsDouble() + " AWG\"   the least that will do"
+            : line + " --section \"" + mm2(size.getAsDouble()) + "\"   the least that will do");
   }
 
   private static void working(Answer answer, CableOf cable, Cable with) {

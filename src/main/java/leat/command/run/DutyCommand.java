@@ -15,7 +15,6 @@ import leat.cli.CommandErrors;
 import leat.cli.Flag;
 import leat.energy.Cautions;
 import leat.energy.Draw;
-import leat.energy.Duty;
 import leat.energy.RelayLife;
 import leat.energy.Saving;
 import leat.energy.Timetable;
@@ -37,9 +36,9 @@ public final class DutyCommand extends Command {
   static final Column RUN = Column.of("run_s", "run", Show.S.digits(4));
   static final Column REST = Column.of("rest_s", "rest", Show.S.digits(4));
   static final Column SHARE = Column.of("run_share_pct", "pump runs", Show.PERCENT.digits(3));
-  static final Column STARTS = Column.number("starts_per_day", "starts a day", 3);
-  static final Column KWH_DAY = Column.of("kwh_day", "energy a day", Show.KWH);
-  static final Column COST_DAY = Column.number("cost_day", "cost a day", 3);
+  static final Column STARTS = Column.number("starts_per_day", "starts per day", 3);
+  static final Column KWH_DAY = Column.of("kwh_day", "energy per day", Show.KWH);
+  static final Column COST_DAY = Column.number("cost_day", "cost per day", 3);
   static final Column KWH = Column.of("kwh_total", "energy in all", Show.KWH);
   static final Column COST = Column.number("cost_total", "cost in all", 4);
   static final Column CURRENCY = Column.plain("currency", "currency");
@@ -52,9 +51,12 @@ public final class DutyCommand extends Command {
   static final Column RELAY_DAYS = Column.number("relay_days", "relay lasts days", 3);
   private static final int OF_CSV = 9;
 
-  /** Controller taken for the hint when none is counted: the middle of usual draws, W. */
-  private static final double CONTROLLER_HINT =
-      (Draw.USUAL_CONTROLLER_LOW_W + Draw.USUAL_CONTROLLER_HIGH_W) / 2;
+  private static final Column INRUSH = Column.of("inrush_A", "at the start", Show.A);
+  private static final Column CONTACT = Column.of("contact_A", "contact", Show.A);
+  private static final Column HINT = Column.of("controller_W", "controller", Show.W.digits(2));
+  private static final Column HINT_KWH =
+      Column.of("controller_kWh", "controller's energy", Show.KWH.digits(2));
+  private static final Column HINT_SHARE = Column.of("controller_pct", "of the pump", Show.PERCENT);
 
   @Override
   public String name() {
@@ -163,7 +165,7 @@ public final class DutyCommand extends Command {
     List<DutyLine> lines = new ArrayList<>();
     lines.add(terms.line(DutyLine.name(call, timetable), timetable));
     for (int i = 0; i < against.size(); i++) {
-      leat.quantity.Timing other = (leat.quantity.Timing) against.get(i);
+      leat.quantity.RunAndRest other = (leat.quantity.RunAndRest) against.get(i);
       lines.add(
           terms.line(
               call.texts("--against").get(i),
@@ -229,10 +231,11 @@ public final class DutyCommand extends Command {
     for (int i = 0; i < lines.size(); i++) {
       row(answer, terms, lines.get(0), lines.get(i), operations);
     }
-    answer.sentence(sentence(terms, lines));
     figures(answer, terms, lines, operations);
     relay(call, answer, terms, lines.get(0));
-    DutyBounds.judge(answer, call.plan(), lines.get(0).timetable, terms.period);
+    Phrase broken = DutyBounds.judge(answer, call.plan(), lines.get(0).timetable, terms.period);
+    Phrase words = sentence(terms, lines);
+    answer.sentence(broken == null ? words : Phrase.of().add(broken).add(words));
     Timetable table = lines.get(0).timetable;
     if (terms.period.dates() != null && (table.size() > 1 || terms.price.tariff().size() > 1)) {
       DutyDay.draw(answer, table, DutyLine.names(call, table), terms.price, terms.period.dates());
@@ -397,37 +400,38 @@ public final class DutyCommand extends Command {
         RelayLife.of(
             DrawOf.motor(call.plan()),
             DrawOf.contact(call.plan()),
-            line.startsPerDay * terms.period.days(),
+            line.starts,
             terms.period.days());
+    Row row =
+        Row.aside(INRUSH, CONTACT)
+            .set(INRUSH, life.inrushA())
+            .set(CONTACT, DrawOf.contact(call.plan()).ratedA());
     answer.figure(
         "contact at the start",
-        Phrase.of(life.inrushA(), Show.A)
-            .add(" of ")
-            .add(life.inrushA() / life.contactUse(), Show.A),
-        Phrase.of(life.suits() ? "suits" : "too much: its contact will weld or burn"));
+        row,
+        "{inrush_A} of {contact_A}",
+        life.suits() ? "suits" : "too much: its contact will weld or burn");
     if (!life.suits()) {
       answer.mind(
           "contact-overloaded",
-          Phrase.of("a pump starts with ")
-              .add(life.inrushA(), Show.A)
-              .add(": its relay needs a contact rated for that, or a contactor between."));
+          row,
+          "a pump starts with {inrush_A}: its relay needs a contact rated for that, or a contactor between.");
     }
   }
 
   /** What a controller would add, when none is counted. */
   static void controllerHint(Answer answer, Plan plan, DutyLine.Terms terms, DutyLine line) {
-    if (!plan.section("controller").has("power")) {
-      double more = Duty.steadyJ(CONTROLLER_HINT, terms.period.days());
-      answer.mind(
-          "controller-not-counted",
-          Phrase.of("the controller is not counted; at ")
-              .add(CONTROLLER_HINT, Show.W.digits(2))
-              .add(" it adds ")
-              .add(more, Show.KWH.digits(2))
-              .add(", ")
-              .add(more / line.pumpJ, Show.PERCENT)
-              .add(" of what the pump itself takes."));
+    if (plan.section("controller").has("power")) {
+      return;
     }
+    Draw.Hint hint = Draw.controllerHint(terms.period.days(), line.pumpJ);
+    answer.mind(
+        "controller-not-counted",
+        Row.aside(HINT, HINT_KWH, HINT_SHARE)
+            .set(HINT, hint.watts())
+            .set(HINT_KWH, hint.joules())
+            .set(HINT_SHARE, hint.share()),
+        "the controller is not counted; at {controller_W} it adds {controller_kWh}, {controller_pct} of what the pump itself takes.");
   }
 
   private void minds(Call call, Answer answer, DutyLine.Terms terms, List<DutyLine> lines) {
@@ -444,10 +448,11 @@ public final class DutyCommand extends Command {
     if (!call.hasPlan()) {
       answer.next(
           "leat duty --plan PLAN --suggest   finds the shortest run that wets the lowest pot");
+    } else if (answer.exitCode() == 1) {
+      answer.next(call.again("duty") + " --suggest   finds a timing that keeps the roots wet");
     } else if (lines.size() == 1) {
       answer.next(
-          "leat duty --plan "
-              + call.planName()
+          call.again("duty", "--run", "--rest", "--price", "--days", "--from", "--to")
               + " --against \"15 min/15 min\"   sets it beside a mechanical timer");
     }
   }
@@ -483,7 +488,7 @@ public final class DutyCommand extends Command {
             "definition"));
     answer.working(
         Working.of(
-            "energy a day",
+            "energy per day",
             "E = 24 h (P s + P_controller + P_coil s)",
             Phrase.of("P = ")
                 .add(terms.draw.pumpW(), Show.W)

@@ -2,6 +2,6 @@
  * Commands of the group "run": running the pump. Sheets as their trade names them. Start with
  * {@link leat.command.run.DutyCommand}.
  *
- * <p>Neighbours: answer, check, cli, numeric, plan, quantity, system, the trade.
+ * <p>Neighbours: answer, check, cli, numeric, plan, quantity, sweep, system, the trade.
  */
 package leat.command.run;

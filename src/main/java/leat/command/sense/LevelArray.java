@@ -8,8 +8,6 @@ import leat.quantity.NumberText;
 
 /** The lookup table of a sender as C for a microcontroller: an array and a search in it. */
 final class LevelArray {
-  private static final double ML = 1e6;
-
   private final List<LookupTable.Row> rows;
   private final Divider divider;
   private final String plan;

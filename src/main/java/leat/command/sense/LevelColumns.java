@@ -19,12 +19,14 @@ public final class LevelColumns {
   static final Column LEVEL_LOW = Column.of("level_low_mm", "level from", Show.MM);
   static final Column LEVEL_HIGH = Column.of("level_high_mm", "level to", Show.MM);
   static final Column VOLUME = Column.of("volume_L", "middle", Show.L);
-  static final Column VOLUME_LOW = Column.of("volume_low_L", "litres from", Show.L);
-  static final Column VOLUME_HIGH = Column.of("volume_high_L", "litres to", Show.L);
+  static final Column VOLUME_LOW = Column.of("volume_low_L", "volume from", Show.L);
+  static final Column VOLUME_HIGH = Column.of("volume_high_L", "volume to", Show.L);
   static final Column FULL = Column.of("full_pct", "of full", Show.PERCENT);
 
+  static final Column BELOW_LOW = Column.plain("below_low", "may be below the refill mark");
+
   static final Column[] ALL = {
-    READING, STATUS, LEVEL_LOW, LEVEL_HIGH, VOLUME, VOLUME_LOW, VOLUME_HIGH, FULL
+    READING, STATUS, LEVEL_LOW, LEVEL_HIGH, VOLUME, VOLUME_LOW, VOLUME_HIGH, FULL, BELOW_LOW
   };
 
   static final Flag MOTION =
@@ -42,11 +44,15 @@ public final class LevelColumns {
         : "falling".equals(word) ? Motion.FALLING : Motion.UNKNOWN;
   }
 
-  static void fill(Row row, Reading reading) {
+  /** {@code low} is the volume at the refill mark, null when the plan has none. */
+  static void fill(Row row, Reading reading, Double low) {
     if (reading.hasOhm() && Math.abs(reading.ohm()) < Double.POSITIVE_INFINITY) {
       row.set(READING, reading.ohm());
     }
     fillBand(row, reading);
+    if (low != null && reading.hasBand()) {
+      row.set(BELOW_LOW, reading.mayBeBelow(low));
+    }
   }
 
   /** All but the reading itself. */

@@ -18,15 +18,20 @@ import leat.level.Reading;
 import leat.level.Sender;
 import leat.level.Staircase;
 import leat.level.Status;
+import leat.plan.Kind;
 import leat.plan.Plan;
 import leat.plan.Refused;
-import leat.plan.Section;
+import leat.quantity.Dimension;
 import leat.system.SenderOf;
 
 /** {@code leat level}: ohms or counts of the sender to litres, with their band. */
 public final class LevelCommand extends Command {
   static final Flag COUNTS =
       Flag.on("--counts", "the readings are counts of the ADC, through sender.divider");
+
+  private static final Column READINGS = Column.plain("readings", "readings");
+  private static final Column ONE_STEP = Column.plain("one_step", "plainly one step");
+  private static final Column FAULTS = Column.plain("faults", "faults of the sender");
 
   @Override
   public String name() {
@@ -43,11 +48,48 @@ public final class LevelCommand extends Command {
     return new Flag[] {
       COUNTS,
       LevelColumns.MOTION,
+      Flag.of(
+          "--at-least",
+          "VOLUME",
+          Kind.quantity(Dimension.VOLUME),
+          "17 L",
+          "ends with exit code 1 unless the low end of the band is at least this"),
       RowStream.COLUMN,
       RowStream.ROWS,
       RowStream.PREFIX,
       RowStream.STRICT
     };
+  }
+
+  /** Fills the rows of a stream, and remembers whether one was not sure of --at-least. */
+  private static final class Rows extends RowStream.Function {
+    private final SenderReading readings;
+    private final Double low;
+    private final Double atLeast;
+    private boolean under;
+
+    Rows(Call call) {
+      this.readings = readings(call);
+      this.low = SenderOf.lowVolume(call.plan());
+      this.atLeast = call.from0("--at-least");
+    }
+
+    @Override
+    public Column[] columns() {
+      return LevelColumns.ALL;
+    }
+
+    @Override
+    public Column status() {
+      return LevelColumns.STATUS;
+    }
+
+    @Override
+    public void answer(String cell, Row into) {
+      Reading reading = readings.of(cell);
+      LevelColumns.fill(into, reading, low);
+      under |= atLeast != null && reading.hasBand() && reading.mayBeBelow(atLeast);
+    }
   }
 
   @Override
@@ -59,26 +101,9 @@ public final class LevelCommand extends Command {
       throw new Refused(LevelErrors.readingsAndColumn(this, call.operands().get(0)));
     }
     needPlan(call);
-    final SenderReading readings = readings(call);
-    return new RowStream(
-            call,
-            new RowStream.Function() {
-              @Override
-              public Column[] columns() {
-                return LevelColumns.ALL;
-              }
-
-              @Override
-              public Column status() {
-                return LevelColumns.STATUS;
-              }
-
-              @Override
-              public void answer(String cell, Row into) {
-                LevelColumns.fill(into, readings.of(cell));
-              }
-            })
-        .run(output);
+    Rows rows = new Rows(call);
+    int code = new RowStream(call, rows).run(output);
+    return code == 0 && rows.under ? 1 : code;
   }
 
   private void needPlan(Call call) {
@@ -100,70 +125,72 @@ public final class LevelCommand extends Command {
     }
     needPlan(call);
     SenderReading readings = readings(call);
+    Double low = SenderOf.lowVolume(call.plan());
+    Double atLeast = call.from0("--at-least");
     Answer answer = new Answer(LevelColumns.ALL);
     Reading last = null;
     int good = 0;
     int faults = 0;
+    boolean under = false;
     for (int i = 0; i < call.operands().size(); i++) {
       last = readings.ofOperand(call.operands().get(i));
-      LevelColumns.fill(answer.row(), last);
+      LevelColumns.fill(answer.row(), last, low);
       good += last.status() == Status.OK ? 1 : 0;
       faults += last.status().isFault() ? 1 : 0;
+      under |= atLeast != null && last.hasBand() && last.mayBeBelow(atLeast);
     }
     if (answer.size() == 1) {
-      one(call, answer, last);
+      one(call, answer, readings.sender(), last);
     } else {
-      answer.sentence(
-          Phrase.of()
-              .count(answer.size())
-              .add(" readings: ")
-              .count(good)
-              .add(good == 1 ? " is plainly one step, " : " are plainly one step, ")
-              .count(faults)
-              .add(faults == 1 ? " is a fault of the sender." : " are faults of the sender."));
-      answer.table(
-          LevelColumns.READING,
-          LevelColumns.STATUS,
-          LevelColumns.VOLUME_LOW,
-          LevelColumns.VOLUME_HIGH,
-          LevelColumns.LEVEL_LOW,
-          LevelColumns.LEVEL_HIGH,
-          LevelColumns.FULL);
+      several(answer, good, faults);
     }
     call.withTaken(answer);
-    return faults > 0 ? answer.no() : answer;
+    return faults > 0 || under ? answer.no() : answer;
   }
 
-  private static void one(Call call, Answer answer, Reading reading) {
-    Plan plan = call.plan();
-    LevelWords words = new LevelWords(plan, SenderOf.of(plan), LevelColumns.motion(call), reading);
-    answer.sentence(words.sentence());
-    words.figures(answer);
-    words.minds(answer);
-    workings(answer, reading, SenderOf.of(plan));
+  private static void several(Answer answer, int good, int faults) {
+    Row counted =
+        Row.aside(READINGS, ONE_STEP, FAULTS)
+            .set(READINGS, answer.size())
+            .set(ONE_STEP, good)
+            .set(FAULTS, faults);
+    answer.sentence(
+        counted,
+        faults == 1
+            ? "{readings} readings: {one_step} plainly one step, 1 a fault of the sender."
+            : "{readings} readings: {one_step} plainly one step, {faults} faults of the sender.");
+    answer.table(
+        LevelColumns.READING,
+        LevelColumns.STATUS,
+        LevelColumns.VOLUME_LOW,
+        LevelColumns.VOLUME_HIGH,
+        LevelColumns.LEVEL_LOW,
+        LevelColumns.LEVEL_HIGH,
+        LevelColumns.FULL);
+  }
+
+  private static void one(Call call, Answer answer, Sender sender, Reading reading) {
+    new LevelWords(call, answer.row(0), sender, reading).say(answer);
+    workings(answer, reading, sender);
     next(call, answer, reading);
   }
 
   private static void next(Call call, Answer answer, Reading reading) {
-    String plan = call.hasPlan() ? " --plan " + call.planName() : "";
-    Section sender = call.plan().section("sender");
     if (reading.status().isFault()) {
       answer.next(
-          "unplug the sender and read its two wires with a meter: leat level READING"
-              + plan
-              + " tells whether it is the sender or the way to it");
+          call.again("level")
+              + " READING   after reading the two wires with a meter, sender unplugged: it tells whether the sender or the way to it is at fault");
     } else if (LevelColumns.motion(call) == Motion.UNKNOWN && hasHysteresis(reading)) {
       answer.next(
-          "leat level "
-              + quoted(call.operands().get(0))
-              + (call.has("--counts") ? " --counts" : "")
-              + plan
-              + " --motion falling   when it has only been drunk from: a narrower band");
-    } else if (!sender.has("edges")) {
+          call.again("level", "--counts", "--at-least")
+              + " "
+              + Call.quoted(call.operands().get(0))
+              + " --motion falling   when the level has only fallen since: a narrower band");
+    } else if (!call.plan().section("sender").has("edges")) {
       answer.next(
           "leat level fit pours.csv   finds from poured litres what the sender really does");
     } else {
-      answer.next("leat level table" + plan + " --format csv   the same for a controller");
+      answer.next(call.again("level table") + " --format csv   the same for a controller");
     }
   }
 
@@ -197,7 +224,7 @@ public final class LevelCommand extends Command {
             "common practice, no source"));
     answer.working(
         Working.of(
-            "litres",
+            "volume",
             "V = (V_low + V_high)/2",
             Phrase.of("V_low = ")
                 .add(reading.volumeLow(), Show.L)
@@ -216,9 +243,5 @@ public final class LevelCommand extends Command {
             Show.PERCENT,
             "any; may pass 100 %",
             "definition"));
-  }
-
-  private static String quoted(String operand) {
-    return operand.indexOf(' ') < 0 ? operand : '"' + operand + '"';
   }
 }

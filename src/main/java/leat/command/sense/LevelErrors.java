@@ -80,6 +80,27 @@ public final class LevelErrors {
             + " columns the right ones?");
   }
 
+  /** Litres that look like additions, and nobody said which they are. */
+  public static Problem additionsOrTotals(String file) {
+    return new Problem(
+        "additions-or-totals",
+        null,
+        file,
+        "the ohms follow the rows, not the litres: are these litres what was poured in each time?"
+            + " Then --cumulative sums them up; if they are what the tank holds, say --totals");
+  }
+
+  /** A column whose name says another unit than one of volume. */
+  public static Problem notAVolume(String file, String column) {
+    return new Problem(
+        "not-a-volume",
+        null,
+        file,
+        "the column \""
+            + column
+            + "\" is no volume: name one in L, mL, gal or qt with --litres-column");
+  }
+
   /** A fit without a file. */
   public static Problem noPours(Command command) {
     return problem(

@@ -3,10 +3,10 @@ package leat.command.sense;
 import java.util.List;
 import leat.answer.Answer;
 import leat.answer.Column;
-import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.cli.Call;
 import leat.cli.Command;
+import leat.cli.CommandErrors;
 import leat.cli.Flag;
 import leat.level.Divider;
 import leat.level.LookupTable;
@@ -14,6 +14,7 @@ import leat.level.Motion;
 import leat.level.Sender;
 import leat.plan.Kind;
 import leat.plan.Plan;
+import leat.plan.Refused;
 import leat.plan.Section;
 import leat.quantity.Dimension;
 import leat.system.SenderOf;
@@ -26,6 +27,7 @@ public final class LevelTableCommand extends Command {
   static final Column TO_COUNTS = Column.plain("to_counts", "to counts");
   static final Column AT = Column.of("measured_ohm", "reading", LevelColumns.OHM);
   static final Column COUNTS = Column.plain("counts", "counts");
+  static final Column STRETCHES = Column.plain("stretches", "stretches");
 
   @Override
   public String name() {
@@ -42,16 +44,34 @@ public final class LevelTableCommand extends Command {
           "5 ohm",
           "a row every so many ohms, interpolated: smooth for a display, no finer than the steps"),
       Flag.on("--c", "a C array for a microcontroller"),
+      Flag.on(
+          "--cutoff",
+          "only the reading at which the controller stops the pump: sure of the refill mark before it"),
+      Flag.of(
+          "--at-least",
+          "VOLUME",
+          Kind.quantity(Dimension.VOLUME),
+          "9 L",
+          "water that must be there for sure at the cut-off, instead of the refill mark"),
       LevelColumns.MOTION,
     };
   }
 
   @Override
   public Answer answer(Call call) {
+    String[] modes = {"--every", "--c", "--cutoff"};
+    String chosen = null;
+    for (int i = 0; i < modes.length; i++) {
+      if (call.has(modes[i]) && chosen != null) {
+        throw new Refused(CommandErrors.notBoth(this, chosen, modes[i]));
+      }
+      chosen = call.has(modes[i]) ? modes[i] : chosen;
+    }
     Plan plan = call.plan();
     Section section = plan.section("sender");
-    Sender sender = SenderOf.of(plan);
     Divider divider = SenderOf.hasDivider(section) ? SenderOf.divider(section) : null;
+    Sender sender = SenderOf.of(plan);
+    sender = divider == null ? sender : sender.readBy(divider);
     Motion motion = LevelColumns.motion(call);
     if (call.has("--every")) {
       return interpolated(call, sender, divider, motion);
@@ -61,10 +81,15 @@ public final class LevelTableCommand extends Command {
       return Answer.verbatim(
           new LevelArray(rows, divider, call.hasPlan() ? call.planName() : "flags").text());
     }
-    return stretches(call, rows, divider);
+    LevelCutoff cutoff = LevelCutoff.of(call, sender, divider, rows);
+    if (call.has("--cutoff")) {
+      return cutoff.answer();
+    }
+    return stretches(call, rows, divider, cutoff);
   }
 
-  private static Answer stretches(Call call, List<LookupTable.Row> rows, Divider divider) {
+  private static Answer stretches(
+      Call call, List<LookupTable.Row> rows, Divider divider, LevelCutoff cutoff) {
     Answer answer =
         new Answer(
                 FROM,
@@ -88,9 +113,15 @@ public final class LevelTableCommand extends Command {
       LevelColumns.fillBand(row, stretch.reading());
     }
     answer.sentence(
-        Phrase.of()
-            .count(rows.size())
-            .add(" stretches of readings, each with what it says of the tank."));
+        Row.aside(STRETCHES).set(STRETCHES, rows.size()),
+        "{stretches} stretches of readings, each with what it says about the tank.");
+    table(answer, divider);
+    cutoff.figure(answer);
+    call.withTaken(answer);
+    return next(call, answer, divider);
+  }
+
+  private static void table(Answer answer, Divider divider) {
     if (divider == null) {
       answer.table(
           FROM, TO, LevelColumns.STATUS, LevelColumns.VOLUME_LOW, LevelColumns.VOLUME_HIGH);
@@ -104,19 +135,19 @@ public final class LevelTableCommand extends Command {
           LevelColumns.VOLUME_LOW,
           LevelColumns.VOLUME_HIGH);
     }
-    call.withTaken(answer);
-    return next(call, answer, divider);
   }
 
   private static Answer next(Call call, Answer answer, Divider divider) {
     if (divider == null) {
       answer.mind(
           "no-counts", "in ohms only: sender.divider in the plan gives the counts of your ADC.");
+    } else {
+      answer.mind(
+          "counts-doubt",
+          "each step holds all that it can be taken for when resistors, supply, reference and ADC are off the worst way.");
     }
     return answer.next(
-        "leat level table"
-            + (call.hasPlan() ? " --plan " + call.planName() : "")
-            + " --c -o level_table.h   the same as a C array");
+        call.again("level table", "--motion") + " --c -o level_table.h   the same as a C array");
   }
 
   private static Answer interpolated(Call call, Sender sender, Divider divider, Motion motion) {
@@ -137,7 +168,8 @@ public final class LevelTableCommand extends Command {
           .set(LevelColumns.VOLUME_HIGH, point.volumeHigh());
     }
     answer.sentence(
-        Phrase.of().count(points.size()).add(" rows, straight between the middles of the steps."));
+        Row.aside(STRETCHES).set(STRETCHES, points.size()),
+        "{stretches} rows, straight between the middles of the steps.");
     answer.table(
         AT, COUNTS, LevelColumns.VOLUME, LevelColumns.VOLUME_LOW, LevelColumns.VOLUME_HIGH);
     call.withTaken(answer);

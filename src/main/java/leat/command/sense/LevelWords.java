@@ -1,167 +1,173 @@
 package leat.command.sense;
 
 import leat.answer.Answer;
+import leat.answer.Column;
 import leat.answer.Phrase;
+import leat.answer.Row;
 import leat.answer.Show;
+import leat.cli.Call;
 import leat.level.Motion;
 import leat.level.Reading;
 import leat.level.Sender;
+import leat.level.Staircase;
 import leat.level.Status;
 import leat.plan.Plan;
 import leat.system.SenderOf;
 
 /** One reading of the sender in words: the sentence, its figures and what to mind. */
 final class LevelWords {
+  private static final Column LOWEST = Column.of("lowest_ohm", "lowest step", LevelColumns.OHM);
+  private static final Column HIGHEST = Column.of("highest_ohm", "highest step", LevelColumns.OHM);
+  private static final Column STEP = Column.of("step_ohm", "step", LevelColumns.OHM);
+  private static final Column OTHER_STEP = Column.of("step_2_ohm", "step", LevelColumns.OHM);
+  private static final Column LEAD = Column.of("lead_ohm", "lead", Show.OHM);
+  private static final Column FULL = Column.of("full_L", "full", Show.L);
+  private static final Column AWAY = Column.of("above_low_L", "refill mark", Show.L.digits(2));
+  private static final Column HOLD_UP = Column.of("hold_up_L", "held by the towers", Show.L);
+  private static final Column AT_LEAST = Column.of("at_least_L", "asked", Show.L);
+
   private final Plan plan;
   private final Sender sender;
   private final Motion motion;
   private final Reading reading;
+  private final Double low;
+  private final Double atLeast;
+  private final Row row;
+  private final boolean us;
 
-  LevelWords(Plan plan, Sender sender, Motion motion, Reading reading) {
-    this.plan = plan;
+  LevelWords(Call call, Row answered, Sender sender, Reading reading) {
+    this.plan = call.plan();
     this.sender = sender;
-    this.motion = motion;
+    this.motion = LevelColumns.motion(call);
     this.reading = reading;
+    this.low = SenderOf.lowVolume(plan);
+    this.atLeast = call.from0("--at-least");
+    this.us = "us".equals(call.text("--units"));
+    this.row = answered.with(aside());
   }
 
-  private boolean isLowest() {
-    return reading.stepLow() == 0;
+  private Row aside() {
+    Staircase stairs = sender.staircase();
+    double first = stairs.ohm(0);
+    double last = stairs.ohm(stairs.size() - 1);
+    Row aside =
+        Row.aside(LOWEST, HIGHEST, STEP, OTHER_STEP, LEAD, FULL, AWAY, HOLD_UP, AT_LEAST)
+            .set(LOWEST, Math.min(first, last))
+            .set(HIGHEST, Math.max(first, last))
+            .set(LEAD, sender.limits().lead())
+            .set(FULL, sender.fullVolume())
+            .set(AT_LEAST, atLeast)
+            .set(HOLD_UP, plan.root().maybe("hold_up"));
+    if (reading.hasBand()) {
+      aside
+          .set(STEP, Math.min(reading.stepLowOhm(), reading.stepHighOhm()))
+          .set(OTHER_STEP, Math.max(reading.stepLowOhm(), reading.stepHighOhm()));
+      if (low != null) {
+        aside.set(AWAY, reading.aboveMark(low));
+      }
+    }
+    return aside;
   }
 
-  private boolean isTop() {
-    return reading.stepHigh() == sender.staircase().size() - 1;
+  void say(Answer answer) {
+    answer.sentence(row, reading.hasBand() ? asked() + band() + refillMark() : fault());
+    if (reading.hasOhm() && reading.ohm() != Double.POSITIVE_INFINITY) {
+      figures(answer);
+    }
+    minds(answer);
   }
 
-  Phrase sentence() {
+  private String fault() {
     switch (reading.status()) {
       case OPEN:
-        return Phrase.of(
-            "Open: a broken wire, a loose plug, or no reed closed. It says nothing of the litres.");
+        return "Open: a broken wire, a loose plug, or no reed closed. It says nothing about the water.";
       case SHORT:
-        return Phrase.of(
-            "Short: the two wires touch, or water stands in the plug. It says nothing of the litres.");
+        return "Short: the two wires touch, or water stands in the plug. It says nothing about the water.";
       case UNDER_RANGE:
-        return Phrase.of("Under the range: fewer ohms than the lowest step of this sender, ")
-            .add(lowestOhm(), LevelColumns.OHM)
-            .add(". A wet plug, or another sender than the plan says.");
+        return "Under the range: fewer ohms than the lowest step of this sender, {lowest_ohm}. A wet plug, or another sender than the plan says.";
       case OVER_RANGE:
-        return Phrase.of("Over the range: more ohms than the highest step of this sender, ")
-            .add(highestOhm(), LevelColumns.OHM)
-            .add(". A corroded plug, or another sender than the plan says.");
+        return "Over the range: more ohms than the highest step of this sender, {highest_ohm}. A corroded plug, or another sender than the plan says.";
       default:
-        return band();
+        return "No reading.";
     }
   }
 
-  private double lowestOhm() {
-    int top = sender.staircase().size() - 1;
-    return sender.staircase().ohm(sender.staircase().falls() ? top : 0);
+  /** The answer to --at-least, before anything else. */
+  private String asked() {
+    if (atLeast == null) {
+      return "";
+    }
+    return reading.mayBeBelow(atLeast)
+        ? nearlyEqual()
+            ? "No: {at_least_L} is not sure, it may be a little less. "
+            : "No: {at_least_L} is not sure, it may be only {volume_low_L}. "
+        : "Yes: at least {at_least_L}. ";
   }
 
-  private double highestOhm() {
-    int top = sender.staircase().size() - 1;
-    return sender.staircase().ohm(sender.staircase().falls() ? 0 : top);
+  /** Whether what is asked and what is sure would print alike. */
+  private boolean nearlyEqual() {
+    String asked = Phrase.of(atLeast, Show.L).render(us);
+    return asked.equals(Phrase.of(reading.volumeLow(), Show.L).render(us));
   }
 
-  private Phrase band() {
-    Phrase words = Phrase.of();
-    if (reading.status() == Status.OK_OR_SHORT) {
-      words.add("Empty or shorted, this sender cannot tell: ");
+  private String band() {
+    boolean either = reading.status() == Status.OK_OR_SHORT;
+    if (reading.reachesFloor() && reading.reachesRim()) {
+      return either
+          ? "Empty or shorted, this sender cannot tell: anything from empty to the rim."
+          : "Anything from empty to the rim.";
     }
-    if (isLowest() && isTop()) {
-      return words.add("anything from empty to the rim.");
+    if (reading.reachesFloor()) {
+      return either
+          ? "Empty or shorted, this sender cannot tell: at most {volume_high_L} in the tank, perhaps none."
+          : "At most {volume_high_L} in the tank, perhaps none: below that the sender sees nothing.";
     }
-    if (isLowest()) {
-      words
-          .add(words.isEmpty() ? "At most " : "at most ")
-          .add(reading.volumeHigh(), Show.L)
-          .add(" in the tank, perhaps none: below that the sender sees nothing.");
-      return words.add(refillMark());
+    if (reading.reachesRim()) {
+      return "At least {volume_low_L} in the tank: from there to the rim the sender reads the same.";
     }
-    if (isTop()) {
-      return words
-          .add("At least ")
-          .add(reading.volumeLow(), Show.L)
-          .add(" in the tank: from there to the rim the sender reads the same.");
-    }
-    words
-        .add("Between ")
-        .addBare(reading.volumeLow(), Show.L)
-        .add(" and ")
-        .add(reading.volumeHigh(), Show.L)
-        .add(" in the tank, about ")
-        .add(reading.volume(), Show.L)
-        .add(" (")
-        .add(reading.fullShare(), Show.PERCENT)
-        .add(" of full).");
-    return words.add(refillMark());
+    String rest =
+        "etween {volume_low_L!} and {volume_high_L} in the tank, about {volume_L} ({full_pct} of full).";
+    return either ? "Shorted, or b" + rest : "B" + rest;
   }
 
-  private Phrase refillMark() {
-    Double low = SenderOf.lowVolume(plan);
-    if (low == null) {
-      return Phrase.of();
+  private String refillMark() {
+    if (low == null || reading.reachesRim() && !reading.mayBeBelow(low)) {
+      return "";
     }
-    if (reading.volumeHigh() <= low) {
-      return Phrase.of(" That is below the refill mark.");
+    if (reading.isBelow(low)) {
+      return " That is below the refill mark.";
     }
-    if (reading.volumeLow() <= low) {
-      return Phrase.of(" The refill mark may be passed.");
-    }
-    return Phrase.of(" The refill mark is about ")
-        .add(reading.volume() - low, Show.L.digits(2))
-        .add(" away.");
+    return reading.mayBeBelow(low)
+        ? " The refill mark may be passed."
+        : " The refill mark is about {above_low_L} away.";
   }
 
-  void figures(Answer answer) {
-    if (!reading.hasOhm() || reading.ohm() == Double.POSITIVE_INFINITY) {
-      return;
-    }
-    Phrase steps = Phrase.of();
-    if (reading.hasBand() && reading.stepLow() == reading.stepHigh()) {
-      steps.add("the step of ").add(reading.stepLowOhm(), LevelColumns.OHM);
-    } else if (reading.hasBand()) {
-      double one = Math.min(reading.stepLowOhm(), reading.stepHighOhm());
-      double other = Math.max(reading.stepLowOhm(), reading.stepHighOhm());
-      steps
-          .add(reading.status() == Status.AMBIGUOUS ? "may be " : "between the steps ")
-          .addBare(one, LevelColumns.OHM)
-          .add(reading.status() == Status.AMBIGUOUS ? " or " : " and ")
-          .add(other, LevelColumns.OHM)
-          .add(": both taken");
-    } else {
-      steps
-          .add("steps from ")
-          .addBare(lowestOhm(), LevelColumns.OHM)
-          .add(" to ")
-          .add(highestOhm(), LevelColumns.OHM);
-    }
-    if (sender.limits().lead() > 0) {
-      steps
-          .add(steps.isEmpty() ? "" : ", ")
-          .add(sender.limits().lead(), Show.OHM)
-          .add(" of lead off");
-    }
-    answer.figure("reading", Phrase.of(reading.ohm(), LevelColumns.OHM), steps);
+  private void figures(Answer answer) {
+    answer.figure(row, LevelColumns.READING, steps() + lead());
     if (!reading.hasBand()) {
       return;
     }
-    answer.figure(
-        "litres",
-        Phrase.of()
-            .addBare(reading.volumeLow(), Show.L)
-            .add(" to ")
-            .add(reading.volumeHigh(), Show.L),
-        Phrase.of(way()));
+    answer.figure("volume", row, "{volume_low_L!} to {volume_high_L}", way());
     if (reading.hasLevels()) {
-      answer.figure(
-          "level",
-          Phrase.of()
-              .addBare(reading.levelLow(), Show.MM)
-              .add(" to ")
-              .add(reading.levelHigh(), Show.MM));
+      answer.figure("level", row, "{level_low_mm!} to {level_high_mm}");
     }
-    answer.figure("full", Phrase.of(sender.fullVolume(), Show.L));
+    answer.figure("full", row, "{full_L}");
+  }
+
+  private String steps() {
+    if (!reading.hasBand()) {
+      return "steps from {lowest_ohm!} to {highest_ohm}";
+    }
+    if (reading.stepLow() == reading.stepHigh()) {
+      return "the step of {step_ohm}";
+    }
+    return reading.status() == Status.AMBIGUOUS
+        ? "may be {step_ohm!} or {step_2_ohm}: both taken"
+        : "between the steps {step_ohm!} and {step_2_ohm}: both taken";
+  }
+
+  private String lead() {
+    return sender.limits().lead() > 0 ? ", {lead_ohm} of lead off" : "";
   }
 
   private String way() {
@@ -175,7 +181,7 @@ final class LevelWords {
     }
   }
 
-  void minds(Answer answer) {
+  private void minds(Answer answer) {
     switch (reading.status()) {
       case BETWEEN_STEPS:
         answer.mind(
@@ -185,12 +191,12 @@ final class LevelWords {
       case AMBIGUOUS:
         answer.mind(
             "ambiguous",
-            "these steps read alike within the tolerances of resistors and meter: closer resistors, or fewer steps, part them.");
+            "these steps read alike within the tolerances of resistors, meter and ADC: closer resistors, or fewer steps, part them.");
         break;
       case OK_OR_SHORT:
         answer.mind(
             "ok-or-short",
-            "its lowest step is about 0 ohm: look into the tank before you trust it; a resistor of 10 ohm in the sender's wire would tell the two apart.");
+            "its lowest step is about 0 ohm: look into the tank before you trust it. A resistor of 10 ohm in the sender's wire would tell the two apart.");
         break;
       case OPEN:
         answer.mind(
@@ -201,11 +207,7 @@ final class LevelWords {
         break;
     }
     if (reading.hasBand() && plan.root().has("hold_up")) {
-      answer.mind(
-          "pump-off",
-          Phrase.of("read with the pump off; running towers hold ")
-              .add(plan.root().need("hold_up"), Show.L)
-              .add("."));
+      answer.mind("pump-off", row, "read with the pump off; running towers hold {hold_up_L}.");
     }
   }
 }

@@ -2,6 +2,6 @@
  * Commands of the group "sense": the level sender. Sheets as their trade names them. Start with
  * {@link leat.command.sense.LevelCommand}.
  *
- * <p>Neighbours: answer, check, cli, numeric, plan, quantity, system, the trade.
+ * <p>Neighbours: answer, check, cli, numeric, plan, quantity, sweep, system, the trade.
  */
 package leat.command.sense;

@@ -183,6 +183,11 @@ public final class Acid {
     return kind == Kind.HYDROCHLORIC ? CL_G_MOL : 0;
   }
 
+  /** Whether it lasts: citric acid is eaten by microbes in days (common practice). */
+  public boolean lasts() {
+    return !isSolid();
+  }
+
   /** Whether it is stronger than a household should keep: a liquid over 40 %. */
   public boolean isOverHousehold() {
     return !isSolid() && percent > HOUSEHOLD_PCT;

@@ -58,7 +58,7 @@ public final class AcidNeed {
    * @param pkw pK of water, -
    * @param alkalinityMeqL alkalinity before, meq/L
    * @param totalCarbonateMmolL carbonate species together, mmol/L
-   * @param leftMeqL alkalinity left at the target, the buffer, meq/L
+   * @param leftMeqL alkalinity left at the target, meq/L; negative where strong acid is over
    * @param needMeqL to take away, closed, meq/L
    * @param protons protons a molecule gives at the target, -
    * @param acidMmolL acid, mmol/L
@@ -106,20 +106,64 @@ public final class AcidNeed {
       double firstPourPh,
       Double firstPourPhIfStripHigh,
       boolean fizzes,
-      boolean targetOutside) {}
+      boolean targetOutside) {
+    /** The buffer left at the target, meq/L: none where strong acid is over. */
+    public double bufferMeqL() {
+      return Math.max(0, leftMeqL);
+    }
+  }
+
+  /** A pH under which no tank of plants is brought: an EC was typed, or a pH of something else. */
+  public static final double LEAST_TARGET_PH = 4;
+
+  /** A pH this much under the water's own was made by acid, not by the meter, - (memory). */
+  private static final double CORRECTED_BY = 0.3;
 
   /**
-   * Refuses a target above the water's pH, for a command that asks for one by mistake.
+   * Whether a target is none that a tank of plants has.
    *
-   * @param ph the water's pH, -
    * @param toPh the target, -
-   * @throws Impossible if the target is above the pH
    */
-  public static void refuseRaise(double ph, double toPh) {
-    if (toPh > ph) {
-      throw new Impossible(
-          "to", "acid lowers the pH and the water is under that already: no acid is needed");
-    }
+  public static boolean isSour(double toPh) {
+    return toPh < LEAST_TARGET_PH;
+  }
+
+  /**
+   * Whether all buffer is gone at a target, so that a drop too much bites.
+   *
+   * @param toPh the target, -
+   */
+  public static boolean bufferGone(double toPh) {
+    return toPh < VALID.low(0);
+  }
+
+  /**
+   * Whether a tank's water had acid before: its pH is clearly under that of the fresh water.
+   *
+   * @param ph pH of the tank, -
+   * @param waterPh pH of the fresh water, -
+   */
+  public static boolean wasCorrected(double ph, double waterPh) {
+    return ph < waterPh - CORRECTED_BY;
+  }
+
+  /**
+   * Alkalinity of a tank whose water was brought to a pH by acid some time ago: what was left then,
+   * which stays while carbonic acid leaves and the pH climbs.
+   *
+   * @param waterMeqL alkalinity of the fresh water, meq/L
+   * @param waterPh its pH, -
+   * @param correctedPh the pH it was brought to, -
+   * @param celsius its temperature, C
+   * @return alkalinity left, meq/L, from 0
+   * @throws Impossible as {@link #of}
+   */
+  public static double leftBehind(
+      double waterMeqL, double waterPh, double correctedPh, double celsius) {
+    AcidPour.checkWater(waterMeqL, waterPh);
+    Carbonate water = Carbonate.at(celsius);
+    double total = AcidPour.carbonate(water, waterMeqL, waterPh);
+    return Math.min(waterMeqL, Math.max(0, water.closedMeqL(total, correctedPh)));
   }
 
   /**

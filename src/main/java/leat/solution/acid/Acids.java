@@ -82,13 +82,14 @@ public final class Acids {
   /**
    * The acid of a name with the density of its label.
    *
-   * @param name the acid and its per cent by weight
+   * @param typed the acid and its per cent by weight, "phosphoric 30 %" too
    * @param densityKgL density from the label, kg/L; 0 to take the table's; not looked at for a
    *     solid
    * @return the acid, or null when no acid has that name
    * @throws Impossible as for the name alone, or if the density is outside 0.9 to 2 kg/L
    */
-  public static Acid named(String name, double densityKgL) {
+  public static Acid named(String typed, double densityKgL) {
+    String name = plain(typed);
     if (name.equals(Acid.Kind.CITRIC.word)) {
       return Acid.solid(Acid.Kind.CITRIC);
     }
@@ -105,6 +106,15 @@ public final class Acids {
     }
     double percent = percent(name.substring(hyphen + 1));
     return Acid.liquid(kind, percent, densityKgL == 0 ? density(kind, percent) : densityKgL);
+  }
+
+  /** "phosphoric acid 30 %" as "phosphoric-30". */
+  private static String plain(String typed) {
+    String name = typed.strip().toLowerCase(java.util.Locale.ROOT).replace(" acid", "");
+    if (name.endsWith("%")) {
+      name = name.substring(0, name.length() - 1).strip();
+    }
+    return name.replace(' ', '-');
   }
 
   private static Acid.Kind liquid(String word) {

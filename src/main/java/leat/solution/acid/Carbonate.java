@@ -183,6 +183,24 @@ public final class Carbonate {
   }
 
   /**
+   * pH of a closed water.
+   *
+   * @param alkalinityMeqL alkalinity, meq/L; negative when strong acid is over
+   * @param totalMmolL carbonate species together, mmol/L
+   * @return pH, -
+   * @throws Impossible if it leaves 0 to 14
+   */
+  public double closedPh(double alkalinityMeqL, double totalMmolL) {
+    return balanced(
+        new DoubleUnaryOperator() {
+          @Override
+          public double applyAsDouble(double ph) {
+            return alkalinityMeqL - closedMeqL(totalMmolL, ph);
+          }
+        });
+  }
+
+  /**
    * pH towards which a water with acid in it climbs in the open.
    *
    * @param alkalinityMeqL alkalinity before the acid, meq/L

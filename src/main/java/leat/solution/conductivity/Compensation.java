@@ -83,6 +83,21 @@ public final class Compensation {
     return EcReading.checked(ec25) / f25(celsius);
   }
 
+  /** Whether it is linear with a coefficient that no meter or feed has. */
+  public boolean isOdd() {
+    return !naturalWater && !LinearCompensation.USUAL.holds(pctPerK);
+  }
+
+  /** Lowest temperature it is made for, C. */
+  public double coldest() {
+    return naturalWater ? NaturalWater.VALID.low(0) : LinearCompensation.VALID.low(0);
+  }
+
+  /** Highest temperature it is made for, C. */
+  public double warmest() {
+    return naturalWater ? NaturalWater.VALID.high(0) : LinearCompensation.VALID.high(0);
+  }
+
   /**
    * Whether it is so cold that a compensated nutrient solution reads up to 4 % high.
    *

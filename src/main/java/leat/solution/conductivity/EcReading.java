@@ -1,6 +1,7 @@
 package leat.solution.conductivity;
 
 import leat.numeric.Impossible;
+import leat.solution.NaturalWater;
 
 /**
  * A conductivity reading in every form a meter shows it.
@@ -24,6 +25,12 @@ public record EcReading(
     double ppm500,
     double ppm640,
     double ppm700) {
+  /** Temperature that every target and label means, C. */
+  public static final double REFERENCE_CELSIUS = 25;
+
+  /** EC over which no plant lives, mS/cm (common practice). */
+  public static final double MOST_FOR_PLANTS = 10;
+
   /** More than the best conducting acid, mS/cm (sulfuric acid of 30 %: about 830). */
   private static final double LARGEST_EC = 1000;
 
@@ -34,7 +41,7 @@ public record EcReading(
    * @throws Impossible if negative or over 1000 mS/cm
    */
   public static EcReading at25(double ec25) {
-    return of(ec25, 25, 1);
+    return of(ec25, REFERENCE_CELSIUS, 1);
   }
 
   /**
@@ -47,6 +54,16 @@ public record EcReading(
    */
   public static EcReading raw(double rawEc, double celsius, Compensation by) {
     return of(rawEc, celsius, by.f25(celsius));
+  }
+
+  /** Whether no plant lives in it: a stock bottle, or a slip of the unit. */
+  public boolean tooStrong() {
+    return ec25 > MOST_FOR_PLANTS;
+  }
+
+  /** Whether it is a water that the norm of natural waters is made for. */
+  public boolean naturalWater() {
+    return NaturalWater.WATERS.holds(ec25);
   }
 
   /**

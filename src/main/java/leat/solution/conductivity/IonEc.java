@@ -35,6 +35,11 @@ public record IonEc(
     return tapWater ? ERROR_WITH_TAP_WATER_PCT : ERROR_PCT;
   }
 
+  /** Ionic strength, mmol/L. */
+  public double strengthMmolL() {
+    return 1000 * ionicStrength;
+  }
+
   /** Lower end of the stated error, mS/cm. */
   public double low(boolean tapWater) {
     return ec25 * (1 - errorPct(tapWater) / 100);

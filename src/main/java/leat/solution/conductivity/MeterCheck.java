@@ -45,6 +45,9 @@ public record MeterCheck(
   /** Largest error, per cent, that a factor may correct. */
   public static final double LARGEST_ERROR_PCT = 10;
 
+  /** Errors under this, per cent, are finer than a hand-held meter (common practice). */
+  private static final double TRUE_PCT = 0.5;
+
   private static final double LEAST_SHOWN = 1e-3; // mS/cm
   private static final double LEAST_SLOPE = 0.1;
   private static final double MOST_SLOPE = 10;
@@ -133,6 +136,26 @@ public record MeterCheck(
         slope,
         errorPct,
         faulty);
+  }
+
+  /** Whether the meter reads true, as far as one can tell. */
+  public boolean readsTrue() {
+    return offPct() < TRUE_PCT;
+  }
+
+  /** How far off it reads, per cent without sign. */
+  public double offPct() {
+    return Math.abs(errorPct);
+  }
+
+  /** Whether it reads too high. */
+  public boolean tooHigh() {
+    return errorPct > 0;
+  }
+
+  /** Whether both kinds of meter would show the same there, as they do near 25 C. */
+  public boolean sameEitherWay() {
+    return 100 * Math.abs(compensatedShows / trueEc - 1) < TRUE_PCT;
   }
 
   /**

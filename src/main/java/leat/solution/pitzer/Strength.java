@@ -15,6 +15,9 @@ public final class Strength {
   private static final int MOST_STEPS = 120;
   private static final int HALVINGS = 40;
 
+  /** Kept below the edge, -: rounding of doubles when the grams are scaled. */
+  private static final double ROUNDING = 1e-9;
+
   /** Share of the bottle up to which salts may fill it, -. */
   private static final double FULLEST = 0.9;
 
@@ -46,6 +49,39 @@ public final class Strength {
     Double shares = StockBottles.strongest(forTower, towerL, celsius);
     Double ions = strongest(forTower, towerL, celsius);
     return shares == null || ions != null && ions < shares ? ions : shares;
+  }
+
+  /**
+   * The strongest that both bottles may stand, all salts in one when asked.
+   *
+   * @param forTower grams in the tower water of all salts
+   * @param towerL that tower water, L
+   * @param celsius the coldest it gets, C
+   * @param oneBottle whether all salts stand in one bottle
+   * @return litres of tower water a litre of bottle makes, -; null when nothing limits it
+   */
+  public static Double ofBottles(
+      List<Stock.Weighed> forTower, double towerL, double celsius, boolean oneBottle) {
+    Double strongest = null;
+    for (int b = 1; b <= (oneBottle ? 1 : 2); b++) {
+      List<Stock.Weighed> there = oneBottle ? forTower : StockBottles.of(forTower, b);
+      Double times = there.isEmpty() ? null : underBoth(there, towerL, celsius);
+      if (times != null && (strongest == null || times < strongest)) {
+        strongest = times;
+      }
+    }
+    return strongest;
+  }
+
+  /**
+   * Tower water that a bottle makes.
+   *
+   * @param times litres of tower water per litre of bottle, -
+   * @param bottleL the bottle, L
+   * @return tower water, L
+   */
+  public static double makesL(double times, double bottleL) {
+    return times * bottleL;
   }
 
   /**
@@ -89,7 +125,7 @@ public final class Strength {
         over = middle;
       }
     }
-    return clear;
+    return clear * (1 - ROUNDING);
   }
 
   private static boolean below(Brine brine, Contents contents, Double target) {

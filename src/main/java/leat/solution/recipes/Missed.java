@@ -65,6 +65,16 @@ public record Missed(
     return Math.abs(relative()) <= EXACT;
   }
 
+  /** How much it is missed by, without sign: per cent of asked, 0 when that makes no sense. */
+  public double offPct() {
+    return Math.abs(missedPct);
+  }
+
+  /** How much it is missed by, without sign, mg/L. */
+  public double offMgL() {
+    return Math.abs(missed);
+  }
+
   /** Whether it is missed by more than a thousandth of what was asked. */
   public boolean isWorthNaming() {
     return Math.abs(100 * relative()) >= WORTH_NAMING_PCT;

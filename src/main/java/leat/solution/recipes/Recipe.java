@@ -99,6 +99,41 @@ public record Recipe(
         priced);
   }
 
+  /**
+   * Grams of one salt in another volume of the same solution.
+   *
+   * @param salt its place in the list, from 0
+   * @param volume finished solution, L
+   * @return mass, g
+   */
+  public double gramsFor(int salt, double volume) {
+    return salts.get(salt).grams() / litres * volume;
+  }
+
+  /**
+   * Grams of all salts in another volume of the same solution.
+   *
+   * @param volume finished solution, L
+   * @return mass, g
+   */
+  public double gramsFor(double volume) {
+    return totalGrams / litres * volume;
+  }
+
+  /**
+   * Whether a salt is too little to weigh at home in another volume.
+   *
+   * @param volume finished solution, L
+   */
+  public boolean scaledTooSmall(double volume) {
+    for (int i = 0; i < salts.size(); i++) {
+      if (new Weighed(salts.get(i).salt(), gramsFor(i, volume)).isTooLittle()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   static void checkVolume(double litres) {
     Impossible.unlessPositive("volume", litres);
     Impossible.unlessWithin(

@@ -130,6 +130,30 @@ public record RecipeFit(
     return worstMissPct <= pct;
   }
 
+  /** Asked elements of which there is nothing, or which nothing that was offered brings. */
+  public List<Element> missing() {
+    List<Element> missing = new ArrayList<>();
+    for (Missed one : elements) {
+      if (isMissing(one)) {
+        missing.add(one.element());
+      }
+    }
+    return missing;
+  }
+
+  private boolean isMissing(Missed one) {
+    return one.asked() > 0 && (one.got() <= 0 || unbrought.contains(one.element()));
+  }
+
+  /** Largest miss of the elements that are not missing altogether, per cent. */
+  public double worstOfOthersPct() {
+    double worst = 0;
+    for (Missed one : elements) {
+      worst = isMissing(one) ? worst : Math.max(worst, Math.abs(100 * one.relative()));
+    }
+    return worst;
+  }
+
   private static RecipeFit judged(
       List<Asked> asked,
       Recipe recipe,

@@ -1,6 +1,7 @@
 package leat.solution.recipes;
 
 import leat.numeric.Impossible;
+import leat.solution.Label;
 import leat.solution.Salt;
 
 /**
@@ -22,6 +23,40 @@ public record Weighed(Salt salt, double grams) {
    */
   public Weighed {
     Impossible.ifNegative("grams", grams);
+  }
+
+  /**
+   * A liquid feed by its label.
+   *
+   * @param name what to call it
+   * @param label its figures
+   * @param millilitresPerL dose, mL/L
+   * @param basis what the per cent are of
+   * @param density g/mL; may be anything for weight in volume
+   * @param litres finished solution, L
+   * @return it, with its weight in g; for weight in volume its mL stand for grams
+   * @throws Impossible as {@link Label#gramsPerL}
+   */
+  public static Weighed poured(
+      String name,
+      Label label,
+      double millilitresPerL,
+      Label.Basis basis,
+      double density,
+      double litres) {
+    return new Weighed(
+        label.asSalt(name), Label.gramsPerL(millilitresPerL, basis, density) * litres);
+  }
+
+  /**
+   * What a dose takes from the bottle.
+   *
+   * @param millilitresPerL dose, mL/L
+   * @param litres finished solution, L
+   * @return mL
+   */
+  public static double pouredMl(double millilitresPerL, double litres) {
+    return millilitresPerL * litres;
   }
 
   /** Whether there is some of it, but too little to weigh at home. */

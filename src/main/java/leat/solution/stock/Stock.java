@@ -34,6 +34,18 @@ public final class Stock {
   /** Index over which a salt settles out even when ion pairs are counted, -. */
   public static final double SURE_INDEX = 0.5;
 
+  /** The coldest night where bottles stand, when nobody says, C (common practice). */
+  public static final double USUAL_COLDEST = 5;
+
+  /** pH of an undiluted bottle, - (common practice). */
+  public static final double BOTTLE_PH = 5.5;
+
+  /** pH of the tank, when nobody says, - (common practice). */
+  public static final double TANK_PH = 6;
+
+  /** Lowest pH that a tank is brought to, - (common practice). */
+  public static final double LOWEST_TANK_PH = 5;
+
   /** What a share of exactly the limit may be off after scaling, -: rounding of doubles. */
   private static final double ROUNDING = 1e-9;
 

@@ -17,6 +17,11 @@ public record Cans(int count, int full, double lastL, double equalL) {
   private static final double ROUNDING = 1e-9;
   private static final int MOST = 1_000_000;
 
+  /** Whether the last one holds so little, after full ones, that it is told as a cup. */
+  public boolean lastIsACup() {
+    return full > 0 && lastL > 0 && lastL < Topup.CUP_L;
+  }
+
   /**
    * Splits a volume into cans.
    *

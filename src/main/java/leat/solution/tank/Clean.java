@@ -25,6 +25,24 @@ public final class Clean {
   /** Usual contact time for it, s (common practice). */
   public static final double USUAL_CHLORINE_CONTACT_S = 1800;
 
+  /** Usual contact time for peroxide, overnight, s (common practice). */
+  public static final double USUAL_PEROXIDE_CONTACT_S = 8 * 3600;
+
+  /** Bleach over this is not sold: it falls apart, % (common practice, 12 to 15 for pools). */
+  public static final double MOST_BLEACH_PCT = 20;
+
+  /** Peroxide over this is no household good, % (common practice). */
+  public static final double MOST_PEROXIDE_PCT = 35;
+
+  /** Free chlorine that does anything, mg/L (common practice; a swimming pool holds 1 to 3). */
+  private static final double LEAST_CHLORINE_MG_L = 5;
+
+  /** More than hospitals put on spilt blood, which is 0.5 % (from memory), mg/L. */
+  private static final double MOST_CHLORINE_MG_L = 5000;
+
+  private static final double LEAST_PEROXIDE_PCT = 0.01; // % w/v, common practice
+  private static final double MOST_AIM_PEROXIDE_PCT = 10; // % w/v, common practice
+
   /** Usual peroxide, % w/v, overnight (common practice). */
   public static final double USUAL_PEROXIDE_PCT = 0.3;
 
@@ -45,6 +63,8 @@ public final class Clean {
 
   private static final double[] PEROXIDE_KG_L = {0.9982, 1.0095, 1.042, 1.132};
 
+  private static final double MG_L_IN_PCT = 1e4; // 1 g in 100 mL
+
   private Clean() {}
 
   /** What a label's per cent counts. */
@@ -56,7 +76,17 @@ public final class Clean {
     /** Grams of sodium hypochlorite in 100 mL. */
     HYPOCHLORITE_IN_VOLUME,
     /** Grams of sodium hypochlorite in 100 g; needs the density. */
-    HYPOCHLORITE_IN_WEIGHT
+    HYPOCHLORITE_IN_WEIGHT;
+
+    /** What labels of the two agents count when they are silent. */
+    public static Basis usual(boolean bleach) {
+      return bleach ? WEIGHT_IN_VOLUME : WEIGHT_IN_WEIGHT;
+    }
+
+    /** Whether the density is needed. */
+    public boolean byWeight() {
+      return this == WEIGHT_IN_WEIGHT || this == HYPOCHLORITE_IN_WEIGHT;
+    }
   }
 
   /** Whether the bottle can make it. */
@@ -111,18 +141,24 @@ public final class Clean {
    * @param densityKgL the bottle's density, kg/L; not looked at for strengths in volume
    * @param wantedMgL free chlorine wanted, mg/L
    * @return the dilution
-   * @throws Impossible if the volume, strength or target is not above 0, the strength is over 100
-   *     %, or the density is outside 0.9 to 2 where it is needed
+   * @throws Impossible if the volume or strength is not above 0, the strength is over 20 %, the
+   *     chlorine wanted outside 5 to 5000 mg/L, or the density outside 0.9 to 2 where it is needed
    */
   public static Answer hypochlorite(
       double finalVolumeL, double strengthPct, Basis basis, double densityKgL, double wantedMgL) {
     Impossible.unlessWithin(
         "aim",
         wantedMgL,
-        1e-3,
-        1e6,
-        "a free chlorine lies between 0.001 mg/L and a kilogram a litre");
+        LEAST_CHLORINE_MG_L,
+        MOST_CHLORINE_MG_L,
+        "free chlorine for cleaning lies between 5 and 5000 mg/L; 200 mg/L is usual");
     double bottle = gramsPerLitre(strengthPct, basis, densityKgL);
+    Impossible.unlessWithin(
+        "strength",
+        strengthPct,
+        0,
+        MOST_BLEACH_PCT,
+        "no bleach is over 20 %: household bleach has 2 to 6 %, pool chlorine 12 to 15 %");
     return dilute(finalVolumeL, bottle, 0.001 * wantedMgL, LEFT_AFTER_HALF_A_YEAR);
   }
 
@@ -136,15 +172,27 @@ public final class Clean {
    *     silent; not looked at for strengths in volume
    * @param wantedPct strength wanted, % w/v
    * @return the dilution
-   * @throws Impossible as for hypochlorite, and for a basis that counts hypochlorite
+   * @throws Impossible as for hypochlorite, with 35 % and 0.01 to 10 %, and for a basis that counts
+   *     hypochlorite
    */
   public static Answer peroxide(
       double finalVolumeL, double strengthPct, Basis basis, double densityKgL, double wantedPct) {
     if (basis == Basis.HYPOCHLORITE_IN_VOLUME || basis == Basis.HYPOCHLORITE_IN_WEIGHT) {
       throw new Impossible("strength", "a peroxide label does not count hypochlorite");
     }
-    Impossible.unlessWithin("aim", wantedPct, 1e-6, 100, "a strength lies between 0 and 100 %");
+    Impossible.unlessWithin(
+        "aim",
+        wantedPct,
+        LEAST_PEROXIDE_PCT,
+        MOST_AIM_PEROXIDE_PCT,
+        "peroxide for cleaning lies between 0.01 and 10 %; 0.3 %, which is 3 g/L, is usual");
     double bottle = gramsPerLitre(strengthPct, basis, densityKgL);
+    Impossible.unlessWithin(
+        "strength",
+        strengthPct,
+        0,
+        MOST_PEROXIDE_PCT,
+        "peroxide over 35 % is no household good: not computed");
     return dilute(finalVolumeL, bottle, 10 * wantedPct, 0);
   }
 
@@ -168,6 +216,35 @@ public final class Clean {
       case HYPOCHLORITE_IN_VOLUME -> inVolume * CHLORINE_IN_HYPOCHLORITE;
       case HYPOCHLORITE_IN_WEIGHT -> inVolume * density(densityKgL) * CHLORINE_IN_HYPOCHLORITE;
     };
+  }
+
+  /**
+   * Whether peroxide of a strength is restricted for the public in the EU.
+   *
+   * @param strengthPct the label's per cent
+   */
+  public static boolean isRestricted(double strengthPct) {
+    return strengthPct > PEROXIDE_RESTRICTED_PCT;
+  }
+
+  /**
+   * A strength in per cent, which is grams in 100 mL, as a concentration.
+   *
+   * @param pct strength, % w/v
+   * @return mg/L
+   */
+  public static double mgLOfPct(double pct) {
+    return MG_L_IN_PCT * pct;
+  }
+
+  /**
+   * A concentration in per cent, which is grams in 100 mL.
+   *
+   * @param mgL concentration, mg/L
+   * @return strength, % w/v
+   */
+  public static double pctOfMgL(double mgL) {
+    return mgL / MG_L_IN_PCT;
   }
 
   private static double density(double densityKgL) {

@@ -29,6 +29,9 @@ public final class Dose {
   /** A teaspoon, mL. */
   public static final double TEASPOON_ML = 5;
 
+  /** A dose this near to the label's is the label's, - (common practice). */
+  private static final double LIKE_THE_LABEL = 0.05;
+
   private Dose() {}
 
   /** Whether the EC can be reached by pouring. */
@@ -80,6 +83,21 @@ public final class Dose {
     /** Whether the EC can be reached. */
     public boolean reached() {
       return status == Status.REACHED;
+    }
+
+    /** Whether the whole label rate would be clearly stronger than this. */
+    public boolean underLabel() {
+      return labelShare < 1 - LIKE_THE_LABEL;
+    }
+
+    /** Whether this is clearly more than the whole label rate. */
+    public boolean overLabel() {
+      return labelShare > 1 + LIKE_THE_LABEL;
+    }
+
+    /** Whether EC adds up by volume there to a few per cent. */
+    public boolean inRange() {
+      return Topup.VALID.holds(finalEcMsCm, finalEcMsCm);
     }
   }
 

@@ -34,6 +34,12 @@ public record DoseRounding(
     double ecOffPct,
     double worstPartOffPct,
     boolean aPartVanishes) {
+  private static final double COARSE_PCT = 10;
+
+  /** Whether a part is further off than labels are, 10 % (common practice). */
+  public boolean isCoarse() {
+    return aPartVanishes || Math.abs(worstPartOffPct) > COARSE_PCT;
+  }
 
   /**
    * Rounds a dose that was reached.

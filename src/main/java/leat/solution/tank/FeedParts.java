@@ -55,6 +55,16 @@ public record FeedParts(double[] ratesMlPerL, double gainMsCm) {
     return new FeedParts(rates, gainMsCm);
   }
 
+  /** Whether all parts have the same rate. */
+  public boolean alike() {
+    for (int i = 1; i < ratesMlPerL.length; i++) {
+      if (ratesMlPerL[i] != ratesMlPerL[0]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** All parts as one concentrate, for {@link Topup}. */
   public Concentrate together() {
     return new Concentrate(sum(ratesMlPerL), gainMsCm);
@@ -73,6 +83,21 @@ public record FeedParts(double[] ratesMlPerL, double gainMsCm) {
       parts[i] = totalMl * (ratesMlPerL[i] / all);
     }
     return parts;
+  }
+
+  /**
+   * The smallest part of a total.
+   *
+   * @param totalMl all parts together, mL
+   * @return the part of which least is poured, mL
+   */
+  public double smallest(double totalMl) {
+    double[] each = split(totalMl);
+    double least = each[0];
+    for (double one : each) {
+      least = Math.min(least, one);
+    }
+    return least;
   }
 
   private static double sum(double[] values) {

@@ -37,6 +37,10 @@ public final class Topup {
   public static final double CLOSE_ENOUGH = 0.05;
 
   private static final double ROUNDING = 1e-13;
+
+  /** Share of a full tank under which an amount is the noise of the sum, and nothing. */
+  static final double NOTHING = 1e-12;
+
   private static final double SAME_EC = 1e-14;
 
   /** More rain than a gauge ever showed in a day, m: the record is 1.8 (La Reunion, 1966). */
@@ -98,6 +102,16 @@ public final class Topup {
       return status == Status.REACHED;
     }
 
+    /** What is left in the tank after draining, L; null when the target is not met. */
+    public Double keptL() {
+      return drainL == null ? null : (Double) (afterRainL - drainL);
+    }
+
+    /** Whether something is to be drained that is worth pouring over the beds: a cup or more. */
+    public boolean drainsMore() {
+      return drainL != null && drainL >= CUP_L;
+    }
+
     /** Whether what is to be drained is only a cup: more than 0, less than 0.2 L. */
     public boolean drainsACup() {
       return drainL != null && drainL > 0 && drainL < CUP_L;
@@ -117,23 +131,41 @@ public final class Topup {
     double e = ecAfterRain(ask, mixed);
     double w = ask.waterEcMsCm();
     double q = ask.feed().strengthMsCm();
-    double room = full * above(ask.targetMsCm(), w);
-    double[] kept = {0, v};
-    boolean possible =
-        narrow(kept, above(e, w), room)
-            & narrow(kept, above(q, e), full * above(q, ask.targetMsCm()));
-    if (!possible || kept[0] > kept[1] + ROUNDING * full) {
+    double k = kept(v, e, full, ask.targetMsCm(), w, q);
+    if (k < 0) {
       return refusal(ask, v, e, mixed - v);
     }
-    double k = v - kept[1] <= ROUNDING * full && v <= full ? v : Math.min(kept[1], full);
-    double m = Math.min(Math.max(0, (room - k * above(e, w)) / (q - w)), full - k);
+    double m = Math.min(Math.max(0, added(k, e, full, ask.targetMsCm(), w) / (q - w)), full - k);
     double water = full - k - m;
-    if (water < ROUNDING * full) {
+    if (water < NOTHING * full) {
       water = 0;
       m = full - k;
     }
+    m = m < NOTHING * full ? 0 : m;
+    double drain = v - k < NOTHING * full ? 0 : v - k;
     double ec = (e * k + w * water + q * m) / full;
-    return answer(ask, v, e, mixed - v, v - k, water, 1000 * m, full, ec, null);
+    return answer(ask, v, e, mixed - v, drain, water, 1000 * m, full, ec, null);
+  }
+
+  /**
+   * What is kept of v litres at EC e, so that water of EC w and a feed of strength q fill it up to
+   * the target: as much as can be; -1 when there is no answer.
+   */
+  static double kept(double v, double e, double full, double target, double w, double q) {
+    double[] kept = {0, v};
+    boolean dry = Double.isInfinite(q);
+    boolean possible =
+        narrow(kept, above(e, w), full * above(target, w))
+            & narrow(kept, dry ? 1 : above(q, e), dry ? full : full * above(q, target));
+    if (!possible || kept[0] > kept[1] + ROUNDING * full) {
+      return -1;
+    }
+    return v - kept[1] <= NOTHING * full && v <= full ? v : Math.min(kept[1], full);
+  }
+
+  /** The EC litres over the water's own that k litres kept and a filled tank still want. */
+  static double added(double k, double e, double full, double target, double w) {
+    return full * above(target, w) - k * above(e, w);
   }
 
   private static double ecAfterRain(TopupAsk ask, double mixed) {
@@ -207,7 +239,7 @@ public final class Topup {
         nearest,
         plain,
         Math.abs(plain - ask.targetMsCm()) <= CLOSE_ENOUGH * ask.targetMsCm(),
-        ask.volumeL() > ask.fullL());
+        ask.volumeL() > ask.fullL() * (1 + NOTHING));
   }
 
   /**

@@ -48,6 +48,15 @@ public record TopupBand(
     Double middleEcIfHighMsCm,
     boolean middleOverFull) {
   private static final double ROUNDING = 1e-9;
+
+  /** Whether every volume of the band must be drained, and to the same litres. */
+  public boolean drainsToOneMark() {
+    return lowest.reached()
+        && highest.reached()
+        && drainLowL > 0
+        && Math.abs(lowest.keptL() - highest.keptL()) < ROUNDING * highest.finalVolumeL();
+  }
+
   private static final int RAIN_SAMPLES = 32;
 
   /**

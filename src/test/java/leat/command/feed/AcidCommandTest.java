@@ -166,9 +166,9 @@ class AcidCommandTest {
       delimiter = '|',
       textBlock =
           """
-          8 | 7.7 | --to "7.7": acid lowers the pH and the water is under that already: no acid is needed
+          8 | 1.6 | --to: no tank of plants is brought to pH 1.6, 4 is the least: is that an EC? A pH is wanted here, such as 5.8
           4 | -15 mg/L | --alkalinity: it cannot be negative, such as "180 mg/L as CaCO3"; got "-15 mg/L"
-          6 | 15 | --ph: it can be 14 at most, such as "7.6"; got "15"
+          6 | 15 | --ph "15": a pH lies between 0 and 14
           8 | -1 | --to: it cannot be negative, such as "5.8"; got "-1"
           10 | nitric-131 | --acid: a strength cannot be over 100 %
           10 | nitric | --acid: its strength belongs behind the name, such as nitric-38
@@ -193,5 +193,111 @@ class AcidCommandTest {
     assertThat(cli.exit).isEqualTo(2);
     assertThat(cli.err)
         .isEqualTo("--temperature: it can be 60 C at most, such as \"16 C\"; got \"99 C\"\n");
+  }
+
+  @Test
+  void underTheTargetNoAcidIsNeeded() {
+    String[] line = contract("json");
+    line[6] = "5.6";
+    Cli cli = Cli.run(line);
+    assertThat(cli.exit).isZero();
+    assertThat(cli.word("status")).isEqualTo("no-acid-needed");
+    assertThat(cli.number("acid_mL")).isZero();
+    assertThat(cli.number("first_pour_mL")).isZero();
+    line[line.length - 1] = "text";
+    assertThat(Cli.run(line).out)
+        .startsWith("No acid is needed: the water is at pH 5.60, under the 5.80 wanted.\n");
+  }
+
+  /** The sheet's alkalinity left after nitric-60 to 5.8 is what a tank at 6.4 has now. */
+  @Test
+  void aTankCorrectedBeforeHasLessBuffer() {
+    Row r = Sheet.of("solution-acid.csv").rows().get(0);
+    String[] line = {
+      "acid",
+      "--set",
+      "water={alkalinity: 180 mg/L as CaCO3, ph: 7.6, temperature: 20 C}",
+      "--set",
+      "target.ph=5.8",
+      "--volume",
+      "45 L",
+      "--ph",
+      "6.4",
+      "--acid",
+      "nitric-60",
+      "-f",
+      "json"
+    };
+    Cli cli = Cli.run(line);
+    assertThat(cli.exit).as(cli.err).isZero();
+    double left = r.num("alkalinity_left_meq_L");
+    assertThat(cli.number("alkalinity_meq_L")).isCloseTo(left, within(1e-4));
+    assertThat(cli.number("water_alkalinity_meq_L"))
+        .isCloseTo(r.num("alkalinity_meq_L"), within(1e-6));
+    // second route: the same question with that alkalinity typed
+    Cli typed =
+        Cli.run(
+            "acid",
+            "--volume",
+            "45 L",
+            "--alkalinity",
+            left + " meq/L",
+            "--ph",
+            "6.4",
+            "--to",
+            "5.8",
+            "--acid",
+            "nitric-60",
+            "-f",
+            "json");
+    assertThat(cli.number("acid_mL")).isCloseTo(typed.number("acid_mL"), within(1e-3));
+    line[line.length - 1] = "text";
+    assertThat(Cli.run(line).out)
+        .contains(", as earlier acid left 0.79 meq/L of the water's 3.6 meq/L; pour ");
+  }
+
+  /** Half a litre of soft water: 0.0077 mL of acid, by the sheet's row of 45 L divided by 90. */
+  @Test
+  void soLittleAcidIsThinnedIntoWater() {
+    Cli cli =
+        Cli.run(
+            "acid",
+            "--volume",
+            "0.5 L",
+            "--alkalinity",
+            "15 mg/L",
+            "--ph",
+            "6.8",
+            "--to",
+            "5.8",
+            "--acid",
+            "hydrochloric-31");
+    assertThat(cli.out.replaceAll("\\s+", " "))
+        .contains("a drop or less: put 1 part of the acid into water, fill up to 100 parts in all")
+        .contains("and pour 0.768 mL of that first");
+    Cli citric =
+        Cli.run(
+            "acid",
+            "--volume",
+            "5 L",
+            "--alkalinity",
+            "30 mg/L",
+            "--ph",
+            "7",
+            "--to",
+            "5.8",
+            "--acid",
+            "citric");
+    assertThat(citric.out.replaceAll("\\s+", " "))
+        .contains("dissolve 10 g in water, fill up to 100 mL")
+        .contains("phosphoric, nitric and sulfuric acid last");
+  }
+
+  @Test
+  void quietKeepsTheSafetyWords() {
+    List<String> line = new ArrayList<>(List.of(contract("text")));
+    line.add("-q");
+    String[] lines = Cli.run(line.toArray(new String[0])).out.split("\n");
+    assertThat(lines[lines.length - 1]).startsWith("Mind: acid into water, never water into acid.");
   }
 }

@@ -73,18 +73,20 @@ class CleanCommandTest {
     assertThat(cli.exit).isZero();
     assertThat(cli.out)
         .startsWith(
-            "Fill 14.5 L of water, add 117 mL of 2.5 % hypochlorite, run 30 min without plants, empty, rinse twice.\n")
+            "Fill 43.7 L of water, add 352 mL of 2.5 % hypochlorite, run 30 min without plants, empty, rinse twice.\n")
+        .contains("filled to the full mark, 44.1 L, so that the whole wall gets wet")
         .contains("loop needs            6.20 L      intake mark and towers: it is enough")
         .contains("never together with acid, vinegar or pH-down: chlorine gas");
     assertThat(Cli.run("clean", "--plan", "hard-water.yaml", "--volume", "5 L").out)
-        .contains("it is less than the loop needs: the pump will draw air");
+        .contains("it is less than the loop needs: the pump will draw air")
+        .contains("the wall above that up to the full mark stays dry");
   }
 
   @Test
   void cautionsStandInEveryFormat() {
     Cli csv = Cli.run("clean", "--plan", "hard-water.yaml", "--format", "csv");
     assertThat(csv.err).contains("chlorine gas");
-    Cli weak = Cli.run("clean", "--plan", "hard-water.yaml", "--aim", "60 g/L");
+    Cli weak = Cli.run("clean", "-p", "hard-water.yaml", "--strength", "0.1 %", "--aim", "2 g/L");
     assertThat(weak.exit).isEqualTo(1);
     assertThat(weak.out).startsWith("The bottle is too weak: ").contains("chlorine gas");
   }
@@ -95,7 +97,43 @@ class CleanCommandTest {
     assertThat(strong.exit).isEqualTo(2);
     assertThat(strong.err).isEqualTo("--strength \"120 %\": a strength cannot be over 100 %\n");
     assertThat(Cli.run("clean", "--with", "vinegar").err).contains("hypochlorite, peroxide");
+    assertThat(Cli.run("clean", "--plan", "hard-water.yaml", "--strength", "40 %").err)
+        .isEqualTo(
+            "--strength \"40 %\": no bleach is over 20 %: household bleach has 2 to 6 %, pool chlorine 12 to 15 %\n");
+    assertThat(Cli.run("clean", "--plan", "hard-water.yaml", "--aim", "20 g/L").err)
+        .isEqualTo(
+            "--aim \"20 g/L\": free chlorine for cleaning lies between 5 and 5000 mg/L; 200 mg/L is usual\n");
+    assertThat(Cli.run("clean", "--plan", "hard-water.yaml", "--aim", "20 L").exit).isEqualTo(2);
     assertThat(Cli.run("clean", "--with", "peroxide").err)
         .startsWith("leat clean: --strength is needed");
+  }
+
+  /** 0.3 % is 3 g/L: row CL05 of the sheet, typed both ways. */
+  @Test
+  void anAimInPerCent() {
+    String[] line = {
+      "clean",
+      "--volume",
+      "20 L",
+      "--with",
+      "peroxide",
+      "--strength",
+      "3 %",
+      "--aim",
+      "0.3 %",
+      "-f",
+      "json"
+    };
+    assertThat(Cli.run(line).number("bottle_mL")).isCloseTo(1981.1788, within(2e-3));
+    line[8] = "3 g/L";
+    assertThat(Cli.run(line).number("bottle_mL")).isCloseTo(1981.1788, within(2e-3));
+  }
+
+  @Test
+  void bleachIsHypochlorite() {
+    Cli bleach =
+        Cli.run(
+            "clean", "--volume", "25 L", "--with", "bleach", "--strength", "2.5 %", "-f", "json");
+    assertThat(bleach.number("bottle_mL")).isCloseTo(200, within(1e-9));
   }
 }

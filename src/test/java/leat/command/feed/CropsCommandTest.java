@@ -48,11 +48,11 @@ class CropsCommandTest {
   void theSentenceNamesWhatToLeaveOut() {
     assertThat(Cli.run("crops", "lettuce", "basil", "parsley").out)
         .startsWith(
-            "Lettuce, basil and parsley cannot share one tub; without basil or parsley the rest can.\n")
+            "Lettuce, basil and parsley cannot share one tank; without basil or parsley the rest can.\n")
         .contains("basil and parsley     0.20 mS/cm apart");
     assertThat(Cli.run("crops", "lettuce", "basil").out)
         .startsWith(
-            "Lettuce and basil can share a tub between 1.2 and 1.6 mS/cm, pH only at 6.0.\n")
+            "Lettuce and basil can share one tank between 1.2 and 1.6 mS/cm, pH only at 6.0.\n")
         .contains("target: {ec: 1.4 mS/cm, ec_low: 1.2 mS/cm, ec_high: 1.6 mS/cm, ph: 6}");
   }
 
@@ -105,6 +105,50 @@ class CropsCommandTest {
     for (Sheet.Row row : Sheet.of("solution-crops.csv").rows()) {
       assertThat(cli.out).contains("\n" + row.text("crop") + ",");
     }
+  }
+
+  /** solution-crops.csv says of each row how it is known: M from memory; the others have no row. */
+  @Test
+  void saysHowEachBandIsKnown() throws Exception {
+    JsonNode whole =
+        new ObjectMapper().readTree(Cli.run("crops", "--list", "--format", "json").out);
+    int memory = 0;
+    for (JsonNode crop : whole) {
+      boolean fromMemory = false;
+      for (Sheet.Row row : Sheet.of("solution-crops.csv").rows()) {
+        fromMemory |= row.text("crop").equals(crop.get("crop").asText());
+        assertThat(row.text("known")).isEqualTo("M");
+      }
+      memory += fromMemory ? 1 : 0;
+      assertThat(crop.get("known").asText())
+          .as(crop.get("crop").asText())
+          .isEqualTo(fromMemory ? "from-memory" : "common-practice");
+    }
+    assertThat(Cli.run("crops", "--list").out.replaceAll("\\s+", " "))
+        .contains(
+            "no band here was checked against a printed source: "
+                + memory
+                + " quoted from memory, "
+                + (whole.size() - memory)
+                + " of common practice");
+    Cli own =
+        Cli.run(
+            "crops",
+            "--set",
+            "crops=[{name: cress, ec_low: 1 mS/cm, ec_high: 2 mS/cm, ph_low: 6, ph_high: 7}]");
+    assertThat(own.out).startsWith("Cress grows between 1.0 and 2.0 mS/cm, pH 6.0 to 7.0.\n");
+    assertThat(own.out).contains("own").doesNotContain("printed source");
+  }
+
+  @Test
+  void aSecondSourceIsQuotedAsItStands() {
+    assertThat(Cli.run("crops", "lettuce").out).contains("lettuce: 1.15 to 1.25 mS/cm, pH 5.6");
+  }
+
+  @Test
+  void namesInAnyCaseAndWithBlanks() {
+    assertThat(Cli.run("crops", "Pak Choi", "--format", "csv").out).contains("\npak-choi,1.5,2,");
+    assertThat(Cli.run("crops", "SWISS chard").out).startsWith("Chard grows between 1.8 and 2.3");
   }
 
   @Test

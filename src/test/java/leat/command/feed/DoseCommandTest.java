@@ -127,7 +127,7 @@ class DoseCommandTest {
             "1.9 mS/cm",
             "--step",
             "50 mL");
-    assertThat(coarse.out).contains("a part rounds to nothing");
+    assertThat(coarse.out).contains("one bottle rounds to nothing");
   }
 
   @Test
@@ -160,7 +160,9 @@ class DoseCommandTest {
         "--from|-0.3 mS/cm|--from: it cannot be negative; got \"-0.3 mS/cm\"",
         "--volume|0 L|--volume: it must be above 0; got \"0 L\"",
         "--rate-ec|0 mS/cm|--rate-ec: it must be above 0, such as \"1.9 mS/cm\"; got \"0 mS/cm\"",
-        "--from|900 ppm|--from: an EC is needed, such as \"1.6 mS/cm\"; ppm is the EC times 500, 640 or 700 by the meter's scale, and leat ec --scale turns it back; got \"900 ppm\"",
+        "--from|900 ppm|--from: ppm is not one unit: meters show the EC times 500, 640 or 700, so \"900 ppm\" is 1.80, 1.41 or 1.29 mS/cm; the meter's manual says which: --scale 500, --scale 640 or --scale 700",
+        "--from|16 mS/cm|--from: an EC of 16.0 mS/cm is more than any tank of plants has, with 1.60 mS/cm aimed at; did you mean \"1.60 mS/cm\"?",
+        "--to|16 mS/cm|--to: an EC of 16.0 mS/cm is more than any crop here likes (4.00 mS/cm at most); did you mean \"1.60 mS/cm\"?",
         "--parts|30|--parts \"30\": a feed has 1 to 20 parts",
       })
   void badInput(String flag, String value, String message) {
@@ -190,5 +192,101 @@ class DoseCommandTest {
   @Test
   void examplesRun() {
     Examples.run(new DoseCommand());
+  }
+
+  private static Cli dose(String... more) {
+    List<String> line =
+        new ArrayList<>(
+            List.of("dose", "--volume", "45 L", "--rate", "5 mL/L", "--rate-ec", "1.9 mS/cm"));
+    line.addAll(List.of(more));
+    return Cli.run(line.toArray(new String[0]));
+  }
+
+  /** 45 x 0.8 / 1.3 and 45 x 0.8 / 2.1, by hand. */
+  @Test
+  void tooStrongIsThinned() {
+    String[] asked = {"--from", "2.4 mS/cm", "--to", "1.6 mS/cm", "--water-ec", "0.3 mS/cm"};
+    Cli text = dose(asked);
+    assertThat(text.exit).isEqualTo(1);
+    assertThat(text.out)
+        .startsWith(
+            "No dose does it: the water is at 2.40 mS/cm already, above the 1.60 mS/cm wanted. To thin it, add 27.7 L of water.\n")
+        .contains("or swap               17.1 L");
+    String[] json = Arrays.copyOf(asked, asked.length + 2);
+    json[asked.length] = "-f";
+    json[asked.length + 1] = "json";
+    assertThat(dose(json).number("thin_water_L")).isCloseTo(27.6923077, within(1e-6));
+    assertThat(dose(json).number("swap_L")).isCloseTo(17.1428571, within(1e-6));
+    assertThat(dose("--from", "2.4 mS/cm", "--to", "1.6 mS/cm").out)
+        .contains("add 22.5 L of water")
+        .contains("rain or filtered water without salt");
+    assertThat(dose("--from", "2.4 mS/cm", "--to", "1.6 mS/cm", "--water-ec", "1.7 mS/cm").out)
+        .contains("water of 1.70 mS/cm cannot thin it to that");
+  }
+
+  /** 150 and 800 ppm by 500 are 0.3 and 1.6 mS/cm: the contract's own line. */
+  @Test
+  void ppmOfAScale() {
+    Cli ppm = dose("--from", "150 ppm", "--to", "800 ppm", "--scale", "500", "-f", "json");
+    assertThat(ppm.number("concentrate_mL")).isCloseTo(154.598309, within(1e-6));
+    Cli plan =
+        dose("--set", "meters.ec.scale=500", "--from", "150 ppm", "--to", "800 ppm", "-f", "json");
+    assertThat(plan.number("concentrate_mL")).isCloseTo(154.598309, within(1e-6));
+    assertThat(plan.out).contains("ppm on the meter's scale of 500");
+  }
+
+  /** A raw reading is brought to 25 C by 1.91 % per K: 1.0 / (1 - 0.0191 x 7), by hand. */
+  @Test
+  void theMetersTemperatureAndItsCheck() {
+    Cli cold = dose("--from", "1 mS/cm", "--at", "18 C", "--to", "1.6 mS/cm", "-f", "json");
+    assertThat(cold.number("from_ec_mS_cm")).isCloseTo(1 / (1 - 0.0191 * 7), within(1e-9));
+    Cli checked =
+        dose(
+            "--set",
+            "meters.ec.slope=1.05",
+            "--from",
+            "1 mS/cm",
+            "--to",
+            "1.6 mS/cm",
+            "-f",
+            "json");
+    assertThat(checked.number("from_ec_mS_cm")).isCloseTo(1.05, within(1e-12));
+    assertThat(checked.out).contains("the meter's reading times 1.05");
+    assertThat(
+            dose("--set", "meters.ec.compensates=false", "--from", "1 mS/cm", "--to", "1.6 mS/cm")
+                .out)
+        .contains("say the solution's with --at");
+  }
+
+  /** 0.5 L from 0.3 to 0.4 mS/cm wants 0.132 mL: 3 drops of 0.05 mL. */
+  @Test
+  void soLittleIsCountedInDrops() {
+    Cli cli =
+        Cli.run(
+            "dose",
+            "--volume",
+            "0.5 L",
+            "--from",
+            "0.3 mS/cm",
+            "--to",
+            "0.4 mS/cm",
+            "--rate",
+            "5 mL/L",
+            "--rate-ec",
+            "1.9 mS/cm");
+    assertThat(cli.out)
+        .startsWith("Pour 0.132 mL of feed")
+        .contains("so little is about 3 drops, or fill 1 part of the bottle up to 10 parts");
+  }
+
+  @Test
+  void acidComesFirstAndUsTextKeepsItsUnits() {
+    Cli cli = dose("--from", "0.3 mS/cm", "--to", "1.6 mS/cm", "--parts", "2", "--units", "us");
+    assertThat(cli.out)
+        .contains("acid, where the water needs it, comes first")
+        .contains("--units us")
+        .contains(" tsp/gal; the label says ")
+        .doesNotContain("mL of")
+        .doesNotContain("a litre");
   }
 }

@@ -65,8 +65,8 @@ class EcCommandTest {
     Cli text = Cli.run(line);
     assertThat(text.out)
         .startsWith(
-            "At 25 C this solution reads 2.14 mS/cm: a meter without compensation shows 1.85 at 18 C.\n")
-        .contains("1070 (x500)", "1370 (x640)", "1490 (x700)", "Taken: 1.91 % a degree");
+            "At 25 C this solution reads 2.14 mS/cm: a meter without compensation shows 1.85 at 18.0 C.\n")
+        .contains("1070 (x500)", "1370 (x640)", "1490 (x700)", "Taken: 1.91 % per degree Celsius");
   }
 
   @ParameterizedTest
@@ -152,6 +152,50 @@ class EcCommandTest {
     assertThat(cli.number("ec25_mS_cm")).isCloseTo(2.2876573, within(1e-3));
     assertThat(cli.number("cations_meq_L")).isCloseTo(20, within(1e-3));
     assertThat(cli.number("ec25_low_mS_cm")).isCloseTo(0.95 * 2.2876573, within(1e-3));
+  }
+
+  /**
+   * The same calcium chloride, 10 mmol/L, by number and by charge; Ca 40.078, Cl 35.45 of IUPAC.
+   */
+  @Test
+  void ionsByNumberAndByCharge() throws Exception {
+    Cli cli = Cli.run("ec", "--ion", "Ca=10 mmol/L", "--ion", "Cl=20 meq/l", "--format", "json");
+    assertThat(cli.number("ec25_mS_cm")).isCloseTo(2.2876573, within(1e-3));
+    com.fasterxml.jackson.databind.JsonNode ions =
+        new com.fasterxml.jackson.databind.ObjectMapper().readTree(cli.out).get("ions");
+    assertThat(ions.get(0).get("ion").asText()).isEqualTo("Ca");
+    assertThat(ions.get(0).get("mg_L").asDouble()).isCloseTo(400.78, within(1e-2));
+    assertThat(ions.get(0).get("mmol_L").asDouble()).isCloseTo(10, within(1e-9));
+    assertThat(ions.get(0).get("meq_L").asDouble()).isCloseTo(20, within(1e-9));
+    assertThat(ions.get(1).get("mg_L").asDouble()).isCloseTo(709, within(1e-2));
+    // sulfate carries two charges: 4 meq/L are 2 mmol/L
+    assertThat(Cli.run("ec", "--ion", "SO4=4 meq/L", "--ion", "K=4 mmol/L").out)
+        .contains("192 mg/L", "2.00 mmol/L", "4.00 meq/L");
+    assertThat(Cli.run("ec", "--ion", "Ca=x mmol/L").err)
+        .isEqualTo("--ion: a number is needed, such as \"2.5\"; got \"x\"\n");
+  }
+
+  /** An EC typed without its decimal point gets an answer, and is asked back. */
+  @Test
+  void aSlipIsAnsweredWithAMind() {
+    Cli cli = Cli.run("ec", "16 mS/cm");
+    assertThat(cli.exit).isZero();
+    assertThat(cli.out).contains("over 10 mS/cm no plant lives");
+  }
+
+  @Test
+  void usTextHasNoCelsius() {
+    for (String[] line :
+        new String[][] {
+          {"ec", "1.85 mS/cm", "--at", "64 F", "--units", "us"},
+          {"ec", "1.85 mS/cm", "--units", "us"},
+          {"ec", "1.2 mS/cm", "--standard", "1.413 mS/cm", "--at", "64 F", "--units", "us"},
+          {"ec", "--ion", "Ca=100", "--ion", "Cl=177", "--at", "64 F", "--units", "us"},
+        }) {
+      Cli cli = Cli.run(line);
+      assertThat(cli.exit).isZero();
+      assertThat(cli.out).contains("77 F").doesNotContainPattern("[0-9] C\\b");
+    }
   }
 
   /** IV01 of solution-recipe-inverse.csv. */

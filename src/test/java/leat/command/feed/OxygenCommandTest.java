@@ -42,10 +42,27 @@ class OxygenCommandTest {
   void theWarmTubUpHere() {
     Cli cli = Cli.run("oxygen", "--at", "29 C", "--altitude", "310 m");
     assertThat(cli.out)
-        .startsWith(
-            "Water at 29.0 C up here holds 7.40 mg/L of oxygen at most, 19 % less than at 18 C.\n")
-        .contains("that is 54 % of saturation", "over 26 C");
+        .startsWith("At 29.0 C water can hold 7.40 mg/L of oxygen, 19 % less than at 18 C.\n")
+        .contains("at sea level 7.69 mg/L", "that is 54 % of saturation", "over 26 C");
     assertThat(cli.exit).isZero();
+    String us =
+        Cli.run("oxygen", "84.2 F", "--altitude", "1017 ft", "--units", "us").out.split("Mind")[0];
+    assertThat(us)
+        .startsWith("At 84.2 F water can hold 7.40 mg/L of oxygen, 19 % less than at 64 F.\n")
+        .contains("14.16 psi")
+        .doesNotContain(" C");
+  }
+
+  /** 4 x 2^0.6 at 26 C; a mountain does not forbid a tank, warm water there does. */
+  @Test
+  void whatRootsNeed() {
+    Cli mild = Cli.run("oxygen", "--at", "20 C", "--altitude", "1500 m");
+    assertThat(mild.out).contains("roots need            4.0 mg/L").doesNotContain("less fits in");
+    Cli warm = Cli.run("oxygen", "--at", "26 C", "--format", "json");
+    assertThat(warm.number("roots_need_mg_L")).isCloseTo(6.0628653, within(1e-6));
+    // OX05: 7.5588 mg/L at 30 C, roots 8
+    assertThat(Cli.run("oxygen", "30 C").out).contains("less fits in than roots need");
+    assertThat(Cli.run("oxygen", "28").err).contains("a temperature needs its unit");
   }
 
   @ParameterizedTest

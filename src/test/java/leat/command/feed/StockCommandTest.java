@@ -106,8 +106,8 @@ class StockCommandTest {
     assertThat(cli.out)
         .startsWith(
             "Two bottles of 1.00 L, each for 200 L of tower water: nothing settles out down to 10.0 C.\n")
-        .contains("bottle 1: clear         calcium-nitrate-4h2o     180 g       11 % of what")
-        .contains("bottle 2: clear         potassium-nitrate        80.0 g      38 % of what")
+        .contains("bottle 1: clear       calcium-nitrate-4h2o     180 g       11 % of what")
+        .contains("bottle 2: clear       potassium-nitrate        80.0 g      38 % of what")
         .contains("takes 5.0 mL/L of each");
   }
 
@@ -290,6 +290,40 @@ class StockCommandTest {
                         .split(" "))
                 .out)
         .contains("doubtful", "struvite");
+  }
+
+  /** IV01 of solution-recipe-inverse.csv: these grams in 45 L make 1.316613 mS/cm. */
+  @Test
+  void saysTheEcThatItsRateMakes() {
+    Cli cli =
+        Cli.run(
+            ("stock --weigh calcium-nitrate-4h2o=31.947281 --weigh potassium-nitrate=21.010974"
+                    + " --for 45L --bottle 1L --coldest 5C --format json")
+                .split(" "));
+    com.fasterxml.jackson.databind.JsonNode row;
+    try {
+      row = new com.fasterxml.jackson.databind.ObjectMapper().readTree(cli.out).get(0);
+    } catch (java.io.IOException e) {
+      throw new AssertionError(cli.out, e);
+    }
+    assertThat(row.get("ec_mS_cm").asDouble()).isCloseTo(1.316613, within(2e-4));
+    assertThat(row.get("ec_low_mS_cm").asDouble()).isCloseTo(0.95 * 1.316613, within(2e-4));
+    // bought: the label's 1.9 mS/cm over the water's 0.62
+    assertThat(Cli.run("stock", "--plan", "hard-water.yaml", "--bottle", "1 L").out)
+        .contains("all bottles together make 2.52 mS/cm");
+  }
+
+  /** A kitchen scale shows grams in US text as well; nothing else metric stands there. */
+  @Test
+  void usText() {
+    List<String> line = new ArrayList<>(List.of(TWO));
+    line.addAll(List.of("--units", "us"));
+    Cli cli = Cli.run(line.toArray(new String[0]));
+    assertThat(cli.out)
+        .startsWith(
+            "Two bottles of 0.264 gal, each for 52.8 gal of tower water: nothing settles out down to 50.0 F.\n")
+        .contains("180 g", "rate in tower water", "tsp/gal")
+        .doesNotContain(" oz", " L ", " C\n");
   }
 
   @Test

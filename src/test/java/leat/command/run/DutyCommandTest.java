@@ -262,6 +262,10 @@ class DutyCommandTest {
   @Test
   void aRunTooShortIsSaid() {
     Cli text = Cli.run(with(PLAN, "--run", "10 s"));
+    assertThat(text.exit).isEqualTo(1);
+    assertThat(text.out)
+        .startsWith("The run is too short: 10 s, and the lowest pot of shed needs 28 s. 10 s every")
+        .contains("--suggest   finds a timing that keeps the roots wet");
     assertThat(text.out).contains("a run of 10 s does not water the lowest pot: 28 s are needed.");
   }
 

@@ -120,7 +120,7 @@ class LevelCommandTest {
     Ran csv = Ran.run("level", "83", "--plan", P, "--format", "csv");
     assertThat(csv.lines()[0])
         .isEqualTo(
-            "reading_ohm,status,level_low_mm,level_high_mm,volume_L,volume_low_L,volume_high_L,full_pct");
+            "reading_ohm,status,level_low_mm,level_high_mm,volume_L,volume_low_L,volume_high_L,full_pct,below_low");
     String[] cells = csv.lines()[1].split(",");
     JsonNode json = Ran.run("level", "83", "--plan", P, "--format", "json").json();
     String[] keys = csv.lines()[0].split(",");
@@ -136,10 +136,10 @@ class LevelCommandTest {
 
   @ParameterizedTest
   @CsvSource({
-    "open, 1, 'Open: a broken wire, a loose plug, or no reed closed. It says nothing of the litres.'",
-    "OL, 1, 'Open: a broken wire, a loose plug, or no reed closed. It says nothing of the litres.'",
-    "0.5, 1, 'Short: the two wires touch, or water stands in the plug. It says nothing of the litres.'",
-    "-5, 1, 'Short: the two wires touch, or water stands in the plug. It says nothing of the litres.'",
+    "open, 1, 'Open: a broken wire, a loose plug, or no reed closed. It says nothing about the water.'",
+    "OL, 1, 'Open: a broken wire, a loose plug, or no reed closed. It says nothing about the water.'",
+    "0.5, 1, 'Short: the two wires touch, or water stands in the plug. It says nothing about the water.'",
+    "-5, 1, 'Short: the two wires touch, or water stands in the plug. It says nothing about the water.'",
     "5, 1, 'Under the range: fewer ohms than the lowest step of this sender, 10.0 ohm. A wet plug, or another sender than the plan says.'",
     "500, 1, 'Over the range: more ohms than the highest step of this sender, 190 ohm. A corroded plug, or another sender than the plan says.'",
     "0.083 kohm, 0, 'Between 17.6 and 21.5 L in the tank, about 19.5 L (43 % of full). The refill mark is about 7.6 L away.'",
@@ -188,10 +188,10 @@ class LevelCommandTest {
   void severalReadingsAreRows() {
     Ran cli = Ran.run("level", "10", "83", "open", "--plan", P, "--format", "csv");
     assertThat(cli.lines()).hasSize(5);
-    assertThat(cli.lines()[3]).isEqualTo(",open,,,,,,");
+    assertThat(cli.lines()[3]).isEqualTo(",open,,,,,,,");
     assertThat(cli.exit()).isEqualTo(1);
     assertThat(Ran.run("level", "10", "83", "open", "--plan", P).lines()[0])
-        .isEqualTo("3 readings: 2 are plainly one step, 1 is a fault of the sender.");
+        .isEqualTo("3 readings: 2 plainly one step, 1 a fault of the sender.");
   }
 
   @ParameterizedTest
@@ -267,6 +267,94 @@ class LevelCommandTest {
     JsonNode rising = Ran.run(with(plan, "level", "50.4", "--motion", "rising")).json();
     assertThat(rising.get("level_low_mm").asDouble()).isCloseTo(89.5, within(1e-3));
     assertThat(rising.get("volume_high_L").asDouble()).isCloseTo(17.155083, within(1e-5));
+  }
+
+  /**
+   * Corners of the tolerances by Ohm's law and the ADC's first transition at half a count: ladder 2
+   * %, fixed resistor 1 %, converter 3 counts off, all one way and all the other (sheet level.md
+   * section 5). Each such count is a healthy sender, and its band holds the step.
+   */
+  @ParameterizedTest
+  @CsvSource({"low", "high"})
+  void aCountInsideAStepsWorstCaseIsThatStep(String side) {
+    double[] ohms = {10, 27, 43, 62, 82, 100, 118, 138, 156, 175, 190};
+    double[] begins = {0, 56, 76, 96, 116, 136, 156, 176, 196, 216, 236};
+    for (int i = 0; i < ohms.length; i++) {
+      for (int way = -1; way <= 1; way += 2) {
+        double sender = ohms[i] * (1 + way * 0.02) + 0.4;
+        double fixed = 180 * (1 - way * 0.01);
+        double share = side.equals("low") ? sender / (sender + fixed) : fixed / (sender + fixed);
+        long counts = Math.round(4096 * share) + (side.equals("low") ? way : -way) * 3;
+        JsonNode json =
+            Ran.run(
+                    "level",
+                    String.valueOf(counts),
+                    "--counts",
+                    "--plan",
+                    P,
+                    "--set",
+                    "sender.divider.sender_side=" + side,
+                    "--format",
+                    "json")
+                .json();
+        assertThat(json.get("status").asText()).as(side + counts).isIn("ok", "ambiguous");
+        assertThat(json.get("level_low_mm").asDouble()).isLessThanOrEqualTo(begins[i] + 1e-9);
+        assertThat(json.get("level_high_mm").asDouble()).isGreaterThan(begins[i]);
+      }
+    }
+  }
+
+  /** The step of 82 ohm begins at 116 mm falling: 17.6 L (row of level-plan-decode.csv by T2). */
+  @Test
+  void atLeastComparesTheLowEndOfTheBand() {
+    Ran yes = Ran.run("level", "83", "--plan", P, "--at-least", "17 L");
+    assertThat(yes.exit()).isZero();
+    assertThat(yes.lines()[0]).startsWith("Yes: at least 17.0 L. Between 17.6 and 21.5 L");
+    // the middle, 19.5 L, would pass
+    Ran no = Ran.run("level", "83", "--plan", P, "--at-least", "18 L");
+    assertThat(no.exit()).isEqualTo(1);
+    assertThat(no.lines()[0]).startsWith("No: 18.0 L is not sure, it may be only 17.6 L. Between");
+    assertThat(Ran.run("level", "83", "--plan", P, "--at-least", "17.6 L").lines()[0])
+        .startsWith("No: 17.6 L is not sure, it may be a little less.");
+    Ran rows =
+        Ran.withInput(
+            "ohm\n83\n62\n", "level", "--plan", P, "--column", "ohm", "--at-least", "17 L");
+    assertThat(rows.exit()).isEqualTo(1);
+    assertThat(rows.lines()).hasSize(4);
+  }
+
+  @Test
+  void belowLowIsAKey() {
+    // the refill mark lies at 80 mm, where the step of 43 ohm begins; falling it lasts 4 mm longer
+    assertThat(below("83")).isEqualTo("false");
+    assertThat(below("43")).isEqualTo("true");
+    assertThat(below("43", "--motion", "rising")).isEqualTo("false");
+    assertThat(below("open")).isEqualTo("null");
+    assertThat(below("83", "--set", "tank.low=")).isEqualTo("null");
+  }
+
+  private static String below(String reading, String... more) {
+    String[] line = {"level", reading, "--plan", P, "--format", "json"};
+    return Ran.run(Stream.concat(Stream.of(line), Stream.of(more)).toArray(String[]::new))
+        .json()
+        .get("below_low")
+        .asText();
+  }
+
+  /**
+   * Where the float's stops let it leave the reeds, the end steps end there: the magnet of reed 20
+   * at 260 mm holds to 269.5 mm (sheet level.md section 2), not to the rim.
+   */
+  @Test
+  void endStepsEndWhereTheirReedLetsGo() {
+    String ladder =
+        "sender={ladder: {reeds: 20, first: 32 mm, pitch: 12 mm, empty: 0 ohm, full: 190 ohm, pull_in: 8 mm, drop_out: 9.5 mm, stops: 10 mm to 300 mm}}";
+    Ran top = Ran.run("level", "190", "--plan", P, "--set", ladder);
+    assertThat(top.lines()[0]).startsWith("Between 41.5 and 44.0 L").doesNotContain("rim");
+    assertThat(top.out()).contains("256 to 270 mm");
+    assertThat(Ran.run("level", "0", "--plan", P, "--set", ladder).lines()[0])
+        .startsWith("Shorted, or between 3.26 and 6.07 L")
+        .doesNotContain("perhaps none");
   }
 
   private static String[] with(String[] plan, String... line) {

@@ -31,6 +31,65 @@ class LevelDesignCommandsTest {
 
   // ladder
 
+  /** 0.1 ohm is the least resistor of IEC 60063 that is searched; 200 reeds are a metre of 5 mm. */
+  @Test
+  void aLadderIsBoundedByWhatASenderCanBe() {
+    Ran thousand =
+        Ran.run("level", "ladder", "--empty", "0.2 ohm", "--full", "5 ohm", "--steps", "1000");
+    assertThat(thousand.exit()).isEqualTo(2);
+    assertThat(thousand.err()).isEqualTo("--steps \"1000\": a ladder has from 2 to 200 steps\n");
+    Ran fine = Ran.run("level", "ladder", "--empty", "0.2 ohm", "--full", "5 ohm", "--steps", "50");
+    assertThat(fine.exit()).isEqualTo(2);
+    assertThat(fine.err()).contains("a step is at least 0.1 ohm");
+    Ran most =
+        Ran.run("level", "ladder", "--empty", "0 ohm", "--full", "10 kohm", "--steps", "200");
+    assertThat(most.exit()).isZero();
+  }
+
+  /** Twelve steps over 220 mm: 20 mm each, 190/11 ohm each, by hand. */
+  @Test
+  void aSenderBoughtReadyIsLengthAndSteps(@TempDir Path folder) throws IOException {
+    Ran cli =
+        Ran.run(
+            "level",
+            "ladder",
+            "--bought",
+            "--range",
+            "0-190",
+            "--steps",
+            "12",
+            "--length",
+            "220 mm",
+            "--plan",
+            P);
+    assertThat(cli.lines()[0])
+        .isEqualTo(
+            "12 even steps from 45.00 mm to 265.0 mm, one every 20.0 mm, as the label says.");
+    String text = cli.out();
+    String steps = text.substring(text.indexOf("steps: [") + 7).replaceAll("\\s+", " ").strip();
+    JsonNode json =
+        Ran.run("level", "86", "--plan", P, "--set", "sender.steps=" + steps, "-f", "json").json();
+    assertThat(json.get("status").asText()).isEqualTo("ok");
+    assertThat(json.get("level_high_mm").asDouble()).isEqualTo(45 + 6 * 20);
+    assertThat(Ran.run("level", "ladder", "--bought", "--range", "0-190", "--steps", "12").err())
+        .contains("levels of the lowest and the highest reed are needed");
+    assertThat(
+            Ran.run(
+                    "level",
+                    "ladder",
+                    "--bought",
+                    "--range",
+                    "0-190",
+                    "--steps",
+                    "12",
+                    "--series",
+                    "E12",
+                    "--plan",
+                    P)
+                .exit())
+        .isEqualTo(2);
+  }
+
   static Stream<Sheet.Row> ladders() {
     return Sheet.of("level-ladder-design.csv").having("series").atLeast(8);
   }
@@ -139,7 +198,7 @@ class LevelDesignCommandsTest {
     assertThat(Ran.run("level", "ladder", "--steps", "8").err())
         .startsWith("leat level ladder: the wanted ohms are needed: --range 240-33");
     assertThat(Ran.run("level", "ladder", "--range", "0-190", "--steps", "1").err())
-        .isEqualTo("--steps \"1\": a ladder has from 2 to 1000 steps\n");
+        .isEqualTo("--steps \"1\": a ladder has from 2 to 200 steps\n");
     assertThat(
             Ran.run("level", "ladder", "--range", "0-190", "--steps", "8", "--equal", "litres")
                 .err())
@@ -248,6 +307,62 @@ class LevelDesignCommandsTest {
       assertThat(Double.parseDouble(array.get(at)[2])).isBetween(low - 1, low);
       assertThat(Double.parseDouble(array.get(at)[3])).isBetween(high, high + 1);
     }
+  }
+
+  /**
+   * The cut-off against `level` itself, count by count and way by way: at and beyond it every count
+   * that is no fault is sure of the mark, and the next count before it is not.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"low", "high"})
+  void theCutoffPartsWhatIsSure(String side) {
+    for (boolean falls : new boolean[] {false, true}) {
+      String steps =
+          falls
+              ? "sender.steps=[40 mm = 190 ohm, 60 mm = 156 ohm, 80 mm = 118 ohm, 100 mm = 82 ohm, 120 mm = 43 ohm, 140 mm = 10 ohm]"
+              : "sender.tolerance=2 %";
+      String[] set = {"--set", "sender.divider.sender_side=" + side, "--set", steps};
+      JsonNode json =
+          Ran.run(with(set, "level", "table", "--plan", P, "--cutoff", "--format", "json")).json();
+      int at = json.get("cutoff_counts").asInt();
+      int inward = json.get("run_side_counts").asText().equals("at-or-over") ? 1 : -1;
+      assertThat(inward).isEqualTo(side.equals("low") != falls ? 1 : -1);
+      // 80 mm of T2 hold 11.97 L; `tank --level "80 mm"` says so
+      double mark =
+          Ran.run("tank", "--plan", P, "--level", "80 mm", "--format", "json")
+              .json()
+              .get("volume_L")
+              .asDouble();
+      assertThat(json.get("mark_L").asDouble()).isCloseTo(mark, within(1e-9));
+      for (int c = at - inward; c >= 0 && c < 4096 && Math.abs(c - at) < 40; c += inward) {
+        JsonNode level =
+            Ran.run(with(set, "level", "" + c, "--counts", "--plan", P, "--format", "json")).json();
+        boolean sure =
+            !level.get("volume_low_L").isNull() && level.get("volume_low_L").asDouble() >= mark;
+        assertThat(sure).as(side + falls + c).isEqualTo(c != at - inward);
+      }
+    }
+  }
+
+  private static String[] with(String[] last, String... first) {
+    return Stream.concat(Stream.of(first), Stream.of(last)).toArray(String[]::new);
+  }
+
+  @Test
+  void theCutoffInOhmsAndWhenNothingIsSure() {
+    // the step of 62 ohm is the first that begins over the mark: 62 - 2 % - 1.5 ohm + 0.4 of lead
+    JsonNode json =
+        Ran.run("level", "table", "--plan", P, "--cutoff", "--set", "sender.divider=", "-f", "json")
+            .json();
+    assertThat(json.get("cutoff_ohm").asDouble()).isCloseTo(62 * 0.98 - 1.5 + 0.4, within(1e-6));
+    assertThat(json.get("cutoff_counts").isNull()).isTrue();
+    Ran none = Ran.run("level", "table", "--plan", P, "--cutoff", "--at-least", "50 L");
+    assertThat(none.exit()).isEqualTo(1);
+    assertThat(none.out()).startsWith("No reading of this sender is sure of 50.0 L");
+    assertThat(Ran.run("level", "table", "--plan", P, "--cutoff", "--set", "tank.low=").err())
+        .contains("tank.low: needed");
+    assertThat(Ran.run("level", "table", "--plan", P).out())
+        .contains("from 59.7 ohm up, 1020 counts or more");
   }
 
   @Test
@@ -393,9 +508,44 @@ class LevelDesignCommandsTest {
     Ran without = Ran.run("level", "fit", "pours.csv", "--leave-out", "24");
     assertThat(without.lines()[0])
         .isEqualTo(
-            "The sender has 11 steps and rises as the tank fills, from 10.5 to 190 ohm; each edge is known to 0.50 L or better.");
+            "The sender has 11 steps and rises as the tank fills, from 10.5 to 190 ohm; each edge is known to 0.50 L or better. The column was taken as what the tank holds.");
     assertThat(Ran.run("level", "fit", "pours.csv", "--leave-out", "99").err())
         .isEqualTo("pours.csv: there is no row 99 to leave out; it has 45\n");
+  }
+
+  /** A US gallon is 231 in3 = 3.785411784 L, a quart its fourth part. */
+  @Test
+  void theColumnsNameSaysTheUnit(@TempDir Path folder) throws IOException {
+    String rows = "0,10\n1,10\n2,10\n3,30\n4,30\n5,50\n6,50\n";
+    assertThat(edge(folder, "gal,ohm\n" + rows)).isCloseTo(2.5 * 3.785411784, within(1e-9));
+    assertThat(edge(folder, "poured_qt,ohm\n" + rows, "--litres-column", "poured_qt"))
+        .isCloseTo(2.5 * 3.785411784 / 4, within(1e-9));
+    assertThat(edge(folder, "mL,ohm\n" + rows)).isCloseTo(0.0025, within(1e-12));
+    assertThat(edge(folder, "litres,ohm\n" + rows)).isEqualTo(2.5);
+    assertThat(edge(folder, "water,ohm\n" + rows, "--litres-column", "water")).isEqualTo(2.5);
+  }
+
+  private static double edge(Path folder, String text, String... more) throws IOException {
+    Path file = folder.resolve("e.csv");
+    Files.writeString(file, text);
+    String[] line = {"level", "fit", file.toString(), "--format", "json"};
+    return Ran.run(with(more, line)).json().get(1).get("edge_L").asDouble();
+  }
+
+  @Test
+  void additionsAreAskedAboutAndTheAnswerSaysWhatWasTaken(@TempDir Path folder) throws IOException {
+    String even = "litres,ohm\n1,10\n1,10\n1,10\n1,30\n1,30\n1,50\n1,50\n";
+    String uneven = "litres,ohm\n2,10\n1,10\n1.5,10\n1,30\n2,30\n1.5,50\n1,50\n3,70\n";
+    assertThat(fit(folder, even)).startsWith("the ohms follow the rows, not the litres");
+    assertThat(fit(folder, uneven)).startsWith("the ohms follow the rows, not the litres");
+    Path file = folder.resolve("f.csv");
+    Files.writeString(file, even);
+    assertThat(Ran.run("level", "fit", file.toString(), "--cumulative").lines()[0])
+        .endsWith("The column was summed up: what was poured in each time.");
+    assertThat(edge(folder, even, "--cumulative")).isEqualTo(3.5);
+    // repeated readings of one volume are no additions
+    assertThat(edge(folder, "litres,ohm\n1,10\n1,10.4\n1,9.8\n2,10\n3,30\n3,30.2\n3,29.9\n"))
+        .isEqualTo(2.5);
   }
 
   @Test

@@ -225,8 +225,12 @@ class AcidNeedTest {
       assertThat(a.firstPourPh()).isCloseTo(5.8, offset(1e-9));
       assertThat(a.leftMeqL()).isEqualTo(0.3);
     }
-    AcidNeed.refuseRaise(5.8, 5.8);
-    assertThatThrownBy(() -> AcidNeed.refuseRaise(5.8, 6.5)).isInstanceOf(Impossible.class);
+    assertThat(AcidNeed.isSour(4)).isFalse();
+    assertThat(AcidNeed.isSour(1.6)).as("an EC").isTrue();
+    assertThat(AcidNeed.bufferGone(4.5)).isFalse();
+    assertThat(AcidNeed.bufferGone(4.4)).isTrue();
+    assertThat(AcidNeed.wasCorrected(6.4, 7.5)).isTrue();
+    assertThat(AcidNeed.wasCorrected(7.3, 7.5)).as("a meter's error").isFalse();
   }
 
   @Test
@@ -294,5 +298,28 @@ class AcidNeedTest {
       assertThat(Double.isFinite(a.openPh() + a.stuffyPh() + a.firstPourPh())).isTrue();
       assertThat(a.needMeqL()).isNotNegative();
     }
+  }
+
+  /** What is left behind is the sheet's own "alkalinity left" of the first correction. */
+  @Test
+  void whatEarlierAcidLeft() {
+    for (leat.Sheet.Row r : leat.Sheet.of("solution-acid.csv").rows()) {
+      if (r.num("to_ph") < r.num("ph")) {
+        double left = r.num("alkalinity_left_meq_L");
+        assertThat(
+                AcidNeed.leftBehind(
+                    r.num("alkalinity_meq_L"), r.num("ph"), r.num("to_ph"), r.num("temperature_C")))
+            .isCloseTo(left, org.assertj.core.api.Assertions.within(1e-4 * left + 1e-9));
+      }
+    }
+  }
+
+  /** At pH 4 strong acid is over: the buffer is 0, never below. */
+  @Test
+  void noBufferIsNegative() {
+    AcidNeed.Answer need = AcidNeed.of(45, 3.6, 7.6, 4, 20, Acids.named("nitric-38"));
+    assertThat(need.leftMeqL()).isNegative();
+    assertThat(need.bufferMeqL()).isZero();
+    assertThat(need.needMeqL()).isGreaterThan(3.6);
   }
 }

@@ -73,7 +73,7 @@ class CleanTest {
 
   @Test
   void oldBleachMayNotDo() {
-    Clean.Answer a = Clean.hypochlorite(25, 5, Clean.Basis.WEIGHT_IN_VOLUME, 0, 45_000);
+    Clean.Answer a = Clean.hypochlorite(25, 0.5, Clean.Basis.WEIGHT_IN_VOLUME, 0, 4_500);
     assertThat(a.reached()).isTrue();
     assertThat(a.bottleMlIfOld()).isNull();
   }
@@ -93,6 +93,11 @@ class CleanTest {
   void refusesWhatCannotBe() {
     Clean.Basis v = Clean.Basis.WEIGHT_IN_VOLUME;
     assertThatThrownBy(() -> Clean.hypochlorite(25, 101, v, 0, 200)).hasMessageContaining("100 %");
+    assertThatThrownBy(() -> Clean.hypochlorite(25, 40, v, 0, 200)).hasMessageContaining("20 %");
+    assertThatThrownBy(() -> Clean.hypochlorite(25, 5, v, 0, 20_000)).hasMessageContaining("5000");
+    assertThatThrownBy(() -> Clean.hypochlorite(25, 5, v, 0, 4)).hasMessageContaining("5 and");
+    assertThatThrownBy(() -> Clean.peroxide(25, 40, v, 0, 0.3)).hasMessageContaining("35 %");
+    assertThatThrownBy(() -> Clean.peroxide(25, 3, v, 0, 30)).hasMessageContaining("10 %");
     assertThatThrownBy(() -> Clean.hypochlorite(25, 0, v, 0, 200)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> Clean.hypochlorite(0, 5, v, 0, 200)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> Clean.hypochlorite(25, 5, v, 0, 0)).isInstanceOf(Impossible.class);

@@ -6,4 +6,4 @@ package leat.quantity;
  * @param name before the equals sign, without spaces at its ends
  * @param quantity after it
  */
-public record Named(String name, Quantity quantity) {}
+public record NamedQuantity(String name, Quantity quantity) {}

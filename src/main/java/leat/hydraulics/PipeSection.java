@@ -13,7 +13,7 @@ import leat.numeric.Validity;
  * @param roughness of the wall, m, 0 to a twentieth of the bore; see {@link Roughness}
  * @param fittingsK sum of the loss coefficients on this bore, -, 0 to 1E9; see {@link Fitting}
  */
-public record Section(double length, double bore, double roughness, double fittingsK) {
+public record PipeSection(double length, double bore, double roughness, double fittingsK) {
   /** Bores that the sheets checked; a pipe outside gets a caution. */
   public static final Validity USUAL = Validity.of("bore, m", 0.004, 0.050);
 
@@ -23,7 +23,7 @@ public record Section(double length, double bore, double roughness, double fitti
   /**
    * @throws Impossible for a pipe that cannot be
    */
-  public Section {
+  public PipeSection {
     Impossible.unlessWithin("length", length, 0, 1e4, "a length is between 0 and 10 km");
     Impossible.unlessPositive("bore", bore);
     Impossible.unlessWithin("bore", bore, 1e-4, 2, "a pipe's bore is between 0.1 mm and 2 m");
@@ -43,12 +43,12 @@ public record Section(double length, double bore, double roughness, double fitti
   }
 
   /** The same stretch with another bore; K keeps its number. */
-  public Section withBore(double other) {
-    return new Section(length, other, roughness, fittingsK);
+  public PipeSection withBore(double other) {
+    return new PipeSection(length, other, roughness, fittingsK);
   }
 
   /** The same stretch with {@code more} K added, such as a valve. */
-  public Section withMoreK(double more) {
-    return new Section(length, bore, roughness, fittingsK + more);
+  public PipeSection withMoreK(double more) {
+    return new PipeSection(length, bore, roughness, fittingsK + more);
   }
 }

@@ -6,4 +6,4 @@ package leat.quantity;
  * @param run before the slash, a time
  * @param rest after it, a time
  */
-public record Timing(Quantity run, Quantity rest) {}
+public record RunAndRest(Quantity run, Quantity rest) {}

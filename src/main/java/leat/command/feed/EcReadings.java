@@ -1,0 +1,239 @@
+package leat.command.feed;
+
+import java.util.ArrayList;
+import java.util.List;
+import leat.answer.Answer;
+import leat.answer.Column;
+import leat.answer.Row;
+import leat.answer.Show;
+import leat.answer.Working;
+import leat.cli.Call;
+import leat.plan.Plan;
+import leat.plan.Section;
+import leat.quantity.NumberText;
+import leat.solution.conductivity.Compensation;
+import leat.solution.conductivity.EcReading;
+import leat.solution.conductivity.LinearCompensation;
+import leat.solution.conductivity.MeterCheck;
+
+/** The part of {@code leat ec} that converts readings. */
+final class EcReadings {
+  /** For the text alone. */
+  private static final Column AT = Column.of("at_C", "read at", Show.C);
+
+  private static final Column READ_PPM = Column.plain("read_ppm", "ppm as read");
+  private static final Column SCALE = Column.plain("scale", "ppm scale");
+  private static final Column SLOPE = Column.number("slope", "factor", 4);
+  private static final Column COUNT = Column.plain("readings", "readings");
+  private static final Column COLD = Column.of("cold_C", "cold", Show.C.digits(2));
+  private static final Column ROOM = Column.of("room_C", "room", Show.C.digits(2));
+  private static final Column FACTOR = Column.number("f25", "factor", 5);
+  private static final Column MOST = Column.of("most_mS_cm", "most", Show.MS_CM.digits(2));
+
+  /** A beaker on a desk, in the command proposed; any temperature would do. */
+  private static final double DESK_CELSIUS = 22;
+
+  private final Call call;
+  private final Plan plan;
+  private final Section meter;
+  private final EcText text;
+  private final Compensation by;
+  private final Double at;
+
+  EcReadings(Call call, EcText text) {
+    this.call = call;
+    this.text = text;
+    this.plan = call.plan();
+    this.meter = plan.section("meters").section("ec");
+    this.by = EcCommand.compensation(call);
+    this.at = call.quantity("--at");
+  }
+
+  Answer answer() {
+    Answer answer = new Answer(columns());
+    double slope = EcCommand.slope(plan);
+    List<EcReading> readings = new ArrayList<>();
+    for (int i = 0; i < call.operands().size(); i++) {
+      double read = text.operand(call.operands().get(i));
+      EcReading one = EcCommand.reading(MeterCheck.corrected(read, slope), at, by);
+      EcCommand.fill(answer.row().set(EcCommand.EC, one.ec()), one);
+      readings.add(one);
+    }
+    if (readings.size() == 1) {
+      one(answer, readings.get(0));
+    } else {
+      several(answer, readings.size());
+    }
+    taken(answer);
+    minds(answer, readings);
+    next(answer);
+    return answer;
+  }
+
+  private static Column[] columns() {
+    return new Column[] {
+      EcCommand.EC, EcCommand.EC25, EcCommand.PPM500, EcCommand.PPM640, EcCommand.PPM700
+    };
+  }
+
+  private void several(Answer answer, int count) {
+    Row row = Row.aside(COUNT).set(COUNT, count).with(EcCommand.reference());
+    if (at == null) {
+      answer.sentence(row, "{readings} readings, taken as already at {reference_C}.");
+      answer.table(EcCommand.EC25, EcCommand.PPM500, EcCommand.PPM640, EcCommand.PPM700);
+    } else {
+      answer.sentence(row, "{readings} readings, brought to {reference_C}.");
+      answer.table(columns());
+    }
+  }
+
+  private void one(Answer answer, EcReading r) {
+    Row row =
+        answer
+            .row(0)
+            .with(EcCommand.reference())
+            .with(Row.aside(AT, FACTOR).set(AT, r.celsius()).set(FACTOR, r.f25()));
+    sentence(answer, row);
+    if (at != null) {
+      answer.figure("as read", row, "{ec_mS_cm}", "at {at_C}");
+    }
+    answer.figure(row, EcCommand.EC25, "at {reference_C}: compare this one with targets");
+    answer.figure("as ppm", row, "{ppm500} (x500)", "{ppm640} (x640)", "{ppm700} (x700)");
+    workings(answer, row, r);
+  }
+
+  private void sentence(Answer answer, Row row) {
+    String typed = call.operands().get(0);
+    if (at != null) {
+      answer.sentence(
+          row,
+          "At {reference_C} this solution reads {ec25_mS_cm}: a meter without compensation shows {ec_mS_cm!} at {at_C}.");
+    } else if (text.isPpm(typed)) {
+      Row ppm =
+          Row.aside(READ_PPM, SCALE)
+              .set(READ_PPM, NumberText.shortest(text.ppm(typed)))
+              .set(SCALE, text.scale.factor());
+      answer.sentence(
+          row.with(ppm), "{read_ppm} ppm on the scale of {scale} is an EC of {ec25_mS_cm}.");
+    } else {
+      answer.sentence(
+          row,
+          "An EC of {ec25_mS_cm} at {reference_C} is {ppm500} ppm on the scale of 500, {ppm640} on 640, {ppm700} on 700.");
+    }
+  }
+
+  private void workings(Answer answer, Row row, EcReading r) {
+    if (at != null) {
+      answer.working(
+          Working.of(
+              "EC at 25 C",
+              by.isNaturalWater()
+                  ? "EC25 = f25 EC, f25 = p(T)/p(25), p a polynomial of the fourth degree"
+                  : "EC25 = EC / (1 + a (T - 25)/100)",
+              Answer.filled(row, "EC = {ec_mS_cm}, T = {at_C}, f25 = {f25}"),
+              r.ec25(),
+              Show.MS_CM.digits(5),
+              range(),
+              by.isNaturalWater()
+                  ? "ISO 7888:1985 (EN 27888), table of f25"
+                  : "common instrument practice; 1.91 % is the coefficient of freshwater meters"));
+    }
+    answer.working(
+        Working.number(
+            "ppm on the scale of 500",
+            "ppm = 500 EC25",
+            Answer.filled(row, "EC25 = {ec25_mS_cm}"),
+            r.ppm500(),
+            5,
+            "any",
+            "common instrument practice"));
+  }
+
+  private String range() {
+    return NumberText.shortest(by.coldest()) + " to " + NumberText.shortest(by.warmest()) + " C";
+  }
+
+  private void taken(Answer answer) {
+    if (at != null) {
+      EcCommand.taken(answer, by);
+    } else {
+      answer.taken(EcCommand.reference(), "the reading is already at {reference_C}");
+    }
+    if (meter.has("slope")) {
+      answer.taken(
+          Row.aside(SLOPE).set(SLOPE, meter.need("slope")),
+          "the meter's factor {slope} from its last check");
+    }
+    if (!call.has("--scale") && text.scale != null && anyPpm()) {
+      answer.taken(
+          Row.aside(SCALE).set(SCALE, text.scale.factor()), "ppm on the meter's scale of {scale}");
+    }
+    call.withTaken(answer);
+  }
+
+  private boolean anyPpm() {
+    for (int i = 0; i < call.operands().size(); i++) {
+      if (text.isPpm(call.operands().get(i))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void minds(Answer answer, List<EcReading> readings) {
+    Object atc = meter.raw("compensates");
+    if (at != null) {
+      ofRaw(answer, atc);
+    } else if (Boolean.FALSE.equals(atc)) {
+      answer.mind(
+          "not-compensated",
+          "the plan's meter does not compensate: say the solution's temperature with --at.");
+    }
+    boolean strong = false;
+    boolean natural = true;
+    for (int i = 0; i < readings.size(); i++) {
+      strong |= readings.get(i).tooStrong();
+      natural &= readings.get(i).naturalWater();
+    }
+    if (at != null && by.isNaturalWater() && !natural) {
+      answer.mind(
+          "natural-water-range",
+          "ISO 7888 is made for waters of 0.06 to 1 mS/cm, not for a feed: leave --natural-water out.");
+    }
+    if (strong) {
+      answer.mind(
+          "very-strong",
+          Row.aside(MOST).set(MOST, EcReading.MOST_FOR_PLANTS),
+          "over {most_mS_cm} no plant lives: is this a stock bottle, or uS/cm typed as mS/cm?");
+    }
+  }
+
+  private void ofRaw(Answer answer, Object atc) {
+    if (Boolean.TRUE.equals(atc)) {
+      answer.mind(
+          "corrected-twice",
+          "the plan's meter compensates: it has done this already. Type its readings without --at.");
+    } else if (atc == null) {
+      answer.mind("atc", "if your meter says ATC it has done this already: type it without --at.");
+    }
+    if (Compensation.isCold(at)) {
+      answer.mind(
+          "cold",
+          Row.aside(COLD).set(COLD, LinearCompensation.COLD_CELSIUS).with(EcCommand.reference()),
+          "below {cold_C} a feed brought to {reference_C} reads up to 4 % high.");
+    }
+    if (by.isOdd()) {
+      answer.mind("coefficient", "meters and feeds have 1.8 to 2.2 % per degree Celsius.");
+    }
+  }
+
+  private void next(Answer answer) {
+    if (!meter.has("slope")) {
+      answer.next(
+          Row.aside(ROOM).set(ROOM, DESK_CELSIUS),
+          "leat ec \"1.36 mS/cm\" --standard \"1.413 mS/cm\" --at \"{room_C}\"   to check the meter");
+    } else if (call.hasPlan()) {
+      answer.next(call.again("dose") + " --volume ... --from READING");
+    }
+  }
+}

@@ -1,0 +1,101 @@
+package leat.command.feed;
+
+import leat.cli.Call;
+import leat.cli.CommandErrors;
+import leat.command.sense.LevelColumns;
+import leat.command.sense.SenderReading;
+import leat.level.Divider;
+import leat.level.Reading;
+import leat.plan.Plan;
+import leat.plan.Refused;
+import leat.plan.Section;
+import leat.quantity.Span;
+import leat.system.SenderOf;
+import leat.system.TankOf;
+
+/** What is in the tank, m3: one volume, or a band when a stepped sender reads it. */
+final class Held {
+  final double low;
+  final double middle;
+  final double high;
+
+  /** The sender's reading, or null when a volume was typed. */
+  final Reading reading;
+
+  private Held(double low, double middle, double high, Reading reading) {
+    this.low = low;
+    this.middle = middle;
+    this.high = high;
+    this.reading = reading;
+  }
+
+  /** One volume. */
+  static Held of(double volume) {
+    return new Held(volume, volume, volume, null);
+  }
+
+  /** What a reading says; its volumes are null when it is open or short. */
+  static Held of(Reading reading) {
+    return reading.hasBand()
+        ? new Held(reading.volumeLow(), reading.volume(), reading.volumeHigh(), reading)
+        : new Held(0, 0, 0, reading);
+  }
+
+  /** Refuses a volume beside a reading. */
+  static void refuseTwo(Call call) {
+    if (call.has("--reading") && call.has("--volume")) {
+      throw new Refused(CommandErrors.notBoth(call.command, "--volume", "--reading"));
+    }
+  }
+
+  /** What the call says is in the tank. */
+  static Held of(Call call) {
+    if (call.has("--reading")) {
+      return of(sender(call).ofOperand(call.text("--reading")));
+    }
+    Span span = (Span) call.value("--volume");
+    if (span == null) {
+      throw call.needs("--volume");
+    }
+    if (span.low().value() < 0) {
+      throw new Refused(CommandErrors.cannotBeNegative("--volume", call.text("--volume")));
+    }
+    return within(call, span);
+  }
+
+  private static Held within(Call call, Span span) {
+    Section tank = call.plan().section("tank");
+    if (TankOf.isKnown(tank)) {
+      double capacity = TankOf.of(tank).capacity();
+      if (span.high().value() > capacity) {
+        throw new Refused(MixErrors.overTheRim(call.text("--volume"), capacity));
+      }
+    }
+    return new Held(span.low().value(), span.middle(), span.high().value(), null);
+  }
+
+  /** The plan's sender. */
+  static SenderReading sender(Call call) {
+    if (!call.hasPlan() && !call.has("--set")) {
+      throw new Refused(CommandErrors.neededPlan(call.command));
+    }
+    Plan plan = call.plan();
+    Divider divider = call.has("--counts") ? SenderOf.divider(plan.section("sender")) : null;
+    return new SenderReading(SenderOf.of(plan), divider, LevelColumns.motion(call));
+  }
+
+  /** Whether nobody knows what is in the tank. */
+  boolean isUnknown() {
+    return reading != null && !reading.hasBand();
+  }
+
+  /** Whether it is a band. */
+  boolean isBand() {
+    return reading != null || high > low;
+  }
+
+  /** Status of the sender, or null without one. */
+  String status() {
+    return reading == null ? null : reading.status().word();
+  }
+}

@@ -1,0 +1,75 @@
+package leat.command.feed;
+
+import leat.answer.Answer;
+import leat.answer.Column;
+import leat.answer.Row;
+import leat.answer.Show;
+import leat.solution.SmallPour;
+
+/** How to measure an amount that a cup does not show. */
+final class SmallPours {
+  private static final Column DROPS = Column.plain("drops", "drops");
+  private static final Column PARTS = Column.plain("parts", "parts");
+  private static final Column THINNED = Column.of("thinned_mL", "thinned", Show.ML);
+
+  private SmallPours() {}
+
+  /** Says it for the amount of one bottle; nothing for an amount that a cup shows. */
+  static void mind(Answer answer, double ml) {
+    if (!SmallPour.isSmall(ml)) {
+      return;
+    }
+    SmallPour small = SmallPour.of(ml);
+    Row row =
+        Row.aside(DROPS, PARTS, THINNED)
+            .set(DROPS, small.drops())
+            .set(PARTS, small.parts())
+            .set(THINNED, Litres.baseOfMl(small.thinnedMl()));
+    if (small.drops() == 0) {
+      answer.mind(
+          "a-drop",
+          row,
+          "that is less than half a drop: leave it, or fill 1 part of the bottle up to {parts} parts with water and pour {thinned_mL} of that.");
+    } else if (small.drops() == 1) {
+      answer.mind(
+          "a-drop",
+          row,
+          "so little is about 1 drop; better fill 1 part of the bottle up to {parts} parts with water and pour {thinned_mL} of that.");
+    } else {
+      answer.mind(
+          "a-drop",
+          row,
+          "so little is about {drops} drops, or fill 1 part of the bottle up to {parts} parts with water and pour {thinned_mL} of that.");
+    }
+  }
+
+  /** The same for an acid, which goes into water and never the other way round. */
+  static void mindOfAcid(Answer answer, double ml) {
+    if (!SmallPour.isSmall(ml)) {
+      return;
+    }
+    SmallPour small = SmallPour.of(ml);
+    Row row =
+        Row.aside(DROPS, PARTS, THINNED)
+            .set(DROPS, small.drops())
+            .set(PARTS, small.parts())
+            .set(THINNED, Litres.baseOfMl(small.thinnedMl()));
+    answer.mind(
+        "a-drop",
+        row,
+        small.drops() < 2
+            ? "so little is a drop or less: put 1 part of the acid into water, fill up to {parts} parts in all, and pour {thinned_mL} of that first."
+            : "so little is about {drops} drops: better put 1 part of the acid into water, fill up to {parts} parts in all, and pour {thinned_mL} of that first.");
+  }
+
+  /** The same for an acid that is weighed. */
+  static void mindOfSolid(Answer answer, double grams) {
+    if (!SmallPour.isSmallWeight(grams)) {
+      return;
+    }
+    answer.mind(
+        "a-pinch",
+        Row.aside(THINNED).set(THINNED, Litres.baseOfMl(SmallPour.ofStockMl(grams))),
+        "a kitchen scale is too coarse for so little: dissolve 10 g in water, fill up to 100 mL, and pour {thinned_mL} of that first.");
+  }
+}

@@ -1,0 +1,102 @@
+package leat.command.feed;
+
+import java.util.List;
+import leat.answer.Answer;
+import leat.answer.Row;
+import leat.cli.Call;
+import leat.plan.Section;
+import leat.solution.stock.MadeWater;
+import leat.solution.stock.StockBottles;
+import leat.system.ConcentrateOf;
+
+/** The part of {@code leat stock} for a plan whose bottles are bought. */
+final class StockBought {
+  private final Call call;
+  private final Section feed;
+  private final Double season;
+
+  StockBought(Call call, Double season) {
+    this.call = call;
+    this.feed = call.plan().section("feed");
+    this.season = season;
+  }
+
+  Answer answer() {
+    double bottle = bottle();
+    Double ec = ec();
+    Answer answer = StockRows.empty();
+    List<Section> parts = feed.sections("parts");
+    double least = Double.MAX_VALUE;
+    for (int i = 0; i < parts.size(); i++) {
+      double rate = parts.get(i).need("rate");
+      double makes = StockBottles.towerWaterL(bottle, rate);
+      least = makes < least ? makes : least;
+      Row row = new StockRows(answer, rate, makes, season).row(ConcentrateOf.name(feed, i));
+      row.set(StockRows.EC, ec);
+      tell(answer, row);
+    }
+    Row least0 =
+        Row.aside(StockRows.SIZE, StockRows.MAKES)
+            .set(StockRows.SIZE, Litres.base(bottle))
+            .set(StockRows.MAKES, Litres.base(least));
+    sentence(answer, answer.row(0).with(least0), least0);
+    if (ec != null) {
+      answer.figure("at label rate", answer.row(0), "all bottles together make {ec_mS_cm}");
+    }
+    call.withTaken(answer);
+    minds(answer);
+    return answer.next(call.again("topup") + " ...   what a can takes");
+  }
+
+  private double bottle() {
+    Section stock = feed.section("stock");
+    if (stock.has("bottle")) {
+      return Litres.of(stock.need("bottle"));
+    }
+    stock.took("bottles of 1 L");
+    return 1;
+  }
+
+  /** EC of the tower water at label rate, or null. */
+  private Double ec() {
+    Double rateEc = feed.maybe("rate_ec");
+    if (rateEc == null) {
+      return null;
+    }
+    Double water = call.plan().section("water").maybe("ec");
+    return MadeWater.labelEc(rateEc, water == null ? 0 : water);
+  }
+
+  private static void tell(Answer answer, Row row) {
+    String name = (String) row.get(StockRows.BOTTLE);
+    if (row.get(StockRows.BOTTLES) == null) {
+      answer.figure(name, row, "{rate_mL_L}", "makes {makes_L}");
+    } else {
+      answer.figure(name, row, "{rate_mL_L}", "makes {makes_L}", "{bottles_season} for a season");
+    }
+  }
+
+  private void sentence(Answer answer, Row row, Row least) {
+    Row words = least.with(row);
+    if (season == null) {
+      answer.sentence(
+          words,
+          "Bottles of {bottle_L} each make {makes_L} of tower water or more at label strength.");
+    } else {
+      answer.sentence(
+          words,
+          "Bottles of {bottle_L} each make {makes_L} of tower water or more at label strength; the season takes {season_L}.");
+    }
+  }
+
+  private void minds(Answer answer) {
+    answer.mind(
+        "parts-apart", "never mix the bottles undiluted: what settles out never dissolves again.");
+    if (season != null) {
+      answer.mind(
+          "season-guess",
+          "first fill, changes and what the plants drink, all at label strength: most towers take"
+              + " less.");
+    }
+  }
+}

@@ -1,0 +1,252 @@
+package leat.command.feed;
+
+import java.util.List;
+import leat.answer.Answer;
+import leat.answer.Column;
+import leat.answer.Row;
+import leat.cli.Call;
+import leat.plan.Plan;
+import leat.solution.Ions;
+import leat.solution.pitzer.MixedBottle;
+import leat.solution.pitzer.StockBottle;
+import leat.solution.recipes.MixEc;
+import leat.solution.recipes.Recipe;
+import leat.solution.stock.MadeWater;
+import leat.solution.stock.Stock;
+import leat.solution.stock.StockBottles;
+import leat.system.SaltsOf;
+import leat.system.StockOf;
+
+/** The part of {@code leat stock} that judges bottles of own salts. */
+final class StockJudged {
+  private static final String[] NAMES = {"tank", "bottle 1", "bottle 2"};
+
+  /** For the text alone. */
+  private static final Column HOW_MANY = Column.plain("how_many", "bottles");
+
+  private static final Column EACH = Column.plain("each", "each");
+
+  private final Call call;
+  private final List<Stock.Weighed> salts;
+  private final double bottle;
+  private final double coldest;
+  private final double makes;
+  private final boolean two;
+  private final Answer answer = StockRows.empty();
+  private final StockRows rows;
+  private final Stock.Answer mix;
+  private final MixEc ec;
+  private Stock.Verdict worst = Stock.Verdict.CLEAR;
+  private boolean doubted;
+  private boolean no;
+
+  StockJudged(
+      Call call,
+      List<Stock.Weighed> salts,
+      double bottle,
+      double coldest,
+      double makes,
+      Double season) {
+    this.call = call;
+    this.salts = salts;
+    this.bottle = bottle;
+    this.coldest = coldest;
+    this.makes = makes;
+    this.two = !call.has("--one-bottle");
+    this.rows = new StockRows(answer, MadeWater.rateMlPerL(bottle, makes), makes, season);
+    this.mix = mix();
+    this.ec = ec();
+  }
+
+  private Stock.Answer mix() {
+    Plan plan = call.plan();
+    double ph = plan.section("target").getOr("ph", Stock.TANK_PH, "tank at pH 6");
+    return Stock.mix(
+        salts,
+        bottle,
+        coldest,
+        ph,
+        MadeWater.dilution(bottle, makes),
+        StockOf.water(plan.section("water")));
+  }
+
+  private MixEc ec() {
+    Ions water = SaltsOf.water(call.plan());
+    Recipe recipe = MadeWater.of(salts, makes, water);
+    return MixEc.of(recipe, water, call.plan().section("water").maybe("ec"));
+  }
+
+  Answer answer() {
+    for (int b = 1; b <= (two ? 2 : 1); b++) {
+      List<Stock.Weighed> there = two ? StockBottles.of(salts, b) : salts;
+      if (!there.isEmpty()) {
+        bottle(there, NAMES[b]);
+      }
+    }
+    List<Stock.Weighed> neither = two ? StockBottles.of(salts, 0) : List.of();
+    intoTheTank(neither);
+    doubted |= mix.verdict() == Stock.Verdict.DOUBTFUL;
+    worst = MixedBottle.worse(mix.verdict(), worst);
+    no |= mix.verdict().no;
+    Row row = answer.row(0);
+    sentence(row.with(words()));
+    tank(row);
+    if (!call.plan().section("feed").section("stock").has("coldest")) {
+      answer.taken(words(), "coldest night {coldest_C}");
+    }
+    call.withTaken(answer);
+    minds(neither);
+    answer.safety("children", "keep salts and bottles dark, cool and locked away from children.");
+    answer.next(row, "label each bottle with the date and its rate, {rate_mL_L}");
+    return no ? answer.no() : answer;
+  }
+
+  private void bottle(List<Stock.Weighed> there, String name) {
+    StockBottle one = StockBottle.of(there, bottle, coldest);
+    worst = MixedBottle.worse(one.verdict(), worst);
+    doubted |= one.shares().verdict() == Stock.Verdict.DOUBTFUL;
+    no |= one.verdict().no;
+    int first = answer.size();
+    for (int i = 0; i < one.shares().shares().size(); i++) {
+      Stock.Share share = one.shares().shares().get(i);
+      Row row = salt(name, share.salt().name(), share.grams(), one.verdict().word);
+      row.set(StockRows.SHARE, share.share());
+      answer.figure(
+          i == 0 ? name + ": " + one.verdict().word : "",
+          row,
+          "{salt}",
+          "{grams}",
+          share.share() == null
+              ? "solubility not known"
+              : "{share_of_solubility_pct} of what the cold can hold");
+    }
+    BottleIons.tell(answer, first, one.ions());
+    bottleMinds(answer.row(first), one);
+  }
+
+  private Row salt(String name, String salt, double grams, String verdict) {
+    Row row =
+        rows.row(name)
+            .set(StockRows.SALT, salt)
+            .set(StockRows.GRAMS, Litres.baseOfG(grams))
+            .set(StockRows.VERDICT, verdict)
+            .set(StockRows.MIX, mix.verdict().word)
+            .set(StockRows.GYPSUM, mix.index().gypsum())
+            .set(StockRows.BRUSHITE, mix.index().brushite());
+    StockRows.ec(row, ec);
+    return row;
+  }
+
+  /** Salts that belong in neither bottle. */
+  private void intoTheTank(List<Stock.Weighed> neither) {
+    for (int i = 0; i < neither.size(); i++) {
+      Stock.Weighed one = neither.get(i);
+      Row row = salt(NAMES[0], one.salt().name(), one.grams(), "neither-bottle");
+      answer.figure("into the tank", row, "{salt}", "{grams}");
+    }
+  }
+
+  private void bottleMinds(Row row, StockBottle one) {
+    if (one.calciumMeets()) {
+      answer.mind(
+          "keep-apart",
+          row,
+          "{bottle}: calcium with sulfate or phosphate makes gypsum or calcium phosphate; two bottles keep them apart.");
+    }
+    if (one.overfull()) {
+      answer.mind(
+          "crystals",
+          row,
+          "{bottle}: more than the cold can hold; make it weaker, or keep it warmer.");
+    }
+    BottleIons.minds(answer, row, one);
+    if (one.hinderEachOther()) {
+      answer.mind(
+          "common-ion",
+          row.with(BottleIons.common(one)),
+          "{bottle}: its salts share {common_ion} and hinder each other; expect less to dissolve.");
+    }
+  }
+
+  private void tank(Row row) {
+    boolean gypsum = mix.index().gypsum() != null;
+    boolean brushite = mix.index().brushite() != null;
+    if (gypsum && brushite) {
+      answer.figure(
+          "in the tank",
+          row,
+          "{mix_verdict}",
+          "gypsum index {mix_si_gypsum}, calcium phosphate {mix_si_brushite}; settles out over 0");
+    } else if (gypsum) {
+      answer.figure(
+          "in the tank", row, "{mix_verdict}", "gypsum index {mix_si_gypsum}; settles out over 0");
+    } else if (brushite) {
+      answer.figure(
+          "in the tank",
+          row,
+          "{mix_verdict}",
+          "calcium phosphate index {mix_si_brushite}; settles out over 0");
+    } else {
+      answer.figure("in the tank", row, "{mix_verdict}");
+    }
+    answer.figure("rate in tower water", row, "takes {rate_mL_L} of each");
+    if (ec != null) {
+      answer.figure(
+          "EC at that rate",
+          row,
+          "{ec_mS_cm}",
+          ec.waterEc() == null && !SaltsOf.hasWater(call.plan())
+              ? "in pure water, {ec_low_mS_cm..ec_high_mS_cm}"
+              : "with the plan's water in it, {ec_low_mS_cm..ec_high_mS_cm}");
+    }
+    if (row.get(StockRows.BOTTLES) != null) {
+      answer.figure("a season", row, "{bottles_season} of each", "for {season_L}");
+    }
+  }
+
+  private Row words() {
+    return Row.aside(StockRows.SIZE, StockRows.COLDEST, HOW_MANY, EACH)
+        .set(StockRows.SIZE, Litres.base(bottle))
+        .set(StockRows.COLDEST, coldest)
+        .set(HOW_MANY, two ? "Two bottles" : "One bottle")
+        .set(EACH, two ? "each for" : "for");
+  }
+
+  private void sentence(Row row) {
+    answer.sentence(row, "{how_many} of {bottle_L}, {each} {makes_L} of tower water: " + ends());
+  }
+
+  private String ends() {
+    switch (worst) {
+      case CRYSTALS:
+        return "salt can crystallise at {coldest_C}.";
+      case KEEP_APART:
+        return "calcium must not share a bottle with sulfate or phosphate.";
+      case PRECIPITATES:
+        return mix.verdict().no
+            ? "something settles out in the tank."
+            : "something settles out in a bottle.";
+      case DOUBTFUL:
+        return "something may settle out.";
+      case TIGHT:
+        return "at {coldest_C} salt may crystallise: little is to spare.";
+      case UNKNOWN:
+        return "not all of it can be judged.";
+      default:
+        return "nothing settles out down to {coldest_C}.";
+    }
+  }
+
+  private void minds(List<Stock.Weighed> neither) {
+    if (!neither.isEmpty()) {
+      answer.mind(
+          "neither-bottle",
+          "gypsum brings calcium and sulfate at once: into neither bottle, weigh it into the tank.");
+    }
+    if (worst == Stock.Verdict.DOUBTFUL && doubted) {
+      answer.mind(
+          "ion-pairs",
+          "it may settle out: the simple sum leaves out ion pairs, up to 0.5 of an index.");
+    }
+  }
+}

@@ -1,0 +1,133 @@
+package leat.command.feed;
+
+import leat.answer.Column;
+import leat.answer.Row;
+import leat.cli.Call;
+import leat.cli.CommandErrors;
+import leat.cli.RowStream;
+import leat.command.sense.SenderReading;
+import leat.plan.Refused;
+import leat.quantity.Dimension;
+import leat.quantity.QuantityReader;
+import leat.quantity.Units;
+import leat.solution.tank.Topup;
+import leat.solution.tank.TopupBand;
+
+/**
+ * {@code leat topup --column}: one top-up a row. The end of the column's name says what it holds:
+ * {@code _L} litres (with {@code --ec}), an EC's unit such as {@code _mS_cm} or {@code ppm} what
+ * the meter reads (with {@code --volume}); every other one what the plan's sender reads.
+ */
+final class TopupRows extends RowStream.Function {
+  private enum Holds {
+    LITRES,
+    EC,
+    SENDER
+  }
+
+  private static final Column[] COLUMNS = {
+    TopupColumns.DRAIN,
+    TopupColumns.WATER,
+    TopupColumns.FEED,
+    TopupColumns.FINAL_VOLUME,
+    TopupColumns.FINAL_EC,
+    TopupColumns.DRAIN_LOW,
+    TopupColumns.DRAIN_HIGH,
+    TopupColumns.WATER_LOW,
+    TopupColumns.WATER_HIGH,
+    TopupColumns.FEED_LOW,
+    TopupColumns.FEED_HIGH,
+    TopupColumns.STATUS
+  };
+
+  private final TopupAsked asked;
+  private final Holds holds;
+  private final String ecUnit;
+  private final SenderReading sender;
+  private final double ec;
+  private final Held held;
+
+  private TopupRows(Call call) {
+    asked = new TopupAsked(call);
+    if (asked.feed == null) {
+      throw call.needs("--rate");
+    }
+    String column = call.text("--column");
+    ecUnit = EcText.unitOf(column);
+    holds = column.endsWith("_L") ? Holds.LITRES : ecUnit != null ? Holds.EC : Holds.SENDER;
+    refuseBoth(call);
+    sender = holds == Holds.SENDER ? Held.sender(call) : null;
+    held = holds == Holds.EC ? Held.of(call) : null;
+    if (holds != Holds.EC && !call.has("--ec")) {
+      throw call.needs("--ec");
+    }
+    Double typed = holds == Holds.EC ? null : asked.typed.reading("--ec");
+    ec = typed == null ? 0 : asked.typed.believed("--ec", typed, asked.target);
+  }
+
+  static TopupRows of(Call call) {
+    return new TopupRows(call);
+  }
+
+  private void refuseBoth(Call call) {
+    String[] others =
+        holds == Holds.EC ? new String[] {"--ec"} : new String[] {"--volume", "--reading"};
+    for (int i = 0; i < others.length; i++) {
+      if (call.has(others[i])) {
+        throw new Refused(CommandErrors.notBoth(call.command, others[i], "--column"));
+      }
+    }
+  }
+
+  @Override
+  public Column[] columns() {
+    return COLUMNS;
+  }
+
+  @Override
+  public Column status() {
+    return TopupColumns.STATUS;
+  }
+
+  @Override
+  public void answer(String cell, Row into) {
+    if (holds == Holds.EC) {
+      fill(into, held, asked.typed.cell(cell, ecUnit));
+      return;
+    }
+    Held one = holds == Holds.LITRES ? Held.of(litres(cell)) : Held.of(sender.of(cell));
+    if (one.isUnknown()) {
+      into.set(TopupColumns.STATUS, one.status());
+      return;
+    }
+    fill(into, one, ec);
+  }
+
+  private static double litres(String cell) {
+    return endsInDigit(cell)
+        ? QuantityReader.read(cell, Units.L).value()
+        : QuantityReader.read(cell, Dimension.VOLUME).value();
+  }
+
+  private static boolean endsInDigit(String cell) {
+    return !cell.isEmpty() && Character.isDigit(cell.charAt(cell.length() - 1));
+  }
+
+  private void fill(Row row, Held one, double read) {
+    TopupBand band =
+        TopupBand.solve(asked.ask(one.middle, read), Litres.of(one.low), Litres.of(one.high));
+    Topup.Answer middle = band.middle();
+    row.set(TopupColumns.STATUS, middle.status().word)
+        .set(TopupColumns.DRAIN, Litres.base(middle.drainL()))
+        .set(TopupColumns.WATER, Litres.base(middle.waterL()))
+        .set(TopupColumns.FEED, Litres.baseOfMl(middle.concentrateMl()))
+        .set(TopupColumns.FINAL_VOLUME, Litres.base(middle.finalVolumeL()))
+        .set(TopupColumns.FINAL_EC, middle.finalEcMsCm())
+        .set(TopupColumns.DRAIN_LOW, Litres.base(band.drainLowL()))
+        .set(TopupColumns.DRAIN_HIGH, Litres.base(band.drainHighL()))
+        .set(TopupColumns.WATER_LOW, Litres.base(band.waterLowL()))
+        .set(TopupColumns.WATER_HIGH, Litres.base(band.waterHighL()))
+        .set(TopupColumns.FEED_LOW, Litres.baseOfMl(band.concentrateLowMl()))
+        .set(TopupColumns.FEED_HIGH, Litres.baseOfMl(band.concentrateHighMl()));
+  }
+}

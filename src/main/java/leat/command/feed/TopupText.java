@@ -1,0 +1,286 @@
+package leat.command.feed;
+
+import leat.answer.Answer;
+import leat.answer.Phrase;
+import leat.answer.Row;
+import leat.answer.Show;
+import leat.answer.Working;
+import leat.cli.Call;
+import leat.solution.tank.Cans;
+import leat.solution.tank.Topup;
+import leat.solution.tank.TopupAsk;
+import leat.solution.tank.TopupBand;
+
+/** What {@code leat topup} says of one answer. */
+final class TopupText {
+  private final Answer answer;
+  private final Row row;
+  private final Topup.Answer one;
+
+  /** The band, or null for one volume. */
+  private final TopupBand band;
+
+  private final TopupAsked asked;
+  private final Cans cans;
+
+  TopupText(Answer answer, Row row, Topup.Answer one, TopupBand band, TopupAsked asked) {
+    this.answer = answer;
+    this.asked = asked;
+    this.one = one;
+    this.band = band;
+    this.cans = asked.cans(one.waterL());
+    this.row = row.with(TopupColumns.aside(one, cans));
+  }
+
+  void sentenceAndFigures() {
+    if (!one.reached()) {
+      refusal();
+    } else if (band != null) {
+      answer.sentence(row, ofBand());
+    } else {
+      answer.sentence(row, ofOne());
+    }
+    if (one.reached() && band != null) {
+      bandFigures();
+    }
+    figures();
+  }
+
+  private void refusal() {
+    if (one.status() == Topup.Status.WATER_TOO_STRONG) {
+      answer.sentence(
+          row,
+          "{target_ec_mS_cm} cannot be reached: the water itself is {water_ec_mS_cm}. The nearest is {nearest_ec_mS_cm}.");
+      answer.mind(
+          "water-too-strong",
+          "thin the water with rain or filtered water, or aim at an EC above the water's own.");
+      return;
+    }
+    answer.sentence(
+        row,
+        "{target_ec_mS_cm} cannot be reached: the feed is too weak. The nearest is {nearest_ec_mS_cm}, with feed alone.");
+    answer.mind(
+        "feed-too-weak",
+        "look at the label's rate again: is it mL per litre, or litres per litre?");
+  }
+
+  private String ofOne() {
+    boolean water = one.waterL() > 0;
+    boolean feed = one.concentrateMl() > 0;
+    if (one.drainsACup()) {
+      return water
+          ? feed
+              ? "Take out a cup first ({drain_mL}), then add {water_L} of water and {concentrate_mL} of feed: {final_volume_L} at {final_ec_mS_cm}."
+              : "Take out a cup first ({drain_mL}), then add {water_L} of water: {final_volume_L} at {final_ec_mS_cm}."
+          : "Take out a cup first ({drain_mL}), then add {concentrate_mL} of feed: {final_volume_L} at {final_ec_mS_cm}.";
+    }
+    if (one.drainL() > 0) {
+      return water
+          ? feed
+              ? "Drain {drain_L}, then add {water_L} of water and {concentrate_mL} of feed: {final_volume_L} at {final_ec_mS_cm}."
+              : "Drain {drain_L}, then add {water_L} of water: {final_volume_L} at {final_ec_mS_cm}. It needs no feed."
+          : feed
+              ? "Drain {drain_L}, then add {concentrate_mL} of feed: {final_volume_L} at {final_ec_mS_cm}."
+              : "Drain {drain_L} and add nothing: {final_volume_L} at {final_ec_mS_cm}.";
+    }
+    if (!water && !feed) {
+      return "Nothing to do: {final_volume_L} at {final_ec_mS_cm}.";
+    }
+    return !water
+        ? "Add {concentrate_mL} of feed: {final_volume_L} at {final_ec_mS_cm}. Drain nothing."
+        : feed
+            ? "Add {water_L} of water and {concentrate_mL} of feed: {final_volume_L} at {final_ec_mS_cm}. Drain nothing."
+            : "Add {water_L} of water: {final_volume_L} at {final_ec_mS_cm}. Drain nothing.";
+  }
+
+  private String ofBand() {
+    boolean feed = band.concentrateHighMl() > 0;
+    if (band.drainHighL() > 0 && band.drainLowL() == 0) {
+      return feed
+          ? "Drain up to {drain_high_L}, fill to the mark with {water_low_L..water_high_L} of water, stir and measure; then pour {concentrate_low_mL..concentrate_high_mL} of feed."
+          : "Drain up to {drain_high_L}, fill to the mark with {water_low_L..water_high_L} of water, stir and measure: it needs no feed.";
+    }
+    if (band.drainHighL() > 0) {
+      return feed
+          ? "Drain {drain_low_L..drain_high_L}, fill to the mark with {water_low_L..water_high_L} of water, stir and measure; then pour {concentrate_low_mL..concentrate_high_mL} of feed."
+          : "Drain {drain_low_L..drain_high_L}, fill to the mark with {water_low_L..water_high_L} of water, stir and measure: it needs no feed.";
+    }
+    return feed
+        ? "Fill to the mark, stir, measure, dose: {water_low_L..water_high_L} of water, then {concentrate_low_mL..concentrate_high_mL} of feed."
+        : "Fill to the mark with {water_low_L..water_high_L} of water, stir and measure: it needs no feed.";
+  }
+
+  private void bandFigures() {
+    answer.figure("in the tank", row, "{volume_low_L..volume_high_L}", "full at {full_L}");
+    if (band.drainsToOneMark()) {
+      answer.figure(row, TopupColumns.KEEP, "whatever the sender reads");
+    }
+    answer.figure(
+        "middle recipe",
+        row,
+        band.drainHighL() > 0 ? "drain {drain_L}" : "drain nothing",
+        "{water_L} of water",
+        "{concentrate_mL} of feed");
+    if (band.middleVolumeIfLowL() != null) {
+      answer.figure(
+          "  if it is the least",
+          row,
+          "{mid_recipe_volume_if_low_L}",
+          "{mid_recipe_ec_if_low_mS_cm}");
+    }
+    if (band.middleVolumeIfHighL() != null) {
+      answer.figure(
+          "  if it is the most",
+          row,
+          "{mid_recipe_volume_if_high_L}",
+          "{mid_recipe_ec_if_high_mS_cm}",
+          band.middleOverFull() ? "over the mark" : "");
+    }
+  }
+
+  private void figures() {
+    if (asked.rained()) {
+      answer.figure(
+          row,
+          TopupColumns.RAINED,
+          "{after_rain_ec_mS_cm}",
+          one.rainOverflowL() > 0 ? "ran over: {rain_overflow_L}" : "nothing ran over");
+    }
+    if (one.afterRainL() < Litres.of(asked.full)) {
+      answer.figure(
+          row,
+          TopupColumns.PLAIN,
+          one.plainWaterClose() ? "close enough for most leaves" : "not close");
+    }
+    if (!one.reached()) {
+      return;
+    }
+    if (band == null) {
+      answer.figure(row, TopupColumns.DRAIN);
+    }
+    if (band == null || asked.feed.bottles() > 1 && one.concentrateMl() > 0) {
+      bottles();
+    }
+    if (cans != null && cans.count() > 0) {
+      answer.figure("carry", row, carried());
+    }
+  }
+
+  private void bottles() {
+    int n = asked.feed.bottles();
+    answer.figure(
+        band == null ? "feed" : "feed, middle recipe",
+        row,
+        "{concentrate_mL}",
+        n > 1 && one.concentrateMl() > 0 ? "in all, from " + n + " bottles" : "");
+    double[] ml = asked.feed.parts.split(one.concentrateMl());
+    for (int i = 0; i < n && n > 1 && one.concentrateMl() > 0; i++) {
+      Row bottle = Row.aside(LabelRate.AMOUNT).set(LabelRate.AMOUNT, Litres.baseOfMl(ml[i]));
+      answer.figure("  " + asked.feed.name(i), bottle, "{bottle_mL}");
+    }
+  }
+
+  private String carried() {
+    if (cans.lastIsACup()) {
+      return cans.full() == 1 ? "1 can and {last_can_mL}" : "{full_cans} cans and {last_can_mL}";
+    }
+    if (cans.lastL() > 0 && cans.full() > 0) {
+      return "{cans} cans, the last with {last_can_L}";
+    }
+    if (cans.lastL() > 0) {
+      return "1 can with {last_can_L}";
+    }
+    return cans.count() == 1 ? "1 can" : "{cans} cans";
+  }
+
+  void workings(TopupAsk ask) {
+    if (!one.reached()) {
+      return;
+    }
+    answer.working(
+        Working.of(
+            "feed",
+            "m = (F (t - w) - K (e - w)) / (Q - w),  Q = 1000 g / r",
+            Phrase.of("F = ")
+                .add(asked.full, Show.L)
+                .add(", t = ")
+                .add(ask.targetMsCm(), Show.MS_CM)
+                .add(", w = ")
+                .add(ask.waterEcMsCm(), Show.MS_CM)
+                .add(", K = ")
+                .add(Litres.base(one.keptL()), Show.L)
+                .add(", e = ")
+                .add(one.afterRainEcMsCm(), Show.MS_CM)
+                .add(", Q = ")
+                .add(ask.feed().strengthMsCm(), Show.MS_CM),
+            Litres.baseOfMl(one.concentrateMl()),
+            Show.ML.digits(4),
+            EcRange.words(),
+            "balance of volume and salt"));
+    answer.working(
+        Working.of(
+            "water",
+            "W = F - K - m",
+            Phrase.of("m = ").add(Litres.baseOfMl(one.concentrateMl()), Show.ML),
+            Litres.base(one.waterL()),
+            Show.L.digits(4),
+            "any",
+            "balance of volume"));
+  }
+
+  void minds() {
+    if (band != null && band.doubtful()) {
+      answer.mind(
+          "doubtful",
+          "for some volumes of the band there is an answer and for others none: measure the level before you pour.");
+    } else if (band != null && band.middleOverFull()) {
+      answer.mind(
+          "over-the-mark",
+          "poured by the middle recipe it could end over the mark; the mark on the wall is exact, the reading is not.");
+    }
+    if (one.overFull()) {
+      answer.mind(
+          "over-full",
+          "it stands over the full mark already: rain, or a wrong reading. Look before you drain. Rain that is in the reading is counted: leave --rain out.");
+    }
+    if (one.drainsMore()) {
+      answer.mind("drained", "what is drained is feed: give it to the beds, not to a pond.");
+    }
+    if (!Topup.VALID.holds(one.afterRainEcMsCm(), asked.target)) {
+      EcRange.mind(answer);
+    }
+    asked.typed.minds(answer);
+    if (one.reached() && one.concentrateMl() > 0) {
+      answer.mind(
+          "labels-differ",
+          "pour three quarters of the feed, stir, wait ten minutes, measure: labels differ by 10 to 20 %. Never mix the bottles undiluted.");
+      SmallPours.mind(answer, asked.feed.parts.smallest(one.concentrateMl()));
+    }
+  }
+
+  void next() {
+    Call call = asked.call;
+    if (!one.reached()) {
+      return;
+    }
+    if (band != null) {
+      String to =
+          call.has("--target")
+              ? " --to " + Call.quoted(call.text("--target"))
+              : call.hasPlan() ? "" : " --to TARGET";
+      answer.next(
+          row,
+          NextLine.of(call.again("dose", "--rate", "--rate-ec", "--parts", "--scale", "--at"))
+              + " --volume \"{final_volume_L}\" --from READING"
+              + to
+              + "   when it is filled, stirred and measured");
+    } else if (one.waterL() > 0) {
+      answer.next(
+          row,
+          NextLine.of(call.again("acid"))
+              + (call.hasPlan()
+                  ? " --volume \"{water_L}\"   hard water lifts the pH with every can: acid into the can, before the feed"
+                  : " --volume \"{water_L}\" --alkalinity ... --ph ... --to 5.8 --acid ...   hard water lifts the pH with every can: acid into the can, before the feed"));
+    }
+  }
+}

@@ -1,0 +1,338 @@
+package leat.command.plans;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.PriorityQueue;
+import java.util.function.Consumer;
+import leat.answer.Answer;
+import leat.answer.Column;
+import leat.answer.CsvWriter;
+import leat.answer.Row;
+import leat.check.Rule;
+import leat.cli.Call;
+import leat.cli.Command;
+import leat.cli.Output;
+import leat.plan.Plan;
+import leat.plan.Refused;
+import leat.sweep.Front;
+import leat.sweep.Grid;
+import leat.sweep.Judge;
+import leat.sweep.Judged;
+import leat.sweep.Line;
+import leat.sweep.Measure;
+import leat.sweep.Measures;
+import leat.sweep.Slice;
+import leat.sweep.SweepErrors;
+import leat.sweep.Where;
+
+/** One call of sweep: its designs judged in order, kept as far as they are shown. */
+final class SweepRun {
+  private static final Column PASSES = Column.plain("passes", "pass");
+  private static final Column FAILS = Column.plain("fails", "fail");
+  private static final Column WARNS = Column.plain("warns", "warn");
+  private static final Column UNKNOWNS = Column.plain("unknowns", "unknown");
+  private static final Column WORST = Column.plain("worst_rule", "worst rule");
+  private static final Column REFUSED = Column.plain("refused", "cannot be, because");
+  private static final Column FINE = Column.plain("fine", "fine");
+  private static final Column DESIGNS = Column.plain("designs", "designs");
+  private static final int SHOWN = 20;
+
+  private final Call call;
+  private final List<Measure> measures = new ArrayList<>();
+  private final List<Where> wheres = new ArrayList<>();
+  private final List<Integer> whereAt = new ArrayList<>();
+  private final Rule[] rules;
+  private final Grid grid;
+  private final Slice slice;
+  private final List<Judge> judges = new ArrayList<>();
+  private final Column[] keys;
+  private final Column[] columns;
+  private int shownMeasures;
+  private long seen;
+  private long fine;
+
+  /** Whether the designs must be kept before the first can be written. */
+  static boolean wantsAll(Call call) {
+    return call.has("--rank") || call.has("--pareto") || call.has("--top");
+  }
+
+  SweepRun(Call call, Command command) {
+    this.call = call;
+    String name = SweepCommand.planName(call, command);
+    Plan plan = call.plan(name);
+    this.rules = SweepCommand.rules(call);
+    this.grid = SweepGrid.of(call, plan);
+    this.slice = call.has("--slice") ? Slice.of(call.text("--slice")) : Slice.WHOLE;
+    if (call.has("--slice") && wantsAll(call)) {
+      throw new Refused(
+          SweepErrors.sliceRanked(
+              call.has("--rank") ? "--rank" : call.has("--pareto") ? "--pareto" : "--top"));
+    }
+    chooseMeasures();
+    List<Plan> plans = new ArrayList<>();
+    plans.add(plan);
+    int jobs = jobs();
+    for (int i = 1; i < jobs && !"-".equals(name); i++) {
+      plans.add(call.plan(name));
+    }
+    for (Plan own : plans) {
+      judges.add(new Judge(() -> own, grid, rules, measures));
+    }
+    keys = new Column[grid.axes().size()];
+    for (int i = 0; i < keys.length; i++) {
+      keys[i] = Column.plain(grid.axes().get(i).path(), grid.axes().get(i).path());
+    }
+    columns = columns();
+  }
+
+  private int jobs() {
+    Object typed = call.value("--jobs");
+    return typed == null
+        ? Runtime.getRuntime().availableProcessors()
+        : Math.max(1, ((Number) typed).intValue());
+  }
+
+  private void chooseMeasures() {
+    for (String name : call.texts("--measure")) {
+      measure(name);
+    }
+    if (measures.isEmpty()) {
+      measure("flow_low_L_min");
+      measure("margin_pct");
+    }
+    if (call.has("--rank")) {
+      measure(bare(call.text("--rank")));
+    }
+    for (String name : pareto()) {
+      measure(bare(name));
+    }
+    shownMeasures = measures.size();
+    for (String typed : call.texts("--where")) {
+      Where where = Where.of(typed);
+      wheres.add(where);
+      whereAt.add(measure(where.measure().name()));
+    }
+  }
+
+  private List<String> pareto() {
+    return call.has("--pareto") ? List.of(call.text("--pareto").split(",")) : List.of();
+  }
+
+  private static String bare(String name) {
+    String stripped = name.strip();
+    return stripped.startsWith("-") ? stripped.substring(1) : stripped;
+  }
+
+  private int measure(String name) {
+    for (int i = 0; i < measures.size(); i++) {
+      if (measures.get(i).name().equals(name)) {
+        return i;
+      }
+    }
+    measures.add(Measures.find(name));
+    return measures.size() - 1;
+  }
+
+  private Column[] columns() {
+    List<Column> all = new ArrayList<>(List.of(keys));
+    all.addAll(List.of(PASSES, FAILS, WARNS, UNKNOWNS, WORST));
+    for (int m = 0; m < shownMeasures; m++) {
+      all.add(measures.get(m).column());
+    }
+    all.add(REFUSED);
+    return all.toArray(new Column[0]);
+  }
+
+  private boolean isShown(Judged one) {
+    seen++;
+    fine += one.isFine() ? 1 : 0;
+    if (!one.isFine() && !call.has("--all")) {
+      return false;
+    }
+    for (int w = 0; w < wheres.size(); w++) {
+      if (!wheres.get(w).holds(one.measures()[whereAt.get(w)])) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private void run(Consumer<Judged> next) {
+    new Line(grid, judges)
+        .run(
+            slice.from(grid.size()),
+            slice.to(grid.size()),
+            one -> {
+              if (isShown(one)) {
+                next.accept(one);
+              }
+            });
+  }
+
+  private void fill(Row row, Judged one) {
+    for (int i = 0; i < keys.length; i++) {
+      row.set(keys[i], grid.typed(one.design(), i));
+    }
+    row.set(PASSES, one.passes())
+        .set(FAILS, one.fails())
+        .set(WARNS, one.warns())
+        .set(UNKNOWNS, one.unknowns())
+        .set(WORST, one.worst() == null ? null : one.worst().id())
+        .set(REFUSED, one.refused());
+    for (int m = 0; m < shownMeasures; m++) {
+      double value = one.measures()[m];
+      row.set(measures.get(m).column(), Double.isNaN(value) ? null : Double.valueOf(value));
+    }
+  }
+
+  /** Csv as the designs come. */
+  int stream(Output output) {
+    OutputStream out = output.open();
+    CsvWriter writer = call.format().csv();
+    StringBuilder text = new StringBuilder();
+    Answer scratch = new Answer(columns);
+    Row row = scratch.row();
+    long[] written = {0};
+    boolean done = false;
+    try {
+      if (slice.isFirst()) {
+        for (int c = 0; c < columns.length; c++) {
+          writer.separate(text, c);
+          writer.word(text, columns[c].key());
+        }
+        text.append('\n');
+      }
+      run(
+          one -> {
+            row.clear();
+            fill(row, one);
+            for (int c = 0; c < columns.length; c++) {
+              writer.separate(text, c);
+              writer.value(text, row.get(columns[c]), columns[c]);
+            }
+            text.append('\n');
+            written[0]++;
+            if (text.length() > 1 << 16) {
+              put(out, text);
+            }
+          });
+      put(out, text);
+      output.close(out);
+      done = true;
+    } catch (UncheckedIOException e) {
+      throw output.failed(e.getCause());
+    } catch (IOException e) {
+      throw output.failed(e);
+    } finally {
+      output.finish(done);
+    }
+    return written[0] == 0 && slice == Slice.WHOLE ? 1 : 0;
+  }
+
+  private static void put(OutputStream out, StringBuilder text) {
+    try {
+      out.write(text.toString().getBytes(StandardCharsets.UTF_8));
+      text.setLength(0);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The designs that are shown, in the order asked for. */
+  Answer answer() {
+    List<Judged> kept = kept();
+    Answer answer = new Answer(columns).asList();
+    boolean text = "text".equals(call.format().name);
+    int shown = text && !call.has("--top") ? Math.min(SHOWN, kept.size()) : kept.size();
+    for (int i = 0; i < shown; i++) {
+      fill(answer.row(), kept.get(i));
+    }
+    Row counts = Row.aside(FINE, DESIGNS, PASSES);
+    counts.set(FINE, (int) fine).set(DESIGNS, (int) seen).set(PASSES, kept.size() - shown);
+    if (kept.isEmpty()) {
+      answer.sentence(
+          counts,
+          fine == 0
+              ? "None of {designs} designs passes every rule; --all shows them with the rule that fails."
+              : "{fine} of {designs} designs pass every rule, and none meets what --where asks.");
+      return answer.no();
+    }
+    answer.sentence(counts, "{fine} of {designs} designs fail no rule.");
+    answer.table(shownColumns(kept.subList(0, shown)));
+    if (kept.size() > shown) {
+      answer.mind("more-designs", counts, "{passes} more are not shown: --top N, or --format csv.");
+    }
+    return answer.next(
+        call.again("check " + Call.quoted(SweepCommand.planName(call, call.command)))
+            + " --set KEY=VALUE   with the values of a row tells each rule of a design");
+  }
+
+  /** Columns of the text: those that say something. */
+  private Column[] shownColumns(List<Judged> shown) {
+    List<Column> all = new ArrayList<>(List.of(keys));
+    for (int m = 0; m < shownMeasures; m++) {
+      all.add(measures.get(m).column());
+    }
+    if (rules.length > 0) {
+      all.add(FAILS);
+      all.add(WARNS);
+      all.add(WORST);
+    }
+    if (shown.stream().anyMatch(one -> one.refused() != null)) {
+      all.add(REFUSED);
+    }
+    return all.toArray(new Column[0]);
+  }
+
+  private List<Judged> kept() {
+    int top = call.has("--top") ? ((Number) call.value("--top")).intValue() : Integer.MAX_VALUE;
+    List<Judged> kept = new ArrayList<>();
+    Comparator<Judged> order = order();
+    if (call.has("--pareto")) {
+      int[] at = new int[pareto().size()];
+      boolean[] most = new boolean[at.length];
+      for (int i = 0; i < at.length; i++) {
+        at[i] = measure(bare(pareto().get(i)));
+        most[i] = pareto().get(i).strip().startsWith("-");
+      }
+      run(
+          one -> {
+            if (Front.isKnown(one, at)) {
+              Front.add(kept, one, at, most);
+            }
+          });
+    } else if (top < Integer.MAX_VALUE && call.has("--rank")) {
+      PriorityQueue<Judged> best = new PriorityQueue<>(order.reversed());
+      run(
+          one -> {
+            best.add(one);
+            if (best.size() > top) {
+              best.remove();
+            }
+          });
+      kept.addAll(best);
+    } else {
+      run(
+          one -> {
+            if (call.has("--rank") || kept.size() < top) {
+              kept.add(one);
+            }
+          });
+    }
+    kept.sort(order);
+    return kept.size() > top ? kept.subList(0, top) : kept;
+  }
+
+  private Comparator<Judged> order() {
+    if (!call.has("--rank")) {
+      return Comparator.comparingLong(one -> one.design().index());
+    }
+    String rank = call.text("--rank").strip();
+    return Front.by(measure(bare(rank)), rank.startsWith("-"));
+  }
+}

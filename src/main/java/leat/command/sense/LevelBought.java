@@ -1,0 +1,79 @@
+package leat.command.sense;
+
+import leat.answer.Answer;
+import leat.answer.Column;
+import leat.answer.Row;
+import leat.answer.Show;
+import leat.cli.Call;
+import leat.cli.Command;
+import leat.cli.CommandErrors;
+import leat.level.Tank;
+import leat.plan.Refused;
+import leat.quantity.NumberText;
+
+/** {@code leat level ladder --bought}: the steps of a sender of which only the label is known. */
+final class LevelBought {
+  private static final Column STEPS = Column.plain("steps", "steps");
+  private static final Column FIRST = Column.of("first_mm", "lowest step", Show.MM.digits(4));
+  private static final Column LAST = Column.of("last_mm", "highest step", Show.MM.digits(4));
+  private static final Column PITCH = Column.of("pitch_mm", "a step every", Show.MM);
+
+  private LevelBought() {}
+
+  static Answer answer(Call call, Command command, double[] ohms, double[] reeds, Tank tank) {
+    String[] own = {"--series", "--equal", "--pull-in", "--drop-out"};
+    for (int i = 0; i < own.length; i++) {
+      if (call.has(own[i])) {
+        throw new Refused(CommandErrors.notBoth(command, "--bought", own[i]));
+      }
+    }
+    Answer answer =
+        new Answer(
+                LevelLadderCommand.REED,
+                LevelLadderCommand.LEVEL,
+                LevelLadderCommand.VOLUME,
+                LevelLadderCommand.NODE)
+            .asList();
+    for (int i = 0; i < ohms.length; i++) {
+      Row row =
+          answer
+              .row()
+              .set(LevelLadderCommand.REED, i + 1)
+              .set(LevelLadderCommand.LEVEL, reeds[i])
+              .set(LevelLadderCommand.NODE, ohms[i]);
+      if (tank != null && reeds[i] <= tank.height()) {
+        row.set(LevelLadderCommand.VOLUME, tank.volume(reeds[i]));
+      }
+    }
+    int top = reeds.length - 1;
+    Row row =
+        Row.aside(STEPS, FIRST, LAST, PITCH)
+            .set(STEPS, reeds.length)
+            .set(FIRST, reeds[0])
+            .set(LAST, reeds[top])
+            .set(PITCH, reeds[1] - reeds[0]);
+    answer.sentence(
+        row,
+        "{steps} even steps from {first_mm} to {last_mm}, one every {pitch_mm}, as the label says.");
+    answer.table(
+        LevelLadderCommand.REED,
+        LevelLadderCommand.LEVEL,
+        LevelLadderCommand.VOLUME,
+        LevelLadderCommand.NODE);
+    call.withTaken(answer);
+    answer.mind(
+        "bought",
+        "even steps are a guess: senders of one label differ, and the ends may lie 10 ohm off. Pour known amounts and let leat level fit find the true steps.");
+    return answer.next(paste(ohms, reeds));
+  }
+
+  private static String paste(double[] ohms, double[] reeds) {
+    StringBuilder text = new StringBuilder("paste into the plan:\n  sender:\n    steps: [");
+    for (int i = 0; i < ohms.length; i++) {
+      text.append(i == 0 ? "" : i % 6 == 0 ? ",\n            " : ", ");
+      text.append(LevelLadderWords.mm(reeds[i])).append(" = ");
+      text.append(NumberText.atMost(ohms[i], 1)).append(" ohm");
+    }
+    return text.append("]").toString();
+  }
+}

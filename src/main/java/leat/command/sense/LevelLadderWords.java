@@ -1,0 +1,200 @@
+package leat.command.sense;
+
+import leat.answer.Answer;
+import leat.answer.Column;
+import leat.answer.Row;
+import leat.answer.Show;
+import leat.cli.Call;
+import leat.level.Ladder;
+import leat.level.LadderDesign;
+import leat.level.Limits;
+import leat.quantity.NumberText;
+import leat.quantity.Units;
+
+/** A designed ladder in words, and the section to paste. */
+final class LevelLadderWords {
+  private static final Column STEPS = Column.plain("steps", "steps");
+  private static final Column FIRST = Column.of("first_ohm", "lowest", LevelColumns.OHM);
+  private static final Column LAST = Column.of("last_ohm", "highest", LevelColumns.OHM);
+  private static final Column SERIES = Column.plain("series", "series");
+  private static final Column WORST = Column.of("worst_ohm", "worst step off by", Show.OHM);
+  private static final Column SEPARATE = Column.of("separate_ohm", "rounded alone", Show.OHM);
+  private static final Column RETURN = Column.plain("return_at", "return wire");
+  private static final Column OVERLAPS = Column.plain("overlaps", "pairs that read alike");
+  private static final Column TOLERANCE = Column.of("tolerance_pct", "resistors", Show.PERCENT);
+  private static final Column METER = Column.of("meter_ohm", "meter", Show.OHM);
+  private static final Column PITCH = Column.of("greatest_pitch_mm", "reeds apart", Show.MM);
+  private static final Column BRIDGED = Column.of("bridged_mm", "reeds bridge", Show.MM);
+
+  private final Call call;
+  private final LadderDesign design;
+  private final Limits limits;
+  private final double[] reeds;
+  private final String equal;
+  private final Double pullIn;
+  private final Double dropOut;
+  private final Row row;
+
+  LevelLadderWords(Call call, LadderDesign design, Limits limits, double[] reeds, String equal) {
+    this.call = call;
+    this.design = design;
+    this.limits = limits;
+    this.reeds = reeds;
+    this.equal = equal;
+    this.pullIn = call.above0("--pull-in");
+    this.dropOut = call.above0("--drop-out");
+    this.row = row();
+  }
+
+  private Row row() {
+    int n = design.node().length;
+    Row row =
+        Row.aside(
+                STEPS, FIRST, LAST, SERIES, WORST, SEPARATE, RETURN, OVERLAPS, TOLERANCE, METER,
+                PITCH, BRIDGED)
+            .set(STEPS, n)
+            .set(FIRST, design.node()[0])
+            .set(LAST, design.node()[n - 1])
+            .set(SERIES, design.series().name())
+            .set(WORST, design.maxError())
+            .set(SEPARATE, design.separateMaxError())
+            .set(RETURN, design.returnAt() == Ladder.ReturnAt.BOTTOM ? "bottom" : "top")
+            .set(OVERLAPS, design.overlaps(limits))
+            .set(TOLERANCE, limits.tolerance())
+            .set(METER, limits.reading());
+    if (reeds != null) {
+      row.set(PITCH, Ladder.greatestPitch(reeds));
+    }
+    if (pullIn != null && dropOut != null) {
+      row.set(BRIDGED, LadderDesign.bridges(pullIn, dropOut));
+    }
+    return row;
+  }
+
+  Answer say(Answer answer, boolean tankKnown) {
+    answer.sentence(
+        row,
+        "{steps} steps from {first_ohm!} to {last_ohm} in {series}: no step is off by more than {worst_ohm}.");
+    answer.figure(
+        "worst step off by",
+        row,
+        "{worst_ohm}",
+        "the least there is in this series; then least squares");
+    answer.figure("rounded one by one", row, "{separate_ohm}", "errors pile up");
+    answer.figure(
+        "return wire",
+        row,
+        "at the {return_at}",
+        "each resistor between its reed's tap and the next towards it; reed 1 lowest");
+    table(answer, tankKnown);
+    call.withTaken(answer);
+    minds(answer);
+    return paste(answer);
+  }
+
+  private void table(Answer answer, boolean tankKnown) {
+    if (reeds == null) {
+      answer.table(
+          LevelLadderCommand.REED,
+          LevelLadderCommand.RESISTOR,
+          LevelLadderCommand.NODE,
+          LevelLadderCommand.TARGET,
+          LevelLadderCommand.ERROR);
+    } else if (tankKnown) {
+      answer.table(
+          LevelLadderCommand.REED,
+          LevelLadderCommand.LEVEL,
+          LevelLadderCommand.VOLUME,
+          LevelLadderCommand.RESISTOR,
+          LevelLadderCommand.NODE,
+          LevelLadderCommand.TARGET,
+          LevelLadderCommand.ERROR);
+    } else {
+      answer.table(
+          LevelLadderCommand.REED,
+          LevelLadderCommand.LEVEL,
+          LevelLadderCommand.RESISTOR,
+          LevelLadderCommand.NODE,
+          LevelLadderCommand.TARGET,
+          LevelLadderCommand.ERROR);
+    }
+  }
+
+  private void minds(Answer answer) {
+    int overlaps = design.overlaps(limits);
+    if (overlaps > 0) {
+      answer.mind(
+          "overlap",
+          row,
+          overlaps == 1
+              ? "1 pair of neighbours reads alike with resistors of {tolerance_pct} and a meter good to {meter_ohm}: closer resistors, fewer steps or a wider range part them."
+              : "{overlaps} pairs of neighbours read alike with resistors of {tolerance_pct} and a meter good to {meter_ohm}: closer resistors, fewer steps or a wider range part them.");
+    }
+    if (design.looksShort(limits)) {
+      answer.mind(
+          "looks-short",
+          "a step near 0 ohm and a shorted cable look the same; begin at 10 ohm where you can.");
+    }
+    if (reeds != null && pullIn != null && dropOut != null) {
+      if (LadderDesign.bridges(pullIn, dropOut) < Ladder.greatestPitch(reeds)) {
+        answer.mind(
+            "open-between",
+            row,
+            "the reeds are up to {greatest_pitch_mm} apart, but one opens before the next closes over {bridged_mm}: the sender would read open in between.");
+      }
+    } else if (reeds != null) {
+      answer.mind(
+          "reach",
+          row,
+          "reeds up to {greatest_pitch_mm} apart want a magnet whose pull-in and drop-out add up to that, or the sender reads open in between: move the magnet past one reed and measure both.");
+    }
+  }
+
+  private Answer paste(Answer answer) {
+    if (reeds == null) {
+      return answer.next(
+          call.again(
+                  "level ladder",
+                  "--empty",
+                  "--full",
+                  "--range",
+                  "--steps",
+                  "--series",
+                  "--tolerance",
+                  "--reading")
+              + " --first \"45 mm\" --last \"280 mm\"   tells where the reeds go");
+    }
+    StringBuilder text = new StringBuilder("paste into the plan, with your magnet's widths:\n");
+    text.append("  sender:\n    ladder: {reeds: ").append(reeds.length);
+    if ("litres".equals(equal)) {
+      text.append(", levels: [");
+      for (int i = 0; i < reeds.length; i++) {
+        text.append(i == 0 ? "" : ", ").append(mm(reeds[i]));
+      }
+      text.append(']');
+    } else {
+      text.append(", first: ").append(mm(reeds[0]));
+      text.append(", pitch: ").append(mm(reeds[1] - reeds[0]));
+    }
+    text.append(",\n             resistors: [");
+    for (int i = 0; i < reeds.length; i++) {
+      text.append(i == 0 ? "" : ", ");
+      text.append(NumberText.shortest(design.resistor()[i])).append(" ohm");
+    }
+    text.append("],\n             return_at: ");
+    text.append(design.returnAt() == Ladder.ReturnAt.BOTTOM ? "bottom" : "top");
+    text.append(", pull_in: ").append(width("--pull-in", "8 mm"));
+    text.append(", drop_out: ").append(width("--drop-out", "9.5 mm"));
+    text.append(", stops: ").append(mm(LadderDesign.lowerStop(reeds))).append(" to ");
+    text.append(mm(LadderDesign.upperStop(reeds))).append('}');
+    return answer.next(text.toString());
+  }
+
+  private String width(String flag, String otherwise) {
+    return call.has(flag) ? call.text(flag) : otherwise;
+  }
+
+  static String mm(double level) {
+    return NumberText.atMost(Units.MM.fromBase(level), 1) + " mm";
+  }
+}

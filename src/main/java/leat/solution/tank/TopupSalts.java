@@ -1,0 +1,87 @@
+package leat.solution.tank;
+
+import leat.numeric.Impossible;
+import leat.solution.Limits;
+
+/**
+ * The balance of {@link Topup} for feed that is weighed: dry salts bring EC and no volume.
+ *
+ * <pre>
+ * K + W = F      e K + w W + g x = t F      D = V - K; D, W, x at least 0; D least
+ * x = (F (t - w) - K (e - w)) / g           W = F - K
+ * </pre>
+ *
+ * x litres of a recipe are weighed: its grams per litre of finished solution times x; g is what the
+ * recipe adds to pure water.
+ *
+ * <p>EC is taken to mix in proportion to volume as in {@link Topup}: good to a few per cent below 3
+ * mS/cm. Order of work: drain, then water, then the salts dissolved in a jug of the tank's water.
+ *
+ * <p>Source: mass balance; sheet solution-topup.csv with a feed so strong that its volume is
+ * nothing.
+ */
+public final class TopupSalts {
+  private TopupSalts() {}
+
+  /**
+   * An answer; the amounts are null when the target cannot be met.
+   *
+   * @param status whether it can be met
+   * @param drainL to take out first, L
+   * @param waterL to pour next, L
+   * @param recipeL litres of the recipe to weigh, L
+   * @param finalVolumeL the volume then, L: full
+   * @param finalEcMsCm the EC then, by the balance, mS/cm
+   */
+  public record Answer(
+      Topup.Status status,
+      Double drainL,
+      Double waterL,
+      Double recipeL,
+      Double finalVolumeL,
+      Double finalEcMsCm) {
+    /** Whether the target is met. */
+    public boolean reached() {
+      return status == Topup.Status.REACHED;
+    }
+  }
+
+  /**
+   * Solves the balance.
+   *
+   * @param volumeL what the tank holds, L; it may be over full
+   * @param ecMsCm its EC, mS/cm
+   * @param fullL the volume at the full mark, L
+   * @param targetMsCm the EC wanted, mS/cm
+   * @param waterEcMsCm the EC of the water poured, mS/cm
+   * @param gainMsCm what the recipe adds to pure water, mS/cm
+   * @return the answer, with the least drained
+   * @throws Impossible if a volume or an EC is negative or absurd, or full, the target or the gain
+   *     is 0
+   */
+  public static Answer solve(
+      double volumeL,
+      double ecMsCm,
+      double fullL,
+      double targetMsCm,
+      double waterEcMsCm,
+      double gainMsCm) {
+    Limits.volume("volume", volumeL);
+    Limits.ec("ec", ecMsCm);
+    Limits.someVolume("full", fullL);
+    Impossible.unlessPositive("target", targetMsCm);
+    Limits.ec("target", targetMsCm);
+    Limits.ec("water-ec", waterEcMsCm);
+    Impossible.unlessPositive("weigh", gainMsCm);
+    double kept =
+        Topup.kept(volumeL, ecMsCm, fullL, targetMsCm, waterEcMsCm, Double.POSITIVE_INFINITY);
+    if (kept < 0) {
+      return new Answer(Topup.Status.WATER_TOO_STRONG, null, null, null, null, null);
+    }
+    double added = Math.max(0, Topup.added(kept, ecMsCm, fullL, targetMsCm, waterEcMsCm));
+    double salt = added < Topup.NOTHING * fullL ? 0 : added;
+    double water = fullL - kept;
+    double ec = (ecMsCm * kept + waterEcMsCm * water + salt) / fullL;
+    return new Answer(Topup.Status.REACHED, volumeL - kept, water, salt / gainMsCm, fullL, ec);
+  }
+}

@@ -1,0 +1,309 @@
+package leat.system;
+
+import java.util.ArrayList;
+import java.util.List;
+import leat.hydraulics.Film;
+import leat.hydraulics.Liquid;
+import leat.parts.BuildList;
+import leat.parts.DeckLoad;
+import leat.parts.Filament;
+import leat.parts.Material;
+import leat.parts.Module;
+import leat.parts.Part;
+import leat.parts.PotRing;
+import leat.parts.Printer;
+import leat.parts.Purchase;
+import leat.parts.Tower;
+import leat.parts.WetMass;
+import leat.plan.Named;
+import leat.plan.Plan;
+import leat.plan.Section;
+import leat.quantity.Units;
+import leat.stability.Situation;
+
+/** What a plan's towers take: stacks, the list of parts, masses, the load on the deck. */
+public final class PartsOf {
+  private static final String[] BOUGHT = {"pump", "tank", "sender", "controller", "other"};
+  private static final double WATER = 20;
+
+  private final Plan plan;
+  private final List<Section> sections;
+  private final List<Tower> towers = new ArrayList<>();
+  private final Liquid water = Liquid.water(WATER);
+  private BuildList list;
+
+  private PartsOf(Plan plan, Integer modules) {
+    this.plan = plan;
+    this.sections = plan.root().sections("towers");
+    if (sections.isEmpty()) {
+      throw plan.root().missing("towers");
+    }
+    for (int t = 0; t < sections.size(); t++) {
+      towers.add(tower(t, modules));
+    }
+  }
+
+  /**
+   * The towers of a plan.
+   *
+   * @param modules each tower with so many instead; null as the plan has them
+   */
+  public static PartsOf of(Plan plan, Integer modules) {
+    return new PartsOf(plan, modules);
+  }
+
+  private Tower tower(int t, Integer modules) {
+    Tower tower = StackOf.of(plan.section("tank"), sections.get(t));
+    return modules == null ? tower : tower.withModules(modules);
+  }
+
+  /** How many kinds of towers there are. */
+  public int size() {
+    return towers.size();
+  }
+
+  /** The stack of a kind. */
+  public Tower tower(int t) {
+    return towers.get(t);
+  }
+
+  /** How many of a kind. */
+  public int count(int t) {
+    return sections.get(t).has("count") ? sections.get(t).count("count") : 1;
+  }
+
+  /** Name of a kind. */
+  public String name(int t) {
+    String own = sections.get(t).text("name");
+    return own == null ? "tower " + (t + 1) : own;
+  }
+
+  /** Pots of all towers. */
+  public int pots() {
+    int sum = 0;
+    for (int t = 0; t < towers.size(); t++) {
+      sum += count(t) * towers.get(t).pots();
+    }
+    return sum;
+  }
+
+  /** Pots that the crops of the plan want in a tower; null when no crop names it. */
+  public Integer potsWanted(int t) {
+    List<Section> crops = plan.root().sections("crops");
+    Integer sum = null;
+    for (int i = 0; i < crops.size(); i++) {
+      String tower = crops.get(i).text("tower");
+      boolean here = tower == null ? towers.size() == 1 : tower.equals(name(t));
+      if (here && crops.get(i).has("pots")) {
+        sum = (sum == null ? 0 : sum) + crops.get(i).count("pots");
+      }
+    }
+    return sum;
+  }
+
+  /** Pots of all towers of a kind. */
+  public int potsOfKind(int t) {
+    return count(t) * towers.get(t).pots();
+  }
+
+  /** Least room between two pots of a tower, m; null when no pot's size is known. */
+  public Double room(int t) {
+    Double least = null;
+    for (int i = 0; i < towers.get(t).modules().size(); i++) {
+      Double pot = pot(t, i);
+      Double room = pot == null ? null : ring(t, i).room(pot);
+      if (room != null && (least == null || room < least)) {
+        least = room;
+      }
+    }
+    return least;
+  }
+
+  /** Whether all pots of a tower fit round their modules; null when no pot's size is known. */
+  public Boolean potsFit(int t) {
+    Double room = room(t);
+    return room == null ? null : Boolean.valueOf(PotRing.enough(room));
+  }
+
+  /** Diameter of the pots of a kind of modules, m; null when it is not known. */
+  public Double pot(int t, int module) {
+    return sections.get(t).sections("modules").get(module).maybe("pot");
+  }
+
+  /** The ring of pots of a kind of modules. */
+  public PotRing ring(int t, int module) {
+    return towers.get(t).modules().get(module).ring();
+  }
+
+  /** The list of parts, of all towers. */
+  public BuildList list() {
+    if (list == null) {
+      list = built();
+    }
+    return list;
+  }
+
+  private BuildList built() {
+    List<Material> materials = new ArrayList<>();
+    List<Part> parts = new ArrayList<>();
+    for (int t = 0; t < towers.size(); t++) {
+      int material = material(sections.get(t), materials);
+      List<Module> modules = towers.get(t).modules();
+      for (int i = 0; i < modules.size(); i++) {
+        Section module = sections.get(t).sections("modules").get(i);
+        String own = module.text("name");
+        String name = own == null ? "module" : own;
+        double mass = module.need("mass");
+        int pieces = count(t) * modules.get(i).count();
+        add(parts, new Part(name, pieces, mass, printTime(module), material));
+      }
+      Section cap = sections.get(t).section("cap");
+      if (cap.has("mass") && cap.need("mass") > 0) {
+        add(parts, new Part("cap", count(t), cap.need("mass"), printTime(cap), material));
+      }
+    }
+    Double energy = plan.section("tariff").maybe("price");
+    return new BuildList(parts, stocks(materials), printer(), energy, bought());
+  }
+
+  private static double printTime(Section section) {
+    return section.getOr("print_time", Printer.PRINT_TIME, "8 h to print a part");
+  }
+
+  /** Equal parts of several towers are one row. */
+  private static void add(List<Part> parts, Part part) {
+    for (int i = 0; i < parts.size(); i++) {
+      Part there = parts.get(i);
+      if (there.isLike(part)) {
+        parts.set(i, there.plus(part.pieces()));
+        return;
+      }
+    }
+    parts.add(part);
+  }
+
+  /** Number of a tower's material in the list; null stands for one that is not named. */
+  private static int material(Section tower, List<Material> materials) {
+    Material own = Material.named(tower.text("material"));
+    int at = materials.indexOf(own);
+    if (at < 0) {
+      materials.add(own);
+      return materials.size() - 1;
+    }
+    return at;
+  }
+
+  private List<BuildList.Stock> stocks(List<Material> materials) {
+    Section prices = plan.section("prices");
+    Section printer = plan.section("printer");
+    double waste = printer.getOr("waste", Filament.WASTE, "10 % of the filament wasted");
+    double spool = prices.getOr("spool", Filament.SPOOL, "1 kg on a spool");
+    Named own = prices.named("filaments");
+    List<BuildList.Stock> stocks = new ArrayList<>();
+    for (int i = 0; i < materials.size(); i++) {
+      Double price = prices.maybe("filament");
+      String name = materials.get(i) == null ? "filament" : materials.get(i).word();
+      for (int k = 0; k < own.size(); k++) {
+        price = own.name(k).equals(name) ? (Double) own.value(k) : price;
+      }
+      stocks.add(new BuildList.Stock(name, waste, spool, price));
+    }
+    return stocks;
+  }
+
+  private Printer printer() {
+    Section printer = plan.section("printer");
+    Double jobs = printer.maybe("jobs");
+    if (jobs == null) {
+      printer.took("2 prints a day on each printer");
+    }
+    return new Printer(
+        (int) printer.getOr("count", 1, "one printer"),
+        jobs == null ? Printer.JOBS : Units.PER_D.fromBase(jobs),
+        printer.getOr("power", Printer.POWER, "printer 120 W"),
+        printer.getOr("changeover", Printer.CHANGEOVER, "30 min between prints"));
+  }
+
+  private List<Purchase> bought() {
+    Section prices = plan.section("prices");
+    List<Purchase> bought = new ArrayList<>();
+    for (int i = 0; i < BOUGHT.length; i++) {
+      if (prices.has(BOUGHT[i])) {
+        bought.add(new Purchase(BOUGHT[i], prices.need(BOUGHT[i])));
+      }
+    }
+    return bought;
+  }
+
+  /** Mass of all towers, film and riser known only when each tower's flow and riser are. */
+  public WetMass mass() {
+    WetMass sum = new WetMass(0, 0, 0, 0);
+    for (int t = 0; t < towers.size(); t++) {
+      WetMass one = mass(t);
+      for (int n = 0; n < count(t); n++) {
+        sum = sum.and(one);
+      }
+    }
+    return sum;
+  }
+
+  private WetMass mass(int t) {
+    Tower tower = towers.get(t);
+    Double cap = sections.get(t).section("cap").maybe("mass");
+    double dry = cap == null ? 0 : cap;
+    for (int i = 0; i < tower.modules().size(); i++) {
+      double mass = sections.get(t).sections("modules").get(i).need("mass");
+      dry += tower.modules().get(i).count() * mass;
+    }
+    double plants = tower.pots() * sections.get(t).section("grown").get("mass");
+    return new WetMass(dry, plants, runs(t) ? film(t) : 0, runs(t) ? riser(t) : 0);
+  }
+
+  /** Whether the running mass of each tower is known: its flow and its riser are. */
+  public boolean runs() {
+    boolean all = true;
+    for (int t = 0; t < towers.size(); t++) {
+      all &= runs(t);
+    }
+    return all;
+  }
+
+  private boolean runs(int t) {
+    Section riser = sections.get(t).section("riser");
+    return sections.get(t).has("wanted") && riser.has("bore") && riser.has("length");
+  }
+
+  private double film(int t) {
+    Module lowest = towers.get(t).modules().get(0);
+    Double wall = sections.get(t).sections("modules").get(0).maybe("wall");
+    double inner = lowest.diameter() - 2 * (wall == null ? 0 : wall);
+    double height = towers.get(t).stackHeight();
+    return Film.of(sections.get(t).need("wanted"), inner, 1, height, water).volume()
+        * water.density();
+  }
+
+  private double riser(int t) {
+    Section riser = sections.get(t).section("riser");
+    return WetMass.ofPipe(riser.need("bore"), riser.need("length"), water.density());
+  }
+
+  /** Mass of all, full and running, kg; null when the tank is not known. */
+  public Double wholeMass() {
+    Section tank = plan.section("tank");
+    if (!tank.has("mass") || !tank.has("full") || !TankOf.isKnown(tank)) {
+      return null;
+    }
+    double solution = Situation.massOf(TankOf.of(tank).volume(tank.need("full")));
+    return tank.need("mass") + solution + mass().on();
+  }
+
+  /** Press of all, full and running, on the deck under the foot, Pa; null when not known. */
+  public Double deckPressure() {
+    Section tank = plan.section("tank");
+    boolean foot = tank.has("foot") || tank.has("bottom") || tank.has("diameter");
+    Double mass = wholeMass();
+    return mass == null || !foot
+        ? null
+        : Double.valueOf(DeckLoad.pressure(mass, TubOf.footArea(tank)));
+  }
+}

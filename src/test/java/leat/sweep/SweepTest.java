@@ -1,0 +1,240 @@
+package leat.sweep;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import leat.cli.Ran;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** leat sweep against leat check and leat pump one design at a time, and against brute force. */
+class SweepTest {
+  private static final String[] BORES = {"10mm", "13mm", "16mm"};
+  private static final String[] DERATES = {"60%", "70%", "85%"};
+
+  private static String[] sweep(String plan, String... more) {
+    List<String> line =
+        new ArrayList<>(
+            List.of(
+                "sweep",
+                plan,
+                "--vary",
+                "towers[*].riser.bore=" + String.join(",", BORES),
+                "--vary",
+                "pump.derate=" + String.join(",", DERATES)));
+    line.addAll(List.of(more));
+    return line.toArray(new String[0]);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"first-tower.yaml", "terrace.yaml", "proud-tower.yaml"})
+  void everyRowIsWhatTheSingleCommandsSay(String plan) {
+    JsonNode rows = Ran.run(sweep(plan, "--all", "--format", "json")).json();
+    assertThat(rows).hasSize(BORES.length * DERATES.length);
+    int i = 0;
+    for (String bore : BORES) {
+      for (String derate : DERATES) {
+        JsonNode row = rows.get(i++);
+        String[] set = {"--set", "towers[*].riser.bore=" + bore, "--set", "pump.derate=" + derate};
+        assertThat(row.get("towers[*].riser.bore").asText()).isEqualTo(bore);
+        JsonNode checked =
+            Ran.run("check", plan, "--format", "json", set[0], set[1], set[2], set[3]).json();
+        int[] counts = new int[4];
+        List<String> verdicts = List.of("pass", "fail", "warn", "unknown");
+        for (JsonNode finding : checked) {
+          counts[verdicts.indexOf(finding.get("verdict").asText())]++;
+        }
+        assertThat(row.get("passes").asInt()).isEqualTo(counts[0]);
+        assertThat(row.get("fails").asInt()).isEqualTo(counts[1]);
+        assertThat(row.get("warns").asInt()).isEqualTo(counts[2]);
+        assertThat(row.get("unknowns").asInt()).isEqualTo(counts[3]);
+        double margin = Double.POSITIVE_INFINITY;
+        for (JsonNode tower :
+            Ran.run("pump", "--plan", plan, "--format", "json", set[0], set[1], set[2], set[3])
+                .json()) {
+          if (tower.get("at").asText().equals("low")) {
+            margin = Math.min(margin, tower.get("margin_pct").asDouble());
+          }
+        }
+        assertThat(row.get("margin_pct").asDouble()).isCloseTo(margin, within(1e-9));
+      }
+    }
+  }
+
+  @Test
+  void partsJoinedAreTheWholeOnAnyNumberOfThreads() {
+    String whole =
+        Ran.run(sweep("first-tower.yaml", "--all", "--format", "csv", "--jobs", "1")).out();
+    String many =
+        Ran.run(sweep("first-tower.yaml", "--all", "--format", "csv", "--jobs", "3")).out();
+    StringBuilder joined = new StringBuilder();
+    for (int i = 1; i <= 4; i++) {
+      joined.append(
+          Ran.run(sweep("first-tower.yaml", "--all", "--format", "csv", "--slice", i + "/4"))
+              .out());
+    }
+    assertThat(many).isEqualTo(whole);
+    assertThat(joined).hasToString(whole);
+  }
+
+  @Test
+  void rankedAndCut() {
+    JsonNode best =
+        Ran.run(
+                sweep(
+                    "first-tower.yaml", "--rank=-flow_low_L_min", "--top", "2", "--format", "json"))
+            .json();
+    assertThat(best).hasSize(2);
+    assertThat(best.get(0).get("towers[*].riser.bore").asText()).isEqualTo("16mm");
+    assertThat(best.get(0).get("flow_low_L_min").asDouble())
+        .isGreaterThanOrEqualTo(best.get(1).get("flow_low_L_min").asDouble());
+    Ran none = Ran.run(sweep("first-tower.yaml", "--where", "margin_pct>500"));
+    assertThat(none.exit()).isEqualTo(1);
+    assertThat(none.out()).contains("none meets what --where asks");
+  }
+
+  @Test
+  void aDesignThatCannotBeIsToldInItsRow() {
+    JsonNode rows =
+        Ran.run(
+                "sweep",
+                "first-tower.yaml",
+                "--vary",
+                "tank.low=100 mm,900 mm",
+                "--all",
+                "--format",
+                "json")
+            .json();
+    assertThat(rows.get(0).get("refused").isNull()).isTrue();
+    assertThat(rows.get(1).get("refused").asText()).isNotEmpty();
+    assertThat(rows.get(1).get("margin_pct").isNull()).isTrue();
+  }
+
+  @Test
+  void sampleIsTheSameForASeedAndFillsTheRange() {
+    String[] line = {
+      "sweep",
+      "first-tower.yaml",
+      "--vary",
+      "towers[*].outlet=1.0..1.4 m",
+      "--sample",
+      "64",
+      "--all",
+      "--format",
+      "json",
+      "--rule",
+      "none"
+    };
+    JsonNode rows = Ran.run(line).json();
+    assertThat(Ran.run(line).json()).isEqualTo(rows);
+    int[] quarters = new int[4];
+    for (JsonNode row : rows) {
+      double metres = Double.parseDouble(row.get("towers[*].outlet").asText().replace(" m", ""));
+      quarters[(int) ((metres - 1.0) / 0.1)]++;
+    }
+    for (int quarter : quarters) {
+      assertThat(quarter).isBetween(15, 17);
+    }
+  }
+
+  @Test
+  void frontAgainstBruteForce() {
+    Random random = new Random(5);
+    List<Judged> all = new ArrayList<>();
+    for (int i = 0; i < 300; i++) {
+      double[] values = {random.nextInt(20), random.nextInt(20)};
+      all.add(new Judged(new Design(i, new int[0], new double[0]), 1, 0, 0, 0, null, values, null));
+    }
+    List<Judged> brute = new ArrayList<>();
+    for (Judged a : all) {
+      boolean beaten = false;
+      for (Judged b : all) {
+        double x = b.measures()[0] - a.measures()[0];
+        double y = a.measures()[1] - b.measures()[1];
+        beaten |= x >= 0 && y >= 0 && x + y > 0;
+      }
+      if (!beaten) {
+        brute.add(a);
+      }
+    }
+    assertThat(Front.of(all, new int[] {0, 1}, new boolean[] {true, false})).isEqualTo(brute);
+  }
+
+  /** The ends of a nudge are single designs. */
+  @Test
+  void nudgeIsTwoDesigns() {
+    JsonNode rows =
+        Ran.run("sweep", "terrace.yaml", "--nudge", "--measure", "margin_pct", "--format", "json")
+            .json();
+    for (JsonNode row : rows) {
+      if (row.get("key").asText().equals("pump.derate")) {
+        double low = margin("70%");
+        double high = margin("85%");
+        assertThat(row.get("at_low").asDouble()).isCloseTo(low, within(1e-9));
+        assertThat(row.get("at_high").asDouble()).isCloseTo(high, within(1e-9));
+        return;
+      }
+    }
+    throw new AssertionError("no nudge of pump.derate: " + rows);
+  }
+
+  private static double margin(String derate) {
+    double least = Double.POSITIVE_INFINITY;
+    for (JsonNode row :
+        Ran.run("pump", "-p", "terrace.yaml", "--set", "pump.derate=" + derate, "--format", "json")
+            .json()) {
+      if (row.get("at").asText().equals("low")) {
+        least = Math.min(least, row.get("margin_pct").asDouble());
+      }
+    }
+    return least;
+  }
+
+  /** Plain Monte Carlo over single checks: the share of draws that pass is within its error. */
+  @Test
+  void doubtAgainstPlainDraws() {
+    JsonNode rows =
+        Ran.run(
+                "sweep",
+                "terrace.yaml",
+                "--doubt",
+                "4000",
+                "--rule",
+                "flow-wanted",
+                "--format",
+                "json")
+            .json();
+    double told = rows.get(0).get("share_pass").asDouble();
+    Random random = new Random(11);
+    int n = 300;
+    int passed = 0;
+    JsonNode plan = Ran.run("plan", "show", "terrace.yaml", "--format", "json").json();
+    assertThat(plan).isNotNull();
+    for (int i = 0; i < n; i++) {
+      String derate = (70 + 15 * random.nextDouble()) + " %";
+      JsonNode found =
+          Ran.run(
+                  "check",
+                  "terrace.yaml",
+                  "--rule",
+                  "flow-wanted",
+                  "--format",
+                  "json",
+                  "--set",
+                  "pump.derate=" + derate)
+              .json();
+      boolean all = true;
+      for (JsonNode one : found) {
+        all &= one.get("verdict").asText().equals("pass");
+      }
+      passed += all ? 1 : 0;
+    }
+    assertThat(rows.get(0).get("hangs_on").asText()).isEqualTo("pump.derate");
+    assertThat((double) passed / n).isCloseTo(told, within(0.06));
+  }
+}
