@@ -8,215 +8,230 @@ package leat.plan;
 final class ReadBy {
   private static final String TABLE =
       """
-      currency: dose duty check
-      units: head pump tank level ec dose stock topup acid crops oxygen clean duty check
-      site.time_zone: duty check
+      currency: dose duty check sweep
+      units: head pump tank wind parts level ec dose stock topup acid crops oxygen clean duty check sweep
+      site.time_zone: duty check sweep
       site.altitude: oxygen
-      site.terrain: wind check
-      site.height_above_ground: wind check
-      site.wind.speed: wind check
-      site.wind.is: wind check
-      site.shelter: wind check
-      site.gust_factor: wind check
-      site.air_density: wind check
-      tank.shape: tank wind parts level dose stock topup acid clean check
-      tank.bottom: tank wind parts level dose stock topup acid clean check
-      tank.top: tank wind parts level dose stock topup acid clean check
-      tank.diameter: tank parts level dose stock topup acid clean check
-      tank.length: tank level dose stock topup acid clean check
-      tank.height: tank wind parts level dose stock topup acid clean check
-      tank.corner: tank wind parts level dose stock topup acid clean check
-      tank.corner_top: tank wind parts level dose stock topup acid clean check
-      tank.table: tank level dose stock topup acid clean check
-      tank.between: tank level dose stock topup acid clean check
-      tank.bodies[].area: tank level dose stock topup acid clean check
-      tank.bodies[].from: tank level dose stock topup acid clean check
-      tank.bodies[].to: tank level dose stock topup acid clean check
-      tank.holds: level check
-      tank.holds_full: level check
-      tank.full: pump tank wind parts level dose stock topup acid check
-      tank.low: head pump tank wind level clean duty check
-      tank.intake: pump level clean check
-      tank.rim_overflow: check
-      tank.wall.thickness: wind check
-      tank.warmest: check
-      tank.mass: wind parts check
-      tank.foot: wind parts check
-      tank.stand: wind parts check
-      tank.ground: wind check
-      tank.friction: wind check
-      tank.rain_area: tank topup check
+      site.terrain: wind check sweep
+      site.height_above_ground: wind check sweep
+      site.wind.speed: wind check sweep
+      site.wind.is: wind check sweep
+      site.shelter: wind check sweep
+      site.gust_factor: wind check sweep
+      site.air_density: wind check sweep
+      tank.shape: tank wind parts level dose stock topup acid clean check sweep
+      tank.bottom: tank wind parts level dose stock topup acid clean check sweep
+      tank.top: tank wind parts level dose stock topup acid clean check sweep
+      tank.diameter: tank parts level dose stock topup acid clean check sweep
+      tank.length: tank level dose stock topup acid clean check sweep
+      tank.height: tank wind parts level dose stock topup acid clean check sweep
+      tank.corner: tank wind parts level dose stock topup acid clean check sweep
+      tank.corner_top: tank wind parts level dose stock topup acid clean check sweep
+      tank.floor_rise: tank level dose stock topup acid clean check sweep
+      tank.floor_flat: tank level dose stock topup acid clean check sweep
+      tank.sections: tank level dose stock topup acid clean check sweep
+      tank.table: tank level dose stock topup acid clean check sweep
+      tank.between: tank level dose stock topup acid clean check sweep
+      tank.bodies[].area: tank level dose stock topup acid clean check sweep
+      tank.bodies[].from: tank level dose stock topup acid clean check sweep
+      tank.bodies[].to: tank level dose stock topup acid clean check sweep
+      tank.holds: level check sweep
+      tank.holds_full: level check sweep
+      tank.full: pump tank wind parts level dose stock topup acid clean duty check sweep
+      tank.low: head pump tank wind level duty check sweep
+      tank.intake: pump level clean check sweep
+      tank.rim_overflow: tank check sweep
+      tank.wall.thickness: wind check sweep
+      tank.warmest: check sweep
+      tank.mass: wind parts check sweep
+      tank.foot: wind parts check sweep
+      tank.stand: wind parts check sweep
+      tank.ground: wind check sweep
+      tank.friction: wind check sweep
+      tank.rain_area: tank topup check sweep
       tank.drain.bore: tank
-      tank.drain.height: tank
+      tank.drain.height: tank sweep
       tank.drain.length: tank
       tank.drain.drop: tank
-      sender.steps: level topup check
-      sender.edges: level topup check
-      sender.below: level topup check
-      sender.hysteresis: level topup check
-      sender.hysteresis_volume: level topup check
-      sender.edge_error: level topup check
-      sender.tolerance: level topup check
-      sender.reading: level topup check
-      sender.lead: level topup check
-      sender.open_above: level topup check
-      sender.short_below: level topup check
-      sender.divider.supply: level check
-      sender.divider.resistor: level check
-      sender.divider.sender_side: level check
-      sender.divider.bits: level check
-      sender.divider.reference: level check
-      sender.divider.resistor_tolerance: level check
+      sender.steps: level topup check sweep
+      sender.edges: level topup check sweep
+      sender.ladder.pull_in: sweep
+      sender.below: level topup check sweep
+      sender.hysteresis: level topup check sweep
+      sender.hysteresis_volume: level topup check sweep
+      sender.edge_error: level topup check sweep
+      sender.tolerance: level topup check sweep
+      sender.reading: level topup check sweep
+      sender.lead: level topup check sweep
+      sender.open_above: level topup check sweep
+      sender.short_below: level topup check sweep
+      sender.divider.supply: level check sweep
+      sender.divider.resistor: level check sweep
+      sender.divider.sender_side: level check sweep
+      sender.divider.bits: level check sweep
+      sender.divider.reference: level check sweep
+      sender.divider.resistor_tolerance: level check sweep
       sender.divider.supply_tolerance: level
       sender.divider.reference_tolerance: level
-      sender.divider.adc_error: level check
-      sender.divider.blind: level check
-      sender.divider.ratiometric: level check
-      pump.curve: head pump duty check
-      pump.shutoff_head: head pump duty check
-      pump.max_flow: head pump duty check
-      pump.derate: pump duty check
-      pump.speed: head pump duty check
-      pump.measured: pump duty check
-      pump.power: pump duty check
-      pump.power_factor: duty check
-      pump.supply.mains: duty check
-      pump.supply.dc: duty check
-      pump.supply.cable.length: duty check
-      pump.supply.cable.section: duty check
-      pump.check_valve: pump duty check
-      hold_up: pump level topup clean check
-      pipe.bore: head pump duty check
-      pipe.length: head pump duty check
-      pipe.material: head pump duty check
-      pipe.roughness: head pump duty check
-      pipe.k: head pump duty check
-      pipe.fittings: head pump duty check
-      pipe.valve: head pump duty check
-      towers[].name: head pump wind parts duty check
-      towers[].count: head pump wind parts duty check
-      towers[].riser.bore: head pump parts duty check
-      towers[].riser.length: head pump parts duty check
-      towers[].riser.material: head pump duty check
-      towers[].riser.roughness: head pump duty check
-      towers[].riser.k: head pump duty check
-      towers[].riser.fittings: head pump duty check
-      towers[].riser.valve: head pump duty check
-      towers[].outlet: head pump duty check
-      towers[].wanted: pump parts check
-      towers[].base.height: wind parts check
-      towers[].modules[].name: parts
-      towers[].modules[].count: pump wind parts duty check
-      towers[].modules[].height: pump wind parts duty check
-      towers[].modules[].overlap: pump wind parts duty check
-      towers[].modules[].diameter: pump wind parts duty check
-      towers[].modules[].wall: pump wind parts duty check
-      towers[].modules[].pots: wind parts check
-      towers[].modules[].pot_at: parts check
-      towers[].modules[].pot: parts check
-      towers[].modules[].turn: parts check
-      towers[].modules[].mass: wind parts check
+      sender.divider.adc_error: level check sweep
+      sender.divider.blind: level check sweep
+      sender.divider.ratiometric: level check sweep
+      pump.curve: head pump duty check sweep
+      pump.shutoff_head: head pump duty check sweep
+      pump.max_flow: head pump duty check sweep
+      pump.derate: pump duty check sweep
+      pump.speed: head pump duty check sweep
+      pump.measured: pump duty check sweep
+      pump.power: pump duty check sweep
+      pump.power_factor: duty check sweep
+      pump.supply.mains: duty check sweep
+      pump.supply.dc: duty check sweep
+      pump.supply.cable.length: duty check sweep
+      pump.supply.cable.section: duty check sweep
+      pump.check_valve: pump duty check sweep
+      cap_sensor.wet: duty sweep
+      cap_sensor.dry: duty sweep
+      hold_up: pump level topup clean check sweep
+      pipe.bore: head pump duty check sweep
+      pipe.length: head pump duty check sweep
+      pipe.material: head pump duty check sweep
+      pipe.roughness: head pump duty check sweep
+      pipe.k: head pump duty check sweep
+      pipe.fittings: head pump duty check sweep
+      pipe.valve: head pump duty check sweep
+      towers[].name: head pump wind parts duty check sweep
+      towers[].count: head pump wind parts duty check sweep
+      towers[].riser.bore: head pump parts duty check sweep
+      towers[].riser.length: head pump parts duty check sweep
+      towers[].riser.material: head pump duty check sweep
+      towers[].riser.roughness: head pump duty check sweep
+      towers[].riser.k: head pump duty check sweep
+      towers[].riser.fittings: head pump duty check sweep
+      towers[].riser.valve: head pump duty check sweep
+      towers[].outlet: head pump duty check sweep
+      towers[].wanted: pump parts check sweep
+      towers[].base.height: wind parts check sweep
+      towers[].modules[].name: head pump parts duty check sweep
+      towers[].modules[].count: pump wind parts duty check sweep
+      towers[].modules[].height: pump wind parts duty check sweep
+      towers[].modules[].overlap: pump wind parts duty check sweep
+      towers[].modules[].diameter: pump wind parts duty check sweep
+      towers[].modules[].wall: pump wind parts duty check sweep
+      towers[].modules[].pots: wind parts check sweep
+      towers[].modules[].pot_at: parts check sweep
+      towers[].modules[].pot: parts check sweep
+      towers[].modules[].turn: parts check sweep
+      towers[].modules[].mass: wind parts check sweep
       towers[].modules[].print_time: parts
-      towers[].cap.mass: pump wind parts check
-      towers[].cap.height: wind parts check
-      towers[].cap.spreader: check
-      towers[].cap.gap: check
-      towers[].cap.plate: check
-      towers[].cap.clearance: pump check
-      towers[].cap.grip: pump check
+      towers[].cap.mass: pump wind parts check sweep
+      towers[].cap.height: wind parts check sweep
+      towers[].cap.spreader: check sweep
+      towers[].cap.gap: check sweep
+      towers[].cap.plate: check sweep
+      towers[].cap.clearance: pump check sweep
+      towers[].cap.grip: pump check sweep
       towers[].cap.print_time: parts
-      towers[].guys.lines: wind check
-      towers[].guys.ring: wind check
-      towers[].guys.run: wind check
-      towers[].guys.anchor: wind check
-      towers[].guys.breaking: wind check
-      towers[].grown.mass: wind parts check
-      towers[].grown.width: wind check
-      towers[].tie: wind check
+      towers[].guys.lines: wind check sweep
+      towers[].guys.ring: wind check sweep
+      towers[].guys.run: wind check sweep
+      towers[].guys.anchor: wind check sweep
+      towers[].guys.breaking: wind check sweep
+      towers[].grown.mass: wind parts check sweep
+      towers[].grown.width: wind check sweep
+      towers[].tie: wind check sweep
       towers[].material: parts
-      towers[].foot_radius: wind check
-      towers[].fastened: wind check
-      strainer.aperture: check
-      strainer.wire: check
-      strainer.diameter: check
-      strainer.clogged: check
-      strainer.freeboard: check
-      timing[].run: duty check
-      timing[].rest: duty check
-      timing[].from: duty check
-      timing[].to: duty check
-      timing[].months: duty check
-      timing[].days: duty check
-      wetting: duty check
-      dry_limit.day: duty check
-      dry_limit.night: duty check
+      towers[].foot_radius: wind check sweep
+      towers[].fastened: wind check sweep
+      strainer.aperture: check sweep
+      strainer.wire: check sweep
+      strainer.diameter: check sweep
+      strainer.clogged: check sweep
+      strainer.freeboard: check sweep
+      timing[].run: duty check sweep
+      timing[].rest: duty check sweep
+      timing[].from: duty check sweep
+      timing[].to: duty check sweep
+      timing[].months: duty check sweep
+      timing[].days: duty check sweep
+      wetting: duty check sweep
+      dry_limit.day: duty check sweep
+      dry_limit.night: duty check sweep
       dry_limit.alarm: duty
-      controller.power: duty check
-      controller.relay.rated: duty check
-      controller.relay.coil: duty check
-      controller.relay.coil_when: duty check
-      controller.relay.cycles: duty check
-      controller.relay.inrush: duty check
-      backup.hours: duty check
-      backup.battery: duty check
-      backup.capacity: duty check
-      backup.chemistry: duty check
-      backup.depth: duty check
-      backup.reserve: duty check
-      backup.inverter: duty check
-      backup.idle: duty check
-      tariff.price: parts duty check
-      tariff.standing: duty check
-      tariff.bands[].from: duty check
-      tariff.bands[].to: duty check
-      tariff.bands[].months: duty check
-      tariff.bands[].days: duty check
-      tariff.bands[].price: duty check
-      water.ec: dose stock topup check
-      water.alkalinity: ec dose stock acid check
-      water.ph: acid check
+      controller.power: duty check sweep
+      controller.relay.rated: duty check sweep
+      controller.relay.coil: duty check sweep
+      controller.relay.coil_when: duty check sweep
+      controller.relay.cycles: duty check sweep
+      controller.relay.inrush: duty check sweep
+      backup.hours: duty check sweep
+      backup.battery: duty check sweep
+      backup.capacity: duty check sweep
+      backup.chemistry: duty check sweep
+      backup.depth: duty check sweep
+      backup.reserve: duty check sweep
+      backup.inverter: duty check sweep
+      backup.idle: duty check sweep
+      tariff.price: parts duty check sweep
+      tariff.standing: duty check sweep
+      tariff.bands[].from: duty check sweep
+      tariff.bands[].to: duty check sweep
+      tariff.bands[].months: duty check sweep
+      tariff.bands[].days: duty check sweep
+      tariff.bands[].price: duty check sweep
+      water.ec: dose stock topup check sweep
+      water.alkalinity: ec dose stock topup acid check sweep
+      water.ph: topup acid check sweep
       water.nitrate: ec dose stock
       water.phosphorus: ec dose stock
       water.potassium: ec dose stock
       water.calcium: ec dose stock
       water.magnesium: ec dose stock
       water.sulfate: ec dose stock
-      water.sodium: ec dose stock check
-      water.chloride: ec dose stock check
-      water.temperature: acid check
+      water.sodium: ec dose stock check sweep
+      water.chloride: ec dose stock check sweep
+      water.temperature: topup acid check sweep
       rain.ec: topup
       feed.parts[].name: dose stock topup
       feed.parts[].rate: dose stock topup
       feed.rate_ec: dose stock topup
-      feed.acid.name: acid check
+      feed.acid.name: acid check sweep
       feed.stock.bottle: stock
-      feed.stock.makes: stock
+      feed.stock.makes: stock topup
       feed.stock.coldest: stock
-      feed.stock.grams: stock check
-      feed.salts[].name: ec dose
-      feed.salts[].elements: ec dose
-      feed.salts[].price: ec dose
-      meters.ec.slope: ec check
+      feed.stock.grams: stock check sweep
+      feed.salts[].name: ec dose topup
+      feed.salts[].elements: ec dose topup sweep
+      feed.salts[].price: ec dose topup
+      meters.ec.slope: ec dose topup check sweep
       meters.ec.checked: check
-      meters.ec.compensates: ec
-      meters.ec.scale: ec
-      meters.ph.offset: check
-      target.ec: dose topup check
-      target.ph: stock acid check
-      thirst: stock
-      drinks: stock check
-      crops[].name: crops check
-      crops[].tower: parts
-      crops[].pots: parts stock check
-      crops[].water: stock check
-      crops[].ec_low: crops check
-      crops[].ec_high: crops check
-      crops[].ph_low: crops check
-      crops[].ph_high: crops check
-      season.from: stock duty check
-      season.to: stock duty check
-      season.change.every: stock check
-      season.change.or_added: check
+      meters.ec.compensates: ec dose topup
+      meters.ec.scale: ec dose topup sweep
+      meters.ph.offset: check sweep
+      meters.ph.checked: check
+      target.ec: dose topup check sweep
+      target.ec_low: sweep
+      target.ec_high: dose topup sweep
+      target.ph: stock topup acid check sweep
+      target.ph_low: sweep
+      target.ph_high: sweep
+      thirst: stock check sweep
+      drinks: stock check sweep
+      crops[].name: dose topup crops check sweep
+      crops[].tower: parts sweep
+      crops[].pots: parts stock check sweep
+      crops[].sow: sweep
+      crops[].until: sweep
+      crops[].water: stock check sweep
+      crops[].ec_low: dose topup crops check sweep
+      crops[].ec_high: dose topup crops check sweep
+      crops[].ph_low: dose topup crops check sweep
+      crops[].ph_high: dose topup crops check sweep
+      season.from: stock duty check sweep
+      season.to: stock duty check sweep
+      season.change.every: stock check sweep
+      season.change.or_added: check sweep
+      season.away[].from: sweep
+      season.away[].to: sweep
       season.catch: topup
       prices.filament: parts
       prices.filaments: parts
@@ -235,7 +250,7 @@ final class ReadBy {
       clean.strength: clean
       clean.aim: clean
       clean.contact: clean
-      limits: parts check
+      limits: parts check sweep
       """;
 
   private ReadBy() {}
