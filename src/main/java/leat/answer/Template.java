@@ -6,7 +6,8 @@ package leat.answer;
  *
  * <p>{@code {key}} is the value with its unit, as its column shows it; {@code {key!}} leaves the
  * unit out; {@code {low_key..high_key}} is a range, one number where both read the same; {@code {key:duration}} shows a time in the unit that reads best; {@code {key:money}} as
- * a till prints it; {@code {{} is a brace. Unknown values read "-".
+ * a till prints it; {@code {key:up}} must be reached and is rounded up, {@code {key:down}} must not
+ * be passed and is rounded down; {@code {{} is a brace. Unknown values read "-".
  */
 final class Template {
   /** Templates that were filled, while somebody keeps them; null otherwise. */
@@ -58,7 +59,11 @@ final class Template {
     Row holder = holder(row, key, template);
     Column column = holder.column(key);
     Object value = holder.get(column);
-    if (value instanceof Double number && colon >= 0) {
+    if (value instanceof Double number && asked.endsWith(":up")) {
+      phrase.addAtLeast(number, column.show());
+    } else if (value instanceof Double number && asked.endsWith(":down")) {
+      phrase.addAtMost(number, column.show());
+    } else if (value instanceof Double number && colon >= 0) {
       as(phrase, number, asked.substring(colon + 1), template);
     } else if (value instanceof Double number && bare && column.show() != null) {
       phrase.addBare(number, column.show());

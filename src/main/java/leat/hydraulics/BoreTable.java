@@ -2,6 +2,7 @@ package leat.hydraulics;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import leat.numeric.Impossible;
 
@@ -53,6 +54,54 @@ public final class BoreTable {
     public boolean passes() {
       return loss != null;
     }
+
+    /** Water passes, not fast, and not over half of the climb is lost in all pipes. */
+    public boolean suits() {
+      return passes() && !loss.fastest().fast() && !loss.heavy();
+    }
+  }
+
+  /** The first that suits, of bores from the narrowest; empty when none does. */
+  public static Optional<Head> narrowestThatSuits(List<Head> rows) {
+    for (int i = 0; i < rows.size(); i++) {
+      if (rows.get(i).suits()) {
+        return Optional.of(rows.get(i));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * The first tube wide enough, of bores from the narrowest.
+   *
+   * @param rows of {@link #towers}
+   * @param wanted flow of the first changed riser, m3/s
+   * @return the tube; empty when none gives that
+   */
+  public static Optional<Towers> narrowestFor(List<Towers> rows, double wanted) {
+    for (int i = 0; i < rows.size(); i++) {
+      if (rows.get(i).flow() >= wanted) {
+        return Optional.of(rows.get(i));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * The next tube wider than the present one that gives enough more to be worth buying.
+   *
+   * @param rows of {@link #towers}, from the narrowest
+   * @param present bore, m
+   * @return the tube; empty when none does
+   */
+  public static Optional<Towers> nextThatPays(List<Towers> rows, double present) {
+    for (int i = 0; i < rows.size(); i++) {
+      Towers row = rows.get(i);
+      if (row.bore().bore() > present + Bores.TO_SPARE && row.pays()) {
+        return Optional.of(row);
+      }
+    }
+    return Optional.empty();
   }
 
   /**
@@ -124,6 +173,23 @@ public final class BoreTable {
    * @throws Impossible unless the flow is above 0
    */
   public static List<Head> heads(Riser riser, int section, double flow, List<Bore> bores) {
+    return heads(null, 0, riser, section, flow, bores);
+  }
+
+  /**
+   * Heads over bores at a flow, behind a common pipe.
+   *
+   * @param common pipe from the pump to the manifold, or null for none
+   * @param total flow in it, m3/s
+   * @param riser the pipe and its lift
+   * @param section which section of the riser gets the bore
+   * @param flow m3/s, above 0
+   * @param bores the tubes
+   * @return one entry a tube
+   * @throws Impossible unless the flow is above 0, or as {@link HeadLoss#behind}
+   */
+  public static List<Head> heads(
+      Line common, double total, Riser riser, int section, double flow, List<Bore> bores) {
     Impossible.unlessPositive("flow", flow);
     List<Head> rows = new ArrayList<>();
     for (int b = 0; b < bores.size(); b++) {
@@ -133,11 +199,13 @@ public final class BoreTable {
       if (bore.least().isPresent()) {
         Riser narrow = with(riser, section, bore.poorest());
         if (TubeLimits.carries(narrow.line(), flow)) {
-          poorest = OptionalDouble.of(narrow.head(flow));
+          poorest =
+              OptionalDouble.of(narrow.head(flow) + (common == null ? 0 : common.loss(total)));
         }
       }
       boolean passes = TubeLimits.carries(usual.line(), flow);
-      rows.add(new Head(bore, passes ? HeadLoss.of(usual, flow) : null, poorest));
+      rows.add(
+          new Head(bore, passes ? HeadLoss.behind(common, total, usual, flow) : null, poorest));
     }
     return rows;
   }

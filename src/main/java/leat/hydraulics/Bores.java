@@ -123,7 +123,7 @@ public final class Bores {
 
   private static boolean holds(List<Bore> rows, double bore) {
     for (int i = 0; i < rows.size(); i++) {
-      if (Math.abs(rows.get(i).bore() - bore) <= TO_SPARE) {
+      if (same(rows.get(i), bore)) {
         return true;
       }
     }
@@ -161,7 +161,7 @@ public final class Bores {
     Impossible.unlessPositive("bore", wanted);
     List<Bore> rows = family(family, false);
     for (int i = rows.size() - 1; i >= 0; i--) {
-      if (rows.get(i).bore() <= wanted + TO_SPARE) {
+      if (notOver(rows.get(i), wanted)) {
         return Optional.of(rows.get(i));
       }
     }
@@ -179,6 +179,28 @@ public final class Bores {
   public static double fromWater(double volume, double length) {
     Impossible.unlessPositive("volume", volume);
     return Math.sqrt(4 * volume / (Math.PI * Impossible.unlessPositive("length", length)));
+  }
+
+  /**
+   * Whether a tube is not wider than a bore.
+   *
+   * @param tube the tube
+   * @param bore m
+   * @return yes or no
+   */
+  public static boolean notOver(Bore tube, double bore) {
+    return tube.bore() <= bore + TO_SPARE;
+  }
+
+  /**
+   * Whether a tube is the present one.
+   *
+   * @param tube the tube
+   * @param present bore of the present one, m
+   * @return yes or no
+   */
+  public static boolean same(Bore tube, double present) {
+    return Math.abs(tube.bore() - present) <= TO_SPARE;
   }
 
   private static void read(String[] group, List<Bore> into) {

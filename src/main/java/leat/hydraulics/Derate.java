@@ -90,6 +90,14 @@ public record Derate(Kind kind, double share, MeasuredDerate measured) {
     return kind == Kind.NOT_NAMED ? PumpCurve.USUAL_DERATE_WORN : share;
   }
 
+  /**
+   * Share for another pump that nobody has tried, -: what is named, else {@link
+   * PumpCurve#USUAL_DERATE_WORN}; a bucket tells of the pump it was held under only.
+   */
+  public double shareOfAnother() {
+    return kind == Kind.NAMED ? Math.min(1, share) : PumpCurve.USUAL_DERATE_WORN;
+  }
+
   /** The pump by which figures are computed. */
   public PumpCurve of(PumpCurve printed) {
     return printed.derated(share);

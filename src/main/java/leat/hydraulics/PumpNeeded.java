@@ -93,6 +93,14 @@ public record PumpNeeded(
     return head / derate;
   }
 
+  /** The same for a pump of which another share of the printed head is left, -, above 0. */
+  public PumpNeeded at(double otherDerate) {
+    Impossible.unlessPositive("derate", otherDerate);
+    double factor = derate / otherDerate;
+    return new PumpNeeded(
+        flow, head, lift, otherDerate, shutoffHead * factor, maxFlow, hydraulicWatts);
+  }
+
   /** A printed curve does at this derate. */
   public boolean metBy(PumpCurve printed) {
     return flow <= printed.maxFlow() && derate * printed.head(flow) >= head;

@@ -69,6 +69,16 @@ public record SetValve(
     return k.isPresent() && k.getAsDouble() > FINE_K;
   }
 
+  /**
+   * A jug is too small for a watch.
+   *
+   * @param seconds in which it fills, s
+   * @return yes or no
+   */
+  public static boolean tooQuick(double seconds) {
+    return seconds < LEAST_JUG_TIME;
+  }
+
   /** This valve on riser {@code i} of a manifold. */
   Manifold on(Manifold manifold, int i) {
     if (state == State.CLOSED) {

@@ -30,6 +30,16 @@ public record WallFilms(List<Film> films, double transitTime, double volume) {
       return Film.flowForLoading(loading, innerDiameter, wettedShare);
     }
 
+    /** Least flow to aim at on this wall, m3/s. */
+    public double least() {
+      return flowFor(Film.LOADING_LOW);
+    }
+
+    /** Greatest flow to aim at on this wall, m3/s. */
+    public double most() {
+      return flowFor(Film.LOADING_HIGH);
+    }
+
     /** Flow from which a dry spot on clean plastic closes on this wall, m3/s. */
     public double flowForClosedFilm(Liquid liquid) {
       return flowFor(Film.breaksBelow(Film.CLEAN_PLASTIC, liquid));

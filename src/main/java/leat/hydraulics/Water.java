@@ -18,6 +18,9 @@ import leat.numeric.Validity;
  * 1996 (vapour pressure); IAPWS R1-76 (surface tension). Check values: hydraulics-water.csv.
  */
 public final class Water {
+  /** Where nothing is said of the water, C (our choice). */
+  public static final double USUAL_CELSIUS = 20;
+
   /** Where the sheets checked the sums of a tower; a plan outside gets a caution. */
   public static final Validity USUAL = Validity.of("temperature, C", 5, 35);
 

@@ -20,7 +20,20 @@ public final class Dipstick {
   /** A thirst smaller than this is none, m3/s. */
   private static final double LEAST_THIRST = 1e-15;
 
+  /** A volume by which the rise of the level is told, m3. */
+  public static final double POURED = 0.001;
+
   private Dipstick() {}
+
+  /**
+   * How far {@link #POURED} lifts the level where the tank is as wide as here.
+   *
+   * @param levelPerVolume of a {@link Mark}, m/m3
+   * @return m
+   */
+  public static double rise(double levelPerVolume) {
+    return POURED * levelPerVolume;
+  }
 
   /**
    * One mark.

@@ -216,7 +216,15 @@ public final class Keys {
         "the tub of solution; levels count from the inside of its floor",
         one(
             "shape",
-            Kind.choice("box", "tapered-box", "cylinder", "cone", "lying-cylinder", "table"),
+            Kind.choice(
+                "box",
+                "tapered-box",
+                "cylinder",
+                "cone",
+                "lying-cylinder",
+                "sloping-floor",
+                "sections",
+                "table"),
             "tapered-box",
             "shape of the inside"),
         one(
@@ -235,6 +243,19 @@ public final class Keys {
         length("corner", "40 mm", "radius of the upright corners, at the floor")
             .byDefault("0 mm", "square corners"),
         length("corner_top", "60 mm", "radius of the upright corners at the rim, when it differs"),
+        length(
+                "floor_rise",
+                "40 mm",
+                "how far a sloping floor rises from its deep end to the far one")
+            .above0(),
+        length("floor_flat", "150 mm", "length of the flat stretch at the deep end")
+            .byDefault("0 mm", "floor slopes from its deep end on"),
+        list(
+                "sections",
+                Kind.AREA_AT,
+                "[0 mm = 1440 cm2, 300 mm = 1944 cm2]",
+                "area of the water's surface at levels, the first on the floor, for shape sections")
+            .atLeast(2),
         list(
                 "table",
                 Kind.STRAP,

@@ -420,6 +420,23 @@ public abstract class Kind {
         }
       };
 
+  /** A section of a tank such as "40 mm = 1440 cm2"; a {@link leat.quantity.AreaAt}. */
+  public static final Kind AREA_AT =
+      new Kind("a level = an area") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          leat.quantity.AreaAt value = Compounds.areaAt(typed);
+          from0(typed, value.level());
+          from0(typed, value.area());
+          return value;
+        }
+
+        @Override
+        String schema() {
+          return patterned(SchemaPattern.areaAt()) + NO_MINUS;
+        }
+      };
+
   /**
    * A measured flow, with the tank's level if known: "9.2 L/min @ 330 mm"; a {@link
    * leat.quantity.MeasuredFlow}.

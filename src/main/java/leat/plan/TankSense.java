@@ -4,8 +4,11 @@ import java.util.List;
 import leat.level.Body;
 import leat.level.Cone;
 import leat.level.LyingCylinder;
+import leat.level.Sections;
+import leat.level.SlopingFloorBox;
 import leat.level.TaperedBox;
 import leat.numeric.Impossible;
+import leat.quantity.AreaAt;
 import leat.quantity.Quantity;
 import leat.quantity.Size;
 import leat.quantity.Strap;
@@ -39,6 +42,12 @@ final class TankSense {
       return rows.isEmpty()
           ? null
           : Double.valueOf(((Strap) rows.get(rows.size() - 1)).level().value());
+    }
+    if ("sections".equals(shape)) {
+      List<?> rows = tank.list("sections");
+      return rows.isEmpty()
+          ? null
+          : Double.valueOf(((AreaAt) rows.get(rows.size() - 1)).level().value());
     }
     return tank.maybe("height");
   }
@@ -74,8 +83,40 @@ final class TankSense {
           new LyingCylinder(tank.need("diameter"), tank.need("length"));
         }
         break;
+      case "sloping-floor":
+        slopingFloor(tank, problems);
+        break;
+      case "sections":
+        sections(tank);
+        break;
       default:
     }
+  }
+
+  private static void slopingFloor(Section tank, List<Problem> problems) {
+    Size top = rectangle(tank, "top", problems);
+    if (top != null && tank.has("height") && tank.has("floor_rise")) {
+      new SlopingFloorBox(
+          top.length().value(),
+          top.width().value(),
+          tank.need("height"),
+          tank.has("floor_flat") ? tank.need("floor_flat") : 0,
+          tank.need("floor_rise"));
+    }
+  }
+
+  private static void sections(Section tank) {
+    List<?> rows = tank.list("sections");
+    if (!isWhole(tank, "sections") || rows.size() < 2) {
+      return;
+    }
+    double[] levels = new double[rows.size()];
+    double[] areas = new double[rows.size()];
+    for (int i = 0; i < levels.length; i++) {
+      levels[i] = ((AreaAt) rows.get(i)).level().value();
+      areas[i] = ((AreaAt) rows.get(i)).area().value();
+    }
+    new Sections(levels, areas, Sections.Between.STRAIGHT_AREA);
   }
 
   private static void box(Section tank, double height, List<Problem> problems) {
@@ -181,7 +222,7 @@ final class TankSense {
 
   private static void levels(Section tank, List<Problem> problems) {
     String rimKey = "lying-cylinder".equals(tank.text("shape")) ? "diameter" : "height";
-    boolean byTable = "table".equals(tank.text("shape"));
+    boolean byTable = "table".equals(tank.text("shape")) || "sections".equals(tank.text("shape"));
     PlanSense.notOver(tank, "low", "full", "the refill mark lies above full", problems);
     String[] names = {"full", "low", "intake", "rim_overflow"};
     for (int i = 0; i < names.length && !byTable; i++) {

@@ -79,6 +79,12 @@ public final class Compounds {
     return new Strap(pair.first(), pair.second());
   }
 
+  /** "40 mm = 1440 cm2". */
+  public static AreaAt areaAt(String typed) {
+    Pair pair = at(typed, '=', "'='", Dimension.LENGTH, Dimension.AREA, "40 mm = 1440 cm2");
+    return new AreaAt(pair.first(), pair.second());
+  }
+
   private static Pair at(
       String typed, char mark, String name, Dimension left, Dimension right, String example) {
     Pair pair = pair(typed, name, left, right, example);

@@ -58,6 +58,11 @@ public final class SchemaPattern {
     return whole(quantity(Dimension.LENGTH) + "=" + quantity(Dimension.VOLUME));
   }
 
+  /** For {@link Compounds#areaAt}. */
+  public static String areaAt() {
+    return whole(quantity(Dimension.LENGTH) + "=" + quantity(Dimension.AREA));
+  }
+
   /** For {@link Compounds#bucket}. */
   public static String bucket() {
     return whole(bucketPart());

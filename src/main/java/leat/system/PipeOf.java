@@ -21,6 +21,25 @@ public final class PipeOf {
     return sum;
   }
 
+  /** Whether typed fittings name an entrance of any kind. */
+  public static boolean namesEntrance(List<Object> fittings) {
+    return anyStarts(fittings, "entrance");
+  }
+
+  /** Whether typed fittings name the exit. */
+  public static boolean namesExit(List<Object> fittings) {
+    return anyStarts(fittings, "exit");
+  }
+
+  private static boolean anyStarts(List<Object> fittings, String start) {
+    for (int i = 0; i < fittings.size(); i++) {
+      if (((leat.quantity.NamedQuantity) fittings.get(i)).name().startsWith(start)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** One stretch of pipe; without K and fittings it gets {@code usualK}, noted as taken. */
   static leat.hydraulics.PipeSection of(leat.plan.Section pipe, double usualK, String taken) {
     double bore = pipe.need("bore");

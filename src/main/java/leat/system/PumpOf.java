@@ -31,10 +31,15 @@ public final class PumpOf {
     return PumpCurve.points(flows, heads);
   }
 
-  private static PumpCurve ends(Section pump) {
-    if (!pump.has("shutoff_head") && !pump.has("max_flow")) {
+  /** Refused with the key that is missing unless a curve is given. */
+  static void needed(Section pump) {
+    if (!isKnown(pump)) {
       throw pump.missing("curve");
     }
+  }
+
+  private static PumpCurve ends(Section pump) {
+    needed(pump);
     return PumpCurve.parabola(pump.need("shutoff_head"), pump.need("max_flow"));
   }
 }

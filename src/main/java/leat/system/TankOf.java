@@ -5,10 +5,13 @@ import leat.level.Body;
 import leat.level.Cone;
 import leat.level.Displaced;
 import leat.level.LyingCylinder;
+import leat.level.Sections;
+import leat.level.SlopingFloorBox;
 import leat.level.StrappingTable;
 import leat.level.Tank;
 import leat.level.TaperedBox;
 import leat.plan.Section;
+import leat.quantity.AreaAt;
 import leat.quantity.Size;
 import leat.quantity.Strap;
 
@@ -18,7 +21,11 @@ public final class TankOf {
 
   /** Whether enough is said of the tank to know its litres. */
   public static boolean isKnown(Section tank) {
-    return tank.has("shape") && (tank.has("height") || tank.has("table") || tank.has("diameter"));
+    return tank.has("shape")
+        && (tank.has("height")
+            || tank.has("table")
+            || tank.has("sections")
+            || tank.has("diameter"));
   }
 
   /** The tank, less what stands in it; refused with the key that is missing. */
@@ -63,6 +70,16 @@ public final class TankOf {
         return Cone.of(diameter(tank, "bottom"), diameter(tank, "top"), tank.need("height"));
       case "lying-cylinder":
         return new LyingCylinder(tank.need("diameter"), tank.need("length"));
+      case "sloping-floor":
+        Size floor = rectangle(tank, "top");
+        return new SlopingFloorBox(
+            floor.length().value(),
+            floor.width().value(),
+            tank.need("height"),
+            tank.get("floor_flat"),
+            tank.need("floor_rise"));
+      case "sections":
+        return sections(tank);
       default:
         return table(tank);
     }
@@ -82,6 +99,22 @@ public final class TankOf {
       throw new leat.plan.Refused(leat.plan.PlanErrors.sizeOfCone(tank, name));
     }
     return size.length().value();
+  }
+
+  private static Tank sections(Section tank) {
+    List<?> rows = (List<?>) tank.needRaw("sections");
+    double[] levels = new double[rows.size()];
+    double[] areas = new double[rows.size()];
+    for (int i = 0; i < levels.length; i++) {
+      levels[i] = ((AreaAt) rows.get(i)).level().value();
+      areas[i] = ((AreaAt) rows.get(i)).area().value();
+    }
+    return new Sections(
+        levels,
+        areas,
+        "smooth".equals(tank.word("between"))
+            ? Sections.Between.STRAIGHT_SIDE
+            : Sections.Between.STRAIGHT_AREA);
   }
 
   private static Tank table(Section tank) {

@@ -1,5 +1,7 @@
 package leat.system;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalDouble;
 import leat.hydraulics.Cap;
 import leat.hydraulics.Fill;
@@ -10,6 +12,7 @@ import leat.hydraulics.ManifoldFlow;
 import leat.hydraulics.Mend;
 import leat.hydraulics.Power;
 import leat.hydraulics.Riser;
+import leat.hydraulics.WallFilms;
 
 /**
  * One tower with the tank at one level: its flow, what fills and comes back, the film down its wall
@@ -172,6 +175,34 @@ public final class TowerAt {
     }
     return Film.of(
         flow(), innerDiameter().getAsDouble(), 1, filmHeight().getAsDouble(), way.water());
+  }
+
+  /**
+   * The film on each kind of module, where they differ in width; null when they do not, when the
+   * tower is dry or a measure is missing.
+   */
+  public WallFilms wallFilms() {
+    List<WallFilms.Wall> walls = walls();
+    return reaches() && walls != null && stack().widthsDiffer()
+        ? WallFilms.of(flow(), way.water(), walls)
+        : null;
+  }
+
+  /** Flows that its walls want together. */
+  public WallFilms.Want wallsWant() {
+    return WallFilms.want(way.water(), walls());
+  }
+
+  private List<WallFilms.Wall> walls() {
+    List<WallFilms.Wall> walls = new ArrayList<>();
+    for (int i = 0; i < stack().kinds(); i++) {
+      WallFilms.Wall wall = stack().wall(i);
+      if (wall == null) {
+        return null;
+      }
+      walls.add(wall);
+    }
+    return walls;
   }
 
   /** The slot between spreader and wall, or null when it is dry or unknown. */

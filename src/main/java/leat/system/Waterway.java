@@ -12,6 +12,7 @@ import leat.hydraulics.PipeSection;
 import leat.hydraulics.Power;
 import leat.hydraulics.PumpCurve;
 import leat.hydraulics.Riser;
+import leat.hydraulics.Water;
 import leat.plan.Plan;
 import leat.plan.Value;
 import leat.quantity.MeasuredFlow;
@@ -27,7 +28,6 @@ public final class Waterway {
   private static final double ENTRANCE = 0.5;
 
   private static final double EXIT = 1.0;
-  private static final double USUAL_CELSIUS = 20;
 
   private final Tower[] towers;
   private final int[] firstRiser;
@@ -62,7 +62,8 @@ public final class Waterway {
       n += towers[t].count();
     }
     this.risers = n;
-    this.printed = PumpOf.printed(plan.section("pump"));
+    this.printed =
+        PumpOf.isKnown(plan.section("pump")) ? PumpOf.printed(plan.section("pump")) : null;
     this.believed = believed;
     this.derate = derate;
     this.low = plan.section("tank").value("low");
@@ -100,12 +101,28 @@ public final class Waterway {
 
   /** The same with a derate that was found before, on the tower as written. */
   public static Waterway judged(Plan plan, Derate believed) {
-    return new Waterway(plan, null, null, believed, believed.shareForVerdict());
+    Waterway way = new Waterway(plan, null, null, believed, believed.shareForVerdict());
+    PumpOf.needed(plan.section("pump"));
+    return way;
+  }
+
+  /** The same for somebody who may have no pump yet; see {@link #hasPump}. */
+  public static Waterway ofPipes(Plan plan, Double celsius, Double lift) {
+    return PumpOf.isKnown(plan.section("pump"))
+        ? of(plan, celsius, lift)
+        : pipes(plan, celsius, lift);
+  }
+
+  /** Pipes and lifts alone: no derate is solved. */
+  public static Waterway pipes(Plan plan, Double celsius, Double lift) {
+    return new Waterway(plan, celsius, lift, Derate.notNamed(), 1);
   }
 
   /** The pump by its printed head, for a trial. */
   static Waterway printed(Plan plan, Double celsius, Double lift) {
-    return new Waterway(plan, celsius, lift, Derate.notNamed(), 1);
+    Waterway way = pipes(plan, celsius, lift);
+    PumpOf.needed(plan.section("pump"));
+    return way;
   }
 
   /**
@@ -125,7 +142,7 @@ public final class Waterway {
       return celsius;
     }
     plan.taken().note("water 20 C");
-    return USUAL_CELSIUS;
+    return Water.USUAL_CELSIUS;
   }
 
   private Line commonPipe(leat.plan.Section pipe) {
@@ -206,6 +223,30 @@ public final class Waterway {
     return firstRiser[t];
   }
 
+  /** Whether a curve is known: without one only pipes and lifts are. */
+  public boolean hasPump() {
+    return printed != null;
+  }
+
+  /** Electrical power of the pump, W. */
+  public Value power() {
+    return power;
+  }
+
+  /** Flow in the common pipe when every tower takes {@code each}, m3/s. */
+  public double together(double each) {
+    return risers * each;
+  }
+
+  /** Indices of all risers of a tower in the manifold. */
+  public int[] risersOf(int t) {
+    int[] all = new int[towers[t].count()];
+    for (int k = 0; k < all.length; k++) {
+      all[k] = firstRiser[t] + k;
+    }
+    return all;
+  }
+
   /** Pump as printed, at its speed. */
   public PumpCurve printed() {
     return printed;
@@ -277,5 +318,21 @@ public final class Waterway {
   /** Flow a tower is wanted to get, or empty. */
   public OptionalDouble wanted(int t) {
     return towers[t].wanted().orEmpty();
+  }
+
+  /**
+   * Flows wanted of all risers, m3/s, in the order of the manifold.
+   *
+   * @param every the same for every tower, or null for each tower's own; refused when one lacks it
+   */
+  public double[] wants(Double every) {
+    double[] wants = new double[risers];
+    for (int t = 0; t < towers.length; t++) {
+      double want = every != null ? every : towers[t].wanted().need();
+      for (int k = 0; k < towers[t].count(); k++) {
+        wants[firstRiser[t] + k] = want;
+      }
+    }
+    return wants;
   }
 }

@@ -54,13 +54,15 @@ class DeclarationsTest {
 
   /**
    * Words that the contract gives to two trades: full is a level of the tank and the litres of a
-   * top-up, from and to are dates of a period and the EC of a dose.
+   * top-up, from and to are dates of a period and the EC of a dose, at is a temperature and a mark
+   * of the tank.
    */
   private static final Set<String> ONE_WORD_TWO_TRADES =
       Set.of(
           "--top",
           "--days",
           "--rows",
+          "--at",
           "--volume",
           "--full",
           "--empty",

@@ -66,6 +66,12 @@ class ReadByTest {
           new String[] {
             "tank={shape: table, table: [0 mm = 0 L, 200 mm = 30 L, 400 mm = 70 L], between: smooth, full: 330 mm, low: 90 mm, bodies: [{area: 60 cm2, from: 0 mm, to: 80 mm}]}"
           },
+          new String[] {
+            "tank={shape: sloping-floor, top: 600 mm x 400 mm, height: 400 mm, floor_rise: 40 mm, floor_flat: 150 mm, full: 330 mm, low: 90 mm}"
+          },
+          new String[] {
+            "tank={shape: sections, sections: [0 mm = 1440 cm2, 400 mm = 1944 cm2], full: 330 mm, low: 90 mm}"
+          },
           new String[] {"tank.drain={bore: 19 mm, height: 12 mm, length: 0.5 m, drop: 0.3 m}"},
           new String[] {
             "pump={curve: [0 L/h @ 2.6 m, 900 L/h @ 0 m], derate: 80 %, speed: 90 %, power: 20 W, power_factor: 60 %, supply: {mains: 230 V}}"

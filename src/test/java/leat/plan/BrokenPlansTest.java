@@ -23,7 +23,7 @@ class BrokenPlansTest {
         "tnak: {height: 330 mm}|1:1: tnak: unknown key; did you mean \"tank\"?",
         "tank: {bottom: 0 mm x 300 mm}|1:16: tank.bottom: \"0 mm\" must be above 0",
         "tank: {bottom: 480 mm x -300 mm}|1:25: tank.bottom: \"-300 mm\" must be above 0",
-        "tank: {shape: bux}|1:15: tank.shape: one of box, tapered-box, cylinder, cone, lying-cylinder, table is needed; got \"bux\"; did you mean \"box\"?",
+        "tank: {shape: bux}|1:15: tank.shape: one of box, tapered-box, cylinder, cone, lying-cylinder, sloping-floor, sections, table is needed; got \"bux\"; did you mean \"box\"?",
         "tank: 5|1:7: tank: a section is needed, such as \"tank: {shape: tapered-box}\"",
         "towers: {name: a}|1:9: towers: a list is needed, each item with \"- \" before it, such as \"- {name: north}\"",
         "towers: [{riser: {bore: 0 mm}}]|1:25: towers[0].riser.bore: it must be above 0, such as \"13 mm\"; got \"0 mm\"",

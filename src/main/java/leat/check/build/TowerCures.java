@@ -5,6 +5,8 @@ import leat.answer.Show;
 import leat.check.Advice;
 import leat.check.Cure;
 import leat.check.Subject;
+import leat.hydraulics.Bore;
+import leat.hydraulics.Bores;
 import leat.plan.Section;
 import leat.system.Waterway;
 
@@ -112,17 +114,30 @@ final class TowerCures {
 
   /** The next bores that one can buy, not under a bore, m. */
   static void wider(Advice advice, int t, double bore) {
-    int from = HoseSizes.notUnder(bore);
-    for (int i = from; i < HoseSizes.size() && i < from + SIZES_TRIED; i++) {
-      advice.cure(Cure.typed(key(t, "riser.bore"), HoseSizes.name(i)));
+    List<Bore> hoses = Bores.family(Bores.HOSE, false);
+    int tried = 0;
+    for (int i = 0; i < hoses.size() && tried < SIZES_TRIED; i++) {
+      if (hoses.get(i).meets(bore)) {
+        advice.cure(Cure.typed(key(t, "riser.bore"), size(hoses.get(i))));
+        tried++;
+      }
     }
   }
 
   /** The next bores that one can buy, not over a bore, m. */
   static void narrower(Advice advice, int t, double bore) {
-    int from = HoseSizes.notOver(bore);
-    for (int i = from; i >= 0 && i > from - SIZES_TRIED; i--) {
-      advice.cure(Cure.typed(key(t, "riser.bore"), HoseSizes.name(i)));
+    List<Bore> hoses = Bores.family(Bores.HOSE, false);
+    int tried = 0;
+    for (int i = hoses.size() - 1; i >= 0 && tried < SIZES_TRIED; i--) {
+      if (Bores.notOver(hoses.get(i), bore)) {
+        advice.cure(Cure.typed(key(t, "riser.bore"), size(hoses.get(i))));
+        tried++;
+      }
     }
+  }
+
+  /** "16 mm" of a "16 mm hose". */
+  private static String size(Bore hose) {
+    return hose.name().substring(0, hose.name().lastIndexOf(' '));
   }
 }

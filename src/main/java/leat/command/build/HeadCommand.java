@@ -1,6 +1,5 @@
 package leat.command.build;
 
-import java.util.List;
 import leat.answer.Answer;
 import leat.answer.Column;
 import leat.answer.Phrase;
@@ -9,21 +8,15 @@ import leat.answer.Show;
 import leat.answer.Working;
 import leat.cli.Call;
 import leat.cli.Command;
-import leat.cli.CommandErrors;
 import leat.cli.Flag;
+import leat.hydraulics.Bores;
 import leat.hydraulics.HeadLoss;
 import leat.hydraulics.Line;
-import leat.hydraulics.Liquid;
-import leat.hydraulics.PipeSection;
 import leat.hydraulics.Regime;
 import leat.hydraulics.Riser;
-import leat.hydraulics.Roughness;
 import leat.hydraulics.Water;
 import leat.plan.Kind;
-import leat.plan.Refused;
 import leat.quantity.Dimension;
-import leat.system.PipeOf;
-import leat.system.Waterway;
 
 /** {@code leat head}: head lost in a riser at a flow. */
 public final class HeadCommand extends Command {
@@ -42,6 +35,13 @@ public final class HeadCommand extends Command {
   static final Column TOTAL = Column.of("total_head_m", "head in all", Show.M);
   static final Column OTHER =
       Column.of("total_head_churchill_m", "head by Churchill's formula", Show.M);
+
+  private static final Column SLOW = Column.of("slow_m_s", "slow", Show.M_S.digits(1));
+  private static final Column FAST = Column.of("fast_m_s", "fast", Show.M_S.digits(2));
+  private static final Column ABSURD = Column.of("absurd_m_s", "absurd", Show.M_S.digits(2));
+  static final Column FITTINGS_K = Column.number("fittings_k", "K of the bends and ends", 4);
+  static final Column COMMON_FLOW =
+      Column.of("common_flow_L_min", "flow in the common pipe", Show.L_MIN);
 
   private static final Kind LENGTH = Kind.quantity(Dimension.LENGTH);
 
@@ -77,7 +77,7 @@ public final class HeadCommand extends Command {
               "NAME=COUNT",
               Kind.FITTING,
               "elbow=2",
-              "a fitting by name and how many, in the last bore; instead of --k")
+              "a fitting by name and how many, in the last bore; entrance and exit come on top unless they are named; instead of --k")
           .repeatable(),
       Flag.of(
           "--temperature",
@@ -86,6 +86,19 @@ public final class HeadCommand extends Command {
           "20 C",
           "temperature of the water"),
       Flag.of("--tower", "NAME", Kind.TEXT, "north", "tower of the plan; the first otherwise"),
+      Flag.of(
+          "--all-towers",
+          "FLOW",
+          Kind.quantity(Dimension.FLOW),
+          "12 L/min",
+          "flow in the plan's common pipe; otherwise every tower takes --flow"),
+      Flag.on("--bores", "table over the tubes that one can buy, in place of the last bore"),
+      Flag.of(
+          "--family",
+          "KIND",
+          Kind.choice(Bores.families()),
+          "hose",
+          "with --bores: kind of tube; otherwise the kind of the present one"),
     };
   }
 
@@ -94,6 +107,10 @@ public final class HeadCommand extends Command {
     Double flow = call.above0("--flow");
     if (flow == null) {
       throw call.needs("--flow");
+    }
+    HeadInput input = HeadInput.of(call, flow);
+    if (call.has("--bores")) {
+      return HeadBores.answer(call, input, flow);
     }
     Answer answer =
         new Answer(
@@ -110,98 +127,17 @@ public final class HeadCommand extends Command {
             LOST,
             STATIC_SHARE,
             FRICTION_SHARE,
-            FITTING_SHARE);
-    Riser riser = call.has("--bore") ? fromFlags(call, answer) : fromPlan(call);
-    HeadLoss loss = HeadLoss.of(riser, flow);
-    fill(call, answer, riser, loss);
+            FITTING_SHARE,
+            COMMON_FLOW,
+            FITTINGS_K);
+    HeadLoss loss = HeadLoss.behind(input.common(), input.total(), input.riser(), flow);
+    fill(call, answer, input, loss);
+    input.taken(answer);
     call.withTaken(answer);
     return answer;
   }
 
-  private Riser fromPlan(Call call) {
-    if (!call.hasPlan()) {
-      throw call.needs("--bore");
-    }
-    Waterway way =
-        Waterway.of(call.plan(), call.quantity("--temperature"), call.quantity("--lift"));
-    return way.riser(tower(call, way), call.has("--lift") ? 0 : way.low());
-  }
-
-  private int tower(Call call, Waterway way) {
-    String wanted = call.text("--tower");
-    List<String> names = new java.util.ArrayList<>();
-    for (int t = 0; t < way.towers(); t++) {
-      if (wanted == null || way.name(t).equals(wanted)) {
-        return t;
-      }
-      names.add(way.name(t));
-    }
-    throw new Refused(
-        CommandErrors.unknownWord("tower", wanted, leat.quantity.Nearest.of(wanted, names), names));
-  }
-
-  private Riser fromFlags(Call call, Answer answer) {
-    List<Object> bores = call.values("--bore");
-    List<Object> lengths = call.values("--length");
-    List<Object> ks = call.values("--k");
-    List<Object> roughnesses = call.values("--roughness");
-    Double lift = call.quantity("--lift");
-    if (lift == null) {
-      throw call.needs("--lift");
-    }
-    if (lengths.size() != bores.size()) {
-      throw new Refused(CommandErrors.notAsMany(this, "--length", "--bore"));
-    }
-    if (ks.size() > bores.size() || roughnesses.size() > bores.size()) {
-      throw new Refused(
-          CommandErrors.notAsMany(
-              this, ks.size() > bores.size() ? "--k" : "--roughness", "--bore"));
-    }
-    List<Object> fittings = call.values("--fitting");
-    if (!fittings.isEmpty() && !ks.isEmpty()) {
-      throw new Refused(CommandErrors.notBoth(this, "--k", "--fitting"));
-    }
-    if (ks.isEmpty() && fittings.isEmpty()) {
-      answer.taken(Phrase.of("K 1.5: entrance and exit only"));
-    }
-    if (roughnesses.isEmpty()) {
-      answer.taken(Phrase.of("wall 0.0015 mm, smooth tube"));
-    }
-    Double celsius = call.quantity("--temperature");
-    if (celsius == null) {
-      answer.taken(Phrase.of("water 20 C"));
-    }
-    PipeSection[] sections = new PipeSection[bores.size()];
-    double named = PipeOf.sumOfK(fittings);
-    for (int i = 0; i < sections.length; i++) {
-      sections[i] =
-          new PipeSection(
-              (Double) lengths.get(i),
-              (Double) bores.get(i),
-              pick(roughnesses, i, Roughness.SMOOTH_TUBE),
-              k(ks, i, fittings.isEmpty(), i == sections.length - 1 ? named : 0));
-    }
-    return new Riser(new Line(Liquid.water(celsius == null ? 20 : celsius), sections), lift);
-  }
-
-  /**
-   * K of a stretch: as given, else that of the named fittings, else entrance and exit on the first.
-   */
-  private static double k(List<Object> ks, int i, boolean nothingNamed, double named) {
-    if (!ks.isEmpty()) {
-      return i < ks.size() ? (Double) ks.get(i) : 0;
-    }
-    return nothingNamed && i == 0 ? PipeSection.K_WHEN_NOT_NAMED : named;
-  }
-
-  private static double pick(List<Object> values, int i, double otherwise) {
-    if (values.isEmpty()) {
-      return otherwise;
-    }
-    return (Double) values.get(Math.min(i, values.size() - 1));
-  }
-
-  private void fill(Call call, Answer answer, Riser riser, HeadLoss loss) {
+  private void fill(Call call, Answer answer, HeadInput input, HeadLoss loss) {
     HeadLoss.OfSection fastest = loss.fastest();
     Row row =
         answer
@@ -220,6 +156,11 @@ public final class HeadCommand extends Command {
             .set(STATIC_SHARE, loss.share(loss.staticHead()))
             .set(FRICTION_SHARE, loss.share(loss.frictionHead()))
             .set(FITTING_SHARE, loss.share(loss.fittingHead()));
+    Line line = input.riser().line();
+    row.set(FITTINGS_K, line.section(line.size() - 1).fittingsK());
+    if (input.common() != null) {
+      row.set(COMMON_FLOW, input.total());
+    }
     answer.sentence(
         row,
         "Lifting {flow_L_min} takes {total_head_m} of head: {static_head_m} to climb, {lost_head_m} lost on the way.");
@@ -227,17 +168,34 @@ public final class HeadCommand extends Command {
     answer.figure(row, FRICTION, "{friction_share_pct}");
     answer.figure(row, FITTING, "{fitting_share_pct}");
     answer.figure(row, VELOCITY, "{regime}, Re {reynolds}");
-    minds(answer, row, loss, riser);
+    if (input.common() != null) {
+      answer.figure(row, COMMON_FLOW, "");
+    }
+    minds(answer, row, loss, input.riser());
     Double celsius = call.quantity("--temperature");
     if (celsius != null && !Water.USUAL.holds(celsius)) {
       answer.mind("temperature-range", "outside 5 to 35 C roots suffer, whatever the pipe does.");
     }
     workings(answer, loss, fastest);
-    answer.next(
-        call.hasPlan()
-            ? call.again("pump") + "   to see what your pump gives"
-            : call.again("pump", "--lift", "--bore", "--length", "--k", "--roughness")
-                + " --shutoff-head ... --max-flow ...   to see what your pump gives");
+    next(call, answer, row);
+  }
+
+  private static void next(Call call, Answer answer, Row row) {
+    String[] kept = {"--lift", "--bore", "--length", "--k", "--roughness", "--temperature"};
+    String pump = " --shutoff-head ... --max-flow ...   to see what your pump gives";
+    if (call.hasPlan()) {
+      answer.next(call.again("pump", "--lift", "--temperature") + "   to see what your pump gives");
+    } else if (call.texts("--bore").size() > 1) {
+      answer.next(
+          "write the pipes into a plan as pipe and riser, then  leat pump --plan ...   to see what your pump gives");
+    } else if (call.has("--fitting")) {
+      String again = call.again("pump", kept);
+      answer.next(
+          row.with(Row.aside(NeededAnswer.COMMAND).set(NeededAnswer.COMMAND, again)),
+          "{command} --k {fittings_k} --shutoff-head ... --max-flow ...   to see what your pump gives");
+    } else {
+      answer.next(call.again("pump", kept) + pump);
+    }
   }
 
   static String word(Regime regime) {
@@ -253,6 +211,11 @@ public final class HeadCommand extends Command {
 
   private static void minds(Answer answer, Row row, HeadLoss loss, Riser riser) {
     HeadLoss.OfSection s = loss.fastest();
+    Row limits =
+        Row.aside(SLOW, FAST, ABSURD)
+            .set(SLOW, HeadLoss.OfSection.SLOW)
+            .set(FAST, HeadLoss.OfSection.FAST)
+            .set(ABSURD, HeadLoss.OfSection.ABSURD);
     answer.mind("head-accuracy", "lost head good to about 10 %; the bends' K is the soft part.");
     if (s.flickers()) {
       answer.mind(
@@ -261,13 +224,18 @@ public final class HeadCommand extends Command {
           "near the transition the flow may flicker between laminar and turbulent; friction uncertain by a fifth. Churchill's formula gives {total_head_churchill_m} in all.");
     }
     if (s.slow()) {
-      answer.mind("slow", "under 0.3 m/s air and grit stay in the tube.");
+      answer.mind("slow", limits, "under {slow_m_s} air and grit stay in the tube.");
     }
     if (s.absurd()) {
-      answer.mind("very-fast", "over 2.5 m/s in a tower's riser: are these L/h and not L/min?");
+      answer.mind(
+          "very-fast",
+          limits,
+          "over {absurd_m_s} in a tower's riser: are these L/h and not L/min?");
     } else if (s.fast()) {
       answer.mind(
-          "fast", "over 1.5 m/s it is noisy and friction eats the head: try the next bore up.");
+          "fast",
+          limits,
+          "over {fast_m_s} it is noisy and friction eats the head: try the next bore up, see --bores.");
     }
     if (loss.heavy()) {
       answer.mind(

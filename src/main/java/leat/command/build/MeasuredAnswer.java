@@ -6,9 +6,13 @@ import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.answer.Show;
 import leat.cli.Call;
+import leat.cli.CommandErrors;
 import leat.command.MeasuredWords;
 import leat.hydraulics.MeasuredDerate;
+import leat.plan.Refused;
 import leat.quantity.MeasuredFlow;
+import leat.quantity.Quantity;
+import leat.quantity.Units;
 import leat.system.Waterway;
 
 /**
@@ -33,7 +37,8 @@ final class MeasuredAnswer {
     this.way = way;
   }
 
-  Answer answer(MeasuredFlow flow) {
+  Answer answer(MeasuredFlow typed) {
+    MeasuredFlow flow = at(typed);
     Answer answer = new Answer(DERATE, LOW, HIGH, FLOW, EXPECTED, HEAD, STATUS);
     if (!call.has("--lift") && flow.level() == null) {
       answer.taken(Phrase.of("the tank full during the trial"));
@@ -56,22 +61,30 @@ final class MeasuredAnswer {
     minds(answer, found, flow);
     call.withTaken(answer);
     if (found.derate().isPresent() && found.status() == MeasuredDerate.Status.VALUE) {
-      Phrase paste =
-          Phrase.of("paste into the plan:  pump: {measured: ")
-              .add(found.flow(), Show.L_MIN.digits(4));
-      answer.next(
-          paste.render(false) + (flow.level() == null ? "" : " @ " + flow.level().text()) + "}");
+      answer.next(paste(typed, found));
     }
     return found.usable() ? answer : answer.no();
   }
 
-  private String level(MeasuredFlow flow) {
-    if (flow.level() != null) {
-      return " @ " + flow.level().text();
+  /** The level of the trial: after the @, else --level. */
+  private MeasuredFlow at(MeasuredFlow typed) {
+    Double level = call.from0("--level");
+    if (level == null) {
+      return typed;
     }
-    return call.hasPlan() && !call.has("--lift")
-        ? " @ " + call.plan().section("tank").typed("full")
-        : "";
+    if (typed.level() != null) {
+      throw new Refused(CommandErrors.notBoth(call.command, "--level", "--measured ... @ LEVEL"));
+    }
+    return new MeasuredFlow(typed.flow(), typed.bucket(), Quantity.of(level, Units.M));
+  }
+
+  private String paste(MeasuredFlow typed, MeasuredDerate found) {
+    String level = typed.level() != null ? typed.level().text() : call.text("--level");
+    return Phrase.of("paste into the plan:  pump: {measured: ")
+            .add(found.flow(), Show.L_MIN.digits(4))
+            .render(false)
+        + (level == null ? "" : " @ " + level)
+        + "}";
   }
 
   static Phrase nothingCame(MeasuredDerate found) {

@@ -15,10 +15,8 @@ import leat.command.MeasuredWords;
 import leat.hydraulics.Derate;
 import leat.hydraulics.ManifoldFlow;
 import leat.hydraulics.PumpCurve;
-import leat.plan.Kind;
 import leat.plan.Plan;
 import leat.plan.Refused;
-import leat.quantity.Dimension;
 import leat.quantity.MeasuredFlow;
 import leat.system.PumpOf;
 import leat.system.TowerAt;
@@ -103,8 +101,6 @@ public final class PumpCommand extends Command {
     STATUS
   };
 
-  private static final Kind LENGTH = Kind.quantity(Dimension.LENGTH);
-
   @Override
   public String name() {
     return "pump";
@@ -112,97 +108,28 @@ public final class PumpCommand extends Command {
 
   @Override
   public Flag[] flags() {
-    return new Flag[] {
-      Flag.of(
-              "--shutoff-head",
-              "HEAD",
-              Kind.quantity(Dimension.HEAD),
-              "2.4 m",
-              "printed greatest head, at no flow")
-          .sets("pump.shutoff_head"),
-      Flag.of(
-              "--max-flow",
-              "FLOW",
-              Kind.quantity(Dimension.FLOW),
-              "1000 L/h",
-              "printed greatest flow, at no head")
-          .sets("pump.max_flow"),
-      Flag.of(
-              "--point",
-              "POINT",
-              Kind.POINT,
-              "600 L/h @ 1.7 m",
-              "a point of the printed curve, from no flow on")
-          .sets("pump.curve")
-          .repeatable(),
-      Flag.of(
-              "--derate",
-              "SHARE",
-              Kind.quantity(Dimension.SHARE),
-              "80 %",
-              "share of the printed head that is left")
-          .sets("pump.derate"),
-      Flag.of(
-              "--speed",
-              "SHARE",
-              Kind.quantity(Dimension.SHARE),
-              "83 %",
-              "speed against the printed one")
-          .sets("pump.speed"),
-      Flag.of("--power", "POWER", Kind.quantity(Dimension.POWER), "22 W", "electrical power")
-          .sets("pump.power"),
-      Flag.of(
-          "--lift",
-          "HEIGHT",
-          LENGTH,
-          "1.7 m",
-          "height of the outlet over the water, at its lowest working level"),
-      Flag.of(
-          "--level", "LENGTH", LENGTH, "200 mm", "one level of the tank instead of low and full"),
-      Flag.of("--bore", "LENGTH", LENGTH, "12 mm", "inside diameter of the riser")
-          .sets("towers[*].riser.bore"),
-      Flag.of("--length", "LENGTH", LENGTH, "1.9 m", "length of the riser")
-          .sets("towers[*].riser.length"),
-      Flag.of("--roughness", "LENGTH", LENGTH, "0.0015 mm", "roughness of its wall")
-          .sets("towers[*].riser.roughness"),
-      Flag.of("--k", "K", Kind.NUMBER, "2.5", "sum of the loss factors of its fittings")
-          .sets("towers[*].riser.k"),
-      Flag.of(
-          "--temperature",
-          "TEMP",
-          Kind.quantity(Dimension.TEMPERATURE),
-          "20 C",
-          "temperature of the water"),
-      Flag.of(
-              "--check-valve",
-              "YES",
-              Kind.YES_NO,
-              "true",
-              "whether a check valve keeps the riser full")
-          .sets("pump.check_valve"),
-      Flag.of(
-          "--throttle-to",
-          "FLOW",
-          Kind.quantity(Dimension.FLOW),
-          "4 L/min",
-          "flow that a valve in the riser should leave"),
-      Flag.of(
-          "--measured",
-          "FLOW",
-          Kind.MEASURED,
-          "10 L in 65 s",
-          "flow caught in a bucket, all towers together: finds the derate"),
-    };
+    return PumpFlags.all();
   }
 
   @Override
   public Answer answer(Call call) {
     Plan plan = call.plan();
+    if (call.has("--needed")) {
+      if (!call.hasPlan() && !call.has("--lift")) {
+        throw call.needs("--lift");
+      }
+      return new NeededAnswer(
+              call, Waterway.ofPipes(plan, call.quantity("--temperature"), call.quantity("--lift")))
+          .answer();
+    }
     if (!PumpOf.isKnown(plan.section("pump")) && !call.hasPlan()) {
       throw new Refused(
           CommandErrors.neededOneOf(
               this,
               "a pump's curve is needed: --shutoff-head and --max-flow from its box, or several --point"));
+    }
+    if (call.has("--balance")) {
+      BalanceAnswer.accept(this, call);
     }
     if (!call.hasPlan() && !call.has("--lift")) {
       throw call.needs("--lift");
@@ -210,6 +137,12 @@ public final class PumpCommand extends Command {
     Waterway way = Waterway.of(plan, call.quantity("--temperature"), call.quantity("--lift"));
     if (call.has("--measured")) {
       return new MeasuredAnswer(call, way).answer((MeasuredFlow) call.value("--measured"));
+    }
+    if (call.has("--balance")) {
+      return new BalanceAnswer(call, way).answer();
+    }
+    if (call.has("--bores")) {
+      return new PumpBores(call, way, HeadInput.tower(call, way)).answer(levels(call, way)[0]);
     }
     Answer answer = call.hasPlan() ? new Answer(PLAN).asList() : new Answer(ONE);
     double[] levels = levels(call, way);
@@ -228,7 +161,19 @@ public final class PumpCommand extends Command {
     new PumpWords(call, answer, way, states, levels).write();
     MeasuredWords.say(answer, way.believed(), "");
     call.withTaken(answer);
-    return anyDry(states) ? answer.no() : answer;
+    return anyDry(states) && !wateredByValves(call, way, levels[0]) ? answer.no() : answer;
+  }
+
+  /** What is asked: one thing at a time. */
+  private void oneQuestion(Call call) {
+    String[] questions = {"--balance", "--needed", "--bores", "--measured"};
+    String first = null;
+    for (int i = 0; i < questions.length; i++) {
+      if (call.has(questions[i]) && first != null) {
+        throw new Refused(CommandErrors.notBoth(this, first, questions[i]));
+      }
+      first = call.has(questions[i]) ? questions[i] : first;
+    }
   }
 
   private static double[] levels(Call call, Waterway way) {
@@ -237,6 +182,12 @@ public final class PumpCommand extends Command {
     }
     Double level = call.from0("--level");
     return level != null ? new double[] {level} : new double[] {way.low(), way.full()};
+  }
+
+  /** Asked for valves, and every tower has the flow then, though one is dry with all open. */
+  static boolean wateredByValves(Call call, Waterway way, double level) {
+    Double wanted = call.above0("--throttle-to");
+    return wanted != null && Valves.of(way, way.flows(level), wanted).allReachable();
   }
 
   private static boolean anyDry(List<List<TowerAt>> states) {

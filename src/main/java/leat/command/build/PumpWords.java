@@ -2,6 +2,7 @@ package leat.command.build;
 
 import java.util.List;
 import leat.answer.Answer;
+import leat.answer.Column;
 import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.answer.Show;
@@ -9,6 +10,7 @@ import leat.cli.Call;
 import leat.hydraulics.Cap;
 import leat.hydraulics.Derate;
 import leat.hydraulics.Film;
+import leat.hydraulics.JugRounds;
 import leat.hydraulics.ManifoldFlow;
 import leat.hydraulics.OperatingPoint;
 import leat.hydraulics.PumpCurve;
@@ -18,6 +20,14 @@ import leat.system.Waterway;
 
 /** Sentence, figures and notes of {@code leat pump}. */
 final class PumpWords {
+  private static final Column NAME = Column.plain("name", "tower");
+  private static final Column HIGH_FLOW = Column.of("full_flow_L_min", "flow, full", Show.L_MIN);
+  private static final Column CLOSED_FILM =
+      Column.of("closed_film_L_min", "closes the film", Show.L_MIN);
+  private static final Column LITRE = Column.of("jug_L", "jug", Show.L.digits(2));
+  private static final Column WANTED = Column.of("wanted_L_min", "wanted", Show.L_MIN);
+  private static final Column LEAST_MARGIN = Column.of("least_margin_pct", "margin", Show.PERCENT);
+
   private final Call call;
   private final Answer answer;
   private final Waterway way;
@@ -74,7 +84,11 @@ final class PumpWords {
     }
     Phrase dry = dryTowers();
     if (dry != null) {
-      return dry;
+      return PumpCommand.wateredByValves(call, way, levels[0])
+          ? Answer.filled(
+                  row(0, 0), "With the valves set every tower gets {wanted_L_min}. With all open: ")
+              .add(dry)
+          : dry;
     }
     Phrase words =
         Phrase.of(
@@ -132,70 +146,49 @@ final class PumpWords {
     return words.isEmpty() ? null : words;
   }
 
-  private Phrase[] cells(Cell cell) {
-    Phrase[] cells = new Phrase[way.towers()];
-    for (int t = 0; t < cells.length; t++) {
-      cells[t] = cell.of(lowest().get(t), highest().get(t));
-    }
-    return cells;
-  }
-
-  /** One cell of the figures: of a tower at the lowest and the highest level. */
-  private interface Cell {
-    Phrase of(TowerAt low, TowerAt high);
+  /** The row of a tower at a level, with what the words alone want. */
+  private Row row(int t, int level) {
+    TowerAt low = lowest().get(t);
+    Film film = low.film();
+    return answer
+        .row(level * way.towers() + t)
+        .with(
+            Row.aside(NAME, HIGH_FLOW, CLOSED_FILM, LITRE, WANTED)
+                .set(NAME, low.name())
+                .set(HIGH_FLOW, highest().get(t).flow())
+                .set(CLOSED_FILM, film == null ? null : Double.valueOf(film.flowForClosedFilm()))
+                .set(LITRE, JugRounds.USUAL_JUG)
+                .set(
+                    WANTED,
+                    call.has("--throttle-to")
+                        ? call.above0("--throttle-to")
+                        : PumpCommand.orNull(way.wanted(t))));
   }
 
   private void figures() {
-    final boolean two = states.size() == 2;
-    answer.figure(
-        two ? "flow, low / full" : "flow",
-        cells(
-            new Cell() {
-              @Override
-              public Phrase of(TowerAt low, TowerAt high) {
-                return two
-                    ? Phrase.of()
-                        .addBare(low.flow(), Show.L_MIN)
-                        .add(" / ")
-                        .add(high.flow(), Show.L_MIN)
-                    : Phrase.of(low.flow(), Show.L_MIN);
-              }
-            }));
-    answer.figure(
-        "margin over the lift",
-        cells(
-            new Cell() {
-              @Override
-              public Phrase of(TowerAt low, TowerAt high) {
-                Phrase words = Phrase.of(low.margin(), Show.M);
-                return low.marginShare().isPresent()
-                    ? words.add(", ").add(low.marginShare().getAsDouble(), Show.PERCENT)
-                    : words;
-              }
-            }));
-    answer.figure(
-        "water to the top",
-        cells(
-            new Cell() {
-              @Override
-              public Phrase of(TowerAt low, TowerAt high) {
-                return low.fillTime().isPresent()
-                    ? Phrase.of("after ").add(low.fillTime().getAsDouble(), Show.S)
-                    : Phrase.of("never");
-              }
-            }));
+    int n = way.towers();
+    Phrase[] flow = new Phrase[n];
+    Phrase[] margin = new Phrase[n];
+    Phrase[] fill = new Phrase[n];
+    Phrase[] back = new Phrase[n];
+    boolean two = states.size() == 2;
+    for (int t = 0; t < n; t++) {
+      Row low = row(t, 0);
+      boolean share = lowest().get(t).marginShare().isPresent();
+      flow[t] = Answer.filled(low, two ? "{flow_L_min!} / {full_flow_L_min}" : "{flow_L_min}");
+      margin[t] = Answer.filled(low, share ? "{margin_m}, {margin_pct}" : "{margin_m}");
+      fill[t] =
+          Answer.filled(
+              low, lowest().get(t).fillTime().isPresent() ? "after {fill_time_s}" : "never");
+      back[t] = Answer.filled(low, "{drain_back_L}");
+    }
+    answer.figure(two ? "flow, low / full" : "flow", flow);
+    answer.figure("margin over the lift", margin);
+    answer.figure("water to the top", fill);
     if (hasFilm()) {
       filmFigures();
     }
-    answer.figure(
-        "drains back",
-        cells(
-            new Cell() {
-              @Override
-              public Phrase of(TowerAt low, TowerAt high) {
-                return Phrase.of(low.drainBack(), Show.L);
-              }
-            }));
+    answer.figure("drains back", back);
     valves();
   }
 
@@ -209,63 +202,46 @@ final class PumpWords {
   }
 
   private void filmFigures() {
-    answer.figure(
-        "film",
-        cells(
-            new Cell() {
-              @Override
-              public Phrase of(TowerAt low, TowerAt high) {
-                Film film = low.film();
-                return film == null
-                    ? Phrase.of("-")
-                    : Phrase.of(film.thickness(), Show.MM.digits(2))
-                        .add(", ")
-                        .add(film.meanSpeed(), Show.M_S.digits(2))
-                        .add(", down in ")
-                        .add(film.transitTime(), Show.S);
-              }
-            }));
-    answer.figure(
-        "push on the cap",
-        cells(
-            new Cell() {
-              @Override
-              public Phrase of(TowerAt low, TowerAt high) {
-                Cap cap = high.cap();
-                return cap == null
-                    ? Phrase.of("-")
-                    : Phrase.of(cap.jetForce(), Show.N)
-                        .add(", held by ")
-                        .add(cap.holdDown(), Show.N)
-                        .add(cap.liftsAgainstGrip() ? ": lifts" : "");
-              }
-            }));
+    Phrase[] film = new Phrase[way.towers()];
+    Phrase[] push = new Phrase[way.towers()];
+    for (int t = 0; t < film.length; t++) {
+      Row low = row(t, 0);
+      Cap cap = highest().get(t).cap();
+      film[t] =
+          lowest().get(t).film() == null
+              ? Phrase.of("-")
+              : Answer.filled(low, "{film_mm}, {film_speed_m_s}, down in {transit_s}");
+      push[t] =
+          cap == null
+              ? Phrase.of("-")
+              : Answer.filled(
+                  row(t, states.size() - 1),
+                  cap.liftsAgainstGrip()
+                      ? "{push_N}, held by {hold_down_N}: lifts"
+                      : "{push_N}, held by {hold_down_N}");
+    }
+    answer.figure("film", film);
+    answer.figure("push on the cap", push);
+    WallWords.write(answer, way, lowest());
   }
 
   private void valves() {
-    if (dryTowers() != null) {
-      return;
-    }
     Double wanted = call.above0("--throttle-to");
-    ManifoldFlow full = way.flows(levels[levels.length - 1]);
-    Valves valves = Valves.of(way, full, wanted);
-    if (!valves.areWanted()) {
+    Valves valves = Valves.of(way, way.flows(levels[0]), wanted);
+    if (!valves.areWanted() || dryTowers() != null && !valves.allReachable()) {
       return;
     }
     Phrase[] cells = new Phrase[way.towers()];
     for (int t = 0; t < cells.length; t++) {
       cells[t] =
-          valves.of(t).reachable()
-              ? Phrase.of("1 L in ")
-                  .add(valves.litreIn(t), Show.S)
-                  .add(", ")
-                  .add(valves.of(t).valveHead(), Show.M)
-                  .add(" held back")
-              : Phrase.of("leave it open: ")
-                  .add(valves.of(t).wantedFlow(), Show.L_MIN)
-                  .add(" is more than it gets");
+          Answer.filled(
+              row(t, 0),
+              valves.of(t).reachable()
+                  ? "{jug_L} in {litre_in_s}, {valve_head_m} held back"
+                  : "leave it open: {wanted_L_min} is more than it gets");
     }
-    answer.figure(levels.length == 2 ? "close the valve, full" : "close the valve to", cells);
+    answer.figure(
+        levels.length == 2 ? "close the valve, at the refill mark" : "close the valve to", cells);
     if (wanted != null && !valves.allReachable()) {
       answer.no();
       answer.mind(
@@ -292,8 +268,8 @@ final class PumpWords {
           && tower.marginShare().getAsDouble() < OperatingPoint.USUAL_MARGIN) {
         answer.mind(
             "thin-margin",
-            Phrase.of(
-                way.name(t) + ": under 20 % of margin the pump's wear and a little slime decide."));
+            row(t, 0).with(Row.aside(LEAST_MARGIN).set(LEAST_MARGIN, OperatingPoint.USUAL_MARGIN)),
+            "{name}: under {least_margin_pct} of margin the pump's wear and a little slime decide.");
       }
       Film film = tower.film();
       if (film != null && film.indicationOnly()) {
@@ -303,9 +279,8 @@ final class PumpWords {
       } else if (film != null && film.rivuletsLikely()) {
         answer.mind(
             "rivulets",
-            Phrase.of(way.name(t) + ": so little water runs in rivulets on clean plastic; about ")
-                .add(film.flowForClosedFilm(), Show.L_MIN)
-                .add(" close the film."));
+            row(t, 0),
+            "{name}: so little water runs in rivulets on clean plastic; about {closed_film_L_min:up} close the film.");
       }
     }
     if (call.hasPlan() && !way.holdUp().isKnown() && hasFilm()) {
@@ -366,6 +341,9 @@ final class PumpWords {
   }
 
   private void next() {
+    if (dryTowers() != null && way.towers() > 1 && call.hasPlan() && !call.has("--lift")) {
+      answer.next(call.again("pump") + " --balance equal   to see whether valves help");
+    }
     if (call.hasPlan()) {
       answer.next(
           way.believed().kind() == Derate.Kind.MEASURED

@@ -3,7 +3,6 @@ package leat.command.build;
 import java.util.List;
 import leat.answer.Answer;
 import leat.answer.Column;
-import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.answer.Show;
 import leat.cli.Call;
@@ -11,18 +10,16 @@ import leat.cli.Command;
 import leat.cli.CommandErrors;
 import leat.cli.Flag;
 import leat.cli.RowTable;
-import leat.command.run.DutyCommand;
+import leat.command.feed.MixErrors;
 import leat.hydraulics.TankDrain;
 import leat.level.Dipstick;
 import leat.level.Pours;
 import leat.level.StrappingTable;
 import leat.level.Tank;
 import leat.numeric.Impossible;
-import leat.plan.Kind;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
-import leat.quantity.Dimension;
 import leat.quantity.Units;
 import leat.system.DrainOf;
 import leat.system.HeldWater;
@@ -34,7 +31,7 @@ public final class TankCommand extends Command {
   static final Column LEVEL = Column.of("level_mm", "level", MM);
   static final Column VOLUME = Column.of("volume_L", "holds", Show.L);
   static final Column ABOVE_LOW = Column.of("above_low_L", "above low", Show.L);
-  static final Column MM_PER_L = Column.number("mm_per_L", "mm a litre", 3);
+  static final Column MM_PER_L = Column.number("mm_per_L", "mm per litre", 3);
   static final Column TO_FULL = Column.of("to_full_L", "to full", Show.L);
   static final Column TO_RIM = Column.of("to_rim_L", "to the rim", Show.L);
   static final Column AREA = Column.of("surface_cm2", "surface", Show.CM2);
@@ -48,7 +45,32 @@ public final class TankCommand extends Command {
   static final Column SCALE =
       Column.of("every_length_pct", "every length times", Show.PERCENT.digits(3));
 
-  static final Kind LENGTH = Kind.quantity(Dimension.LENGTH);
+  private static final Column OVERFLOW = Column.of("overflow_mm", "overflow", Show.MM);
+  private static final Column FULL = Column.of("full_mm", "full", Show.MM);
+  private static final Column DAYS = Column.number("days", "days", 3);
+  private static final String[] SHAPE = {
+    "--shape",
+    "--top",
+    "--bottom",
+    "--diameter",
+    "--length",
+    "--height",
+    "--corner",
+    "--corner-top",
+    "--floor-rise",
+    "--floor-flat",
+    "--surface",
+    "--table",
+    "--full",
+    "--low"
+  };
+  private static final Column RAIN = Column.of("downpour_L", "downpour", Show.L);
+  private static final Column SIGHT = Column.of("under_low_L", "below low", Show.L);
+  private static final Column MARKS = Column.number("marks", "marks", 5);
+  private static final Column DEPTH = Column.of("depth_mm", "rain", Show.MM.digits(2));
+  private static final Column POURED = Column.of("poured_L", "poured", Show.L.digits(1));
+  private static final Column RISE = Column.of("rise_mm", "rise", Show.MM);
+  private static final Column FILE = Column.plain("file", "file");
 
   @Override
   public String name() {
@@ -57,65 +79,7 @@ public final class TankCommand extends Command {
 
   @Override
   public Flag[] flags() {
-    return new Flag[] {
-      Flag.of("--level", "LENGTH", LENGTH, "200 mm", "level over the inside of the floor")
-          .repeatable(),
-      Flag.of(
-              "--volume",
-              "VOLUME",
-              Kind.quantity(Dimension.VOLUME),
-              "20 L",
-              "litres whose level is asked")
-          .repeatable(),
-      Flag.of(
-          "--every", "STEP", LENGTH, "10 mm", "dipstick table, a row every so many millimetres"),
-      Flag.of(
-          "--thirst",
-          "FLOW",
-          Kind.quantity(Dimension.FLOW),
-          "8 L/d",
-          "what the plants drink: the size that is needed"),
-      Flag.of("--days", "N", Kind.DAYS, "7", "days it must last, with --thirst"),
-      Flag.of(
-              "--shape",
-              "SHAPE",
-              Kind.choice("box", "tapered-box", "cylinder", "cone", "lying-cylinder", "table"),
-              "tapered-box",
-              "shape of the inside")
-          .sets("tank.shape"),
-      Flag.of("--top", "SIZE", Kind.SIZE, "540 mm x 360 mm", "inside at the rim").sets("tank.top"),
-      Flag.of("--bottom", "SIZE", Kind.SIZE, "480 mm x 300 mm", "inside at the floor")
-          .sets("tank.bottom"),
-      Flag.of("--diameter", "LENGTH", LENGTH, "450 mm", "inside diameter of a cylinder")
-          .sets("tank.diameter"),
-      Flag.of("--length", "LENGTH", LENGTH, "800 mm", "inside length of a lying cylinder")
-          .sets("tank.length"),
-      Flag.of("--height", "LENGTH", LENGTH, "330 mm", "inside height").sets("tank.height"),
-      Flag.of("--corner", "LENGTH", LENGTH, "40 mm", "radius of the upright corners")
-          .sets("tank.corner"),
-      Flag.of("--corner-top", "LENGTH", LENGTH, "60 mm", "radius of the corners at the rim")
-          .sets("tank.corner_top"),
-      Flag.of("--table", "ROW", Kind.STRAP, "100 mm = 12.4 L", "a row of a strapping table")
-          .sets("tank.table")
-          .repeatable(),
-      Flag.of(
-          "--dipstick",
-          "FILE",
-          Kind.TEXT,
-          "dipstick.csv",
-          "levels and litres as --every prints them, instead of the shape; - is standard input"),
-      Flag.of(
-              "--drain-bore",
-              "LENGTH",
-              LENGTH,
-              "19 mm",
-              "inside diameter of the drain: how long it takes to empty")
-          .sets("tank.drain.bore"),
-      Flag.of("--drain-height", "LENGTH", LENGTH, "12 mm", "level of the drain's centre")
-          .sets("tank.drain.height"),
-      Flag.of("--full", "LENGTH", LENGTH, "280 mm", "level when full").sets("tank.full"),
-      Flag.of("--low", "LENGTH", LENGTH, "80 mm", "refill mark").sets("tank.low"),
-    };
+    return TankFlags.all();
   }
 
   @Override
@@ -171,53 +135,99 @@ public final class TankCommand extends Command {
     }
     List<Object> volumes = call.values("--volume");
     for (int i = 0; i < volumes.size(); i++) {
-      row(answer, section, tank, tank.level((Double) volumes.get(i)));
+      row(answer, section, tank, level(call, tank, (Double) volumes.get(i), i));
     }
     Row first = answer.row(0);
-    answer.sentence(sentence(first));
+    sentence(answer, first);
     if (answer.size() > 1) {
       answer.table(LEVEL, VOLUME, ABOVE_LOW, TO_FULL, TO_RIM);
     } else {
-      answer.figure(first, TO_FULL, at(section, "full"));
-      answer.figure(first, MM_PER_L);
+      toFull(answer, first, section);
+      rise(answer, first);
       figures(answer, first, section);
     }
+    over(answer, section);
     call.withTaken(answer);
     if (call.has("--dipstick")) {
-      answer.taken(Phrase.of("straight between the rows of ").add(call.text("--dipstick")));
+      answer.taken(
+          Row.aside(FILE).set(FILE, call.text("--dipstick")),
+          "straight between the rows of {file}");
       return answer;
     }
     answer.mind(
         "drawn-sizes",
         "from drawn sizes; a filled wall bulges, 1 to 3 % more at the top. Pour known litres to know.");
-    answer.next("leat tank " + again(call) + "--every \"10 mm\" -o dipstick.csv");
+    answer.next(call.again("tank", SHAPE) + " --every \"10 mm\" -o dipstick.csv");
     return answer;
+  }
+
+  /** Level of a volume, which must go in: up to the rim. */
+  private static double level(Call call, Tank tank, double volume, int i) {
+    if (volume > tank.capacity()) {
+      throw new Refused(MixErrors.overTheRim(call.texts("--volume").get(i), tank.capacity()));
+    }
+    return tank.level(volume);
+  }
+
+  /** Water over the full mark, or over the overflow. */
+  private static void over(Answer answer, Section section) {
+    Double overflow = section.maybe("rim_overflow");
+    Double full = section.maybe("full");
+    for (int i = 0; i < answer.size(); i++) {
+      Double level = (Double) answer.row(i).get(LEVEL);
+      Row marks =
+          answer.row(i).with(Row.aside(OVERFLOW, FULL).set(OVERFLOW, overflow).set(FULL, full));
+      if (overflow != null && level > overflow) {
+        answer.mind(
+            "over-overflow",
+            marks,
+            "{volume_L} stand at {level_mm}, over the overflow at {overflow_mm}: it spills before.");
+      } else if (full != null && level > full) {
+        answer.mind(
+            "over-full", marks, "{volume_L} stand at {level_mm}, over the full mark at {full_mm}.");
+      }
+    }
   }
 
   private static void figures(Answer answer, Row row, Section section) {
     Double rain = section.maybe("rain_area");
-    answer.figure(
-        row,
-        TO_RIM,
-        rain == null
-            ? Phrase.of()
-            : Phrase.of("a 50 mm downpour on the lid brings ")
-                .add(HeldWater.downpour(rain), Show.L));
-    if (row.get(DRAIN) != null) {
+    if (rain == null) {
+      answer.figure(row, TO_RIM, "");
+    } else {
+      Row wet =
+          row.with(
+              Row.aside(RAIN, DEPTH)
+                  .set(RAIN, HeldWater.downpour(rain))
+                  .set(DEPTH, HeldWater.DOWNPOUR));
       answer.figure(
-          "out by the drain",
-          Phrase.of("about ").duration((Double) row.get(DRAIN)),
-          Phrase.of((Double) row.get(LEFT), Show.L).add(" stay under it"));
+          TO_RIM.label(),
+          wet,
+          "{to_rim_L}",
+          "a downpour of {depth_mm} on the lid brings {downpour_L}");
+    }
+    if (row.get(DRAIN) != null) {
+      answer.figure("out by the drain", row, "about {drain_s:duration}", "{left_L} stay under it");
     }
   }
 
-  private static String again(Call call) {
-    return call.hasPlan() ? "--plan " + call.planName() + " " : "... ";
+  private static void rise(Answer answer, Row row) {
+    Double slope = (Double) row.get(MM_PER_L);
+    if (slope != null) {
+      answer.figure(
+          "more water",
+          Row.aside(POURED, RISE).set(POURED, Dipstick.POURED).set(RISE, Dipstick.rise(slope)),
+          "{poured_L} lifts the level by {rise_mm}");
+    }
   }
 
-  private static Phrase at(Section section, String name) {
-    Double level = section.maybe(name);
-    return level == null ? Phrase.of("needs tank." + name) : Phrase.of("at ").add(level, Show.MM);
+  private static void toFull(Answer answer, Row row, Section section) {
+    Double full = section.maybe("full");
+    if (full == null) {
+      answer.figure(TO_FULL.label(), row, "-", "needs tank.full");
+      return;
+    }
+    answer.figure(
+        TO_FULL.label(), row.with(Row.aside(FULL).set(FULL, full)), "{to_full_L}", "at {full_mm}");
   }
 
   private static void row(Answer answer, Section section, Tank tank, double level) {
@@ -240,19 +250,18 @@ public final class TankCommand extends Command {
     }
   }
 
-  private static Phrase sentence(Row row) {
-    Phrase words =
-        Phrase.of("At ")
-            .add((Double) row.get(LEVEL), MM)
-            .add(" the tank holds ")
-            .add((Double) row.get(VOLUME), Show.L);
+  private static void sentence(Answer answer, Row row) {
     Double above = (Double) row.get(ABOVE_LOW);
-    if (above != null && above >= 0) {
-      words.add(": ").add(above, Show.L).add(" above the refill mark");
-    } else if (above != null) {
-      words.add(": ").add(-above, Show.L).add(" below the refill mark");
+    if (above == null) {
+      answer.sentence(row, "At {level_mm} the tank holds {volume_L}.");
+    } else if (above >= 0) {
+      answer.sentence(
+          row, "At {level_mm} the tank holds {volume_L}: {above_low_L} above the refill mark.");
+    } else {
+      answer.sentence(
+          row.with(Row.aside(SIGHT).set(SIGHT, -above)),
+          "At {level_mm} the tank holds {volume_L}: {under_low_L} below the refill mark.");
     }
-    return words.add(".");
   }
 
   private Answer table(Call call, Section section, Tank tank) {
@@ -268,11 +277,8 @@ public final class TankCommand extends Command {
           .set(MM_PER_L, mark.levelPerVolume());
     }
     answer.sentence(
-        Phrase.of("Dipstick: ")
-            .count(marks.size())
-            .add(" marks, ")
-            .add(tank.capacity(), Show.L)
-            .add(" to the rim."));
+        Row.aside(MARKS, VOLUME).set(MARKS, marks.size()).set(VOLUME, tank.capacity()),
+        "Dipstick: {marks} marks, {volume_L} to the rim.");
     answer.table(LEVEL, VOLUME, ABOVE_LOW, MM_PER_L);
     call.withTaken(answer);
     return answer.mind(
@@ -299,18 +305,17 @@ public final class TankCommand extends Command {
             .set(FITS, need.fits())
             .set(LASTS, need.lasts())
             .set(SCALE, need.scale());
+    Object told = days == days.intValue() ? (Object) days.intValue() : days;
+    Row said = row.with(Row.aside(DAYS).setAny(DAYS, told));
     answer.sentence(
-        Phrase.of(need.fits() ? "It is large enough: " : "It is too small: ")
-            .add(DutyCommand.whole(days, 3))
-            .add(" days need ")
-            .add(need.needed(), Show.L)
-            .add(" at full, ")
-            .add(need.unusable(), Show.L)
-            .add(" of it below the refill mark."));
-    answer.figure(row, DRUNK);
-    answer.figure(row, BELOW_LOW);
-    answer.figure(row, LASTS);
-    answer.figure(row, SCALE, Phrase.of("the same shape, just enough"));
+        said,
+        need.fits()
+            ? "It is large enough: {days} days need {needed_L} at full, {below_low_L} of it below the refill mark."
+            : "It is too small: {days} days need {needed_L} at full, {below_low_L} of it below the refill mark.");
+    answer.figure(row, DRUNK, "");
+    answer.figure(row, BELOW_LOW, "");
+    answer.figure(row, LASTS, "");
+    answer.figure(row, SCALE, "the same shape, just enough");
     call.withTaken(answer);
     answer.mind(
         "thirst-grows",

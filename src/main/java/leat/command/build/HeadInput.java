@@ -1,0 +1,168 @@
+package leat.command.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import leat.answer.Answer;
+import leat.cli.Call;
+import leat.cli.CommandErrors;
+import leat.hydraulics.Bores;
+import leat.hydraulics.Line;
+import leat.hydraulics.Liquid;
+import leat.hydraulics.PipeRun;
+import leat.hydraulics.Riser;
+import leat.hydraulics.Roughness;
+import leat.hydraulics.PipeSection;
+import leat.hydraulics.Water;
+import leat.plan.Refused;
+import leat.quantity.Nearest;
+import leat.system.PipeOf;
+import leat.system.Waterway;
+
+/**
+ * The pipes that {@code leat head} was asked for.
+ *
+ * @param common pipe from the pump to the manifold, or null
+ * @param total flow in it, m3/s
+ * @param riser of the tower
+ * @param tower its number in the plan
+ * @param words what was taken
+ */
+record HeadInput(Line common, double total, Riser riser, int tower, List<String> words) {
+
+  static HeadInput of(Call call, double flow) {
+    if (call.has("--bore") || call.has("--length")) {
+      return fromFlags(call);
+    }
+    if (!call.hasPlan()) {
+      throw call.needs("--bore");
+    }
+    Waterway way =
+        Waterway.pipes(call.plan(), call.quantity("--temperature"), call.quantity("--lift"));
+    int tower = tower(call, way);
+    Riser riser = way.riser(tower, call.has("--lift") ? 0 : way.low());
+    Double total = call.above0("--all-towers");
+    List<String> words = new ArrayList<>();
+    if (way.common() != null && total == null) {
+      words.add("every tower takes this flow, all through the common pipe");
+    }
+    return new HeadInput(
+        way.common(), total == null ? way.together(flow) : total, riser, tower, words);
+  }
+
+  /** The tower of a plan that --tower names; the first otherwise. */
+  static int tower(Call call, Waterway way) {
+    String wanted = call.text("--tower");
+    List<String> names = new ArrayList<>();
+    for (int t = 0; t < way.towers(); t++) {
+      if (wanted == null || way.name(t).equals(wanted)) {
+        return t;
+      }
+      names.add(way.name(t));
+    }
+    throw new Refused(CommandErrors.unknownWord("tower", wanted, Nearest.of(wanted, names), names));
+  }
+
+  private static HeadInput fromFlags(Call call) {
+    List<Object> bores = bores(call);
+    List<Object> lengths = call.values("--length");
+    List<Object> ks = call.values("--k");
+    List<Object> roughnesses = call.values("--roughness");
+    List<Object> fittings = call.values("--fitting");
+    Double lift = call.quantity("--lift");
+    if (lift == null) {
+      throw call.needs("--lift");
+    }
+    accept(call, bores.size());
+    List<String> words = new ArrayList<>();
+    PipeSection[] sections = new PipeSection[bores.size()];
+    for (int i = 0; i < sections.length; i++) {
+      sections[i] =
+          new PipeSection(
+              (Double) lengths.get(i),
+              (Double) bores.get(i),
+              pick(roughnesses, i),
+              i < ks.size() ? (Double) ks.get(i) : 0);
+    }
+    if (ks.isEmpty()) {
+      sections = withFittings(sections, fittings, words);
+    } else if (sections.length > 1) {
+      words.add("--k holds every loss, those where the bore changes, too");
+    }
+    if (roughnesses.isEmpty()) {
+      words.add("wall 0.0015 mm, smooth tube");
+    }
+    Double celsius = call.quantity("--temperature");
+    if (celsius == null) {
+      words.add("water 20 C");
+    }
+    Liquid water = Liquid.water(celsius == null ? Water.USUAL_CELSIUS : celsius);
+    return new HeadInput(null, 0, new Riser(new Line(water, sections), lift), 0, words);
+  }
+
+  /** The bores; with --bores alone, the narrowest of the kind that is asked for. */
+  private static List<Object> bores(Call call) {
+    List<Object> bores = call.values("--bore");
+    if (bores.isEmpty() && call.has("--bores")) {
+      String family = call.has("--family") ? call.text("--family") : Bores.HOSE;
+      bores.add(Bores.family(family, false).get(0).bore());
+    } else if (bores.isEmpty()) {
+      throw call.needs("--bore");
+    }
+    return bores;
+  }
+
+  private static void accept(Call call, int bores) {
+    if (call.texts("--length").size() != bores) {
+      throw new Refused(CommandErrors.notAsMany(call.command, "--length", "--bore"));
+    }
+    if (call.texts("--k").size() > bores) {
+      throw new Refused(CommandErrors.notAsMany(call.command, "--k", "--bore"));
+    }
+    if (call.texts("--roughness").size() > bores) {
+      throw new Refused(CommandErrors.notAsMany(call.command, "--roughness", "--bore"));
+    }
+    if (call.has("--fitting") && call.has("--k")) {
+      throw new Refused(CommandErrors.notBoth(call.command, "--k", "--fitting"));
+    }
+  }
+
+  /** Entrance and exit stay where the fittings name none; they and the changes are told. */
+  private static PipeSection[] withFittings(
+      PipeSection[] sections, List<Object> fittings, List<String> words) {
+    PipeSection[] all = PipeRun.joined(sections);
+    int last = all.length - 1;
+    all[last] = all[last].withMoreK(PipeOf.sumOfK(fittings));
+    boolean entrance = !PipeOf.namesEntrance(fittings);
+    boolean exit = !PipeOf.namesExit(fittings);
+    if (entrance) {
+      all = PipeRun.withEntrance(all);
+    }
+    if (exit) {
+      all = PipeRun.withExit(all);
+    }
+    if (entrance && exit) {
+      words.add(
+          fittings.isEmpty()
+              ? "K 1.5: entrance and exit only"
+              : "K 1.5 for entrance and exit besides the fittings named");
+    } else if (entrance) {
+      words.add("K 0.5 for the entrance besides the fittings named");
+    } else if (exit) {
+      words.add("K 1 for the exit besides the fittings named");
+    }
+    if (sections.length > 1) {
+      words.add("sudden changes of bore");
+    }
+    return all;
+  }
+
+  private static double pick(List<Object> roughnesses, int i) {
+    return roughnesses.isEmpty()
+        ? Roughness.SMOOTH_TUBE
+        : (Double) roughnesses.get(Math.min(i, roughnesses.size() - 1));
+  }
+
+  void taken(Answer answer) {
+    answer.taken(words);
+  }
+}
