@@ -1,7 +1,7 @@
 # Completion of leat for bash:  source scripts/leat-completion.bash
 # Made from the declarations of the program; change those.
 
-_leat_commands='acid check clean crops dose duty ec head level oxygen parts plan pump stock sweep tank topup units wind help'
+_leat_commands='acid check clean crops dose duty ec head level log oxygen parts plan pump season sow stock sweep tank topup units wind help'
 
 _leat_second() {
   case $1 in
@@ -9,14 +9,15 @@ _leat_second() {
     duty) echo 'backup cable cap' ;;
     level) echo 'table ladder divider fit' ;;
     plan) echo 'new set schema show keys' ;;
+    season) echo 'day light' ;;
   esac
 }
 
 _leat_flags() {
   case $1 in
-    head) echo '--flow --lift --bore --length --roughness --k --fitting --temperature --tower --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
-    pump) echo '--shutoff-head --max-flow --point --derate --speed --power --lift --level --bore --length --roughness --k --temperature --check-valve --throttle-to --measured --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
-    tank) echo '--level --volume --every --thirst --days --shape --top --bottom --diameter --length --height --corner --corner-top --table --dipstick --drain-bore --drain-height --full --low --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    head) echo '--flow --lift --bore --length --roughness --k --fitting --temperature --tower --all-towers --bores --family --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    pump) echo '--shutoff-head --max-flow --point --derate --speed --power --lift --level --bore --length --roughness --k --temperature --check-valve --throttle-to --measured --balance --jug --at --needed --bores --family --tower --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    tank) echo '--level --volume --every --thirst --days --shape --top --bottom --diameter --length --height --corner --corner-top --floor-rise --floor-flat --surface --table --dipstick --drain-bore --drain-height --full --low --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
     wind) echo '--state --gust --mean --terrain --height-above-ground --density --friction --mass --foot --face --lid --tower --foot-radius --lines --ring --run --anchor --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
     parts) echo '--modules --reach --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
     level) echo '--counts --motion --at-least --column --rows --prefix --strict --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
@@ -24,6 +25,7 @@ _leat_flags() {
     level\ ladder) echo '--empty --full --range --steps --series --equal --bought --length --first --last --pull-in --drop-out --tolerance --reading --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
     level\ divider) echo '--ohm --supply --reference --bits --sender-side --resistor --series --max-current --adc-error --resistor-tolerance --supply-tolerance --reference-tolerance --blind --lead --tolerance --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
     level\ fit) echo '--cumulative --totals --start --litres-column --ohm-column --motion --drained --same-within --leave-out --paste --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    log) echo '--alarm --since --now --days-left --events --days --rows --name-column --value-column --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
     ec) echo '--at --scale --coefficient --natural-water --standard --compensates --ion --weighed --volume --unit --column --rows --prefix --strict --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
     dose) echo '--volume --from --at --scale --to --water-ec --label --rate --rate-ec --parts --each --step --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
     dose\ salts) echo '--volume --ask --salt --weighed --within --scale-step --feed --rate --density --list --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
@@ -37,6 +39,10 @@ _leat_flags() {
     duty\ backup) echo '--hours --battery --capacity --chemistry --depth --reserve --inverter --idle --power --run --rest --controller --dc --sun --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
     duty\ cable) echo '--dc --power --length --section --gauge --strands --temperature --inrush --least-voltage --drop --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
     duty\ cap) echo '--wet --dry --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    sow) echo '--pots --first --nursery --growing --every --until --germination --loss --turnaround --sizes --earliest-transplant --latest-harvest --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    season) echo '--by --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    season\ day) echo '--date --tmin --tmax --rh-min --rh-max --rh-mean --dew-point --wind --wind-height --radiation --sun --latitude --altitude --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
+    season\ light) echo '--month --tmin --tmax --crop --window --distance --cover --transmission --shade --lamp-power --lamp-efficacy --lamp-hours --lamp-area --latitude --altitude --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
     check) echo '--all --strict --known --compare --rules --rule --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
     sweep) echo '--vary --rows --sample --seed --measure --measures --rank --pareto --top --where --all --rule --slice --jobs --nudge --doubt --yes --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
     plan) echo '--format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
@@ -55,24 +61,28 @@ _leat_values() {
     head:--color) echo 'auto always never' ;;
     head:--fitting) echo 'entrance= entrance-inward= entrance-rounded= exit= elbow= elbow-long= elbow-smooth= elbow-45= bend-180= tee-run= tee-branch= union= coupling= push-elbow= barb= swing-check= lift-check=' ;;
     head:--output|head:-o) echo 'files' ;;
+    head:--family) echo 'hose inch-tube silicone vinyl pe drip pex-us pex sch40 pvc-u barb' ;;
     head:--set) echo 'keys' ;;
     head:--units) echo 'metric us' ;;
-    head:--flow|head:--lift|head:--bore|head:--length|head:--roughness|head:--k|head:--temperature|head:--tower|head:--delimiter|head:--decimal) echo 'nothing' ;;
+    head:--flow|head:--lift|head:--bore|head:--length|head:--roughness|head:--k|head:--temperature|head:--tower|head:--all-towers|head:--delimiter|head:--decimal) echo 'nothing' ;;
     head:--plan|head:-p) echo 'plans' ;;
     head:--format|head:-f) echo 'text csv json' ;;
     pump:--color) echo 'auto always never' ;;
     pump:--output|pump:-o) echo 'files' ;;
+    pump:--family) echo 'hose inch-tube silicone vinyl pe drip pex-us pex sch40 pvc-u barb' ;;
     pump:--set) echo 'keys' ;;
+    pump:--at) echo 'low full' ;;
     pump:--units) echo 'metric us' ;;
-    pump:--shutoff-head|pump:--max-flow|pump:--point|pump:--derate|pump:--speed|pump:--power|pump:--lift|pump:--level|pump:--bore|pump:--length|pump:--roughness|pump:--k|pump:--temperature|pump:--check-valve|pump:--throttle-to|pump:--measured|pump:--delimiter|pump:--decimal) echo 'nothing' ;;
+    pump:--shutoff-head|pump:--max-flow|pump:--point|pump:--derate|pump:--speed|pump:--power|pump:--lift|pump:--level|pump:--bore|pump:--length|pump:--roughness|pump:--k|pump:--temperature|pump:--check-valve|pump:--throttle-to|pump:--measured|pump:--jug|pump:--tower|pump:--delimiter|pump:--decimal) echo 'nothing' ;;
     pump:--plan|pump:-p) echo 'plans' ;;
     pump:--format|pump:-f) echo 'text csv json' ;;
+    pump:--balance) echo 'wanted equal' ;;
     tank:--color) echo 'auto always never' ;;
-    tank:--shape) echo 'box tapered-box cylinder cone lying-cylinder table' ;;
+    tank:--shape) echo 'box tapered-box cylinder cone lying-cylinder sloping-floor sections table' ;;
     tank:--dipstick|tank:--output|tank:-o) echo 'files' ;;
     tank:--set) echo 'keys' ;;
     tank:--units) echo 'metric us' ;;
-    tank:--level|tank:--volume|tank:--every|tank:--thirst|tank:--days|tank:--top|tank:--bottom|tank:--diameter|tank:--length|tank:--height|tank:--corner|tank:--corner-top|tank:--table|tank:--drain-bore|tank:--drain-height|tank:--full|tank:--low|tank:--delimiter|tank:--decimal) echo 'nothing' ;;
+    tank:--level|tank:--volume|tank:--every|tank:--thirst|tank:--days|tank:--top|tank:--bottom|tank:--diameter|tank:--length|tank:--height|tank:--corner|tank:--corner-top|tank:--floor-rise|tank:--floor-flat|tank:--surface|tank:--table|tank:--drain-bore|tank:--drain-height|tank:--full|tank:--low|tank:--delimiter|tank:--decimal) echo 'nothing' ;;
     tank:--plan|tank:-p) echo 'plans' ;;
     tank:--format|tank:-f) echo 'text csv json' ;;
     wind:--color) echo 'auto always never' ;;
@@ -133,6 +143,13 @@ _leat_values() {
     level\ fit:--plan|level\ fit:-p) echo 'plans' ;;
     level\ fit:--motion) echo 'rising falling' ;;
     level\ fit:--format|level\ fit:-f) echo 'text csv json' ;;
+    log:--color) echo 'auto always never' ;;
+    log:--output|log:-o) echo 'files' ;;
+    log:--set) echo 'keys' ;;
+    log:--units) echo 'metric us' ;;
+    log:--since|log:--now|log:--days-left|log:--name-column|log:--value-column|log:--delimiter|log:--decimal) echo 'nothing' ;;
+    log:--plan|log:-p) echo 'plans' ;;
+    log:--format|log:-f) echo 'text csv json' ;;
     ec:--color) echo 'auto always never' ;;
     ec:--weighed) echo 'calcium-nitrate-4h2o= calcium-nitrate-greenhouse= potassium-nitrate= ammonium-nitrate= magnesium-nitrate-6h2o= sodium-nitrate= monopotassium-phosphate= dipotassium-phosphate= monoammonium-phosphate= diammonium-phosphate= magnesium-sulfate-7h2o= magnesium-sulfate-1h2o= potassium-sulfate= ammonium-sulfate= calcium-chloride-2h2o= calcium-sulfate-2h2o= potassium-chloride= magnesium-chloride-6h2o= sodium-chloride= potassium-bicarbonate= iron-sulfate-7h2o= manganese-sulfate-1h2o= manganese-chloride-4h2o= zinc-sulfate-7h2o= zinc-sulfate-1h2o= copper-sulfate-5h2o= boric-acid= borax= sodium-molybdate-2h2o= ammonium-molybdate= iron-edta-13= iron-dtpa-11= iron-dtpa-6-liquid= iron-eddha-6= molybdic-acid-85=' ;;
     ec:--rows|ec:--output|ec:-o) echo 'files' ;;
@@ -236,6 +253,37 @@ _leat_values() {
     duty\ cap:--wet|duty\ cap:--dry|duty\ cap:--delimiter|duty\ cap:--decimal) echo 'nothing' ;;
     duty\ cap:--plan|duty\ cap:-p) echo 'plans' ;;
     duty\ cap:--format|duty\ cap:-f) echo 'text csv json' ;;
+    sow:--color) echo 'auto always never' ;;
+    sow:--output|sow:-o) echo 'files' ;;
+    sow:--set) echo 'keys' ;;
+    sow:--units) echo 'metric us' ;;
+    sow:--pots|sow:--first|sow:--nursery|sow:--growing|sow:--every|sow:--until|sow:--germination|sow:--loss|sow:--turnaround|sow:--earliest-transplant|sow:--latest-harvest|sow:--delimiter|sow:--decimal) echo 'nothing' ;;
+    sow:--plan|sow:-p) echo 'plans' ;;
+    sow:--sizes) echo 'spread equal' ;;
+    sow:--format|sow:-f) echo 'text csv json ics' ;;
+    season:--color) echo 'auto always never' ;;
+    season:--output|season:-o) echo 'files' ;;
+    season:--set) echo 'keys' ;;
+    season:--units) echo 'metric us' ;;
+    season:--delimiter|season:--decimal) echo 'nothing' ;;
+    season:--plan|season:-p) echo 'plans' ;;
+    season:--format|season:-f) echo 'text csv json ics' ;;
+    season:--by) echo 'week month' ;;
+    season\ day:--color) echo 'auto always never' ;;
+    season\ day:--output|season\ day:-o) echo 'files' ;;
+    season\ day:--set) echo 'keys' ;;
+    season\ day:--units) echo 'metric us' ;;
+    season\ day:--date|season\ day:--tmin|season\ day:--tmax|season\ day:--rh-min|season\ day:--rh-max|season\ day:--rh-mean|season\ day:--dew-point|season\ day:--wind|season\ day:--wind-height|season\ day:--radiation|season\ day:--sun|season\ day:--latitude|season\ day:--altitude|season\ day:--delimiter|season\ day:--decimal) echo 'nothing' ;;
+    season\ day:--plan|season\ day:-p) echo 'plans' ;;
+    season\ day:--format|season\ day:-f) echo 'text csv json' ;;
+    season\ light:--color) echo 'auto always never' ;;
+    season\ light:--output|season\ light:-o) echo 'files' ;;
+    season\ light:--set) echo 'keys' ;;
+    season\ light:--units) echo 'metric us' ;;
+    season\ light:--cover) echo 'none glass double-glass double-window triple-window twin-wall film glasshouse' ;;
+    season\ light:--month|season\ light:--tmin|season\ light:--tmax|season\ light:--crop|season\ light:--window|season\ light:--distance|season\ light:--transmission|season\ light:--shade|season\ light:--lamp-power|season\ light:--lamp-efficacy|season\ light:--lamp-hours|season\ light:--lamp-area|season\ light:--latitude|season\ light:--altitude|season\ light:--delimiter|season\ light:--decimal) echo 'nothing' ;;
+    season\ light:--plan|season\ light:-p) echo 'plans' ;;
+    season\ light:--format|season\ light:-f) echo 'text csv json' ;;
     check:--color) echo 'auto always never' ;;
     check:--output|check:-o) echo 'files' ;;
     check:--set) echo 'keys' ;;
@@ -304,6 +352,7 @@ _leat_operands() {
     level\ ladder) echo 'plans' ;;
     level\ divider) echo 'plans' ;;
     level\ fit) echo 'plans' ;;
+    log) echo 'plans' ;;
     ec) echo 'plans' ;;
     dose) echo 'plans' ;;
     dose\ salts) echo 'plans' ;;
@@ -317,6 +366,10 @@ _leat_operands() {
     duty\ backup) echo 'plans' ;;
     duty\ cable) echo 'plans' ;;
     duty\ cap) echo 'plans' ;;
+    sow) echo 'plans' ;;
+    season) echo 'plans' ;;
+    season\ day) echo 'plans' ;;
+    season\ light) echo 'plans' ;;
     check) echo 'plans' ;;
     sweep) echo 'plans' ;;
     plan\ set) echo 'plans-keys' ;;
@@ -326,8 +379,8 @@ _leat_operands() {
   esac
 }
 
-_leat_keys='name= about= currency= units= site.time_zone= site.latitude= site.altitude= site.terrain= site.height_above_ground= site.wind.speed= site.wind.is= site.shelter= site.gust_factor= site.air_density= site.weather= site.sun_on_tank= tank.shape= tank.bottom= tank.top= tank.diameter= tank.length= tank.height= tank.corner= tank.corner_top= tank.table= tank.between= tank.bodies[0].name= tank.bodies[0].area= tank.bodies[0].from= tank.bodies[0].to= tank.holds= tank.holds_full= tank.full= tank.low= tank.intake= tank.rim_overflow= tank.wall.thickness= tank.wall.colour= tank.wall.insulation= tank.warmest= tank.mass= tank.foot= tank.stand= tank.ground= tank.friction= tank.rain_area= tank.drain.bore= tank.drain.height= tank.drain.length= tank.drain.drop= sender.steps= sender.edges= sender.ladder.reeds= sender.ladder.first= sender.ladder.pitch= sender.ladder.levels= sender.ladder.resistors= sender.ladder.empty= sender.ladder.full= sender.ladder.return_at= sender.ladder.pull_in= sender.ladder.drop_out= sender.ladder.stops= sender.below= sender.hysteresis= sender.hysteresis_volume= sender.edge_error= sender.tolerance= sender.reading= sender.lead= sender.open_above= sender.short_below= sender.divider.supply= sender.divider.resistor= sender.divider.sender_side= sender.divider.bits= sender.divider.reference= sender.divider.resistor_tolerance= sender.divider.supply_tolerance= sender.divider.reference_tolerance= sender.divider.adc_error= sender.divider.blind= sender.divider.ratiometric= pump.curve= pump.shutoff_head= pump.max_flow= pump.derate= pump.speed= pump.measured= pump.power= pump.power_factor= pump.supply.mains= pump.supply.dc= pump.supply.cable.length= pump.supply.cable.section= pump.check_valve= pump.body= cap_sensor.wet= cap_sensor.dry= hold_up= pipe.bore= pipe.length= pipe.material= pipe.roughness= pipe.k= pipe.fittings= pipe.valve= towers[0].name= towers[0].count= towers[0].riser.bore= towers[0].riser.length= towers[0].riser.material= towers[0].riser.roughness= towers[0].riser.k= towers[0].riser.fittings= towers[0].riser.valve= towers[0].outlet= towers[0].wanted= towers[0].base.height= towers[0].modules[0].name= towers[0].modules[0].count= towers[0].modules[0].height= towers[0].modules[0].overlap= towers[0].modules[0].diameter= towers[0].modules[0].wall= towers[0].modules[0].pots= towers[0].modules[0].pot_at= towers[0].modules[0].pot= towers[0].modules[0].turn= towers[0].modules[0].mass= towers[0].modules[0].print_time= towers[0].cap.mass= towers[0].cap.height= towers[0].cap.spreader= towers[0].cap.gap= towers[0].cap.plate= towers[0].cap.clearance= towers[0].cap.grip= towers[0].cap.print_time= towers[0].guys.lines= towers[0].guys.ring= towers[0].guys.run= towers[0].guys.anchor= towers[0].guys.breaking= towers[0].grown.mass= towers[0].grown.width= towers[0].tie= towers[0].material= towers[0].foot_radius= towers[0].fastened= strainer.aperture= strainer.wire= strainer.diameter= strainer.clogged= strainer.freeboard= timing[0].run= timing[0].rest= timing[0].from= timing[0].to= timing[0].months= timing[0].days= wetting= dry_limit.day= dry_limit.night= dry_limit.alarm= controller.power= controller.relay.rated= controller.relay.coil= controller.relay.coil_when= controller.relay.cycles= controller.relay.inrush= backup.hours= backup.battery= backup.capacity= backup.chemistry= backup.depth= backup.reserve= backup.inverter= backup.idle= tariff.price= tariff.standing= tariff.bands[0].from= tariff.bands[0].to= tariff.bands[0].months= tariff.bands[0].days= tariff.bands[0].price= water.ec= water.alkalinity= water.ph= water.nitrate= water.phosphorus= water.potassium= water.calcium= water.magnesium= water.sulfate= water.sodium= water.chloride= water.temperature= water.price= rain.ec= feed.parts[0].name= feed.parts[0].rate= feed.parts[0].price= feed.rate_ec= feed.acid.name= feed.acid.price= feed.stock.bottle= feed.stock.makes= feed.stock.coldest= feed.stock.grams= feed.salts[0].name= feed.salts[0].elements= feed.salts[0].price= meters.ec.slope= meters.ec.checked= meters.ec.compensates= meters.ec.scale= meters.ph.offset= meters.ph.checked= target.ec= target.ec_low= target.ec_high= target.ph= target.ph_low= target.ph_high= thirst= drinks= crops[0].name= crops[0].tower= crops[0].pots= crops[0].sow= crops[0].until= crops[0].every= crops[0].nursery= crops[0].growing= crops[0].germination= crops[0].loss= crops[0].harvest= crops[0].water= crops[0].ec_low= crops[0].ec_high= crops[0].ph_low= crops[0].ph_high= crops[0].seed_price= crops[0].shop_price= season.from= season.to= season.refill= season.change.every= season.change.or_added= season.away[0].from= season.away[0].to= season.catch= prices.filament= prices.filaments= prices.spool= prices.pump= prices.tank= prices.sender= prices.controller= prices.other= prices.life= printer.power= printer.count= printer.jobs= printer.changeover= printer.waste= clean.with= clean.strength= clean.aim= clean.contact= limits= log.time= log.reading= log.ec= log.ph= log.temperature= log.pump= log.cap= log.delimiter= log.decimal='
-_leat_rules='reaches-top pump-margin tower-fed flow-wanted valve-needed pump-on-curve outlet-over-top reach no-siphon freeboard intake-covered cap-lift film-closed film-not-flooding gap-carries gap-clear riser-not-fast riser-not-slow strainer-head strainer-holds pump-measured wind-tip wind-slide wind-lid wind-joint wind-line guy-anchor pots-fit same-column-spacing deck-load steps-resolvable low-above-step intake-seen full-seen step-under-thirst dip-seen sender-fitted run-covers rest-day rest-night starts-per-hour relay-life cost-season backup-hours cable-drop crops-share target-in-band target-above-water oxygen meters-checked water-alkalinity change-interval parts-compatible acid-household'
+_leat_keys='name= about= currency= units= site.time_zone= site.latitude= site.altitude= site.terrain= site.height_above_ground= site.wind.speed= site.wind.is= site.shelter= site.gust_factor= site.air_density= site.weather= site.weather_columns= site.months[0].tmin= site.months[0].tmax= site.months[0].rain= site.months[0].rain_days= site.exposure= site.coast= site.wind_height= site.light.transmission= site.light.shade= site.sun_on_tank= tank.shape= tank.bottom= tank.top= tank.diameter= tank.length= tank.height= tank.corner= tank.corner_top= tank.floor_rise= tank.floor_flat= tank.sections= tank.table= tank.between= tank.bodies[0].name= tank.bodies[0].area= tank.bodies[0].from= tank.bodies[0].to= tank.holds= tank.holds_full= tank.full= tank.low= tank.intake= tank.rim_overflow= tank.wall.thickness= tank.wall.colour= tank.wall.insulation= tank.warmest= tank.mass= tank.foot= tank.stand= tank.ground= tank.friction= tank.rain_area= tank.rain_share= tank.open_area= tank.heel= tank.drain.bore= tank.drain.height= tank.drain.length= tank.drain.drop= sender.steps= sender.edges= sender.ladder.reeds= sender.ladder.first= sender.ladder.pitch= sender.ladder.levels= sender.ladder.resistors= sender.ladder.empty= sender.ladder.full= sender.ladder.return_at= sender.ladder.pull_in= sender.ladder.drop_out= sender.ladder.stops= sender.below= sender.hysteresis= sender.hysteresis_volume= sender.edge_error= sender.tolerance= sender.reading= sender.lead= sender.open_above= sender.short_below= sender.divider.supply= sender.divider.resistor= sender.divider.sender_side= sender.divider.bits= sender.divider.reference= sender.divider.resistor_tolerance= sender.divider.supply_tolerance= sender.divider.reference_tolerance= sender.divider.adc_error= sender.divider.blind= sender.divider.ratiometric= pump.curve= pump.shutoff_head= pump.max_flow= pump.derate= pump.speed= pump.measured= pump.power= pump.power_factor= pump.supply.mains= pump.supply.dc= pump.supply.cable.length= pump.supply.cable.section= pump.check_valve= pump.body= cap_sensor.wet= cap_sensor.dry= hold_up= pipe.bore= pipe.length= pipe.material= pipe.roughness= pipe.k= pipe.fittings= pipe.valve= towers[0].name= towers[0].count= towers[0].riser.bore= towers[0].riser.length= towers[0].riser.material= towers[0].riser.roughness= towers[0].riser.k= towers[0].riser.fittings= towers[0].riser.valve= towers[0].outlet= towers[0].wanted= towers[0].base.height= towers[0].modules[0].name= towers[0].modules[0].count= towers[0].modules[0].height= towers[0].modules[0].overlap= towers[0].modules[0].diameter= towers[0].modules[0].wall= towers[0].modules[0].pots= towers[0].modules[0].pot_at= towers[0].modules[0].pot= towers[0].modules[0].turn= towers[0].modules[0].mass= towers[0].modules[0].print_time= towers[0].cap.mass= towers[0].cap.height= towers[0].cap.spreader= towers[0].cap.gap= towers[0].cap.plate= towers[0].cap.clearance= towers[0].cap.grip= towers[0].cap.print_time= towers[0].guys.lines= towers[0].guys.ring= towers[0].guys.run= towers[0].guys.anchor= towers[0].guys.breaking= towers[0].grown.mass= towers[0].grown.width= towers[0].tie= towers[0].material= towers[0].foot_radius= towers[0].fastened= strainer.aperture= strainer.wire= strainer.diameter= strainer.clogged= strainer.freeboard= timing[0].run= timing[0].rest= timing[0].from= timing[0].to= timing[0].months= timing[0].days= wetting= dry_limit.day= dry_limit.night= dry_limit.alarm= controller.power= controller.relay.rated= controller.relay.coil= controller.relay.coil_when= controller.relay.cycles= controller.relay.inrush= backup.hours= backup.battery= backup.capacity= backup.chemistry= backup.depth= backup.reserve= backup.inverter= backup.idle= tariff.price= tariff.standing= tariff.bands[0].from= tariff.bands[0].to= tariff.bands[0].months= tariff.bands[0].days= tariff.bands[0].price= water.ec= water.alkalinity= water.ph= water.nitrate= water.phosphorus= water.potassium= water.calcium= water.magnesium= water.sulfate= water.sodium= water.chloride= water.temperature= water.price= rain.ec= feed.parts[0].name= feed.parts[0].rate= feed.parts[0].price= feed.rate_ec= feed.acid.name= feed.acid.price= feed.stock.bottle= feed.stock.makes= feed.stock.coldest= feed.stock.grams= feed.salts[0].name= feed.salts[0].elements= feed.salts[0].price= meters.ec.slope= meters.ec.checked= meters.ec.compensates= meters.ec.scale= meters.ph.offset= meters.ph.checked= target.ec= target.ec_low= target.ec_high= target.ph= target.ph_low= target.ph_high= thirst= drinks= crops[0].name= crops[0].tower= crops[0].pots= crops[0].sow= crops[0].until= crops[0].every= crops[0].nursery= crops[0].growing= crops[0].germination= crops[0].loss= crops[0].harvest= crops[0].water= crops[0].area= crops[0].initial= crops[0].development= crops[0].late= crops[0].start_share= crops[0].end_share= crops[0].turnaround= crops[0].sizes= crops[0].earliest_transplant= crops[0].latest_harvest= crops[0].base= crops[0].upper= crops[0].warmth= crops[0].ec_low= crops[0].ec_high= crops[0].ph_low= crops[0].ph_high= crops[0].seed_price= crops[0].shop_price= season.from= season.to= season.refill= season.start.volume= season.start.ec= season.uptake= season.dose_below= season.dilute_above= season.change.every= season.change.or_added= season.away[0].from= season.away[0].to= season.catch= lamp.power= lamp.efficacy= lamp.hours= lamp.area= prices.filament= prices.filaments= prices.spool= prices.pump= prices.tank= prices.sender= prices.controller= prices.other= prices.life= printer.power= printer.count= printer.jobs= printer.changeover= printer.waste= clean.with= clean.strength= clean.aim= clean.contact= limits= log.time= log.reading= log.reading_in= log.ec= log.ph= log.temperature= log.pump= log.cap= log.rain= log.name= log.value= log.delimiter= log.decimal= log.keeper= log.thresholds.disorder= log.thresholds.rest= log.thresholds.clock_jump= log.thresholds.gap= log.thresholds.fault= log.thresholds.refill_steps= log.thresholds.refill_within= log.thresholds.change_above= log.thresholds.change_below= log.thresholds.change_fall= log.thresholds.change_refill= log.thresholds.rain_join= log.thresholds.rain_least= log.thresholds.rain_ec= log.thresholds.leak_factor= log.thresholds.leak_steps= log.thresholds.leak_join= log.thresholds.dry= log.thresholds.dry_intervals= log.thresholds.stuck_steps= log.thresholds.stuck_jump_steps= log.thresholds.stuck_jump= log.thresholds.wilt= log.thresholds.use_days= log.thresholds.use_least_days= log.thresholds.weekday_days= log.thresholds.day_from= log.thresholds.day_to= log.thresholds.night= log.thresholds.ec_rows= log.thresholds.silent='
+_leat_rules='reaches-top pump-margin tower-fed flow-wanted valve-needed pump-on-curve outlet-over-top reach no-siphon freeboard intake-covered cap-lift film-closed film-not-flooding gap-carries gap-clear riser-not-fast riser-not-slow strainer-head strainer-holds pump-measured wind-tip wind-slide wind-lid wind-joint wind-line guy-anchor pots-fit same-column-spacing deck-load steps-resolvable low-above-step intake-seen full-seen step-under-thirst dip-seen sender-fitted run-covers rest-day rest-night starts-per-hour relay-life cost-season backup-hours cable-drop crops-share target-in-band target-above-water oxygen meters-checked water-alkalinity change-interval parts-compatible acid-household season-dry season-ec-high season-ec-low season-overflow away-dry tank-warm frost-pipes'
 
 _leat_plan_files() {
   local name

@@ -2,8 +2,8 @@
 # Completion of leat for zsh: source it behind compinit, or put it on the fpath as _leat.
 # Made from the declarations of the program; change those.
 
-_leat_keys=('name=' 'about=' 'currency=' 'units=' 'site.time_zone=' 'site.latitude=' 'site.altitude=' 'site.terrain=' 'site.height_above_ground=' 'site.wind.speed=' 'site.wind.is=' 'site.shelter=' 'site.gust_factor=' 'site.air_density=' 'site.weather=' 'site.sun_on_tank=' 'tank.shape=' 'tank.bottom=' 'tank.top=' 'tank.diameter=' 'tank.length=' 'tank.height=' 'tank.corner=' 'tank.corner_top=' 'tank.table=' 'tank.between=' 'tank.bodies[0].name=' 'tank.bodies[0].area=' 'tank.bodies[0].from=' 'tank.bodies[0].to=' 'tank.holds=' 'tank.holds_full=' 'tank.full=' 'tank.low=' 'tank.intake=' 'tank.rim_overflow=' 'tank.wall.thickness=' 'tank.wall.colour=' 'tank.wall.insulation=' 'tank.warmest=' 'tank.mass=' 'tank.foot=' 'tank.stand=' 'tank.ground=' 'tank.friction=' 'tank.rain_area=' 'tank.drain.bore=' 'tank.drain.height=' 'tank.drain.length=' 'tank.drain.drop=' 'sender.steps=' 'sender.edges=' 'sender.ladder.reeds=' 'sender.ladder.first=' 'sender.ladder.pitch=' 'sender.ladder.levels=' 'sender.ladder.resistors=' 'sender.ladder.empty=' 'sender.ladder.full=' 'sender.ladder.return_at=' 'sender.ladder.pull_in=' 'sender.ladder.drop_out=' 'sender.ladder.stops=' 'sender.below=' 'sender.hysteresis=' 'sender.hysteresis_volume=' 'sender.edge_error=' 'sender.tolerance=' 'sender.reading=' 'sender.lead=' 'sender.open_above=' 'sender.short_below=' 'sender.divider.supply=' 'sender.divider.resistor=' 'sender.divider.sender_side=' 'sender.divider.bits=' 'sender.divider.reference=' 'sender.divider.resistor_tolerance=' 'sender.divider.supply_tolerance=' 'sender.divider.reference_tolerance=' 'sender.divider.adc_error=' 'sender.divider.blind=' 'sender.divider.ratiometric=' 'pump.curve=' 'pump.shutoff_head=' 'pump.max_flow=' 'pump.derate=' 'pump.speed=' 'pump.measured=' 'pump.power=' 'pump.power_factor=' 'pump.supply.mains=' 'pump.supply.dc=' 'pump.supply.cable.length=' 'pump.supply.cable.section=' 'pump.check_valve=' 'pump.body=' 'cap_sensor.wet=' 'cap_sensor.dry=' 'hold_up=' 'pipe.bore=' 'pipe.length=' 'pipe.material=' 'pipe.roughness=' 'pipe.k=' 'pipe.fittings=' 'pipe.valve=' 'towers[0].name=' 'towers[0].count=' 'towers[0].riser.bore=' 'towers[0].riser.length=' 'towers[0].riser.material=' 'towers[0].riser.roughness=' 'towers[0].riser.k=' 'towers[0].riser.fittings=' 'towers[0].riser.valve=' 'towers[0].outlet=' 'towers[0].wanted=' 'towers[0].base.height=' 'towers[0].modules[0].name=' 'towers[0].modules[0].count=' 'towers[0].modules[0].height=' 'towers[0].modules[0].overlap=' 'towers[0].modules[0].diameter=' 'towers[0].modules[0].wall=' 'towers[0].modules[0].pots=' 'towers[0].modules[0].pot_at=' 'towers[0].modules[0].pot=' 'towers[0].modules[0].turn=' 'towers[0].modules[0].mass=' 'towers[0].modules[0].print_time=' 'towers[0].cap.mass=' 'towers[0].cap.height=' 'towers[0].cap.spreader=' 'towers[0].cap.gap=' 'towers[0].cap.plate=' 'towers[0].cap.clearance=' 'towers[0].cap.grip=' 'towers[0].cap.print_time=' 'towers[0].guys.lines=' 'towers[0].guys.ring=' 'towers[0].guys.run=' 'towers[0].guys.anchor=' 'towers[0].guys.breaking=' 'towers[0].grown.mass=' 'towers[0].grown.width=' 'towers[0].tie=' 'towers[0].material=' 'towers[0].foot_radius=' 'towers[0].fastened=' 'strainer.aperture=' 'strainer.wire=' 'strainer.diameter=' 'strainer.clogged=' 'strainer.freeboard=' 'timing[0].run=' 'timing[0].rest=' 'timing[0].from=' 'timing[0].to=' 'timing[0].months=' 'timing[0].days=' 'wetting=' 'dry_limit.day=' 'dry_limit.night=' 'dry_limit.alarm=' 'controller.power=' 'controller.relay.rated=' 'controller.relay.coil=' 'controller.relay.coil_when=' 'controller.relay.cycles=' 'controller.relay.inrush=' 'backup.hours=' 'backup.battery=' 'backup.capacity=' 'backup.chemistry=' 'backup.depth=' 'backup.reserve=' 'backup.inverter=' 'backup.idle=' 'tariff.price=' 'tariff.standing=' 'tariff.bands[0].from=' 'tariff.bands[0].to=' 'tariff.bands[0].months=' 'tariff.bands[0].days=' 'tariff.bands[0].price=' 'water.ec=' 'water.alkalinity=' 'water.ph=' 'water.nitrate=' 'water.phosphorus=' 'water.potassium=' 'water.calcium=' 'water.magnesium=' 'water.sulfate=' 'water.sodium=' 'water.chloride=' 'water.temperature=' 'water.price=' 'rain.ec=' 'feed.parts[0].name=' 'feed.parts[0].rate=' 'feed.parts[0].price=' 'feed.rate_ec=' 'feed.acid.name=' 'feed.acid.price=' 'feed.stock.bottle=' 'feed.stock.makes=' 'feed.stock.coldest=' 'feed.stock.grams=' 'feed.salts[0].name=' 'feed.salts[0].elements=' 'feed.salts[0].price=' 'meters.ec.slope=' 'meters.ec.checked=' 'meters.ec.compensates=' 'meters.ec.scale=' 'meters.ph.offset=' 'meters.ph.checked=' 'target.ec=' 'target.ec_low=' 'target.ec_high=' 'target.ph=' 'target.ph_low=' 'target.ph_high=' 'thirst=' 'drinks=' 'crops[0].name=' 'crops[0].tower=' 'crops[0].pots=' 'crops[0].sow=' 'crops[0].until=' 'crops[0].every=' 'crops[0].nursery=' 'crops[0].growing=' 'crops[0].germination=' 'crops[0].loss=' 'crops[0].harvest=' 'crops[0].water=' 'crops[0].ec_low=' 'crops[0].ec_high=' 'crops[0].ph_low=' 'crops[0].ph_high=' 'crops[0].seed_price=' 'crops[0].shop_price=' 'season.from=' 'season.to=' 'season.refill=' 'season.change.every=' 'season.change.or_added=' 'season.away[0].from=' 'season.away[0].to=' 'season.catch=' 'prices.filament=' 'prices.filaments=' 'prices.spool=' 'prices.pump=' 'prices.tank=' 'prices.sender=' 'prices.controller=' 'prices.other=' 'prices.life=' 'printer.power=' 'printer.count=' 'printer.jobs=' 'printer.changeover=' 'printer.waste=' 'clean.with=' 'clean.strength=' 'clean.aim=' 'clean.contact=' 'limits=' 'log.time=' 'log.reading=' 'log.ec=' 'log.ph=' 'log.temperature=' 'log.pump=' 'log.cap=' 'log.delimiter=' 'log.decimal=')
-_leat_rules=(reaches-top pump-margin tower-fed flow-wanted valve-needed pump-on-curve outlet-over-top reach no-siphon freeboard intake-covered cap-lift film-closed film-not-flooding gap-carries gap-clear riser-not-fast riser-not-slow strainer-head strainer-holds pump-measured wind-tip wind-slide wind-lid wind-joint wind-line guy-anchor pots-fit same-column-spacing deck-load steps-resolvable low-above-step intake-seen full-seen step-under-thirst dip-seen sender-fitted run-covers rest-day rest-night starts-per-hour relay-life cost-season backup-hours cable-drop crops-share target-in-band target-above-water oxygen meters-checked water-alkalinity change-interval parts-compatible acid-household)
+_leat_keys=('name=' 'about=' 'currency=' 'units=' 'site.time_zone=' 'site.latitude=' 'site.altitude=' 'site.terrain=' 'site.height_above_ground=' 'site.wind.speed=' 'site.wind.is=' 'site.shelter=' 'site.gust_factor=' 'site.air_density=' 'site.weather=' 'site.weather_columns=' 'site.months[0].tmin=' 'site.months[0].tmax=' 'site.months[0].rain=' 'site.months[0].rain_days=' 'site.exposure=' 'site.coast=' 'site.wind_height=' 'site.light.transmission=' 'site.light.shade=' 'site.sun_on_tank=' 'tank.shape=' 'tank.bottom=' 'tank.top=' 'tank.diameter=' 'tank.length=' 'tank.height=' 'tank.corner=' 'tank.corner_top=' 'tank.floor_rise=' 'tank.floor_flat=' 'tank.sections=' 'tank.table=' 'tank.between=' 'tank.bodies[0].name=' 'tank.bodies[0].area=' 'tank.bodies[0].from=' 'tank.bodies[0].to=' 'tank.holds=' 'tank.holds_full=' 'tank.full=' 'tank.low=' 'tank.intake=' 'tank.rim_overflow=' 'tank.wall.thickness=' 'tank.wall.colour=' 'tank.wall.insulation=' 'tank.warmest=' 'tank.mass=' 'tank.foot=' 'tank.stand=' 'tank.ground=' 'tank.friction=' 'tank.rain_area=' 'tank.rain_share=' 'tank.open_area=' 'tank.heel=' 'tank.drain.bore=' 'tank.drain.height=' 'tank.drain.length=' 'tank.drain.drop=' 'sender.steps=' 'sender.edges=' 'sender.ladder.reeds=' 'sender.ladder.first=' 'sender.ladder.pitch=' 'sender.ladder.levels=' 'sender.ladder.resistors=' 'sender.ladder.empty=' 'sender.ladder.full=' 'sender.ladder.return_at=' 'sender.ladder.pull_in=' 'sender.ladder.drop_out=' 'sender.ladder.stops=' 'sender.below=' 'sender.hysteresis=' 'sender.hysteresis_volume=' 'sender.edge_error=' 'sender.tolerance=' 'sender.reading=' 'sender.lead=' 'sender.open_above=' 'sender.short_below=' 'sender.divider.supply=' 'sender.divider.resistor=' 'sender.divider.sender_side=' 'sender.divider.bits=' 'sender.divider.reference=' 'sender.divider.resistor_tolerance=' 'sender.divider.supply_tolerance=' 'sender.divider.reference_tolerance=' 'sender.divider.adc_error=' 'sender.divider.blind=' 'sender.divider.ratiometric=' 'pump.curve=' 'pump.shutoff_head=' 'pump.max_flow=' 'pump.derate=' 'pump.speed=' 'pump.measured=' 'pump.power=' 'pump.power_factor=' 'pump.supply.mains=' 'pump.supply.dc=' 'pump.supply.cable.length=' 'pump.supply.cable.section=' 'pump.check_valve=' 'pump.body=' 'cap_sensor.wet=' 'cap_sensor.dry=' 'hold_up=' 'pipe.bore=' 'pipe.length=' 'pipe.material=' 'pipe.roughness=' 'pipe.k=' 'pipe.fittings=' 'pipe.valve=' 'towers[0].name=' 'towers[0].count=' 'towers[0].riser.bore=' 'towers[0].riser.length=' 'towers[0].riser.material=' 'towers[0].riser.roughness=' 'towers[0].riser.k=' 'towers[0].riser.fittings=' 'towers[0].riser.valve=' 'towers[0].outlet=' 'towers[0].wanted=' 'towers[0].base.height=' 'towers[0].modules[0].name=' 'towers[0].modules[0].count=' 'towers[0].modules[0].height=' 'towers[0].modules[0].overlap=' 'towers[0].modules[0].diameter=' 'towers[0].modules[0].wall=' 'towers[0].modules[0].pots=' 'towers[0].modules[0].pot_at=' 'towers[0].modules[0].pot=' 'towers[0].modules[0].turn=' 'towers[0].modules[0].mass=' 'towers[0].modules[0].print_time=' 'towers[0].cap.mass=' 'towers[0].cap.height=' 'towers[0].cap.spreader=' 'towers[0].cap.gap=' 'towers[0].cap.plate=' 'towers[0].cap.clearance=' 'towers[0].cap.grip=' 'towers[0].cap.print_time=' 'towers[0].guys.lines=' 'towers[0].guys.ring=' 'towers[0].guys.run=' 'towers[0].guys.anchor=' 'towers[0].guys.breaking=' 'towers[0].grown.mass=' 'towers[0].grown.width=' 'towers[0].tie=' 'towers[0].material=' 'towers[0].foot_radius=' 'towers[0].fastened=' 'strainer.aperture=' 'strainer.wire=' 'strainer.diameter=' 'strainer.clogged=' 'strainer.freeboard=' 'timing[0].run=' 'timing[0].rest=' 'timing[0].from=' 'timing[0].to=' 'timing[0].months=' 'timing[0].days=' 'wetting=' 'dry_limit.day=' 'dry_limit.night=' 'dry_limit.alarm=' 'controller.power=' 'controller.relay.rated=' 'controller.relay.coil=' 'controller.relay.coil_when=' 'controller.relay.cycles=' 'controller.relay.inrush=' 'backup.hours=' 'backup.battery=' 'backup.capacity=' 'backup.chemistry=' 'backup.depth=' 'backup.reserve=' 'backup.inverter=' 'backup.idle=' 'tariff.price=' 'tariff.standing=' 'tariff.bands[0].from=' 'tariff.bands[0].to=' 'tariff.bands[0].months=' 'tariff.bands[0].days=' 'tariff.bands[0].price=' 'water.ec=' 'water.alkalinity=' 'water.ph=' 'water.nitrate=' 'water.phosphorus=' 'water.potassium=' 'water.calcium=' 'water.magnesium=' 'water.sulfate=' 'water.sodium=' 'water.chloride=' 'water.temperature=' 'water.price=' 'rain.ec=' 'feed.parts[0].name=' 'feed.parts[0].rate=' 'feed.parts[0].price=' 'feed.rate_ec=' 'feed.acid.name=' 'feed.acid.price=' 'feed.stock.bottle=' 'feed.stock.makes=' 'feed.stock.coldest=' 'feed.stock.grams=' 'feed.salts[0].name=' 'feed.salts[0].elements=' 'feed.salts[0].price=' 'meters.ec.slope=' 'meters.ec.checked=' 'meters.ec.compensates=' 'meters.ec.scale=' 'meters.ph.offset=' 'meters.ph.checked=' 'target.ec=' 'target.ec_low=' 'target.ec_high=' 'target.ph=' 'target.ph_low=' 'target.ph_high=' 'thirst=' 'drinks=' 'crops[0].name=' 'crops[0].tower=' 'crops[0].pots=' 'crops[0].sow=' 'crops[0].until=' 'crops[0].every=' 'crops[0].nursery=' 'crops[0].growing=' 'crops[0].germination=' 'crops[0].loss=' 'crops[0].harvest=' 'crops[0].water=' 'crops[0].area=' 'crops[0].initial=' 'crops[0].development=' 'crops[0].late=' 'crops[0].start_share=' 'crops[0].end_share=' 'crops[0].turnaround=' 'crops[0].sizes=' 'crops[0].earliest_transplant=' 'crops[0].latest_harvest=' 'crops[0].base=' 'crops[0].upper=' 'crops[0].warmth=' 'crops[0].ec_low=' 'crops[0].ec_high=' 'crops[0].ph_low=' 'crops[0].ph_high=' 'crops[0].seed_price=' 'crops[0].shop_price=' 'season.from=' 'season.to=' 'season.refill=' 'season.start.volume=' 'season.start.ec=' 'season.uptake=' 'season.dose_below=' 'season.dilute_above=' 'season.change.every=' 'season.change.or_added=' 'season.away[0].from=' 'season.away[0].to=' 'season.catch=' 'lamp.power=' 'lamp.efficacy=' 'lamp.hours=' 'lamp.area=' 'prices.filament=' 'prices.filaments=' 'prices.spool=' 'prices.pump=' 'prices.tank=' 'prices.sender=' 'prices.controller=' 'prices.other=' 'prices.life=' 'printer.power=' 'printer.count=' 'printer.jobs=' 'printer.changeover=' 'printer.waste=' 'clean.with=' 'clean.strength=' 'clean.aim=' 'clean.contact=' 'limits=' 'log.time=' 'log.reading=' 'log.reading_in=' 'log.ec=' 'log.ph=' 'log.temperature=' 'log.pump=' 'log.cap=' 'log.rain=' 'log.name=' 'log.value=' 'log.delimiter=' 'log.decimal=' 'log.keeper=' 'log.thresholds.disorder=' 'log.thresholds.rest=' 'log.thresholds.clock_jump=' 'log.thresholds.gap=' 'log.thresholds.fault=' 'log.thresholds.refill_steps=' 'log.thresholds.refill_within=' 'log.thresholds.change_above=' 'log.thresholds.change_below=' 'log.thresholds.change_fall=' 'log.thresholds.change_refill=' 'log.thresholds.rain_join=' 'log.thresholds.rain_least=' 'log.thresholds.rain_ec=' 'log.thresholds.leak_factor=' 'log.thresholds.leak_steps=' 'log.thresholds.leak_join=' 'log.thresholds.dry=' 'log.thresholds.dry_intervals=' 'log.thresholds.stuck_steps=' 'log.thresholds.stuck_jump_steps=' 'log.thresholds.stuck_jump=' 'log.thresholds.wilt=' 'log.thresholds.use_days=' 'log.thresholds.use_least_days=' 'log.thresholds.weekday_days=' 'log.thresholds.day_from=' 'log.thresholds.day_to=' 'log.thresholds.night=' 'log.thresholds.ec_rows=' 'log.thresholds.silent=')
+_leat_rules=(reaches-top pump-margin tower-fed flow-wanted valve-needed pump-on-curve outlet-over-top reach no-siphon freeboard intake-covered cap-lift film-closed film-not-flooding gap-carries gap-clear riser-not-fast riser-not-slow strainer-head strainer-holds pump-measured wind-tip wind-slide wind-lid wind-joint wind-line guy-anchor pots-fit same-column-spacing deck-load steps-resolvable low-above-step intake-seen full-seen step-under-thirst dip-seen sender-fitted run-covers rest-day rest-night starts-per-hour relay-life cost-season backup-hours cable-drop crops-share target-in-band target-above-water oxygen meters-checked water-alkalinity change-interval parts-compatible acid-household season-dry season-ec-high season-ec-low season-overflow away-dry tank-warm frost-pipes)
 _leat_commands=(
   'head:head lost in a riser at a flow'
   'pump:where a pump'\''s curve meets the riser(s): flow, margin, throttle, fill time'
@@ -11,6 +11,7 @@ _leat_commands=(
   'wind:will it stand: tip speed, safety factor, guy lines, joints'
   'parts:what a tower takes to build: height, pots, printing, filament, cost, mass'
   'level:ohms or counts of a stepped float sender to litres'
+  'log:what a logger'\''s rows say: litres now, use per day, the next can, what went wrong'
   'ec:EC, ppm scales, temperature; meter check against a standard; EC predicted from ions'
   'dose:feed for a volume, by EC or label rate; `dose salts`: grams for asked elements'
   'stock:what to weigh into two bottles; solubility and precipitation'
@@ -20,6 +21,8 @@ _leat_commands=(
   'oxygen:oxygen the water can hold at a temperature and altitude'
   'clean:sanitiser dilution for closing the season'
   'duty:pump timing: kWh, cost, starts, relay life; compares and proposes timings'
+  'sow:what to sow when: sowing and harvest calendar for the pots'
+  'season:the year before it happens: litres, feed, money, harvest, day by day'
   'check:every design rule over one or many plans: pass, warn, fail, unknown'
   'sweep:one plan with keys varied: every design judged, measured and ranked'
   'plan:what can be done with a plan: start one, change it, show it, look up its keys'
@@ -40,7 +43,7 @@ _leat() {
     return
   fi
   case "${words[2]} ${words[3]}" in
-    'level table'|'level ladder'|'level divider'|'level fit'|'dose salts'|'duty backup'|'duty cable'|'duty cap'|'plan new'|'plan set'|'plan schema'|'plan show'|'plan keys') command="${words[2]} ${words[3]}" ;;
+    'level table'|'level ladder'|'level divider'|'level fit'|'dose salts'|'duty backup'|'duty cable'|'duty cap'|'season day'|'season light'|'plan new'|'plan set'|'plan schema'|'plan show'|'plan keys') command="${words[2]} ${words[3]}" ;;
   esac
   case $command in
     'head')
@@ -51,9 +54,12 @@ _leat() {
         '*'--length'[length of pipe, one a bore]:LENGTH: ' \
         '*'--roughness'[roughness of the wall, one or one a bore]:LENGTH: ' \
         '*'--k'[sum of the loss factors of the fittings, one a bore]:K: ' \
-        '*'--fitting'[a fitting by name and how many, in the last bore; instead of --k]:NAME=COUNT:(entrance= entrance-inward= entrance-rounded= exit= elbow= elbow-long= elbow-smooth= elbow-45= bend-180= tee-run= tee-branch= union= coupling= push-elbow= barb= swing-check= lift-check=)' \
+        '*'--fitting'[a fitting by name and how many, in the last bore; entrance and exit come on top unless they are named; instead of --k]:NAME=COUNT:(entrance= entrance-inward= entrance-rounded= exit= elbow= elbow-long= elbow-smooth= elbow-45= bend-180= tee-run= tee-branch= union= coupling= push-elbow= barb= swing-check= lift-check=)' \
         --temperature'[temperature of the water]:TEMP: ' \
         --tower'[tower of the plan; the first otherwise]:NAME: ' \
+        --all-towers'[flow in the plan'\''s common pipe; otherwise every tower takes --flow]:FLOW: ' \
+        --bores'[table over the tubes that one can buy, in place of the last bore]' \
+        --family'[with --bores; kind of tube; otherwise the kind of the present one]:KIND:(hose inch-tube silicone vinyl pe drip pex-us pex sch40 pvc-u barb)' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
@@ -84,7 +90,14 @@ _leat() {
         --temperature'[temperature of the water]:TEMP: ' \
         --check-valve'[whether a check valve keeps the riser full]:YES: ' \
         --throttle-to'[flow that a valve in the riser should leave]:FLOW: ' \
-        --measured'[flow caught in a bucket, all towers together; finds the derate]:FLOW: ' \
+        --measured'[flow caught in a bucket, all towers together, @ LEVEL for the tank'\''s level then; finds the derate]:FLOW: ' \
+        --balance'[sets the towers'\'' valves; each at its wanted flow, or all equal and as much as possible]:HOW:(wanted equal)' \
+        --jug'[with --balance; the jug that is held under an outlet]:VOLUME: ' \
+        --at'[with --balance; how full the tank is while the valves are set]:MARK:(low full)' \
+        --needed'[the least head and flow on the box of a pump that would do]' \
+        --bores'[table over the tubes that one can buy, in place of a tower'\''s riser]' \
+        --family'[with --bores; kind of tube; otherwise the kind of the present one]:KIND:(hose inch-tube silicone vinyl pe drip pex-us pex sch40 pvc-u barb)' \
+        --tower'[with --bores; the tower whose riser changes; the first otherwise]:NAME: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
@@ -105,7 +118,7 @@ _leat() {
         --every'[dipstick table, a row every so many millimetres]:STEP: ' \
         --thirst'[what the plants drink; the size that is needed]:FLOW: ' \
         --days'[days it must last, with --thirst]:N: ' \
-        --shape'[shape of the inside]:SHAPE:(box tapered-box cylinder cone lying-cylinder table)' \
+        --shape'[shape of the inside]:SHAPE:(box tapered-box cylinder cone lying-cylinder sloping-floor sections table)' \
         --top'[inside at the rim]:SIZE: ' \
         --bottom'[inside at the floor]:SIZE: ' \
         --diameter'[inside diameter of a cylinder]:LENGTH: ' \
@@ -113,6 +126,9 @@ _leat() {
         --height'[inside height]:LENGTH: ' \
         --corner'[radius of the upright corners]:LENGTH: ' \
         --corner-top'[radius of the corners at the rim]:LENGTH: ' \
+        --floor-rise'[how far a sloping floor rises to its far end]:LENGTH: ' \
+        --floor-flat'[flat stretch at the deep end of it]:LENGTH: ' \
+        '*'--surface'[surface of the water at a level]:ROW: ' \
         '*'--table'[a row of a strapping table]:ROW: ' \
         --dipstick'[levels and litres as --every prints them, instead of the shape; - is standard input]:FILE:_files' \
         --drain-bore'[inside diameter of the drain; how long it takes to empty]:LENGTH: ' \
@@ -295,6 +311,30 @@ _leat() {
         --same-within'[readings nearer than this are one step; half the smallest gap]:OHM: ' \
         '*'--leave-out'[leaves a row out, as a slip]:ROW: ' \
         --paste'[prints the sender section alone, to paste or redirect into the plan]' \
+        {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
+        '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
+        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
+        --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
+        --delimiter'[between the columns of csv, read or written]:CHAR: ' \
+        --decimal'[decimal sign of csv, read or written]:CHAR: ' \
+        --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
+        --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
+        --explain'[shows each formula with the numbers in it, its range and its source]' \
+        {--help,-h}'[shows this help]' \
+        '*:operand:_leat_plan_files' ;;
+    'log')
+      _arguments \
+        --alarm'[one line for each open alarm, and nothing at all when there is none]' \
+        --since'[tells only alarms that opened after it]:TIME: ' \
+        --now'[what the clock says; without it, the time of the newest row]:TIME: ' \
+        --days-left'[alarm when the refill mark is fewer days away]:DAYS: ' \
+        --events'[one row an event; csv is this without it, too]' \
+        --days'[one row a day]' \
+        --rows'[every row with its step, litres, band and flags]' \
+        --name-column'[column of the sensor'\''s name, in a file of time, name, value]:NAME: ' \
+        --value-column'[column of the value, in a file of time, name, value]:NAME: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
@@ -629,6 +669,108 @@ _leat() {
       _arguments \
         --wet'[counts of the sensor under running water]:COUNTS: ' \
         --dry'[counts of the sensor when dried out]:COUNTS: ' \
+        {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
+        '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
+        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
+        --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
+        --delimiter'[between the columns of csv, read or written]:CHAR: ' \
+        --decimal'[decimal sign of csv, read or written]:CHAR: ' \
+        --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
+        --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
+        --explain'[shows each formula with the numbers in it, its range and its source]' \
+        {--help,-h}'[shows this help]' \
+        '*:operand:_leat_plan_files' ;;
+    'sow')
+      _arguments \
+        --pots'[pots of the crop]:N: ' \
+        --first'[first sowing]:DATE: ' \
+        --nursery'[sowing to planting, whole days]:DAYS: ' \
+        --growing'[planting to harvest, whole days]:DAYS: ' \
+        --every'[days between sowings; one sowing without it]:DAYS: ' \
+        --until'[last day on which is sown]:DATE: ' \
+        --germination'[seeds that come up]:SHARE: ' \
+        --loss'[plants lost after]:SHARE: ' \
+        --turnaround'[days from harvest until the pot is planted]:DAYS: ' \
+        --sizes'[how pots are shared between batches; spread over all, or equal batches]:HOW:(spread equal)' \
+        --earliest-transplant'[no batch is planted before this day]:DATE: ' \
+        --latest-harvest'[no batch is harvested after this day]:DATE: ' \
+        {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
+        '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
+        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json ics)' \
+        {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
+        --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
+        --delimiter'[between the columns of csv, read or written]:CHAR: ' \
+        --decimal'[decimal sign of csv, read or written]:CHAR: ' \
+        --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
+        --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
+        --explain'[shows each formula with the numbers in it, its range and its source]' \
+        {--help,-h}'[shows this help]' \
+        '*:operand:_leat_plan_files' ;;
+    'season')
+      (( CURRENT == 3 )) && compadd -- day light
+      _arguments \
+        --by'[rows of weeks or months]:SPAN:(week month)' \
+        {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
+        '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
+        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json ics)' \
+        {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
+        --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
+        --delimiter'[between the columns of csv, read or written]:CHAR: ' \
+        --decimal'[decimal sign of csv, read or written]:CHAR: ' \
+        --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
+        --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
+        --explain'[shows each formula with the numbers in it, its range and its source]' \
+        {--help,-h}'[shows this help]' \
+        '*:operand:_leat_plan_files' ;;
+    'season day')
+      _arguments \
+        --date'[the day]:DATE: ' \
+        --tmin'[lowest temperature]:TEMPERATURE: ' \
+        --tmax'[highest temperature]:TEMPERATURE: ' \
+        --rh-min'[lowest relative humidity]:SHARE: ' \
+        --rh-max'[highest relative humidity]:SHARE: ' \
+        --rh-mean'[mean relative humidity]:SHARE: ' \
+        --dew-point'[dew point]:TEMPERATURE: ' \
+        --wind'[mean wind]:SPEED: ' \
+        --wind-height'[height at which the wind is measured]:LENGTH: ' \
+        --radiation'[sun on the level ground in the day]:RADIATION: ' \
+        --sun'[hours of sunshine]:TIME: ' \
+        --latitude'[latitude, north positive]:ANGLE: ' \
+        --altitude'[height over the sea]:LENGTH: ' \
+        {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
+        '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
+        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
+        --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
+        --delimiter'[between the columns of csv, read or written]:CHAR: ' \
+        --decimal'[decimal sign of csv, read or written]:CHAR: ' \
+        --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
+        --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
+        --explain'[shows each formula with the numbers in it, its range and its source]' \
+        {--help,-h}'[shows this help]' \
+        '*:operand:_leat_plan_files' ;;
+    'season light')
+      _arguments \
+        --month'[one month, 1 for January]:N: ' \
+        --tmin'[mean of its lowest temperatures]:TEMPERATURE: ' \
+        --tmax'[mean of its highest temperatures]:TEMPERATURE: ' \
+        --crop'[crop whose need is meant]:NAME: ' \
+        --window'[pane before the plants; width x height over them]:SIZE: ' \
+        --distance'[distance of the plants from the pane]:LENGTH: ' \
+        --cover'[glass or film over the plants]:COVER:(none glass double-glass double-window triple-window twin-wall film glasshouse)' \
+        --transmission'[light that glass or film lets through]:SHARE: ' \
+        --shade'[light that houses, trees or cloth keep off]:SHARE: ' \
+        --lamp-power'[what a lamp draws]:POWER: ' \
+        --lamp-efficacy'[umol of light for a joule]:N: ' \
+        --lamp-hours'[longest lamp day]:TIME: ' \
+        --lamp-area'[area that it lights]:AREA: ' \
+        --latitude'[latitude, north positive]:ANGLE: ' \
+        --altitude'[height over the sea]:LENGTH: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \

@@ -8,10 +8,12 @@ package leat.plan;
 final class ReadBy {
   private static final String TABLE =
       """
-      currency: dose duty check sweep
-      units: head pump tank wind parts level ec dose stock topup acid crops oxygen clean duty check sweep
-      site.time_zone: duty check sweep
-      site.altitude: oxygen
+      name: sow season
+      currency: dose duty season check sweep
+      units: head pump tank wind parts level log ec dose stock topup acid crops oxygen clean duty sow season check sweep
+      site.time_zone: log duty season check sweep
+      site.latitude: sow season check sweep
+      site.altitude: oxygen season check sweep
       site.terrain: wind check sweep
       site.height_above_ground: wind check sweep
       site.wind.speed: wind check sweep
@@ -19,25 +21,39 @@ final class ReadBy {
       site.shelter: wind check sweep
       site.gust_factor: wind check sweep
       site.air_density: wind check sweep
-      tank.shape: tank wind parts level dose stock topup acid clean check sweep
-      tank.bottom: tank wind parts level dose stock topup acid clean check sweep
-      tank.top: tank wind parts level dose stock topup acid clean check sweep
-      tank.diameter: tank parts level dose stock topup acid clean check sweep
-      tank.length: tank level dose stock topup acid clean check sweep
-      tank.height: tank wind parts level dose stock topup acid clean check sweep
-      tank.corner: tank wind parts level dose stock topup acid clean check sweep
-      tank.corner_top: tank wind parts level dose stock topup acid clean check sweep
-      tank.table: tank level dose stock topup acid clean check sweep
-      tank.between: tank level dose stock topup acid clean check sweep
-      tank.bodies[].area: tank level dose stock topup acid clean check sweep
-      tank.bodies[].from: tank level dose stock topup acid clean check sweep
-      tank.bodies[].to: tank level dose stock topup acid clean check sweep
-      tank.holds: level check sweep
-      tank.holds_full: level check sweep
-      tank.full: pump tank wind parts level dose stock topup acid clean duty check sweep
-      tank.low: head pump tank wind level duty check sweep
-      tank.intake: pump level clean check sweep
-      tank.rim_overflow: check sweep
+      site.weather: sow season check sweep
+      site.weather_columns: sow season check sweep
+      site.months[].tmin: season check sweep
+      site.months[].tmax: season check sweep
+      site.months[].rain: season check sweep
+      site.months[].rain_days: season check sweep
+      site.exposure: season check sweep
+      site.coast: season check sweep
+      site.wind_height: season check sweep
+      site.light.transmission: season
+      site.light.shade: season
+      tank.shape: tank wind parts level log dose stock topup acid clean season check sweep
+      tank.bottom: tank wind parts level log dose stock topup acid clean season check sweep
+      tank.top: tank wind parts level log dose stock topup acid clean season check sweep
+      tank.diameter: tank parts level log dose stock topup acid clean season check sweep
+      tank.length: tank level log dose stock topup acid clean season check sweep
+      tank.height: tank wind parts level log dose stock topup acid clean season check sweep
+      tank.corner: tank wind parts level log dose stock topup acid clean season check sweep
+      tank.corner_top: tank wind parts level log dose stock topup acid clean season check sweep
+      tank.floor_rise: tank level log dose stock topup acid clean season check sweep
+      tank.floor_flat: tank level log dose stock topup acid clean season check sweep
+      tank.sections: tank level log dose stock topup acid clean season check sweep
+      tank.table: tank level log dose stock topup acid clean season check sweep
+      tank.between: tank level log dose stock topup acid clean season check sweep
+      tank.bodies[].area: tank level log dose stock topup acid clean season check sweep
+      tank.bodies[].from: tank level log dose stock topup acid clean season check sweep
+      tank.bodies[].to: tank level log dose stock topup acid clean season check sweep
+      tank.holds: level log check sweep
+      tank.holds_full: level log check sweep
+      tank.full: pump tank wind parts level log dose stock topup acid clean duty season check sweep
+      tank.low: head pump tank wind level log duty season check sweep
+      tank.intake: pump level log clean season check sweep
+      tank.rim_overflow: tank log season check sweep
       tank.wall.thickness: wind check sweep
       tank.warmest: check sweep
       tank.mass: wind parts check sweep
@@ -45,23 +61,26 @@ final class ReadBy {
       tank.stand: wind parts check sweep
       tank.ground: wind check sweep
       tank.friction: wind check sweep
-      tank.rain_area: tank topup check sweep
+      tank.rain_area: tank log topup season check sweep
+      tank.rain_share: season check sweep
+      tank.open_area: season check sweep
+      tank.heel: season check sweep
       tank.drain.bore: tank
       tank.drain.height: tank sweep
       tank.drain.length: tank
       tank.drain.drop: tank
-      sender.steps: level topup check sweep
-      sender.edges: level topup check sweep
+      sender.steps: level log topup check sweep
+      sender.edges: level log topup check sweep
       sender.ladder.pull_in: sweep
-      sender.below: level topup check sweep
-      sender.hysteresis: level topup check sweep
-      sender.hysteresis_volume: level topup check sweep
-      sender.edge_error: level topup check sweep
-      sender.tolerance: level topup check sweep
-      sender.reading: level topup check sweep
-      sender.lead: level topup check sweep
-      sender.open_above: level topup check sweep
-      sender.short_below: level topup check sweep
+      sender.below: level log topup check sweep
+      sender.hysteresis: level log topup check sweep
+      sender.hysteresis_volume: level log topup check sweep
+      sender.edge_error: level log topup check sweep
+      sender.tolerance: level log topup check sweep
+      sender.reading: level log topup check sweep
+      sender.lead: level log topup check sweep
+      sender.open_above: level log topup check sweep
+      sender.short_below: level log topup check sweep
       sender.divider.supply: level check sweep
       sender.divider.resistor: level check sweep
       sender.divider.sender_side: level check sweep
@@ -76,19 +95,19 @@ final class ReadBy {
       pump.curve: head pump duty check sweep
       pump.shutoff_head: head pump duty check sweep
       pump.max_flow: head pump duty check sweep
-      pump.derate: head pump duty check sweep
+      pump.derate: pump duty check sweep
       pump.speed: head pump duty check sweep
-      pump.measured: head pump duty check sweep
-      pump.power: pump duty check sweep
+      pump.measured: pump duty check sweep
+      pump.power: pump duty season check sweep
       pump.power_factor: duty check sweep
       pump.supply.mains: duty check sweep
       pump.supply.dc: duty check sweep
       pump.supply.cable.length: duty check sweep
       pump.supply.cable.section: duty check sweep
       pump.check_valve: pump duty check sweep
-      cap_sensor.wet: duty sweep
+      cap_sensor.wet: log duty sweep
       cap_sensor.dry: duty sweep
-      hold_up: pump level topup clean check sweep
+      hold_up: pump level log topup clean check sweep
       pipe.bore: head pump duty check sweep
       pipe.length: head pump duty check sweep
       pipe.material: head pump duty check sweep
@@ -96,8 +115,8 @@ final class ReadBy {
       pipe.k: head pump duty check sweep
       pipe.fittings: head pump duty check sweep
       pipe.valve: head pump duty check sweep
-      towers[].name: head pump wind parts duty check sweep
-      towers[].count: head pump wind parts duty check sweep
+      towers[].name: head pump wind parts duty sow season check sweep
+      towers[].count: head pump wind parts duty sow season check sweep
       towers[].riser.bore: head pump parts duty check sweep
       towers[].riser.length: head pump parts duty check sweep
       towers[].riser.material: head pump duty check sweep
@@ -108,13 +127,13 @@ final class ReadBy {
       towers[].outlet: head pump duty check sweep
       towers[].wanted: pump parts check sweep
       towers[].base.height: wind parts check sweep
-      towers[].modules[].name: parts
-      towers[].modules[].count: pump wind parts duty check sweep
+      towers[].modules[].name: head pump parts duty check sweep
+      towers[].modules[].count: pump wind parts duty sow season check sweep
       towers[].modules[].height: pump wind parts duty check sweep
       towers[].modules[].overlap: pump wind parts duty check sweep
       towers[].modules[].diameter: pump wind parts duty check sweep
       towers[].modules[].wall: pump wind parts duty check sweep
-      towers[].modules[].pots: wind parts check sweep
+      towers[].modules[].pots: wind parts sow season check sweep
       towers[].modules[].pot_at: parts check sweep
       towers[].modules[].pot: parts check sweep
       towers[].modules[].turn: parts check sweep
@@ -144,20 +163,20 @@ final class ReadBy {
       strainer.diameter: check sweep
       strainer.clogged: check sweep
       strainer.freeboard: check sweep
-      timing[].run: duty check sweep
-      timing[].rest: duty check sweep
-      timing[].from: duty check sweep
-      timing[].to: duty check sweep
-      timing[].months: duty check sweep
-      timing[].days: duty check sweep
+      timing[].run: log duty season check sweep
+      timing[].rest: duty season check sweep
+      timing[].from: duty season check sweep
+      timing[].to: duty season check sweep
+      timing[].months: duty season check sweep
+      timing[].days: duty season check sweep
       wetting: duty check sweep
       dry_limit.day: duty check sweep
       dry_limit.night: duty check sweep
       dry_limit.alarm: duty
-      controller.power: duty check sweep
+      controller.power: duty season check sweep
       controller.relay.rated: duty check sweep
-      controller.relay.coil: duty check sweep
-      controller.relay.coil_when: duty check sweep
+      controller.relay.coil: duty season check sweep
+      controller.relay.coil_when: duty season check sweep
       controller.relay.cycles: duty check sweep
       controller.relay.inrush: duty check sweep
       backup.hours: duty check sweep
@@ -168,16 +187,16 @@ final class ReadBy {
       backup.reserve: duty check sweep
       backup.inverter: duty check sweep
       backup.idle: duty check sweep
-      tariff.price: parts duty check sweep
-      tariff.standing: duty check sweep
-      tariff.bands[].from: duty check sweep
-      tariff.bands[].to: duty check sweep
-      tariff.bands[].months: duty check sweep
-      tariff.bands[].days: duty check sweep
-      tariff.bands[].price: duty check sweep
-      water.ec: dose stock topup check sweep
-      water.alkalinity: ec dose stock topup acid check sweep
-      water.ph: topup acid check sweep
+      tariff.price: parts duty season check sweep
+      tariff.standing: duty season check sweep
+      tariff.bands[].from: duty season check sweep
+      tariff.bands[].to: duty season check sweep
+      tariff.bands[].months: duty season check sweep
+      tariff.bands[].days: duty season check sweep
+      tariff.bands[].price: duty season check sweep
+      water.ec: dose stock topup season check sweep
+      water.alkalinity: ec dose stock topup acid season check sweep
+      water.ph: topup acid season check sweep
       water.nitrate: ec dose stock
       water.phosphorus: ec dose stock
       water.potassium: ec dose stock
@@ -186,12 +205,15 @@ final class ReadBy {
       water.sulfate: ec dose stock
       water.sodium: ec dose stock check sweep
       water.chloride: ec dose stock check sweep
-      water.temperature: topup acid check sweep
-      rain.ec: topup
+      water.temperature: topup acid season check sweep
+      water.price: season
+      rain.ec: topup season check sweep
       feed.parts[].name: dose stock topup
-      feed.parts[].rate: dose stock topup
-      feed.rate_ec: dose stock topup
-      feed.acid.name: acid check sweep
+      feed.parts[].rate: dose stock topup season check sweep
+      feed.parts[].price: season
+      feed.rate_ec: dose stock topup season check sweep
+      feed.acid.name: acid season check sweep
+      feed.acid.price: season
       feed.stock.bottle: stock
       feed.stock.makes: stock topup
       feed.stock.coldest: stock
@@ -204,39 +226,69 @@ final class ReadBy {
       meters.ec.compensates: ec dose topup
       meters.ec.scale: ec dose topup sweep
       meters.ph.offset: check sweep
-      target.ec: dose topup check sweep
-      target.ec_low: sweep
-      target.ec_high: dose topup sweep
-      target.ph: stock topup acid check sweep
+      meters.ph.checked: check
+      target.ec: dose topup season check sweep
+      target.ec_low: log season check sweep
+      target.ec_high: log dose topup season check sweep
+      target.ph: stock topup acid season check sweep
       target.ph_low: sweep
       target.ph_high: sweep
-      thirst: stock
-      drinks: stock check sweep
-      crops[].name: dose topup crops check sweep
-      crops[].tower: parts sweep
-      crops[].pots: parts stock check sweep
-      crops[].sow: sweep
-      crops[].until: sweep
-      crops[].water: stock check sweep
+      thirst: log stock season check sweep
+      drinks: log stock season check sweep
+      crops[].name: dose topup crops sow season check sweep
+      crops[].tower: parts sow season check sweep
+      crops[].pots: parts stock sow season check sweep
+      crops[].sow: sow season check sweep
+      crops[].until: sow season check sweep
+      crops[].every: sow season check sweep
+      crops[].nursery: sow season check sweep
+      crops[].growing: sow season check sweep
+      crops[].germination: sow season check sweep
+      crops[].loss: sow season check sweep
+      crops[].harvest: season check sweep
+      crops[].water: stock season check sweep
+      crops[].area: season check sweep
+      crops[].initial: season check sweep
+      crops[].development: season check sweep
+      crops[].late: season check sweep
+      crops[].start_share: season check sweep
+      crops[].end_share: season check sweep
+      crops[].turnaround: sow season check sweep
+      crops[].sizes: sow season check sweep
+      crops[].earliest_transplant: sow season check sweep
+      crops[].latest_harvest: sow season check sweep
+      crops[].warmth: sow
       crops[].ec_low: dose topup crops check sweep
       crops[].ec_high: dose topup crops check sweep
       crops[].ph_low: dose topup crops check sweep
       crops[].ph_high: dose topup crops check sweep
-      season.from: stock duty check sweep
-      season.to: stock duty check sweep
-      season.change.every: stock check sweep
-      season.change.or_added: check sweep
+      crops[].seed_price: season check sweep
+      crops[].shop_price: season check sweep
+      season.from: stock duty sow season check sweep
+      season.to: stock duty season check sweep
+      season.refill: season check sweep
+      season.start.volume: season check sweep
+      season.start.ec: season check sweep
+      season.uptake: season check sweep
+      season.dose_below: season check sweep
+      season.dilute_above: season check sweep
+      season.change.every: stock season check sweep
+      season.change.or_added: season check sweep
       season.away[].from: sweep
       season.away[].to: sweep
-      season.catch: topup
+      season.catch: topup season
+      lamp.power: season
+      lamp.efficacy: season
+      lamp.hours: season
+      lamp.area: season
       prices.filament: parts
       prices.filaments: parts
       prices.spool: parts
-      prices.pump: parts
-      prices.tank: parts
-      prices.sender: parts
-      prices.controller: parts
-      prices.other: parts
+      prices.pump: parts season
+      prices.tank: parts season
+      prices.sender: parts season
+      prices.controller: parts season
+      prices.other: parts season
       printer.power: parts
       printer.count: parts
       printer.jobs: parts
@@ -247,6 +299,49 @@ final class ReadBy {
       clean.aim: clean
       clean.contact: clean
       limits: parts check sweep
+      log.time: log
+      log.reading: log
+      log.reading_in: log
+      log.ec: log
+      log.temperature: log
+      log.pump: log
+      log.cap: log
+      log.rain: log
+      log.name: log
+      log.value: log
+      log.delimiter: log
+      log.keeper: log
+      log.thresholds.disorder: log
+      log.thresholds.rest: log
+      log.thresholds.clock_jump: log
+      log.thresholds.gap: log
+      log.thresholds.fault: log
+      log.thresholds.refill_steps: log
+      log.thresholds.refill_within: log
+      log.thresholds.change_above: log
+      log.thresholds.change_below: log
+      log.thresholds.change_fall: log
+      log.thresholds.change_refill: log
+      log.thresholds.rain_join: log
+      log.thresholds.rain_least: log
+      log.thresholds.rain_ec: log
+      log.thresholds.leak_factor: log
+      log.thresholds.leak_steps: log
+      log.thresholds.leak_join: log
+      log.thresholds.dry: log
+      log.thresholds.dry_intervals: log
+      log.thresholds.stuck_steps: log
+      log.thresholds.stuck_jump_steps: log
+      log.thresholds.stuck_jump: log
+      log.thresholds.wilt: log
+      log.thresholds.use_days: log
+      log.thresholds.use_least_days: log
+      log.thresholds.weekday_days: log
+      log.thresholds.day_from: log
+      log.thresholds.day_to: log
+      log.thresholds.night: log
+      log.thresholds.ec_rows: log
+      log.thresholds.silent: log
       """;
 
   private ReadBy() {}
