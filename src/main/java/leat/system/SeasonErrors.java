@@ -11,7 +11,7 @@ public final class SeasonErrors {
   public static Problem wholeDays(Section section, String key) {
     return section.problem(
         key,
-        "whole-days",
+        "days-not-whole",
         "it counts whole days, such as \"7 d\"; got \"" + section.typed(key) + "\"");
   }
 
