@@ -96,10 +96,18 @@ final class Templates {
     @Override
     public Void visitMethodInvocation(MethodInvocationTree call, Void none) {
       String name = call.getMethodSelect().toString();
-      if (name.matches("Column\\.(of|number|plain)") && !call.getArguments().isEmpty()) {
+      if (name.matches("(leat\\.answer\\.)?Column\\.(of|number|plain)")
+          && !call.getArguments().isEmpty()) {
         String key = text(call.getArguments().get(0));
         if (key != null) {
           keys.add(file.getParent().getFileName() + ":" + key);
+        }
+      } else if (name.matches("Ends\\.(of|money|seasons)")) {
+        // a sum of the season and the two ends of its interval
+        String key = text(call.getArguments().get(0));
+        String unit = name.equals("Ends.of") ? text(call.getArguments().get(1)) : "";
+        for (String end : new String[] {"", "_low", "_high"}) {
+          keys.add(file.getParent().getFileName() + ":" + key + end + unit);
         }
       }
       return super.visitMethodInvocation(call, none);

@@ -29,7 +29,7 @@ class AdviceTest {
     "examples/hard-water.yaml",
     "examples/night-rate.yaml",
     "examples/sender-tub.yaml",
-    "src/test/resources/plans/rules/balcony.yaml"
+    "src/test/resources/plans/rules/battery.yaml"
   };
 
   /** Keys that are changed, each with values a grower may write. */

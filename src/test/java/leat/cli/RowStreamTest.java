@@ -17,9 +17,9 @@ import org.junit.jupiter.api.Test;
 
 class RowStreamTest {
   private static final String BAND =
-      "ok,116,140,19.5288153635,17.5857349562,21.4718957708,42.5419440905";
+      "ok,116,140,19.5288153635,17.5857349562,21.4718957708,42.5419440905,false";
   private static final String HEAD =
-      "reading_ohm,status,level_low_mm,level_high_mm,volume_L,volume_low_L,volume_high_L,full_pct";
+      "reading_ohm,status,level_low_mm,level_high_mm,volume_L,volume_low_L,volume_high_L,full_pct,below_low";
 
   private static Ran rows(String input, String... more) {
     String[] args = new String[5 + more.length];
@@ -38,7 +38,7 @@ class RowStreamTest {
                 + HEAD
                 + "\n1,83,\"a, b\",82.6,"
                 + BAND
-                + "\n2,,x,,no-reading,,,,,,\n3,abc,y,,bad-row,,,,,,\n4,open,z,,open,,,,,,\n5,,,,no-reading,,,,,,\n");
+                + "\n2,,x,,no-reading,,,,,,,\n3,abc,y,,bad-row,,,,,,,\n4,open,z,,open,,,,,,,\n5,,,,no-reading,,,,,,,\n");
     assertThat(cli.err())
         .isEqualTo(
             "Mind: 1 of 5 rows could not be read; the first: row 3, column ohm: expected a reading in ohm, such as 83, or open; got \"abc\"\n");
@@ -98,7 +98,7 @@ class RowStreamTest {
   @Test
   void tooManyCellsKeepTheColumns() {
     Ran cli = rows("id,ohm\n1,83,extra\n2,83\n");
-    assertThat(cli.lines()[1]).isEqualTo("1,\"83,extra\",,bad-row,,,,,,");
+    assertThat(cli.lines()[1]).isEqualTo("1,\"83,extra\",,bad-row,,,,,,,");
     assertThat(cli.err()).contains("row 1, column ohm: it has 3 cells, the header 2");
   }
 
@@ -112,7 +112,7 @@ class RowStreamTest {
     Ran cli = rows(in.toString());
     String[] lines = cli.lines();
     assertThat(lines).hasSize(n + 2);
-    assertThat(lines[n / 2]).isEqualTo("500000,\"\"\"83\",,bad-row,,,,,,");
+    assertThat(lines[n / 2]).isEqualTo("500000,\"\"\"83\",,bad-row,,,,,,,");
     assertThat(lines[n / 2 + 1]).isEqualTo("500001,83,82.6," + BAND);
     assertThat(lines[n]).isEqualTo("1000000,83,82.6," + BAND);
     assertThat(cli.err()).startsWith("Mind: 1 of 1000000 rows could not be read");

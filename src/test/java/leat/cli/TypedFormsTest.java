@@ -17,7 +17,6 @@ class TypedFormsTest {
       delimiter = '#',
       quoteCharacter = '\0',
       value = {
-        "clean|--with|bleach|--strength|2.5 %|--volume|25 L # did you mean \"hypochlorite\"?",
         "tank|--shape|box|--bottom|400 mm x 300 mm|--height|5ft3|--level|1 ft # did you mean \"5 ft 3 in\"?",
         "duty|--power|22 W|--run|90 s|--rest|12 min|--price|28 cents/kWh # type \"0.28 EUR/kWh\"",
         "duty|--power|22 W|--run|90 s|--rest|12 min|--price|28 ct/kWh # type \"0.28 EUR/kWh\"",
@@ -27,7 +26,7 @@ class TypedFormsTest {
         "duty backup|--chemistry|SLA|--hours|6 h # did you mean \"lead\"?",
         "duty backup|--chemistry|agm|--hours|6 h # did you mean \"lead\"?",
         "dose salts|--volume|45 L|--ask|NO4=150|--salt|mkp # there is no NO4; nitrate is N-NO3",
-        "oxygen|28 # did you mean --at \"28 C\"?",
+        "oxygen|28 # such as \"20 C\"; got \"28\"",
         "pump|--plan|first-tower.yaml|--check-valve|yes # true",
       })
   void isToldWithItsMend(String line, String mend) {

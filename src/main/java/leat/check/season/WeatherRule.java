@@ -10,8 +10,11 @@ import leat.plan.Plan;
 
 /** A rule on the temperatures of the season's weather. */
 abstract class WeatherRule extends DeclaredRule {
+  private static final String READS =
+      "season site.weather site.months site.latitude crops tank water feed target";
+
   WeatherRule(String id, String need, double limit, String source, String meaning) {
-    super(id, need, Show.C, limit, source, "season site.weather site.months", meaning);
+    super(id, need, Show.C, limit, source, READS, meaning);
   }
 
   @Override
