@@ -1,5 +1,8 @@
 package leat.docs;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -47,6 +50,7 @@ final class ManPages {
     pages.put("leat-units.7", units());
     pages.put("leat-rules.7", rules());
     pages.put("leat-errors.7", errors());
+    pages.put("leat-changes.7", changes());
     return pages;
   }
 
@@ -56,7 +60,13 @@ final class ManPages {
 
   /** Whether a page such as {@code leat-plan(5)} exists or is to come with its command. */
   static boolean exists(String reference) {
-    if (List.of("leat(1)", "leat-plan(5)", "leat-units(7)", "leat-rules(7)", "leat-errors(7)")
+    if (List.of(
+            "leat(1)",
+            "leat-plan(5)",
+            "leat-units(7)",
+            "leat-rules(7)",
+            "leat-errors(7)",
+            "leat-changes(7)")
         .contains(reference)) {
       return true;
     }
@@ -375,6 +385,25 @@ final class ManPages {
     }
     page.head("SEE ALSO");
     page.marked(references(List.of("leat-check(1)", "leat-plan(5)")));
+    return page.toString();
+  }
+
+  // leat-changes(7)
+
+  /** Written by hand in src/test/docs/changes.txt: numbers that changed first. */
+  private static String changes() {
+    Roff page = new Roff("LEAT-CHANGES", 7, "leat-changes", "what changed since version 0.1.0");
+    try {
+      for (String line : Files.readAllLines(Path.of("src/test/docs/changes.txt"))) {
+        if (line.startsWith("- ")) {
+          page.paragraph(line.substring(2));
+        } else if (!line.isBlank()) {
+          page.head(line.toUpperCase(java.util.Locale.ROOT));
+        }
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
     return page.toString();
   }
 

@@ -188,7 +188,7 @@ final class WindSum {
               : "A gust of {gust_m_s} tips it: it goes over at {tips_at_m_s}.");
     }
     figures(answer, row, lid, lines);
-    answer.mind("wind", Cautions.WIND);
+    answer.safety("wind", Cautions.WIND);
     if (lines != null && !held) {
       answer.mind(
           "tied-to-tank",

@@ -209,7 +209,7 @@ final class WindText {
   }
 
   private void minds(Answer answer, Row site, Answer lines) {
-    answer.mind("wind", Cautions.WIND);
+    answer.safety("wind", Cautions.WIND);
     for (int i = 0; i < lines.size(); i++) {
       if ("tank".equals(lines.row(i).get(WindColumns.ANCHOR))) {
         answer.mind(
@@ -225,7 +225,7 @@ final class WindText {
       }
     }
     if (answer.row(0).get(WindColumns.LID) != null) {
-      answer.mind("lid", Cautions.LID);
+      answer.safety("lid", Cautions.LID);
     }
     if (standing.assembly().squat()) {
       answer.mind("squat", "its foot is wider than it is tall: sliding comes before tipping.");

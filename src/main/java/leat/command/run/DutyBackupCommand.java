@@ -294,9 +294,9 @@ public final class DutyBackupCommand extends Command {
   }
 
   private static void minds(Call call, Answer answer, Row row, boolean direct) {
-    answer.mind("battery", Cautions.BATTERY);
+    answer.safety("battery", Cautions.BATTERY);
     if (!direct) {
-      answer.mind("mains", Cautions.MAINS);
+      answer.safety("mains", Cautions.MAINS);
     }
     answer.mind(
         "mean-current",

@@ -443,7 +443,7 @@ public final class DutyCommand extends Command {
         answer.mind("direct-current-contact", Cautions.DIRECT_CURRENT_CONTACT);
       }
     } else {
-      answer.mind("mains", Cautions.MAINS);
+      answer.safety("mains", Cautions.MAINS);
     }
     if (!call.hasPlan()) {
       answer.next(

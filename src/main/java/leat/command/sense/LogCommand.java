@@ -90,6 +90,7 @@ public final class LogCommand extends Command {
 
   @Override
   public Answer answer(Call call) {
+    checked(call);
     LogInput input = new LogInput(call, null);
     LogReport report = input.read(call.operands(), null);
     LogStory story = new LogStory(call, input, report);
