@@ -32,7 +32,7 @@ public final class PartsCommand extends Command {
   static final Column POTS = Column.plain("pots", "pots");
   static final Column TOP = Column.of("top_pot_mm", "highest pot", MM);
   static final Column NET = Column.of("filament_net_kg", "filament in the parts", Show.KG);
-  static final Column GROSS = Column.of("filament_gross_kg", "with waste", Show.KG);
+  static final Column GROSS = Column.of("filament_gross_kg", "filament with waste", Show.KG);
   static final Column SPOOLS = Column.plain("spools", "spools");
   static final Column PRINT = Column.of("print_h", "printing", Show.H);
   static final Column DAYS = Column.plain("print_days", "days");
@@ -108,6 +108,7 @@ public final class PartsCommand extends Command {
       rows.taken(towers.row(0), "reach {reach_mm}");
     }
     new PartsText(call, plan, parts).write(rows, sums, towers);
+    StandingWorkings.parts(rows, sums);
     call.withTaken(rows);
     return rows;
   }

@@ -53,6 +53,9 @@ final class WindAnswer {
         .array("joints", joints)
         .array("lines", lines);
     new WindText(call, standing, wind, pressure, density).write(states, site, joints, lines);
+    for (int i = 0; i < states.size(); i++) {
+      StandingWorkings.wind(states, states.row(i).with(site));
+    }
     call.withTaken(states);
     return passes ? states : states.no();
   }

@@ -57,6 +57,7 @@ final class WindSum {
       WindAnswer.line(row, lines, load);
     }
     words(answer, row, whole, lid, lines, load);
+    StandingWorkings.wind(answer, row);
     call.withTaken(answer);
     json(answer, row, lines);
     return passes ? answer : answer.no();

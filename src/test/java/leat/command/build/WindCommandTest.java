@@ -1,6 +1,7 @@
 package leat.command.build;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -214,5 +215,27 @@ class WindCommandTest {
   void examplesRun() {
     Examples.run(Declared.listed("wind"));
     Examples.run(Declared.listed("parts"));
+  }
+
+  /** By hand: q = 1.25 x 15^2/2 = 140.6 Pa; 140.6 (0.21 x 0.175 x 1.3 + 0.255 x 1.2 x 1.2) N m. */
+  @Test
+  void explainShowsTheMoments() {
+    JsonNode workings =
+        Ran.run(
+                "wind",
+                "--mass=75 kg",
+                "--foot=0.40 m",
+                "--gust=15 m/s",
+                "--face=0.21 m2 @ 0.175 m x 1.3",
+                "--face=0.255 m2 @ 1.2 m x 1.2",
+                "--explain",
+                "--format=json")
+            .json()
+            .get("workings");
+    assertThat(workings).hasSize(4);
+    assertThat(workings.get(0).get("result").asDouble())
+        .isCloseTo(140.625 * (0.21 * 0.175 * 1.3 + 0.255 * 1.2 * 1.2), within(1e-6));
+    assertThat(workings.get(1).get("result").asDouble())
+        .isCloseTo(75 * 9.80665 * 0.2, within(1e-3));
   }
 }
