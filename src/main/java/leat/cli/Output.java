@@ -68,7 +68,7 @@ public final class Output {
   }
 
   /** Closes what {@link #open} opened; the process's own streams are only flushed. */
-  public void close(OutputStream out) throws IOException {
+  void close(OutputStream out) throws IOException {
     out.flush();
     if (out != terminal.out && out != terminal.err) {
       out.close();
@@ -76,7 +76,7 @@ public final class Output {
   }
 
   /** Opens the draft beside the file, what is written through, or standard output. */
-  public OutputStream open() {
+  OutputStream open() {
     if (fileName == null) {
       return terminal.out;
     }
@@ -191,7 +191,7 @@ public final class Output {
   }
 
   /** Renames the draft, or removes it. */
-  public void finish(boolean done) {
+  void finish(boolean done) {
     if (draft == null) {
       return;
     }
@@ -234,7 +234,7 @@ public final class Output {
   }
 
   /** A closed pipe ends quietly; anything else is told. */
-  public RuntimeException failed(IOException e) {
+  RuntimeException failed(IOException e) {
     String message = String.valueOf(e.getMessage());
     if (fileName == null && (message.contains("Broken pipe") || isPipe())) {
       return new ClosedPipe();

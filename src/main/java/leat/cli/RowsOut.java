@@ -25,6 +25,11 @@ public final class RowsOut implements Flushable {
 
   /** Opens the output and writes the header. */
   public RowsOut(Call call, Output output, Column... columns) {
+    this(call, output, true, columns);
+  }
+
+  /** The same; a part that follows another has no header. */
+  public RowsOut(Call call, Output output, boolean header, Column... columns) {
     this.output = output;
     this.columns = columns;
     this.csv = "json".equals(call.format().name) ? null : call.format().csv();
@@ -34,11 +39,11 @@ public final class RowsOut implements Flushable {
       text.append('[');
       return;
     }
-    for (int c = 0; c < columns.length; c++) {
+    for (int c = 0; header && c < columns.length; c++) {
       csv.separate(text, c);
       csv.word(text, columns[c].key());
     }
-    text.append('\n');
+    text.append(header ? "\n" : "");
   }
 
   /** A row to fill; it is the same object each time. */

@@ -22,8 +22,6 @@ import leat.plan.Refused;
  * @param hangsOn the guess that its passing goes with most; null when it always or never passes
  */
 public record Doubt(Rule rule, double share, Guess hangsOn) {
-  private static final long GOLDEN = 0x9E3779B97F4A7C15L;
-
   /** Draws of all guesses, evenly between their ends; the same seed gives the same answer. */
   public static List<Doubt> of(Plan plan, Rule[] rules, int draws, long seed) {
     List<Guess> guesses = Guess.of(plan);
@@ -38,7 +36,7 @@ public record Doubt(Rule rule, double share, Guess hangsOn) {
       double[] at = new double[paths.length];
       double[] numbers = new double[paths.length];
       for (int g = 0; g < paths.length; g++) {
-        state += GOLDEN;
+        state += Grid.GOLDEN;
         at[g] = Grid.unit(state);
         numbers[g] = guesses.get(g).low() + at[g] * (guesses.get(g).high() - guesses.get(g).low());
       }

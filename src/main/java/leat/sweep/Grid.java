@@ -13,7 +13,8 @@ public final class Grid {
   /** More designs than this want {@code --yes}. */
   public static final long MOST_UNASKED = 100_000_000L;
 
-  private static final long GOLDEN = 0x9E3779B97F4A7C15L;
+  /** Step between the states of a stream of numbers (SplitMix64). */
+  static final long GOLDEN = 0x9E3779B97F4A7C15L;
 
   private final List<Axis> axes;
   private final long size;

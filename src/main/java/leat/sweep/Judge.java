@@ -122,12 +122,7 @@ public final class Judge {
   private double[] measured(Subject subject) {
     double[] values = new double[measures.size()];
     for (int i = 0; i < values.length; i++) {
-      try {
-        values[i] = measures.get(i).of(subject);
-      } catch (Refused | Impossible e) {
-        // A design that does not tell this number has none: null in the row, last in a ranking.
-        values[i] = Double.NaN;
-      }
+      values[i] = measures.get(i).known(subject);
     }
     return values;
   }

@@ -2,6 +2,8 @@ package leat.sweep;
 
 import leat.answer.Column;
 import leat.check.Subject;
+import leat.numeric.Impossible;
+import leat.plan.Refused;
 
 /** A number of a design that a command answers, by which designs are compared. */
 public abstract class Measure {
@@ -43,4 +45,14 @@ public abstract class Measure {
    * @throws leat.numeric.Impossible when the models have no answer
    */
   public abstract double of(Subject subject);
+
+  /** Its value; NaN also where a key is missing or the models have no answer. */
+  final double known(Subject subject) {
+    try {
+      return of(subject);
+    } catch (Refused | Impossible e) {
+      // a design that does not tell this number has none: null in its row, last in a ranking
+      return Double.NaN;
+    }
+  }
 }

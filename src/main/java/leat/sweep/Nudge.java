@@ -24,7 +24,7 @@ public record Nudge(Guess guess, Measure measure, double atLow, double asIs, dou
   public static List<Nudge> of(Plan plan, List<Measure> measures) {
     List<Nudge> all = new ArrayList<>();
     for (Measure measure : measures) {
-      double asIs = value(new Subject(plan), measure);
+      double asIs = measure.known(new Subject(plan));
       for (Guess guess : Guess.of(plan)) {
         Designs designs = new Designs(plan, guess.path());
         all.add(
@@ -44,18 +44,9 @@ public record Nudge(Guess guess, Measure measure, double atLow, double asIs, dou
 
   private static double at(Designs designs, double number, Measure measure) {
     try {
-      return value(designs.with(number), measure);
+      return measure.known(designs.with(number));
     } catch (Refused | Impossible e) {
       // the end of the guess is no design: no value there
-      return Double.NaN;
-    }
-  }
-
-  private static double value(Subject subject, Measure measure) {
-    try {
-      return measure.of(subject);
-    } catch (Refused | Impossible e) {
-      // what the plan does not tell has no value
       return Double.NaN;
     }
   }

@@ -1,9 +1,5 @@
 package leat.command.plans;
 
-import java.io.IOException;
-import java.io.OutputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -11,12 +7,12 @@ import java.util.PriorityQueue;
 import java.util.function.Consumer;
 import leat.answer.Answer;
 import leat.answer.Column;
-import leat.answer.CsvWriter;
 import leat.answer.Row;
 import leat.check.Rule;
 import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.Output;
+import leat.cli.RowsOut;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.sweep.Front;
@@ -192,55 +188,22 @@ final class SweepRun {
 
   /** Csv as the designs come. */
   int stream(Output output) {
-    OutputStream out = output.open();
-    CsvWriter writer = call.format().csv();
-    StringBuilder text = new StringBuilder();
-    Answer scratch = new Answer(columns);
-    Row row = scratch.row();
+    RowsOut out = new RowsOut(call, output, slice.isFirst(), columns);
     long[] written = {0};
     boolean done = false;
     try {
-      if (slice.isFirst()) {
-        for (int c = 0; c < columns.length; c++) {
-          writer.separate(text, c);
-          writer.word(text, columns[c].key());
-        }
-        text.append('\n');
-      }
       run(
           one -> {
-            row.clear();
+            Row row = out.next();
             fill(row, one);
-            for (int c = 0; c < columns.length; c++) {
-              writer.separate(text, c);
-              writer.value(text, row.get(columns[c]), columns[c]);
-            }
-            text.append('\n');
+            out.write(row);
             written[0]++;
-            if (text.length() > 1 << 16) {
-              put(out, text);
-            }
           });
-      put(out, text);
-      output.close(out);
       done = true;
-    } catch (UncheckedIOException e) {
-      throw output.failed(e.getCause());
-    } catch (IOException e) {
-      throw output.failed(e);
     } finally {
-      output.finish(done);
+      out.finish(done);
     }
     return written[0] == 0 && slice == Slice.WHOLE ? 1 : 0;
-  }
-
-  private static void put(OutputStream out, StringBuilder text) {
-    try {
-      out.write(text.toString().getBytes(StandardCharsets.UTF_8));
-      text.setLength(0);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 
   /** The designs that are shown, in the order asked for. */
