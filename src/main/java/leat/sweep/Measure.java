@@ -46,6 +46,14 @@ public abstract class Measure {
    */
   public abstract double of(Subject subject);
 
+  /** A value in the unit of its name; null for unknown. */
+  public Double shown(double base) {
+    if (Double.isNaN(base)) {
+      return null;
+    }
+    return column.show() == null ? base : column.show().metric().fromBase(base);
+  }
+
   /** Its value; NaN also where a key is missing or the models have no answer. */
   final double known(Subject subject) {
     try {

@@ -45,7 +45,7 @@ final class SweepGrid {
         ? Grid.sample(
             axes,
             ((Number) call.value("--sample")).longValue(),
-            SweepCommand.seed(call),
+            DoubtFlags.seed(call),
             call.has("--yes"))
         : Grid.full(axes, call.has("--yes"));
   }
