@@ -15,6 +15,9 @@ import leat.plan.Section;
 import leat.season.YearRuns;
 import leat.stability.SiteWind;
 import leat.system.DerateOf;
+import leat.system.DutyOf;
+import leat.system.MoneyOf;
+import leat.system.PartsOf;
 import leat.system.SeasonOf;
 import leat.system.SenderOf;
 import leat.system.StandingOf;
@@ -46,6 +49,10 @@ public final class Subject {
   private Overlap dayAndNight;
   private SeasonOf seasonLaid;
   private YearRuns seasonRuns;
+  private MoneyOf money;
+  private PartsOf parts;
+  private DutyOf duty;
+  private Designs designs;
 
   /** The plan to judge. */
   public Subject(Plan plan) {
@@ -56,6 +63,12 @@ public final class Subject {
   public Subject(Plan plan, Derate believed) {
     this.plan = plan;
     this.believed = believed;
+  }
+
+  /** One of many designs of a plan, which hold what all of them share. */
+  Subject(Plan plan, Derate believed, Designs designs) {
+    this(plan, believed);
+    this.designs = designs;
   }
 
   /** The plan. */
@@ -216,7 +229,7 @@ public final class Subject {
    */
   public SeasonOf seasonLaid() {
     if (seasonLaid == null) {
-      seasonLaid = SeasonFile.judged(plan);
+      seasonLaid = SeasonFile.judged(plan, designs == null ? null : designs.weather());
     }
     return seasonLaid;
   }
@@ -227,6 +240,30 @@ public final class Subject {
       seasonRuns = YearRuns.of(seasonLaid().tank(), seasonLaid().years(), seasonLaid().thirst());
     }
     return seasonRuns;
+  }
+
+  /** Energy and money of the season. */
+  public MoneyOf money() {
+    if (money == null) {
+      money = MoneyOf.of(plan, seasonLaid());
+    }
+    return money;
+  }
+
+  /** What the towers take to build. */
+  public PartsOf parts() {
+    if (parts == null) {
+      parts = PartsOf.of(plan, null);
+    }
+    return parts;
+  }
+
+  /** What the timings do over the season, else over a year. */
+  public DutyOf duty() {
+    if (duty == null) {
+      duty = DutyOf.of(plan, timetable());
+    }
+    return duty;
   }
 
   private OwnLimits limits() {

@@ -22,6 +22,8 @@ import leat.sweep.Measures;
 public final class SweepCommand extends Command {
   static final Column MEASURE = Column.plain("measure", "measure");
   static final Column COMMAND = Column.plain("command", "answered by");
+  static final Column UNIT = Column.plain("unit", "unit");
+  static final Column READS = Column.plain("reads", "reads");
   static final Column BETTER = Column.plain("better", "better");
   static final Column MEANING = Column.plain("label", "which is");
   static final Column DRAWS = Column.plain("draws", "draws");
@@ -128,19 +130,21 @@ public final class SweepCommand extends Command {
   }
 
   private static Answer measures() {
-    Answer answer = new Answer(MEASURE, COMMAND, BETTER, MEANING).asList();
+    Answer answer = new Answer(MEASURE, UNIT, BETTER, MEANING, COMMAND, READS).asList();
     for (Measure measure : Measures.all()) {
       answer
           .row()
           .set(MEASURE, measure.name())
+          .set(UNIT, measure.unit())
+          .set(BETTER, measure.upIsBetter() ? "up" : "down")
+          .set(MEANING, measure.column().label())
           .set(COMMAND, measure.command())
-          .set(BETTER, measure.upIsBetter() ? "more" : "less")
-          .set(MEANING, measure.column().label());
+          .set(READS, measure.reads());
     }
     answer.sentence(
         Row.aside(DRAWS).set(DRAWS, Measures.all().size()),
         "Designs can be compared by {draws} numbers; --measure shows one, --rank orders by one.");
-    return answer.table(MEASURE, COMMAND, BETTER, MEANING);
+    return answer.table(MEASURE, BETTER, MEANING, COMMAND, READS);
   }
 
   /** The measures asked for, else margin and flow. */
