@@ -42,6 +42,8 @@ public final class Subject {
   private ManifoldFlow flowsFull;
   private TowerAt[] low;
   private TowerAt[] full;
+  private TowerAt[] openLow;
+  private TowerAt[] openFull;
   private Timetable timetable;
   private StandingOf standing;
   private SiteWind wind;
@@ -161,6 +163,22 @@ public final class Subject {
       full = towers(flowsFull());
     }
     return full[t];
+  }
+
+  /** A tower at the refill mark with all valves open, as {@code leat pump} tells it. */
+  public TowerAt openLow(int t) {
+    if (openLow == null) {
+      openLow = valves().any() ? towers(waterway().flows(waterway().low())) : towers(flowsLow());
+    }
+    return openLow[t];
+  }
+
+  /** The same with the tank full. */
+  public TowerAt openFull(int t) {
+    if (openFull == null) {
+      openFull = valves().any() ? towers(waterway().flows(waterway().full())) : towers(flowsFull());
+    }
+    return openFull[t];
   }
 
   private TowerAt[] towers(ManifoldFlow flows) {

@@ -10,7 +10,7 @@ import leat.check.Subject;
 import leat.hydraulics.Derate;
 import leat.system.TowerAt;
 
-/** What {@code leat pump} answers, of the worst tower with the valves set. */
+/** What {@code leat pump} answers, of the worst tower with all valves open. */
 final class WaterMeasures {
   private static final String PUMP = "pump";
 
@@ -75,7 +75,7 @@ final class WaterMeasures {
       Subject subject, boolean low, boolean least, ToDoubleFunction<TowerAt> value) {
     double worst = Double.NaN;
     for (int t = 0; t < subject.waterway().towers(); t++) {
-      double own = value.applyAsDouble(low ? subject.low(t) : subject.full(t));
+      double own = value.applyAsDouble(low ? subject.openLow(t) : subject.openFull(t));
       if (Double.isNaN(own)) {
         return own;
       }
@@ -87,7 +87,7 @@ final class WaterMeasures {
   private static double drainBack(Subject subject) {
     double sum = 0;
     for (int t = 0; t < subject.waterway().towers(); t++) {
-      sum += subject.low(t).drainBack() * subject.low(t).count();
+      sum += subject.openLow(t).drainBack() * subject.openLow(t).count();
     }
     return sum;
   }

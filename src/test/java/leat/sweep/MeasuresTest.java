@@ -17,7 +17,8 @@ class MeasuresTest {
   /** Plans and a variation of each that its measures feel. */
   private static final String[][] CASES = {
     {"terrace.yaml", "tank.low", "123 mm"},
-    {"roof.yaml", "towers[*].modules[*].count", "6"},
+    {"first-tower.yaml", "towers[*].modules[*].count", "7"},
+    {"roof.yaml", "tank.mass", "6 kg"},
     {"balcony.yaml", "tank.low", "117 mm"},
     {"sender-tub.yaml", "sender.hysteresis", "5 mm"},
     {"logged-tub.yaml", "sender.hysteresis", "3 mm"},

@@ -79,9 +79,10 @@ final class SingleCommands {
     }
   }
 
+  /** Measures of a season have no value without its dates, though duty takes a year. */
   private boolean dated(String name) {
     boolean season = name.equals("kwh_season") || name.equals("cost_electricity");
-    return !season || !text().contains("season:") ? !season : true;
+    return !season || text().contains("season:");
   }
 
   private Double pump(String name, String reads) {
