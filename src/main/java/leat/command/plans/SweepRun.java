@@ -12,7 +12,9 @@ import leat.check.Rule;
 import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.Output;
+import leat.cli.Progress;
 import leat.cli.RowsOut;
+import leat.cli.Signals;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.sweep.Front;
@@ -159,15 +161,26 @@ final class SweepRun {
   }
 
   private void run(Consumer<Judged> next) {
-    new Line(grid, judges)
-        .run(
-            slice.from(grid.size()),
-            slice.to(grid.size()),
-            one -> {
-              if (isShown(one)) {
-                next.accept(one);
-              }
-            });
+    run(new Line(grid, judges), false, next);
+  }
+
+  private void run(Line line, boolean rows, Consumer<Judged> next) {
+    long from = slice.from(grid.size());
+    long to = slice.to(grid.size());
+    Progress progress = call.progress(rows, to - from);
+    try {
+      line.run(
+          from,
+          to,
+          one -> {
+            progress.step();
+            if (isShown(one)) {
+              next.accept(one);
+            }
+          });
+    } finally {
+      progress.end();
+    }
   }
 
   private void fill(Row row, Judged one) {
@@ -191,17 +204,25 @@ final class SweepRun {
     RowsOut out = new RowsOut(call, output, slice.isFirst(), columns);
     long[] written = {0};
     boolean done = false;
+    Line line = new Line(grid, judges);
+    Signals signals = new Signals(line::stop);
     try {
       run(
+          line,
+          true,
           one -> {
             Row row = out.next();
             fill(row, one);
             out.write(row);
             written[0]++;
           });
-      done = true;
+      done = !line.isStopped();
     } finally {
+      if (line.isStopped()) {
+        out.flush();
+      }
       out.finish(done);
+      signals.end();
     }
     return written[0] == 0 && slice == Slice.WHOLE ? 1 : 0;
   }
