@@ -34,7 +34,7 @@ final class DoubtAnswer {
   private DoubtAnswer() {}
 
   static Answer of(Call call, String name, Rule[] rules) {
-    int draws = ((Number) call.value("--doubt")).intValue();
+    int draws = SweepCommand.atLeast1(call, "--doubt");
     Plan plan = call.plan(name);
     List<Guess> guesses = Guess.of(plan);
     List<Doubt> all = Doubt.of(plan, guesses, rules, draws, DoubtFlags.seed(call));

@@ -17,6 +17,7 @@ import leat.plan.Kind;
 import leat.plan.Refused;
 import leat.sweep.Measure;
 import leat.sweep.Measures;
+import leat.sweep.SweepErrors;
 
 /** {@code leat sweep}: one plan with keys varied, every design judged and ranked. */
 public final class SweepCommand extends Command {
@@ -92,6 +93,7 @@ public final class SweepCommand extends Command {
     if (call.has("--measures")) {
       return measures();
     }
+    guessesAlone(call);
     if (call.has("--nudge")) {
       return NudgeAnswer.of(call, planName(call, this), asked(call));
     }
@@ -99,6 +101,31 @@ public final class SweepCommand extends Command {
       return DoubtAnswer.of(call, planName(call, this), rules(call));
     }
     return new SweepRun(call, this).answer();
+  }
+
+  /** Refuses what varies beside a question about guesses. */
+  private static void guessesAlone(Call call) {
+    String question = call.has("--nudge") ? "--nudge" : call.has("--doubt") ? "--doubt" : null;
+    String[] others = {
+      "--vary", "--rows", "--sample", "--rank", "--pareto", "--top", "--where", "--slice"
+    };
+    for (String other : others) {
+      if (question != null && call.has(other)) {
+        throw new Refused(SweepErrors.guessesAlone(question, other));
+      }
+    }
+    if (call.has("--nudge") && call.has("--doubt")) {
+      throw new Refused(CommandErrors.notBoth(call.command, "--nudge", "--doubt"));
+    }
+  }
+
+  /** A count that must not be 0. */
+  static int atLeast1(Call call, String flag) {
+    int count = ((Number) call.value(flag)).intValue();
+    if (count < 1) {
+      throw new Refused(SweepErrors.noneAsked(flag));
+    }
+    return count;
   }
 
   /** The plan that is varied. */

@@ -38,6 +38,7 @@ final class SweepRun {
   private static final Column REFUSED = Column.plain("refused", "cannot be, because");
   private static final Column FINE = Column.plain("fine", "fine");
   private static final Column DESIGNS = Column.plain("designs", "designs");
+  private static final Column RANKED = Column.plain("ranked", "ranked");
   private static final int SHOWN = 20;
 
   private final Call call;
@@ -53,6 +54,7 @@ final class SweepRun {
   private int shownMeasures;
   private long seen;
   private long fine;
+  private long refused;
 
   /** Whether the designs must be kept before the first can be written. */
   static boolean wantsAll(Call call) {
@@ -92,7 +94,7 @@ final class SweepRun {
     Object typed = call.value("--jobs");
     return typed == null
         ? Runtime.getRuntime().availableProcessors()
-        : Math.max(1, ((Number) typed).intValue());
+        : SweepCommand.atLeast1(call, "--jobs");
   }
 
   private void chooseMeasures() {
@@ -149,6 +151,7 @@ final class SweepRun {
   private boolean isShown(Judged one) {
     seen++;
     fine += one.isFine() ? 1 : 0;
+    refused += one.refused() != null ? 1 : 0;
     if (!one.isFine() && !call.has("--all")) {
       return false;
     }
@@ -236,8 +239,12 @@ final class SweepRun {
     for (int i = 0; i < shown; i++) {
       fill(answer.row(), kept.get(i));
     }
-    Row counts = Row.aside(FINE, DESIGNS, PASSES);
+    Row counts = Row.aside(FINE, DESIGNS, PASSES, REFUSED).set(REFUSED, String.valueOf(refused));
     counts.set(FINE, (int) fine).set(DESIGNS, (int) seen).set(PASSES, kept.size() - shown);
+    if (refused > 0 && !call.has("--all")) {
+      answer.mind(
+          "no-designs", counts, "{refused} of {designs} cannot be built at all: --all tells why.");
+    }
     if (kept.isEmpty()) {
       answer.sentence(
           counts,
@@ -248,12 +255,29 @@ final class SweepRun {
     }
     answer.sentence(counts, "{fine} of {designs} designs fail no rule.");
     answer.table(shownColumns(kept.subList(0, shown)));
+    worstFirst(answer);
     if (kept.size() > shown) {
       answer.mind("more-designs", counts, "{passes} more are not shown: --top N, or --format csv.");
     }
     return answer.next(
         call.again("check " + Call.quoted(SweepCommand.planName(call, call.command)))
             + " --set KEY=VALUE   with the values of a row tells each rule of a design");
+  }
+
+  /** Ranked against what is better. */
+  private void worstFirst(Answer answer) {
+    String rank = call.has("--rank") ? call.text("--rank").strip() : null;
+    if (rank == null || measures.get(measure(bare(rank))).upIsBetter() == rank.startsWith("-")) {
+      return;
+    }
+    boolean most = rank.startsWith("-");
+    Row row = Row.aside(RANKED).set(RANKED, bare(rank));
+    answer.mind(
+        "worst-first",
+        row,
+        most
+            ? "the most {ranked} comes first, and less of it is better: --rank {ranked} turns it round."
+            : "the least {ranked} comes first, and more of it is better: --rank=-{ranked} turns it round.");
   }
 
   /** Columns of the text: those that say something. */
@@ -274,7 +298,7 @@ final class SweepRun {
   }
 
   private List<Judged> kept() {
-    int top = call.has("--top") ? ((Number) call.value("--top")).intValue() : Integer.MAX_VALUE;
+    int top = call.has("--top") ? SweepCommand.atLeast1(call, "--top") : Integer.MAX_VALUE;
     List<Judged> kept = new ArrayList<>();
     Comparator<Judged> order = order();
     if (call.has("--pareto")) {
