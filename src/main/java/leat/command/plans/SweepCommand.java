@@ -100,7 +100,7 @@ public final class SweepCommand extends Command {
     if (call.has("--doubt")) {
       return DoubtAnswer.of(call, planName(call, this), rules(call));
     }
-    return new SweepRun(call, this).answer();
+    return new SweepText(call, new SweepRun(call, this)).answer();
   }
 
   /** Refuses what varies beside a question about guesses. */
