@@ -277,4 +277,85 @@ class SweepTest {
     Ran.run(with(line, more)).json().forEach(row -> keys.add(row.get("key").asText()));
     return keys;
   }
+
+  private static Ran varied(String... vary) {
+    List<String> line = new ArrayList<>(List.of("sweep", "first-tower.yaml"));
+    for (String one : vary) {
+      line.add(one.startsWith("--") ? one : "--vary");
+      if (!one.startsWith("--")) {
+        line.add(one);
+      }
+    }
+    return Ran.run(line.toArray(new String[0]));
+  }
+
+  private static void refused(String says, String... vary) {
+    Ran ran = varied(vary);
+    assertThat(ran.exit()).as(ran.out() + ran.err()).isEqualTo(2);
+    assertThat(ran.err()).contains(says);
+    assertThat(ran.out()).isEmpty();
+  }
+
+  /** What issue and habit bring: told in one line, with the mend where there is one. */
+  @Test
+  void badInput() {
+    String bore = "towers[*].riser.bore=10mm,12mm";
+    refused("did you mean \"bore\"", "towers[*].riser.bor=10mm");
+    refused("which is a volume", "tank.low=90mm,4 L");
+    refused("from low to high", "tank.low=0.1..0.09 m step 1 mm");
+    refused("a step must be above 0", "tank.low=90..100 mm step 0 mm");
+    refused("a step must be above 0", "tank.low=90..100 mm step -1 mm");
+    refused("step 1 is needed", "towers[*].modules[*].count=4..8 step 0");
+    refused("a value is missing", "pump.power= ");
+    refused("is varied twice", bore, "towers[*].riser.bore=9mm");
+    refused("--slice: i/n is needed", bore, "--slice=0/4");
+    refused("--slice: i/n is needed", bore, "--slice=5/4");
+    refused("did you mean margin_pct?", bore, "--rank=margn_pct");
+    refused("leat sweep --measures lists them", bore, "--pareto=margin_pct,nosuch");
+    refused("--yes if you mean it", million("towers[*].riser.bore"), million("pump.power"), wide());
+    assertThat(varied(bore, "--where=margin_pct>900").exit()).isEqualTo(1);
+  }
+
+  private static String million(String key) {
+    return key.equals("pump.power")
+        ? key + "=10..109.99 W step 0.01 W"
+        : key + "=9..18.99 mm step 0.001 mm";
+  }
+
+  private static String wide() {
+    return "tank.low=90..189.99 mm step 0.01 mm";
+  }
+
+  /** A key that the plan does not have yet may be varied, and counts may go in steps. */
+  @Test
+  void whatIsAllowed() {
+    Ran altitude = varied("site.altitude=100m,200m", "--format=csv");
+    assertThat(altitude.lines()).hasSize(4);
+    Ran counts = varied("towers[*].modules[*].count=4..8 step 2", "--all", "--format=csv");
+    assertThat(counts.lines()).hasSize(5);
+    assertThat(counts.lines()[1]).startsWith("4,");
+    assertThat(counts.lines()[3]).startsWith("8,");
+  }
+
+  /** A ranking that puts the worse first is said; equals stay as they came. */
+  @Test
+  void rankingSaysWhatIsBetter() {
+    String bore = "towers[*].riser.bore=10mm,12mm";
+    assertThat(varied(bore, "--rank=margin_pct").err() + varied(bore, "--rank=margin_pct").out())
+        .contains("--rank=-margin_pct turns it round");
+    assertThat(varied(bore, "--rank=-margin_pct").out()).doesNotContain("turns it round");
+    String[] equal = varied("pump.power=12W,11W,13W", "--rank=margin_pct", "--format=csv").lines();
+    assertThat(equal[1]).startsWith("12W");
+    assertThat(equal[2]).startsWith("11W");
+    assertThat(equal[3]).startsWith("13W");
+  }
+
+  /** Bars of a nudge: the widest fills the scale, the plan as it is stands in each. */
+  @Test
+  void nudgeDrawsBars() {
+    Ran text = Ran.run("sweep", "terrace.yaml", "--nudge", "--measure", "margin_pct");
+    assertThat(text.out()).contains("|").containsPattern("={10,}").contains("70 % to 85 %");
+    String csv = Ran.run("sweep", "terrace.yaml", "--nudge", "--format", "csv").out();
+    assertThat(csv).startsWith("key,low,high,measure,at_low,at_high\npump.derate,70 %,85 %,");
+  }
 }
