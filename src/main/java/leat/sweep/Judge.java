@@ -63,12 +63,15 @@ public final class Judge {
     this.numberPaths = paths.toArray(new String[0]);
   }
 
-  /** One design. */
-  public Judged judge(Design design) {
+  /** Why a measure of a design is not known; null when it is, or when it has none. */
+  public String why(Design design, Measure measure) {
     Bound plan = bound(design);
-    if (plan.refused() != null) {
-      return refused(design, plan.refused());
-    }
+    return plan.refused() != null
+        ? plan.refused()
+        : measure.why(plan.designs().with(numbers(design)));
+  }
+
+  private double[] numbers(Design design) {
     double[] numbers = new double[numberPaths.length];
     int n = 0;
     for (int i = 0; i < design.numbers().length; i++) {
@@ -76,8 +79,17 @@ public final class Judge {
         numbers[n++] = design.numbers()[i];
       }
     }
+    return numbers;
+  }
+
+  /** One design. */
+  public Judged judge(Design design) {
+    Bound plan = bound(design);
+    if (plan.refused() != null) {
+      return refused(design, plan.refused());
+    }
     try {
-      return judged(design, plan.designs().with(numbers));
+      return judged(design, plan.designs().with(numbers(design)));
     } catch (Refused e) {
       return refused(design, said(e));
     } catch (Impossible e) {

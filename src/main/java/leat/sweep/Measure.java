@@ -115,6 +115,18 @@ public final class Measure {
     }
   }
 
+  /** Why its value is not known; null when it is, or when it has none. */
+  String why(Subject subject) {
+    try {
+      value.applyAsDouble(subject);
+      return null;
+    } catch (Refused e) {
+      return e.problems().get(0).path() + ": " + e.problems().get(0).message();
+    } catch (Impossible e) {
+      return e.quantity() + ": " + e.getMessage();
+    }
+  }
+
   /** A number that may be missing. */
   static double orNaN(Double value) {
     return value == null ? Double.NaN : value;

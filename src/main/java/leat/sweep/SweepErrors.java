@@ -1,5 +1,6 @@
 package leat.sweep;
 
+import java.util.ArrayList;
 import java.util.List;
 import leat.plan.Problem;
 import leat.quantity.Nearest;
@@ -97,15 +98,17 @@ public final class SweepErrors {
   /** A measure nobody offers. */
   public static Problem noMeasure(String typed, List<String> names) {
     String near = Nearest.of(typed, names);
-    return problem(
-        "no-measure",
-        "measure",
-        "no measure \""
-            + typed
-            + "\""
-            + (near == null
-                ? "; leat sweep --measures lists them"
-                : "; did you mean " + near + "?"));
+    List<String> like = new ArrayList<>();
+    for (String name : names) {
+      if (!typed.isEmpty() && name.contains(typed)) {
+        like.add(name);
+      }
+    }
+    String mend =
+        !like.isEmpty()
+            ? "; did you mean " + String.join(", ", like) + "?"
+            : near != null ? "; did you mean " + near + "?" : "; leat sweep --measures lists them";
+    return problem("no-measure", "measure", "no measure \"" + typed + "\"" + mend);
   }
 
   /** A condition that is none. */

@@ -156,6 +156,10 @@ final class ManPages {
     }
     page.head("FLAGS OF EVERY COMMAND");
     flags(page, Declared.commonFlags(command));
+    if (command.name().equals("sweep")) {
+      page.head("MEASURES");
+      page.verbatim(shell.run("leat sweep --measures").text().stripTrailing());
+    }
     page.head("EXAMPLES");
     for (String example : command.examples()) {
       page.verbatim("$ leat " + example + "\n" + shown(example));

@@ -3,7 +3,9 @@ package leat.command.plans;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.PriorityQueue;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import leat.answer.Column;
 import leat.answer.Row;
@@ -51,6 +53,9 @@ final class SweepRun {
   long seen;
   long fine;
   long refused;
+
+  /** Designs that fail, by the first rule that does. */
+  final Map<String, Long> failing = new TreeMap<>();
 
   /** Whether the designs must be kept before the first can be written. */
   static boolean wantsAll(Call call) {
@@ -148,6 +153,9 @@ final class SweepRun {
     seen++;
     fine += one.isFine() ? 1 : 0;
     refused += one.refused() != null ? 1 : 0;
+    if (one.fails() > 0) {
+      failing.merge(one.worst().id(), 1L, Long::sum);
+    }
     if (!one.isFine() && !call.has("--all")) {
       return false;
     }
@@ -278,5 +286,10 @@ final class SweepRun {
     }
     String rank = call.text("--rank").strip();
     return Front.by(measure(bare(rank)), rank.startsWith("-"));
+  }
+
+  /** Why a measure of a design is not known; null when it is, or when it has none. */
+  String why(Judged one, int measure) {
+    return judges.get(0).why(one.design(), measures.get(measure));
   }
 }

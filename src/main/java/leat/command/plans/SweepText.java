@@ -2,6 +2,7 @@ package leat.command.plans;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import leat.answer.Answer;
 import leat.answer.Column;
 import leat.answer.Row;
@@ -12,8 +13,12 @@ import leat.sweep.Judged;
 final class SweepText {
   private static final Column FINE = Column.plain("fine", "fine");
   private static final Column DESIGNS = Column.plain("designs", "designs");
+  private static final Column WHY = Column.plain("why", "why");
   private static final Column RANKED = Column.plain("ranked", "ranked");
   private static final int SHOWN = 20;
+
+  /** So many rules are told that no design passes. */
+  private static final int FAILING = 3;
 
   private final Call call;
   private final SweepRun run;
@@ -49,10 +54,12 @@ final class SweepText {
           run.fine == 0
               ? "None of {designs} designs passes every rule; --all shows them with the rule that fails."
               : "{fine} of {designs} designs pass every rule, and none meets what --where asks.");
+      firstToFail(answer);
       return answer.no();
     }
     answer.sentence(counts, "{fine} of {designs} designs fail no rule.");
     answer.table(shownColumns(kept.subList(0, shown)));
+    unknown(answer, kept);
     worstFirst(answer);
     if (kept.size() > shown) {
       answer.mind("more-designs", counts, "{passes} more are not shown: --top N, or --format csv.");
@@ -60,6 +67,32 @@ final class SweepText {
     return answer.next(
         call.again("check " + Call.quoted(SweepCommand.planName(call, call.command)))
             + " --set KEY=VALUE   with the values of a row tells each rule of a design");
+  }
+
+  /** The rules that designs fail by, the commonest first. */
+  private void firstToFail(Answer answer) {
+    List<Map.Entry<String, Long>> rules = new ArrayList<>(run.failing.entrySet());
+    rules.sort((a, b) -> Long.compare(b.getValue(), a.getValue()));
+    for (int i = 0; i < Math.min(FAILING, rules.size()); i++) {
+      Row row = Row.aside(SweepRun.WORST, DESIGNS);
+      row.set(SweepRun.WORST, rules.get(i).getKey());
+      row.set(DESIGNS, Math.toIntExact(rules.get(i).getValue()));
+      answer.mind("designs-fail", row, "{worst_rule} is the first to fail in {designs} of them.");
+    }
+  }
+
+  /** A measure that is empty in the first of the designs, and why. */
+  private void unknown(Answer answer, List<Judged> kept) {
+    Judged first = kept.get(0);
+    List<String> told = new ArrayList<>();
+    for (int m = 0; m < run.shownMeasures && first.refused() == null; m++) {
+      String why = Double.isNaN(first.measures()[m]) ? run.why(first, m) : null;
+      if (why != null && !told.contains(why)) {
+        told.add(why);
+        Row row = Row.aside(RANKED, WHY).set(RANKED, run.measures.get(m).name()).set(WHY, why);
+        answer.mind("measure-unknown", row, "{ranked} is not known: {why}");
+      }
+    }
   }
 
   /** Ranked against what is better. */
