@@ -10,8 +10,8 @@ public final class Progress {
   private static final Column DONE = Column.of("done_pct", "done", Show.PERCENT);
   private static final Column RATE = Column.number("per_s", "a second", 2);
   private static final Column LEFT = Column.of("left_s", "left", Show.S);
-  private static final long NANOS = 1_000_000_000L;
-  private static final long EVERY = NANOS / 4;
+  private static final long SECOND = 1000;
+  private static final long EVERY = SECOND / 4;
 
   /** Looked at the clock once in so many steps. */
   private static final int STEPS = 64;
@@ -19,8 +19,8 @@ public final class Progress {
   private final Terminal terminal;
   private final boolean shown;
   private final long all;
-  private final long start = System.nanoTime();
-  private long next = start + NANOS;
+  private final long start;
+  private long next;
   private long done;
   private int written;
 
@@ -28,13 +28,15 @@ public final class Progress {
     this.terminal = terminal;
     this.shown = shown;
     this.all = all;
+    this.start = shown ? terminal.clock().millis() : 0;
+    this.next = start + SECOND;
   }
 
   /** One more is done. */
   public void step() {
     done++;
     if (shown && done % STEPS == 0) {
-      long now = System.nanoTime();
+      long now = terminal.clock().millis();
       if (now > next) {
         next = now + EVERY;
         write(now);
@@ -43,7 +45,7 @@ public final class Progress {
   }
 
   private void write(long now) {
-    double seconds = (double) (now - start) / NANOS;
+    double seconds = (double) (now - start) / SECOND;
     double rate = done / seconds;
     Row row = Row.aside(DONE, RATE, LEFT);
     row.set(DONE, (double) done / all).set(RATE, rate).set(LEFT, (all - done) / rate);

@@ -55,7 +55,7 @@ final class SweepRun {
   long refused;
 
   /** Designs that fail, by the first rule that does. */
-  final Map<String, Long> failing = new TreeMap<>();
+  final Map<String, Integer> failing = new TreeMap<>();
 
   /** Whether the designs must be kept before the first can be written. */
   static boolean wantsAll(Call call) {
@@ -154,7 +154,7 @@ final class SweepRun {
     fine += one.isFine() ? 1 : 0;
     refused += one.refused() != null ? 1 : 0;
     if (one.fails() > 0) {
-      failing.merge(one.worst().id(), 1L, Long::sum);
+      failing.merge(one.worst().id(), 1, Integer::sum);
     }
     if (!one.isFine() && !call.has("--all")) {
       return false;

@@ -71,12 +71,12 @@ final class SweepText {
 
   /** The rules that designs fail by, the commonest first. */
   private void firstToFail(Answer answer) {
-    List<Map.Entry<String, Long>> rules = new ArrayList<>(run.failing.entrySet());
-    rules.sort((a, b) -> Long.compare(b.getValue(), a.getValue()));
+    List<Map.Entry<String, Integer>> rules = new ArrayList<>(run.failing.entrySet());
+    rules.sort((a, b) -> Integer.compare(b.getValue(), a.getValue()));
     for (int i = 0; i < Math.min(FAILING, rules.size()); i++) {
       Row row = Row.aside(SweepRun.WORST, DESIGNS);
       row.set(SweepRun.WORST, rules.get(i).getKey());
-      row.set(DESIGNS, Math.toIntExact(rules.get(i).getValue()));
+      row.set(DESIGNS, rules.get(i).getValue());
       answer.mind("designs-fail", row, "{worst_rule} is the first to fail in {designs} of them.");
     }
   }
