@@ -230,6 +230,12 @@ public final class Key {
 
   /** Number of a key of this section, which must be declared. */
   int indexOf(String child) {
+    // names are literals on both sides, so that most are found without comparing letters
+    for (int i = 0; i < keys.length; i++) {
+      if (keys[i].name == child) {
+        return i;
+      }
+    }
     for (int i = 0; i < keys.length; i++) {
       if (keys[i].name.equals(child)) {
         return i;
