@@ -65,6 +65,11 @@ public final class Commands extends CommandList {
   }
 
   @Override
+  public Command version() {
+    return new VersionCommand();
+  }
+
+  @Override
   public String[] words(Flag flag) {
     switch (flag.name()) {
       case "--acid":
