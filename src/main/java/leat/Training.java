@@ -151,11 +151,25 @@ public final class Training {
     {"log", "week-log.csv", "--plan", "logged-tub.yaml"},
   };
 
+  /** Long work: loaded for season and sweep only, with what is banned from other starts. */
+  private static final String[][] MANY = {
+    {"sweep", "first-tower.yaml", "--vary", "towers[*].riser.bore=10mm,13mm", "--format", "csv"},
+    {
+      "sweep",
+      "first-tower.yaml",
+      "--vary",
+      "towers[*].riser.bore=10mm,13mm",
+      "--rank",
+      "margin_pct"
+    },
+    {"season", "balcony.yaml", "--by", "month"},
+  };
+
   private Training() {}
 
-  /** Arguments: the kind (sum or plan) and the folder of the example plans. */
+  /** Arguments: the kind (sum, plan or many) and the folder of the example plans. */
   public static void main(String[] args) {
-    String[][] lines = "plan".equals(args[0]) ? PLANS : SUMS;
+    String[][] lines = "plan".equals(args[0]) ? PLANS : "many".equals(args[0]) ? MANY : SUMS;
     for (int i = 0; i < lines.length; i++) {
       Commands.run(
           lines[i],

@@ -20,6 +20,11 @@ public final class Line {
   private final List<Judge> judges;
   private volatile boolean stopped;
 
+  /** So many threads have work with these designs, of those that may be used. */
+  public static int threads(int may, long designs) {
+    return (int) Math.max(1, Math.min(may, (designs + BLOCK - 1) / BLOCK));
+  }
+
   /** One judge a thread. */
   public Line(Grid grid, List<Judge> judges) {
     this.grid = grid;

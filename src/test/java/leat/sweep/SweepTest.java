@@ -69,15 +69,45 @@ class SweepTest {
   @Test
   void partsJoinedAreTheWholeOnAnyNumberOfThreads() {
     String whole =
-        Ran.run(sweep("first-tower.yaml", "--all", "--format", "csv", "--jobs", "1")).out();
+        Ran.run(
+                sweep(
+                    "first-tower.yaml",
+                    "--vary",
+                    "pump.power=10..19.9 W step 0.1 W",
+                    "--all",
+                    "--format",
+                    "csv",
+                    "--jobs",
+                    "1"))
+            .out();
     String many =
-        Ran.run(sweep("first-tower.yaml", "--all", "--format", "csv", "--jobs", "3")).out();
+        Ran.run(
+                sweep(
+                    "first-tower.yaml",
+                    "--vary",
+                    "pump.power=10..19.9 W step 0.1 W",
+                    "--all",
+                    "--format",
+                    "csv",
+                    "--jobs",
+                    "3"))
+            .out();
     StringBuilder joined = new StringBuilder();
     for (int i = 1; i <= 4; i++) {
       joined.append(
-          Ran.run(sweep("first-tower.yaml", "--all", "--format", "csv", "--slice", i + "/4"))
+          Ran.run(
+                  sweep(
+                      "first-tower.yaml",
+                      "--vary",
+                      "pump.power=10..19.9 W step 0.1 W",
+                      "--all",
+                      "--format",
+                      "csv",
+                      "--slice",
+                      i + "/4"))
               .out());
     }
+    assertThat(whole.lines()).hasSize(901);
     assertThat(many).isEqualTo(whole);
     assertThat(joined).hasToString(whole);
   }

@@ -77,7 +77,7 @@ final class SweepRun {
     chooseMeasures();
     List<Plan> plans = new ArrayList<>();
     plans.add(plan);
-    int jobs = jobs();
+    int jobs = Line.threads(jobs(), slice.to(grid.size()) - slice.from(grid.size()));
     for (int i = 1; i < jobs && !"-".equals(name); i++) {
       plans.add(call.plan(name));
     }
