@@ -98,6 +98,9 @@ public record Guess(String path, double low, double high, Unit unit, GuessRange 
 
   /** A key that is a guess in this plan, or null. */
   private static Found found(Plan plan, Section section, Key key, String path) {
+    if (key.guess(false) == null) {
+      return null;
+    }
     GuessRange range = key.guess(section.has(key.name()));
     if (range == null || isSettled(plan, range.unless())) {
       return null;
