@@ -209,7 +209,7 @@ public final class Answer {
   /** Defaults that were used. */
   public Answer taken(List<String> words) {
     for (int i = 0; i < words.size(); i++) {
-      taken.add(Phrase.of(words.get(i)));
+      taken.add(Phrase.said(words.get(i)));
     }
     return this;
   }
@@ -235,7 +235,7 @@ public final class Answer {
    * last line of the text and the note of JSON.
    */
   public Answer safety(String code, String text) {
-    return note(code, Phrase.of(text), true);
+    return note(code, Phrase.said(text), true);
   }
 
   /** A danger to somebody, as a {@link Template} over a row. */
@@ -245,7 +245,7 @@ public final class Answer {
 
   /** A doubt, a range left or a danger, under a kebab-case code. */
   public Answer mind(String code, String text) {
-    return mind(code, Phrase.of(text));
+    return mind(code, Phrase.said(text));
   }
 
   /** A doubt, a range left or a danger, as a {@link Template} over a row. */

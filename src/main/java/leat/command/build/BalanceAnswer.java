@@ -10,7 +10,6 @@ import leat.cli.CommandErrors;
 import leat.command.MeasuredWords;
 import leat.hydraulics.Balance;
 import leat.hydraulics.Film;
-import leat.hydraulics.JugRounds;
 import leat.hydraulics.SetValve;
 import leat.plan.Refused;
 import leat.system.Balanced;
@@ -95,7 +94,7 @@ final class BalanceAnswer {
             ? Balanced.equal(way, level)
             : Balanced.wanted(way, level, call.above0("--throttle-to"));
     for (int t = 0; t < way.towers(); t++) {
-      fill(answer.row(), balanced, t, jug == null ? JugRounds.USUAL_JUG : jug);
+      fill(answer.row(), balanced, t, jug == null ? PumpWords.usualJug(call) : jug);
     }
     sentence(balanced);
     answer.figure(

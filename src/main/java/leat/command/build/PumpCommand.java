@@ -46,9 +46,8 @@ public final class PumpCommand extends Command {
   static final Column VALVE_HEAD = Column.of("valve_head_m", "held back by the valve", Show.M);
   static final Column VALVE_K = Column.number("valve_k", "K of the valve", 3);
   static final Column LITRE = Column.of("litre_in_s", "1 L in", Show.S);
-  static final Column DERATE =
-      Column.of("derate_pct", "share of the printed head", Show.PERCENT.digits(3));
-  static final Column DERATE_HIGH = Column.of("derate_high_pct", "at most", Show.PERCENT.digits(3));
+  static final Column DERATE = Column.of("derate_pct", "share of the printed head", Show.PERCENT);
+  static final Column DERATE_HIGH = Column.of("derate_high_pct", "at most", Show.PERCENT);
   static final Column FLOW_70 = Column.of("flow_at_70pct_L_min", "flow at 70 %", Show.L_MIN);
   static final Column EFFICIENCY = Column.of("efficiency_pct", "wire to water", Show.PERCENT);
   static final Column STATUS = Column.plain("status", "status");
@@ -113,6 +112,7 @@ public final class PumpCommand extends Command {
 
   @Override
   public Answer answer(Call call) {
+    oneQuestion(call);
     Plan plan = call.plan();
     if (call.has("--needed")) {
       if (!call.hasPlan() && !call.has("--lift")) {
@@ -173,6 +173,9 @@ public final class PumpCommand extends Command {
         throw new Refused(CommandErrors.notBoth(this, first, questions[i]));
       }
       first = call.has(questions[i]) ? questions[i] : first;
+    }
+    if (call.has("--throttle-to") && ("--bores".equals(first) || "--measured".equals(first))) {
+      throw new Refused(CommandErrors.notBoth(this, first, "--throttle-to"));
     }
   }
 

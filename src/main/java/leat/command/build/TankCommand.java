@@ -143,7 +143,7 @@ public final class TankCommand extends Command {
       answer.table(LEVEL, VOLUME, ABOVE_LOW, TO_FULL, TO_RIM);
     } else {
       toFull(answer, first, section);
-      rise(answer, first);
+      rise(call, answer, first);
       figures(answer, first, section);
     }
     over(answer, section);
@@ -156,8 +156,11 @@ public final class TankCommand extends Command {
     }
     answer.mind(
         "drawn-sizes",
-        "from drawn sizes; a filled wall bulges, 1 to 3 % more at the top. Pour known litres to know.");
-    answer.next(call.again("tank", SHAPE) + " --every \"10 mm\" -o dipstick.csv");
+        "from drawn sizes; a filled wall bulges, 1 to 3 % more at the top. Pour known amounts to know.");
+    answer.next(
+        call.again("tank", SHAPE)
+            + (call.us() ? " --every 1in" : " --every 10mm")
+            + " -o dipstick.csv");
     return answer;
   }
 
@@ -210,12 +213,13 @@ public final class TankCommand extends Command {
     }
   }
 
-  private static void rise(Answer answer, Row row) {
+  private static void rise(Call call, Answer answer, Row row) {
     Double slope = (Double) row.get(MM_PER_L);
     if (slope != null) {
+      double poured = call.us() ? Units.GALLON.toBase(1) : Dipstick.POURED;
       answer.figure(
           "more water",
-          Row.aside(POURED, RISE).set(POURED, Dipstick.POURED).set(RISE, Dipstick.rise(slope)),
+          Row.aside(POURED, RISE).set(POURED, poured).set(RISE, Dipstick.rise(slope, poured)),
           "{poured_L} lifts the level by {rise_mm}");
     }
   }
@@ -283,7 +287,7 @@ public final class TankCommand extends Command {
     call.withTaken(answer);
     return answer.mind(
         "drawn-sizes",
-        "from drawn sizes; a filled wall bulges, 1 to 3 % more at the top. Pour known litres to know.");
+        "from drawn sizes; a filled wall bulges, 1 to 3 % more at the top. Pour known amounts to know.");
   }
 
   private Answer need(Call call, Section section, Tank tank) {

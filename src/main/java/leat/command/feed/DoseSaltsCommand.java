@@ -64,11 +64,12 @@ public final class DoseSaltsCommand extends Command {
               "the other way round: a salt that was weighed")
           .repeatable(),
       Flag.of(
-          "--within",
-          "SHARE",
-          Kind.quantity(Dimension.SHARE),
-          "5 %",
-          "exit code 1 when an asked element is missed by more"),
+              "--within",
+              "SHARE",
+              Kind.quantity(Dimension.SHARE),
+              "5 %",
+              "exit code 1 when an asked element is missed by more")
+          .belongsTo("--ask"),
       Flag.of(
           "--scale-step",
           "STEP",
@@ -83,17 +84,19 @@ public final class DoseSaltsCommand extends Command {
               "a liquid feed by the figures of its label: N-P-K as printed (P2O5 and K2O), or MgO=1 for another figure")
           .repeatable(),
       Flag.of(
-          "--rate",
-          "RATE",
-          Kind.quantity(Dimension.VOLUME_RATIO),
-          "5 mL/L",
-          "dose of the liquid feed, with --feed"),
+              "--rate",
+              "RATE",
+              Kind.quantity(Dimension.VOLUME_RATIO),
+              "5 mL/L",
+              "dose of the liquid feed, with --feed")
+          .belongsTo("--feed"),
       Flag.of(
-          "--density",
-          "DENSITY",
-          Kind.quantity(Dimension.MASS_CONCENTRATION),
-          "1.18 g/mL",
-          "its density, when the label's per cent are by weight; by volume otherwise"),
+              "--density",
+              "DENSITY",
+              Kind.quantity(Dimension.MASS_CONCENTRATION),
+              "1.18 g/mL",
+              "its density, when the label's per cent are by weight; by volume otherwise")
+          .belongsTo("--feed"),
       Flag.on("--list", "lists the salts with formula, elements and solubility"),
     };
   }

@@ -43,13 +43,15 @@ public final class TopupCommand extends Command {
           Kind.TEXT,
           "119",
           "instead of a volume, what the plan's sender reads, with the pump off"),
-      Flag.on("--counts", "the reading is counts of the ADC, through sender.divider"),
+      Flag.on("--counts", "the reading is counts of the ADC, through sender.divider")
+          .belongsTo("--reading", "--column"),
       Flag.of(
-          "--motion",
-          "WAY",
-          Kind.choice("unknown", "rising", "falling"),
-          "falling",
-          "which way the level has moved since the reading last changed"),
+              "--motion",
+              "WAY",
+              Kind.choice("unknown", "rising", "falling"),
+              "falling",
+              "which way the level has moved since the reading last changed")
+          .belongsTo("--reading", "--column"),
       Flag.of("--ec", "EC", Kind.TEXT, "2.1 mS/cm", "what the meter reads in it: EC, or ppm"),
       EcTyped.AT,
       EcTyped.SCALE,
