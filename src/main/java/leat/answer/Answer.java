@@ -276,6 +276,24 @@ public final class Answer {
     return this;
   }
 
+  /**
+   * The same for a column's value of a row, told under the column's label; none when it is unknown.
+   *
+   * @param with the numbers that went in, as a {@link Template} over the row
+   */
+  public Answer working(
+      Row row, Column column, String formula, String with, String range, String source) {
+    if (!(row.get(column) instanceof Double result)) {
+      return this;
+    }
+    Phrase numbers = filled(row, with);
+    return working(
+        column.show() == null
+            ? Working.number(
+                column.label(), formula, numbers, result, column.digits(), range, source)
+            : Working.of(column.label(), formula, numbers, result, column.show(), range, source));
+  }
+
   /** The answer is no: exit code 1. */
   public Answer no() {
     exitCode = 1;

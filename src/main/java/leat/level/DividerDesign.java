@@ -61,6 +61,23 @@ public record DividerDesign(
     return true;
   }
 
+  /** What a controller's pin feeds without harm, A; common practice, no source. */
+  private static final double PIN_CURRENT = 0.0101;
+
+  /** Whether a controller's pin should not feed it. */
+  public boolean overloadsPin() {
+    return greatestCurrent() > PIN_CURRENT;
+  }
+
+  /** Whether the ADC cannot read one of the steps. */
+  public boolean isBlind() {
+    boolean blind = false;
+    for (int i = 0; i < steps.length; i++) {
+      blind |= steps[i].blind();
+    }
+    return blind;
+  }
+
   /** Whether the steps all stay apart. */
   public boolean allApart() {
     for (boolean a : apart) {

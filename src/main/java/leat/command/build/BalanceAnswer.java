@@ -107,6 +107,20 @@ final class BalanceAnswer {
     if (jug == null) {
       answer.taken(row(), "a jug of {jug_L}");
     }
+    answer.working(
+        row(),
+        JUG_TIME,
+        "t = V/Q",
+        "V = {jug_L}, Q = {set_flow_L_min}",
+        "with all towers running",
+        "definition");
+    answer.working(
+        row(),
+        HELD,
+        "valve's head = pump's head - lift - losses, all at the set flow",
+        "Q = {set_flow_L_min}",
+        "losses of the common pipe carry all towers' flow",
+        "energy balance; losses of leat head");
     MeasuredWords.say(answer, way.believed(), "");
     call.withTaken(answer);
     next(balanced);

@@ -54,6 +54,13 @@ final class HeadBores {
             : "No tube of this kind suits {flow_L_min}: even in the widest, {tube}, the water is fast or much head is lost.");
     answer.table(PumpBores.TUBE, PumpBores.VELOCITY, LOST, TOTAL, POOREST, STATUS);
     answer.mind("family", family + ": " + Bores.about(family) + ".");
+    answer.working(
+        row,
+        LOST,
+        "h = (f L/D + sum K) v^2/(2 g)",
+        "v = {velocity_m_s}, bore {bore_mm}",
+        "tubes of 4 to 50 mm; K good to 30 %",
+        "Darcy and Weisbach; f by Colebrook 1939; inside sizes of the tubes' standards");
     input.taken(answer);
     call.withTaken(answer);
     answer.next(

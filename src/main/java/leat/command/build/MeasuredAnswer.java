@@ -58,6 +58,13 @@ final class MeasuredAnswer {
     answer.figure(row, EXPECTED);
     answer.figure(row, HEAD);
     minds(answer, found, flow);
+    answer.working(
+        row,
+        DERATE,
+        "share = head that lift and losses take at the flow / head that the print gives there",
+        "flow {measured_L_min}, head {head_m}",
+        "0 to 100 %; all that the print does not explain is put on the pump",
+        "energy balance; sheet of the tower, a bucket and a watch");
     call.withTaken(answer);
     if (found.derate().isPresent() && found.status() == MeasuredDerate.Status.VALUE) {
       call.intoPlan(answer, "pump.measured", typed(typed, found));

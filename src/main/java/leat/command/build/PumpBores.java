@@ -74,6 +74,13 @@ final class PumpBores {
     answer.figure("now", answer.row(0), "{present_bore_mm}", "{present_flow_L_min}");
     answer.table(TUBE, FLOW, POOREST, VELOCITY, GAIN);
     minds(answer, family);
+    answer.working(
+        answer.row(0),
+        FLOW,
+        "share x H(Q) = lift + losses(Q), losses with this bore",
+        "bore {bore_mm}, speed {velocity_m_s}",
+        "tubes of 4 to 50 mm",
+        "energy balance; losses of leat head; inside sizes of the tubes' standards");
     MeasuredWords.say(answer, way.believed(), "");
     call.withTaken(answer);
     answer.next(

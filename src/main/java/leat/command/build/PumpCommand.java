@@ -159,6 +159,7 @@ public final class PumpCommand extends Command {
                   : l == 0 ? "low" : "full"));
     }
     new PumpWords(call, answer, way, states, levels).write();
+    PumpWorkings.flows(answer, answer.row(0), way, states.get(0).get(0));
     MeasuredWords.say(answer, way.believed(), "");
     call.withTaken(answer);
     return anyDry(states) && !wateredByValves(call, way, levels[0]) ? answer.no() : answer;

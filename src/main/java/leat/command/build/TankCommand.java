@@ -147,6 +147,13 @@ public final class TankCommand extends Command {
       figures(answer, first, section);
     }
     over(answer, section);
+    answer.working(
+        first,
+        VOLUME,
+        "V = integral of A(z) from the floor to the level, bodies in it taken away",
+        "level {level_mm}",
+        "inside sizes as drawn; a filled wall bulges 1 to 3 %",
+        "solid geometry: prisms, frustums, caps");
     call.withTaken(answer);
     if (call.has("--dipstick")) {
       answer.taken(
@@ -320,6 +327,13 @@ public final class TankCommand extends Command {
     answer.figure(row, BELOW_LOW, "");
     answer.figure(row, LASTS, "");
     answer.figure(row, SCALE, "the same shape, just enough");
+    answer.working(
+        said,
+        NEEDED,
+        "V = thirst x days + volume at the refill mark",
+        "{drunk_L} drunk in {days} days, {below_low_L} below the mark",
+        "the same thirst every day",
+        "definition");
     call.withTaken(answer);
     answer.mind(
         "thirst-grows",

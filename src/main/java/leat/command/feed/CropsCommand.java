@@ -80,6 +80,20 @@ public final class CropsCommand extends Command {
     CropsText.sentence(answer, figures.row(0), crops, shared);
     CropsText.figures(answer, own, clashes);
     CropsText.minds(call, answer, crops, shared);
+    answer.working(
+        figures.row(0),
+        S_EC_LOW,
+        "greatest of the low ends of the crops' bands",
+        "",
+        "EC at 25 C; the books differ by a third",
+        "named beside each crop");
+    answer.working(
+        figures.row(0),
+        S_EC_HIGH,
+        "least of the high ends of the crops' bands",
+        "",
+        "EC at 25 C; the books differ by a third",
+        "named beside each crop");
     call.withTaken(answer);
     if (shared.canShare()) {
       return call.intoPlan(answer, target(shared));

@@ -89,6 +89,13 @@ final class LevelLadderWords {
     table(answer, tankKnown);
     call.withTaken(answer);
     minds(answer);
+    answer.working(
+        row,
+        WORST,
+        "resistor i = wanted(i) - reached(i - 1), the nearest of the series; then least squares of all",
+        "{steps} steps from {first_ohm} to {last_ohm}, {series}",
+        "one resistor between two reeds, one reed closed at a time",
+        "series of IEC 60063");
     return paste(answer);
   }
 
