@@ -206,10 +206,23 @@ public final class Call {
       typedAgain(line, "--set");
     }
     for (int i = 0; i < kept.length; i++) {
-      typedAgain(line, kept[i]);
+      if (isAskedBy(kept, flag(kept[i]))) {
+        typedAgain(line, kept[i]);
+      }
     }
     typedAgain(line, "--units");
     return line.toString();
+  }
+
+  /** Whether a flag stands alone, or its question is kept, too. */
+  private boolean isAskedBy(String[] kept, Flag flag) {
+    boolean asked = flag.questions.length == 0;
+    for (int i = 0; i < flag.questions.length; i++) {
+      for (int k = 0; k < kept.length; k++) {
+        asked |= kept[k].equals(flag.questions[i]) && has(kept[k]);
+      }
+    }
+    return asked;
   }
 
   private void typedAgain(StringBuilder line, String name) {

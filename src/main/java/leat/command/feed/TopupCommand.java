@@ -100,6 +100,8 @@ public final class TopupCommand extends Command {
           Kind.NUMBER,
           "6.1",
           "pH of the tank, to tell the pH of the mix; target.ph of the plan otherwise"),
+      RainSeenText.WAS,
+      RainSeenText.WAS_EC,
       Flag.of("--can", "VOLUME", VOLUME, "10 L", "biggest can: splits the water")
           .sets("season.catch"),
       RowStream.COLUMN,
@@ -132,7 +134,8 @@ public final class TopupCommand extends Command {
     Topup.Answer one = band == null ? Topup.solve(ask) : band.middle();
     MixedPhText ph = MixedPhText.of(call, one.reached() ? one.keptL() : null, one.waterL());
     Column[] columns = TopupColumns.of(band != null, asked.feed);
-    Answer answer = new Answer(MixedPhText.with(columns, ph));
+    RainSeenText rain = RainSeenText.of(call, Litres.of(held.middle), asked.ec(held), asked.target);
+    Answer answer = new Answer(RainSeenText.with(MixedPhText.with(columns, ph), rain));
     Row row = answer.row();
     TopupColumns.fill(row, columns, asked, one);
     if (band != null) {
@@ -142,6 +145,9 @@ public final class TopupCommand extends Command {
     text.sentenceAndFigures();
     if (ph != null) {
       ph.figure(answer, row);
+    }
+    if (rain != null) {
+      rain.tell(answer, row);
     }
     text.workings(ask);
     asked.typed.taken(answer, "--ec");
