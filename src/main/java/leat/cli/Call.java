@@ -49,6 +49,11 @@ public final class Call {
     checkQuestions();
   }
 
+  /** The same call with one of its plans alone. */
+  Call of(String name) {
+    return new Call(command, typed.with(name), terminal);
+  }
+
   /** Whether a word is the name of a plan: nothing else that is typed ends so. */
   public static boolean isPlanName(String word) {
     return word.endsWith(".yaml") || word.endsWith(".yml");
@@ -58,7 +63,7 @@ public final class Call {
     if (!plans.isEmpty() && text("--plan") != null) {
       throw new Refused(CommandErrors.onePlan(command, plans.get(0)));
     }
-    if (plans.size() > 1 && !command.severalPlans()) {
+    if (plans.size() > 1 && !command.severalPlans() && !command.eachPlan()) {
       throw new Refused(CommandErrors.onePlan(command, plans.get(1)));
     }
   }

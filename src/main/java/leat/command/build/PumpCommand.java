@@ -106,6 +106,11 @@ public final class PumpCommand extends Command {
   }
 
   @Override
+  public boolean eachPlan() {
+    return true;
+  }
+
+  @Override
   public Flag[] flags() {
     return PumpFlags.all();
   }

@@ -25,7 +25,7 @@ final class PumpWords {
   private static final Column HIGH_FLOW = Column.of("full_flow_L_min", "flow, full", Show.L_MIN);
   private static final Column CLOSED_FILM =
       Column.of("closed_film_L_min", "closes the film", Show.L_MIN);
-  private static final Column JUG = Column.of("jug_L", "jug", Show.L.digits(2));
+  private static final Column JUG = Column.of("jug_L", "jug", Show.L.digits(1));
   private static final Column JUG_TIME = Column.of("jug_s", "jug full in", Show.S);
   private static final Column STANDS = Column.of("stands_m", "water stands", Show.M);
   private static final Column OUTLET = Column.of("outlet_m", "outlet", Show.M);

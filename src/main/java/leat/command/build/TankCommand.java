@@ -78,6 +78,11 @@ public final class TankCommand extends Command {
   }
 
   @Override
+  public boolean eachPlan() {
+    return true;
+  }
+
+  @Override
   public Flag[] flags() {
     return TankFlags.all();
   }
@@ -237,8 +242,15 @@ public final class TankCommand extends Command {
       answer.figure(TO_FULL.label(), row, "-", "needs tank.full");
       return;
     }
+    Double rest = (Double) row.get(TO_FULL);
+    boolean over = rest != null && rest < 0;
+    Row marks =
+        Row.aside(FULL, SIGHT).set(FULL, full).set(SIGHT, over ? Double.valueOf(-rest) : null);
     answer.figure(
-        TO_FULL.label(), row.with(Row.aside(FULL).set(FULL, full)), "{to_full_L}", "at {full_mm}");
+        TO_FULL.label(),
+        row.with(marks),
+        over ? "{under_low_L} over it" : "{to_full_L}",
+        "at {full_mm}");
   }
 
   private static void row(Answer answer, Section section, Tank tank, double level) {

@@ -10,6 +10,7 @@ import leat.cli.CommandErrors;
 import leat.cli.Flag;
 import leat.numeric.Impossible;
 import leat.plan.Kind;
+import leat.plan.Named;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.quantity.Dimension;
@@ -178,10 +179,26 @@ public final class DoseSaltsCommand extends Command {
     }
     if (salts.isEmpty()) {
       salts = SaltsOf.own(call.plan());
-      if (salts.isEmpty()) {
-        throw call.needs("--salt");
-      }
-      call.plan().taken().note("the plan's own salts, all of them");
+      call.plan()
+          .taken()
+          .note(
+              salts.isEmpty()
+                  ? "the salts of the plan's recipe"
+                  : "the plan's own salts, all of them");
+      salts = salts.isEmpty() ? ofRecipe(call) : salts;
+    }
+    return salts;
+  }
+
+  /** The salts that feed.stock weighs, when no others are offered. */
+  private static List<Salt> ofRecipe(Call call) {
+    Named grams = call.plan().section("feed").section("stock").named("grams");
+    if (grams.size() == 0) {
+      throw call.needs("--salt");
+    }
+    List<Salt> salts = new ArrayList<>();
+    for (int i = 0; i < grams.size(); i++) {
+      salts.add(EcPrediction.salt(call, "feed.stock.grams", grams.name(i)));
     }
     return salts;
   }

@@ -24,6 +24,11 @@ public final class DutyCommand extends Command {
   }
 
   @Override
+  public boolean eachPlan() {
+    return true;
+  }
+
+  @Override
   public Flag[] flags() {
     return DutyFlags.all();
   }

@@ -16,7 +16,7 @@ final class LevelDividerWords {
   private static final Column FIXED = Column.of("resistor_ohm", "fixed resistor", LevelColumns.OHM);
   private static final Column ONE = Column.of("one_ohm", "one step", LevelColumns.OHM);
   private static final Column OTHER = Column.of("other_ohm", "the next", LevelColumns.OHM);
-  private static final Column GAP = Column.number("gap_counts", "closest two", 2);
+  private static final Column GAP = Column.number("gap_counts", "closest two", 3);
   private static final Column MOST_CURRENT =
       Column.of("most_mA", "current", LevelDividerCommand.MA);
   private static final Column MOST_POWER = Column.of("most_mW", "heat", LevelDividerCommand.MW);
@@ -30,6 +30,7 @@ final class LevelDividerWords {
   private final DividerDesign design;
   private final boolean own;
   private final Row row;
+  private boolean better;
 
   /**
    * @param own whether the resistor was named, and is judged
@@ -59,13 +60,16 @@ final class LevelDividerWords {
    * @param yours the plan's own resistor, where another one is better; null otherwise
    */
   void say(DividerDesign yours) {
+    better = yours == null || design.isWorthMoreThan(yours);
     answer.sentence(row, sentence());
     if (yours != null) {
       answer.figure(
           "the plan's resistor",
           Row.aside(FIXED, GAP).set(FIXED, yours.divider().fixed()).set(GAP, yours.gap()),
           "{resistor_ohm}",
-          "{gap_counts} counts apart");
+          design.isWorthMoreThan(yours)
+              ? "{gap_counts} counts apart"
+              : "{gap_counts} counts apart: as good, leave it");
     }
     answer.figure("in the sender", row, "up to {most_mA}", "up to {most_mW} of heat");
   }
@@ -155,7 +159,7 @@ final class LevelDividerWords {
       return answer.next(
           "leat level table --plan PLAN --c   the counts as an array for your controller");
     }
-    if (!own && design.divider().fixed() != planned()) {
+    if (!own && better && design.divider().fixed() != planned()) {
       call.intoPlan(
           answer,
           "sender.divider.resistor",
