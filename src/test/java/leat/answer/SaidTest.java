@@ -16,7 +16,7 @@ class SaidTest {
         "bores of 4 to 50 mm. | bores of 0.16 to 2.0 in.",
         "never below 0 C. | never below 32 F.",
         "under -1 C pipes freeze | under 30 F pipes freeze",
-        "filled, 44.1 L, so | filled, 11.7 gal, so",
+        "filled, 44.1 L, so | filled, 11.6 gal, so",
         "wall 0.0015 mm, smooth | wall 0.000059 in, smooth",
         "0.005 m2 of open water | 0.054 ft2 of open water",
         "1.91 % per degree Celsius | 1.91 % per degree Celsius",

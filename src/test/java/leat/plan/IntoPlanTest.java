@@ -30,7 +30,6 @@ class IntoPlanTest {
         "level;fit --plan sender-tub.yaml pours.csv | sender.below=10.5 ohm",
         "level;ladder --plan sender-tub.yaml --bought --range 0-190 --steps 12 --length 220mm | sender.steps=[45 mm = 0 ohm,",
         "level;ladder --plan sender-tub.yaml --empty 10ohm --full 180ohm --steps 8 --first 45mm --last 280mm | sender.ladder={reeds: 8,",
-        "log --plan logged-tub.yaml week-log.csv | thirst=129 %",
       })
   void theCommandCanBeTyped(String line, String change, @TempDir Path folder) throws IOException {
     copyExamples(folder);
@@ -67,13 +66,7 @@ class IntoPlanTest {
   private static void copyExamples(Path folder) throws IOException {
     for (String name :
         new String[] {
-          "terrace.yaml",
-          "hard-water.yaml",
-          "first-tower.yaml",
-          "sender-tub.yaml",
-          "pours.csv",
-          "logged-tub.yaml",
-          "week-log.csv"
+          "terrace.yaml", "hard-water.yaml", "first-tower.yaml", "sender-tub.yaml", "pours.csv"
         }) {
       Files.copy(Path.of("examples", name), folder.resolve(name));
     }

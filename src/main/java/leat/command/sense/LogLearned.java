@@ -27,7 +27,7 @@ final class LogLearned {
     holdUp(lines);
     cap(lines);
     if (!lines.isEmpty()) {
-      story.call.intoPlan(answer, lines.toArray(new String[0]));
+      answer.next("set in the plan what the log has learned:   " + String.join("   ", lines));
     }
     drift(answer);
     if (story.alarms.isEmpty() && lines.isEmpty()) {
@@ -54,20 +54,18 @@ final class LogLearned {
     }
     Double own = story.plan.root().maybe("thirst");
     if (own == null ? use.contradicts(story.planned) : use.contradicts(story.planned, own)) {
-      lines.add("thirst");
-      lines.add(Phrase.of(use.thirst(story.planned), Show.PERCENT.digits(3)).render(false));
+      lines.add(
+          "thirst: " + Phrase.of(use.thirst(story.planned), Show.PERCENT.digits(3)).render(false));
     }
   }
 
   private void holdUp(List<String> lines) {
     LogLessons learned = story.report.lessons();
     if (!story.plan.root().has("hold_up") && learned.dip() == learned.dip()) {
-      lines.add("hold_up");
-      lines.add(Phrase.of(learned.dip(), Show.L.digits(2)).render(story.call.us()));
+      lines.add("hold_up: " + Phrase.of(learned.dip(), Show.L.digits(2)).render(false));
     }
     if (!story.plan.section("sender").has("hysteresis") && hysteresis() != null) {
-      lines.add("sender.hysteresis");
-      lines.add(Phrase.of(hysteresis(), Show.MM.digits(2)).render(story.call.us()));
+      lines.add("sender.hysteresis: " + Phrase.of(hysteresis(), Show.MM.digits(2)).render(false));
     }
   }
 
@@ -80,12 +78,10 @@ final class LogLearned {
     LogLessons learned = story.report.lessons();
     if (learned.isCapOff(story.input.system())) {
       String dry = learned.capDry() == learned.capDry() ? count(learned.capDry()) : null;
-      lines.add("cap_sensor.wet");
-      lines.add(count(learned.capWet()));
-      if (dry != null) {
-        lines.add("cap_sensor.dry");
-        lines.add(dry);
-      }
+      lines.add(
+          "cap_sensor: {wet: "
+              + count(learned.capWet())
+              + (dry == null ? "}" : ", dry: " + dry + "}"));
     }
   }
 

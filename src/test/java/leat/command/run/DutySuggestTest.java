@@ -151,7 +151,7 @@ class DutySuggestTest {
     Cli worn = Cli.run(DutyCommandTest.with(line, "--set", "pump.derate=70%"));
     assertThat(guessed.number("least_run_s")).isEqualTo(worn.number("least_run_s"));
     assertThat(guessed.out).contains("pump-guess").contains("70 %");
-    Cli strong = Cli.run(DutyCommandTest.with(line, "--set", "pump.derate=60%"));
+    Cli strong = Cli.run(DutyCommandTest.with(line, "--set", "pump.derate=68%"));
     assertThat(strong.number("least_run_s")).isGreaterThan(worn.number("least_run_s"));
   }
 
