@@ -209,7 +209,7 @@ public final class Answer {
   /** Defaults that were used. */
   public Answer taken(List<String> words) {
     for (int i = 0; i < words.size(); i++) {
-      taken.add(Phrase.of(words.get(i)));
+      taken.add(Phrase.said(words.get(i)));
     }
     return this;
   }
@@ -235,7 +235,7 @@ public final class Answer {
    * last line of the text and the note of JSON.
    */
   public Answer safety(String code, String text) {
-    return note(code, Phrase.of(text), true);
+    return note(code, Phrase.said(text), true);
   }
 
   /** A danger to somebody, as a {@link Template} over a row. */
@@ -245,7 +245,7 @@ public final class Answer {
 
   /** A doubt, a range left or a danger, under a kebab-case code. */
   public Answer mind(String code, String text) {
-    return mind(code, Phrase.of(text));
+    return mind(code, Phrase.said(text));
   }
 
   /** A doubt, a range left or a danger, as a {@link Template} over a row. */
@@ -274,6 +274,24 @@ public final class Answer {
   public Answer working(Working working) {
     workings.add(working);
     return this;
+  }
+
+  /**
+   * The same for a column's value of a row, told under the column's label; none when it is unknown.
+   *
+   * @param with the numbers that went in, as a {@link Template} over the row
+   */
+  public Answer working(
+      Row row, Column column, String formula, String with, String range, String source) {
+    if (!(row.get(column) instanceof Double result)) {
+      return this;
+    }
+    Phrase numbers = filled(row, with);
+    return working(
+        column.show() == null
+            ? Working.number(
+                column.label(), formula, numbers, result, column.digits(), range, source)
+            : Working.of(column.label(), formula, numbers, result, column.show(), range, source));
   }
 
   /** The answer is no: exit code 1. */

@@ -67,12 +67,18 @@ public final class Format {
     }
   }
 
-  /** What goes to standard error beside a CSV: its notes; empty otherwise. */
+  /**
+   * What goes to standard error beside a CSV: its notes, and workings where asked for; empty
+   * otherwise.
+   */
   public String aside(Answer answer) {
     if (quiet || !"csv".equals(name) || answer.verbatim != null) {
       return "";
     }
     StringBuilder out = new StringBuilder();
+    if (explain) {
+      out.append(TextWriter.workings(answer.workings, us));
+    }
     if (!answer.taken.isEmpty()) {
       out.append(TextWriter.takenLine(answer, us)).append('\n');
     }

@@ -44,10 +44,19 @@ public final class Phrase {
     }
 
     String render(boolean us) {
-      String from = text(low, show, us);
-      String to = text(high, show, us);
-      String unit = ' ' + (us ? show.us() : show.metric()).symbol();
+      Unit shown = show.unit(us, high);
+      String from = NumberText.significant(shown.fromBase(low), show.digits());
+      String to = NumberText.significant(shown.fromBase(high), show.digits());
+      String unit = ' ' + shown.symbol();
       return from.equals(to) ? to + unit : from + " to " + to + unit;
+    }
+  }
+
+  private static final class Words {
+    final String said;
+
+    Words(String said) {
+      this.said = said;
     }
   }
 
@@ -64,6 +73,13 @@ public final class Phrase {
   /** A phrase of one quantity. */
   public static Phrase of(double value, Show show) {
     return new Phrase().add(value, show);
+  }
+
+  /** Words in which metric quantities are written: shown in US units where these are asked for. */
+  public static Phrase said(String words) {
+    Phrase phrase = new Phrase();
+    phrase.parts.add(new Words(words));
+    return phrase;
   }
 
   /** Words. */
@@ -168,10 +184,12 @@ public final class Phrase {
         double rounded = rounded(amount.value, amount.show, us, amount.towards);
         out.append(text(rounded, amount.show, us));
         if (!amount.bare) {
-          out.append(' ').append((us ? amount.show.us() : amount.show.metric()).symbol());
+          out.append(' ').append(amount.show.unit(us, rounded).symbol());
         }
       } else if (part instanceof Range range) {
         out.append(range.render(us));
+      } else if (part instanceof Words words) {
+        out.append(Visible.of(us ? Said.inUs(words.said) : words.said, "\n"));
       } else {
         out.append(Visible.of((String) part, "\n"));
       }
@@ -185,7 +203,7 @@ public final class Phrase {
    * @param towards 1 rounds up in the unit shown, -1 down, 0 leaves the value
    */
   public static double rounded(double value, Show show, boolean us, int towards) {
-    Unit unit = us ? show.us() : show.metric();
+    Unit unit = show.unit(us, value);
     double shown = unit.fromBase(value);
     if (towards == 0 || shown == 0) {
       return value;
@@ -202,7 +220,7 @@ public final class Phrase {
   }
 
   static String text(double value, Show show, boolean us) {
-    Unit unit = us ? show.us() : show.metric();
+    Unit unit = show.unit(us, value);
     return NumberText.significant(unit.fromBase(value), show.digits());
   }
 }

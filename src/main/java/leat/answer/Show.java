@@ -10,27 +10,29 @@ import leat.quantity.Units;
 public final class Show {
   private final Unit metric;
   private final Unit us;
+  private final Unit usSmall;
   private final int digits;
 
-  private Show(Unit metric, Unit us, int digits) {
+  private Show(Unit metric, Unit us, Unit usSmall, int digits) {
     this.metric = metric;
     this.us = us;
+    this.usSmall = usSmall;
     this.digits = digits;
   }
 
   /** Metric unit, US unit, digits. */
   public static Show of(Unit metric, Unit us, int digits) {
-    return new Show(metric, us, digits);
+    return new Show(metric, us, us, digits);
   }
 
   /** The same unit in both systems. */
   public static Show of(Unit unit, int digits) {
-    return new Show(unit, unit, digits);
+    return new Show(unit, unit, unit, digits);
   }
 
   /** The same units with other digits. */
   public Show digits(int n) {
-    return new Show(metric, us, n);
+    return new Show(metric, us, usSmall, n);
   }
 
   /** Unit of CSV, JSON and metric text. */
@@ -41,6 +43,14 @@ public final class Show {
   /** Unit of US customary text. */
   public Unit us() {
     return us;
+  }
+
+  /** Unit of this value in text: less than one US unit is shown in the smaller one. */
+  Unit unit(boolean inUs, double value) {
+    if (!inUs) {
+      return metric;
+    }
+    return value != 0 && Math.abs(us.fromBase(value)) < 1 ? usSmall : us;
   }
 
   /** Significant digits in text. */
@@ -63,8 +73,8 @@ public final class Show {
   /** Volumes in a tank. */
   public static final Show L = of(Units.L, Units.GALLON, 3);
 
-  /** Volumes in a measuring cup. */
-  public static final Show ML = of(Units.ML, Units.FLOZ, 3);
+  /** Volumes in a measuring cup, or in a spoon. */
+  public static final Show ML = new Show(Units.ML, Units.FLOZ, Units.TSP, 3);
 
   /** Speeds of water. */
   public static final Show M_S = of(Units.M_S, Units.FT_S, 3);
@@ -99,8 +109,8 @@ public final class Show {
   /** Temperature. */
   public static final Show C = of(Units.C, Units.F, 3);
 
-  /** Masses of salts. */
-  public static final Show G = of(Units.G, Units.OZ, 3);
+  /** Masses of salts: a scale for them shows grams everywhere. */
+  public static final Show G = of(Units.G, 3);
 
   /** Masses of towers. */
   public static final Show KG = of(Units.KG, Units.LB, 3);

@@ -29,9 +29,9 @@ final class Template {
     while (true) {
       int open = template.indexOf('{', at);
       if (open < 0) {
-        return phrase.add(template.substring(at));
+        return phrase.add(Phrase.said(template.substring(at)));
       }
-      phrase.add(template.substring(at, open));
+      phrase.add(Phrase.said(template.substring(at, open)));
       if (template.startsWith("{{", open)) {
         phrase.add("{");
         at = open + 2;

@@ -251,6 +251,13 @@ final class TextWriter {
     }
   }
 
+  /** The workings alone, for standard error beside a csv. */
+  static String workings(List<Working> workings, boolean us) {
+    TextWriter writer = new TextWriter(us, false, true, 0, false);
+    writer.workings(workings);
+    return writer.out.toString();
+  }
+
   private void notes(Answer answer) {
     if (!answer.taken.isEmpty()) {
       out.append(wrapped(takenLine(answer, us), "  ")).append('\n');

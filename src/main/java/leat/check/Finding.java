@@ -10,6 +10,9 @@ public final class Finding {
 
   private static final int REFUSED = -1;
 
+  /** Values that differ by less, as share of the value, differ by rounding alone. */
+  private static final double SAME = 1e-9;
+
   private final Rule rule;
   private final Verdict verdict;
   private final double value;
@@ -127,5 +130,13 @@ public final class Finding {
   /** Whether it is the same rule at the same part. */
   boolean isSameAs(Finding other) {
     return part == other.part && rule.id().equals(other.rule.id());
+  }
+
+  /** Whether another plan's finding says the same. */
+  public boolean isLike(Finding other) {
+    if (verdict != other.verdict || hasValue() != other.hasValue() || saying != other.saying) {
+      return false;
+    }
+    return !hasValue() || Math.abs(value - other.value) <= SAME * Math.abs(value);
   }
 }

@@ -10,6 +10,7 @@ import leat.plan.Origin;
 import leat.plan.Plan;
 import leat.plan.PlanEdit;
 import leat.plan.PlanFile;
+import leat.plan.PlanHint;
 import leat.plan.Refused;
 import leat.plan.Source;
 
@@ -45,6 +46,12 @@ public final class Call {
     }
     checkOperands();
     checkPlans();
+    checkQuestions();
+  }
+
+  /** The same call with one of its plans alone. */
+  Call of(String name) {
+    return new Call(command, typed.with(name), terminal);
   }
 
   /** Whether a word is the name of a plan: nothing else that is typed ends so. */
@@ -56,8 +63,21 @@ public final class Call {
     if (!plans.isEmpty() && text("--plan") != null) {
       throw new Refused(CommandErrors.onePlan(command, plans.get(0)));
     }
-    if (plans.size() > 1 && !command.severalPlans()) {
+    if (plans.size() > 1 && !command.severalPlans() && !command.eachPlan()) {
       throw new Refused(CommandErrors.onePlan(command, plans.get(1)));
+    }
+  }
+
+  private void checkQuestions() {
+    for (int i = 0; i < flags.length; i++) {
+      String[] questions = flags[i].questions;
+      boolean asked = questions.length == 0 || !typed.has(flags[i]);
+      for (int k = 0; k < questions.length && !asked; k++) {
+        asked = has(questions[k]);
+      }
+      if (!asked) {
+        throw new Refused(CommandErrors.withoutItsQuestion(command, flags[i].name, questions));
+      }
     }
   }
 
@@ -191,10 +211,23 @@ public final class Call {
       typedAgain(line, "--set");
     }
     for (int i = 0; i < kept.length; i++) {
-      typedAgain(line, kept[i]);
+      if (isAskedBy(kept, flag(kept[i]))) {
+        typedAgain(line, kept[i]);
+      }
     }
     typedAgain(line, "--units");
     return line.toString();
+  }
+
+  /** Whether a flag stands alone, or its question is kept, too. */
+  private boolean isAskedBy(String[] kept, Flag flag) {
+    boolean asked = flag.questions.length == 0;
+    for (int i = 0; i < flag.questions.length; i++) {
+      for (int k = 0; k < kept.length; k++) {
+        asked |= kept[k].equals(flag.questions[i]) && has(kept[k]);
+      }
+    }
+    return asked;
   }
 
   private void typedAgain(StringBuilder line, String name) {
@@ -242,20 +275,39 @@ public final class Call {
   }
 
   /**
-   * Tells how a value gets into the plan: the command that writes it, and the line to change by
+   * Tells how values get into the plan: the command that writes them, and the lines to change by
    * hand. Without a plan file, what to write in one.
    *
-   * @param path key, such as {@code pump.measured}
-   * @param value as one would type it
+   * @param keysAndValues a key, such as {@code pump.measured}, and what one would type; and so on
    */
-  public Answer intoPlan(Answer answer, String path, String value) {
+  public Answer intoPlan(Answer answer, String... keysAndValues) {
+    PlanHint hint = PlanHint.of(keysAndValues);
     String name = hasPlan() ? planName() : null;
     if (name == null || "-".equals(name)) {
-      return answer.next("in the plan write  " + PlanEdit.asLine(path, value));
+      return nexts(answer, "in the plan write  ", hint.lines());
     }
-    answer.next("leat plan set " + quoted(name) + " " + quoted(path + "=" + value));
-    String text = PlanFile.text(name, terminal.file(name), null);
-    return answer.next("or by hand: " + PlanEdit.of(name, text).byHand(path, value));
+    PlanEdit edit = PlanEdit.of(name, PlanFile.text(name, terminal.file(name), null));
+    List<String> sets = hint.sets(edit);
+    if (!sets.isEmpty()) {
+      StringBuilder line = new StringBuilder("leat plan set ").append(quoted(name));
+      for (int i = 0; i < sets.size(); i++) {
+        line.append(' ').append(quoted(sets.get(i)));
+      }
+      answer.next(line.toString());
+    }
+    return nexts(answer, sets.isEmpty() ? "" : "or by hand: ", hint.byHand(edit, !sets.isEmpty()));
+  }
+
+  private static Answer nexts(Answer answer, String start, List<String> lines) {
+    for (int i = 0; i < lines.size(); i++) {
+      answer.next(start + lines.get(i));
+    }
+    return answer;
+  }
+
+  /** Whether it answers in text of US customary units; csv and json are metric always. */
+  public boolean us() {
+    return "us".equals(units()) && "text".equals(valueOr("--format", "text"));
   }
 
   /** Writes a file anew, whole or not at all. */
@@ -377,7 +429,6 @@ public final class Call {
   /** The format asked for. */
   public Format format() {
     String format = (String) valueOr("--format", "text");
-    String units = units();
     char delimiter = character("--delimiter", ',');
     char decimal = character("--decimal", '.');
     if (delimiter == decimal) {
@@ -386,7 +437,7 @@ public final class Call {
     Format asked =
         new Format(
             format,
-            "us".equals(units),
+            "us".equals(units()),
             has("--quiet"),
             has("--explain"),
             has("--raw"),

@@ -48,6 +48,11 @@ public abstract class Command {
     return true;
   }
 
+  /** Whether several plans may be named as operands, and each is answered by itself. */
+  public boolean eachPlan() {
+    return false;
+  }
+
   /** Whether several plans may be named as operands, see {@link Call#planNames}. */
   public boolean severalPlans() {
     return false;

@@ -144,6 +144,20 @@ public final class CommandErrors {
         "not-both", command, one + " and " + other + " ask for different things; give one of them");
   }
 
+  /** A flag that says something about a question that is not asked. */
+  public static Problem withoutItsQuestion(Command command, String flag, String[] questions) {
+    String asked = String.join(" or ", questions);
+    return problem(
+        "without-its-question",
+        command,
+        flag
+            + " belongs to "
+            + asked
+            + ", which is not asked here: add it, or leave "
+            + flag
+            + " out");
+  }
+
   /** A plan is needed. */
   public static Problem neededPlan(Command command) {
     return problem(

@@ -99,6 +99,19 @@ final class CommandLines {
     boolean has(Flag flag) {
       return values.containsKey(flag.name);
     }
+
+    /** The same line with one plan in place of all that are operands. */
+    Typed with(String plan) {
+      Typed other = new Typed();
+      other.values.putAll(values);
+      for (int i = 0; i < operands.size(); i++) {
+        if (!Call.isPlanName(operands.get(i))) {
+          other.operands.add(operands.get(i));
+        }
+      }
+      other.operands.add(plan);
+      return other;
+    }
   }
 
   static Typed parse(Command command, String[] args) {

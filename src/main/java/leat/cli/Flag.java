@@ -18,6 +18,7 @@ public final class Flag {
   boolean required;
   String byDefault;
   String alias;
+  String[] questions = {};
 
   private Flag(String name, String shortName, String label, Kind kind, String meaning) {
     this.name = name;
@@ -76,6 +77,12 @@ public final class Flag {
     return this;
   }
 
+  /** It says something about one of these questions only, and is refused without. */
+  public Flag belongsTo(String... flags) {
+    questions = flags;
+    return this;
+  }
+
   /** A second accepted name. */
   public Flag alias(String other) {
     alias = other;
@@ -124,6 +131,11 @@ public final class Flag {
   /** Whether it may be given several times. */
   public boolean isRepeatable() {
     return repeatable;
+  }
+
+  /** The questions of which one must be asked with it; empty when it stands alone. */
+  public String[] questions() {
+    return questions.clone();
   }
 
   /** A second accepted name, or null. */

@@ -31,20 +31,22 @@ public final class RowStream {
           "reads rows from standard input (or --rows) and answers for this column of each");
   public static final Flag ROWS =
       Flag.of(
-          "--rows",
-          "FILE",
-          Kind.TEXT,
-          "in.csv",
-          "file of rows instead of standard input, with --column");
+              "--rows",
+              "FILE",
+              Kind.TEXT,
+              "in.csv",
+              "file of rows instead of standard input, with --column")
+          .belongsTo("--column");
   public static final Flag PREFIX =
       Flag.of(
-          "--prefix",
-          "TEXT",
-          Kind.TEXT,
-          "leat_",
-          "put before the answer's column names, where they clash");
+              "--prefix",
+              "TEXT",
+              Kind.TEXT,
+              "leat_",
+              "put before the answer's column names, where they clash")
+          .belongsTo("--column");
   public static final Flag STRICT =
-      Flag.on("--strict", "stops with exit code 2 at the first bad row");
+      Flag.on("--strict", "stops with exit code 2 at the first bad row").belongsTo("--column");
 
   /** What answers one cell. */
   public abstract static class Function {

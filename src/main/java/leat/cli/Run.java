@@ -84,6 +84,9 @@ public final class Run {
     if (streamed >= 0) {
       return streamed;
     }
+    if (command.eachPlan() && call.planNames().size() > 1) {
+      return new EachPlan(command, typed, terminal).run(call, output);
+    }
     Answer answer;
     try {
       answer = answerOf(command, call);

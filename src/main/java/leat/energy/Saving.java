@@ -37,4 +37,12 @@ public record Saving(double energyJ, double money, OptionalDouble share) {
         againstJ > NONE_J ? OptionalDouble.of(saved / againstJ) : OptionalDouble.empty();
     return new Saving(saved, againstCost - cost, share);
   }
+
+  /** Energy up to this is not worth a word, J. */
+  private static final double UNTOLD_J = 1;
+
+  /** Whether the two take the same, as far as anybody could see. */
+  public boolean isNone() {
+    return Math.abs(energyJ) < UNTOLD_J;
+  }
 }

@@ -26,13 +26,14 @@ public final class Dipstick {
   private Dipstick() {}
 
   /**
-   * How far {@link #POURED} lifts the level where the tank is as wide as here.
+   * How far a little water lifts the level where the tank is as wide as here.
    *
    * @param levelPerVolume of a {@link Mark}, m/m3
+   * @param poured m3, such as {@link #POURED}
    * @return m
    */
-  public static double rise(double levelPerVolume) {
-    return POURED * levelPerVolume;
+  public static double rise(double levelPerVolume, double poured) {
+    return poured * levelPerVolume;
   }
 
   /**

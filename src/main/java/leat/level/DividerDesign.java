@@ -61,6 +61,31 @@ public record DividerDesign(
     return true;
   }
 
+  /** What a controller's pin feeds without harm, A; common practice, no source. */
+  private static final double PIN_CURRENT = 0.0101;
+
+  /** Steps that lie further apart by less than this share are not worth a soldering iron. */
+  private static final double WORTH = 0.05;
+
+  /** Whether it parts the closest steps by so much more than another that a change pays. */
+  public boolean isWorthMoreThan(DividerDesign other) {
+    return gap > (1 + WORTH) * other.gap || allApart() && !other.allApart();
+  }
+
+  /** Whether a controller's pin should not feed it. */
+  public boolean overloadsPin() {
+    return greatestCurrent() > PIN_CURRENT;
+  }
+
+  /** Whether the ADC cannot read one of the steps. */
+  public boolean isBlind() {
+    boolean blind = false;
+    for (int i = 0; i < steps.length; i++) {
+      blind |= steps[i].blind();
+    }
+    return blind;
+  }
+
   /** Whether the steps all stay apart. */
   public boolean allApart() {
     for (boolean a : apart) {

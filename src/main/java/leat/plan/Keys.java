@@ -958,6 +958,13 @@ public final class Keys {
                 Material.words())
             .from0(),
         q("spool", MASS, "1 kg", "filament on a spool").above0(),
+        named(
+                "tubes",
+                Kind.quantity(MONEY),
+                "{16 mm hose: 4.20 EUR}",
+                "a tube for one riser, by its name as `leat pump --bores` prints it",
+                null)
+            .from0(),
         q("pump", MONEY, "24 EUR", "the pump").from0(),
         q("tank", MONEY, "16 EUR", "the tank").from0(),
         q("sender", MONEY, "16 EUR", "the sender").from0(),

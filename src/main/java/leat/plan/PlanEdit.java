@@ -46,6 +46,11 @@ public final class PlanEdit {
     return new PlanEdit(name, text);
   }
 
+  /** Name of its file. */
+  String name() {
+    return name;
+  }
+
   /** The text as it stands now. */
   public String text() {
     return text;
@@ -92,35 +97,41 @@ public final class PlanEdit {
     throw new IllegalArgumentException(path);
   }
 
-  /** How a value is written by hand: the line, its section, and the words. */
-  public String byHand(String path, String value) {
+  /** How a value is written by hand: the line, its section, and the words; empty removes it. */
+  String byHand(String path, String value) {
     Where where = where(path);
+    String section = where.section().isEmpty() ? "" : ", under " + where.section();
     String line = where.line() == 0 ? "" : ", line " + where.line();
-    String rest = where.section().isEmpty() ? path : path.substring(where.section().length() + 1);
-    Origin at = Origin.flag(path, value);
-    int known = Paths.steps(path, at).size() - Paths.count(rest);
-    String words = new Written(Paths.steps(path, at), value, at).asLine(known);
     if (where.anchor() != null) {
       line += " (the anchor &" + where.anchor() + ", which other places share)";
     }
+    if (value.isEmpty()) {
+      return "in "
+          + name
+          + line
+          + section
+          + ", remove  "
+          + path.substring(path.lastIndexOf('.') + 1);
+    }
+    String words = written(path, value, where.section());
     if (where.isThere()) {
-      String section = where.section().isEmpty() ? "" : ", under " + where.section();
       return "in " + name + line + section + ", write  " + words;
     }
     return where.line() == 0
         ? "at the end of " + name + " write  " + words
-        : "in "
-            + name
-            + ", below line "
-            + where.line()
-            + ", under "
-            + where.section()
-            + ", write  "
-            + words;
+        : "in " + name + ", below line " + where.line() + section + ", write  " + words;
+  }
+
+  /** What is written under a section. */
+  private static String written(String path, String value, String section) {
+    Origin at = Origin.flag(path, value);
+    String rest = section.isEmpty() ? path : path.substring(section.length() + 1);
+    int known = Paths.steps(path, at).size() - Paths.count(rest);
+    return new Written(Paths.steps(path, at), value, at).asLine(known);
   }
 
   /** A key and its value as they stand in one line of a plan. */
-  public static String asLine(String path, String value) {
+  static String asLine(String path, String value) {
     Origin at = Origin.flag(path, value);
     return new Written(Paths.steps(path, at), value, at).asLine(0);
   }

@@ -242,8 +242,24 @@ public final class PlanErrors {
   /** An unknown key. */
   public static Problem unknownKey(Origin at, String path, String name, Key section) {
     String near = Binder.nearestKey(name, section);
+    near = near == null ? elsewhere(Keys.PLAN, name) : near;
     String mend = near == null ? knownKeys(section) : "; did you mean \"" + near + "\"?";
     return new Problem("unknown-key", at, path, "unknown key" + mend);
+  }
+
+  /** Path of a key of this name in another section, or null. */
+  private static String elsewhere(Key section, String name) {
+    for (int i = 0; i < section.keys.length; i++) {
+      Key key = section.keys[i];
+      if (key.name.equals(name)) {
+        return name;
+      }
+      String deeper = elsewhere(key, name);
+      if (deeper != null) {
+        return key.name + "." + deeper;
+      }
+    }
+    return null;
   }
 
   private static String knownKeys(Key section) {

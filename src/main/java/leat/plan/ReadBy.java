@@ -284,6 +284,7 @@ final class ReadBy {
       prices.filament: parts
       prices.filaments: parts
       prices.spool: parts
+      prices.tubes: head pump
       prices.pump: parts season
       prices.tank: parts season
       prices.sender: parts season

@@ -39,6 +39,19 @@ final class Rivals {
     return null;
   }
 
+  /** The other ways of a key that must not stand beside it in a file. */
+  static java.util.List<String> thatForbid(String section, String key) {
+    java.util.List<String> others = new java.util.ArrayList<>();
+    for (int i = 0; i < PAIRS.length; i++) {
+      String[] pair = PAIRS[i];
+      boolean first = pair[1].equals(key);
+      if (pair[0].equals(section) && pair[3].isEmpty() && (first || pair[2].equals(key))) {
+        others.add(first ? pair[2] : pair[1]);
+      }
+    }
+    return others;
+  }
+
   /** Whether a default of a key is out of force because the other way is given. */
   static boolean isLaidAside(Section section, String key) {
     for (int n = 0; other(section.key.name, key, n) != null; n++) {

@@ -27,6 +27,15 @@ public record TankPlan(
     double uptakeMsCm,
     double startL,
     double startMsCm) {
+  /**
+   * Uptake when nothing is known, mS/cm.
+   *
+   * @param targetMsCm EC aimed at, mS/cm
+   */
+  public static double usualUptake(double targetMsCm) {
+    return UPTAKE_SHARE * targetMsCm;
+  }
+
   /** Uptake when nothing is known, as a share of the target (common practice). */
   public static final double UPTAKE_SHARE = 0.75;
 

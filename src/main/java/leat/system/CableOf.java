@@ -46,6 +46,11 @@ public final class CableOf {
     return pumpTyped;
   }
 
+  /** Length one way, m. */
+  public double length() {
+    return lengthM;
+  }
+
   /** Length one way as typed. */
   public String lengthTyped() {
     return lengthTyped;

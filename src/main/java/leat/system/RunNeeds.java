@@ -7,6 +7,7 @@ import leat.energy.Timing;
 import leat.hydraulics.Derate;
 import leat.hydraulics.Film;
 import leat.hydraulics.ManifoldFlow;
+import leat.hydraulics.PumpCurve;
 import leat.plan.Plan;
 import leat.plan.Section;
 
@@ -45,6 +46,25 @@ public final class RunNeeds {
   /** The needs of a plan's towers; refused with the key that is missing. */
   public static RunNeeds of(Plan plan) {
     Waterway way = Waterway.judged(plan);
+    return of(plan, way, way.flows(way.low()));
+  }
+
+  /**
+   * The same for a proposal, which shall still water the towers when the pump turns out weaker than
+   * its plan says: one that nobody measured is taken at {@link PumpCurve#USUAL_DERATE_WORN} of its
+   * printed head, where that reaches every top.
+   */
+  public static RunNeeds forProposal(Plan plan) {
+    Waterway way = Waterway.judged(plan);
+    Derate believed = way.believed();
+    if (believed.kind() == Derate.Kind.NAMED && believed.share() > PumpCurve.USUAL_DERATE_WORN) {
+      Waterway worn = Waterway.judged(plan, Derate.named(PumpCurve.USUAL_DERATE_WORN));
+      RunNeeds needs = of(plan, worn, worn.flows(worn.low()));
+      if (needs.dryTower() == null) {
+        plan.taken().note(DerateOf.ASSUMED);
+        return needs;
+      }
+    }
     return of(plan, way, way.flows(way.low()));
   }
 
@@ -119,6 +139,16 @@ public final class RunNeeds {
   /** How much of the pump's printed head is believed, and why. */
   public Derate believed() {
     return way.believed();
+  }
+
+  /** Whether a bucket has found the share of the printed head. */
+  public boolean isMeasured() {
+    return way.believed().kind() == Derate.Kind.MEASURED;
+  }
+
+  /** Share of the printed head by which the flow is solved, -. */
+  public double share() {
+    return way.believed().shareForVerdict();
   }
 
   /** The longest rest by day, s: the plan's, else common practice, which is noted. */

@@ -42,6 +42,6 @@ final class SenderFitted extends DeclaredRule {
 
   @Override
   public Advice advice(Subject subject, Finding finding) {
-    return Advice.of("pour known litres, then leat level fit pours.csv gives sender.edges");
+    return Advice.of("pour known amounts, then leat level fit pours.csv gives sender.edges");
   }
 }

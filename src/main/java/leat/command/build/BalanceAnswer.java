@@ -10,7 +10,6 @@ import leat.cli.CommandErrors;
 import leat.command.MeasuredWords;
 import leat.hydraulics.Balance;
 import leat.hydraulics.Film;
-import leat.hydraulics.JugRounds;
 import leat.hydraulics.SetValve;
 import leat.plan.Refused;
 import leat.system.Balanced;
@@ -95,7 +94,7 @@ final class BalanceAnswer {
             ? Balanced.equal(way, level)
             : Balanced.wanted(way, level, call.above0("--throttle-to"));
     for (int t = 0; t < way.towers(); t++) {
-      fill(answer.row(), balanced, t, jug == null ? JugRounds.USUAL_JUG : jug);
+      fill(answer.row(), balanced, t, jug == null ? PumpWords.usualJug(call) : jug);
     }
     sentence(balanced);
     answer.figure(
@@ -108,6 +107,20 @@ final class BalanceAnswer {
     if (jug == null) {
       answer.taken(row(), "a jug of {jug_L}");
     }
+    answer.working(
+        row(),
+        JUG_TIME,
+        "t = V/Q",
+        "V = {jug_L}, Q = {set_flow_L_min}",
+        "with all towers running",
+        "definition");
+    answer.working(
+        row(),
+        HELD,
+        "valve's head = pump's head - lift - losses, all at the set flow",
+        "Q = {set_flow_L_min}",
+        "losses of the common pipe carry all towers' flow",
+        "energy balance; losses of leat head");
     MeasuredWords.say(answer, way.believed(), "");
     call.withTaken(answer);
     next(balanced);

@@ -40,10 +40,13 @@ final class HeadBores {
                 POOREST,
                 STATUS,
                 PumpBores.PRESENT,
-                FLOW)
+                FLOW,
+                TubePrices.PRICE)
             .asList();
+    TubePrices prices = new TubePrices(call.plan());
     for (int i = 0; i < rows.size(); i++) {
       fill(answer.row(), rows.get(i), present, flow);
+      answer.row(i).set(TubePrices.PRICE, prices.of(rows.get(i).bore()));
     }
     Optional<BoreTable.Head> best = BoreTable.narrowestThatSuits(rows);
     Row row = answer.row(best.isPresent() ? rows.indexOf(best.get()) : rows.size() - 1);
@@ -52,8 +55,16 @@ final class HeadBores {
         best.isPresent()
             ? "The narrowest tube that suits {flow_L_min} is {tube}: {total_head_m} of head, water at {velocity_m_s}."
             : "No tube of this kind suits {flow_L_min}: even in the widest, {tube}, the water is fast or much head is lost.");
-    answer.table(PumpBores.TUBE, PumpBores.VELOCITY, LOST, TOTAL, POOREST, STATUS);
+    prices.table(answer, bores, PumpBores.TUBE, PumpBores.VELOCITY, LOST, TOTAL, POOREST, STATUS);
+    prices.mind(answer);
     answer.mind("family", family + ": " + Bores.about(family) + ".");
+    answer.working(
+        row,
+        LOST,
+        "h = (f L/D + sum K) v^2/(2 g)",
+        "v = {velocity_m_s}, bore {bore_mm}",
+        "tubes of 4 to 50 mm; K good to 30 %",
+        "Darcy and Weisbach; f by Colebrook 1939; inside sizes of the tubes' standards");
     input.taken(answer);
     call.withTaken(answer);
     answer.next(

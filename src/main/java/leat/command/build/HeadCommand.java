@@ -94,11 +94,12 @@ public final class HeadCommand extends Command {
           "flow in the plan's common pipe; otherwise every tower takes --flow"),
       Flag.on("--bores", "table over the tubes that one can buy, in place of the last bore"),
       Flag.of(
-          "--family",
-          "KIND",
-          Kind.choice(Bores.families()),
-          "hose",
-          "with --bores: kind of tube; otherwise the kind of the present one"),
+              "--family",
+              "KIND",
+              Kind.choice(Bores.families()),
+              "hose",
+              "with --bores: kind of tube; otherwise the kind of the present one")
+          .belongsTo("--bores"),
     };
   }
 

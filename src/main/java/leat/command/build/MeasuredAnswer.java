@@ -20,10 +20,9 @@ import leat.system.Waterway;
  * watch.
  */
 final class MeasuredAnswer {
-  static final Column DERATE =
-      Column.of("derate_pct", "share of the printed head", Show.PERCENT.digits(3));
-  static final Column LOW = Column.of("derate_low_pct", "at least", Show.PERCENT.digits(3));
-  static final Column HIGH = Column.of("derate_high_pct", "at most", Show.PERCENT.digits(3));
+  static final Column DERATE = Column.of("derate_pct", "share of the printed head", Show.PERCENT);
+  static final Column LOW = Column.of("derate_low_pct", "at least", Show.PERCENT);
+  static final Column HIGH = Column.of("derate_high_pct", "at most", Show.PERCENT);
   static final Column FLOW = Column.of("measured_L_min", "measured", Show.L_MIN);
   static final Column EXPECTED = Column.of("printed_L_min", "printed curve promises", Show.L_MIN);
   static final Column HEAD = Column.of("head_m", "head it gives there", Show.M);
@@ -54,14 +53,21 @@ final class MeasuredAnswer {
             .set(EXPECTED, found.printedFlow())
             .set(HEAD, found.systemHead())
             .set(STATUS, found.status().word());
-    answer.sentence(sentence(found, flow));
-    answer.figure(row, FLOW, Phrase.of(way.towers() > 1 ? "all towers together" : ""));
+    answer.sentence(row, sentence(found));
+    answer.figure(row, FLOW, way.towers() > 1 ? "all towers together" : "");
     answer.figure(row, EXPECTED);
     answer.figure(row, HEAD);
     minds(answer, found, flow);
+    answer.working(
+        row,
+        DERATE,
+        "share = head that lift and losses take at the flow / head that the print gives there",
+        "flow {measured_L_min}, head {head_m}",
+        "0 to 100 %; all that the print does not explain is put on the pump",
+        "energy balance; sheet of the tower, a bucket and a watch");
     call.withTaken(answer);
     if (found.derate().isPresent() && found.status() == MeasuredDerate.Status.VALUE) {
-      answer.next(paste(typed, found));
+      call.intoPlan(answer, "pump.measured", typed(typed, found));
     }
     return found.usable() ? answer : answer.no();
   }
@@ -78,43 +84,27 @@ final class MeasuredAnswer {
     return new MeasuredFlow(typed.flow(), typed.bucket(), Quantity.of(level, Units.M));
   }
 
-  private String paste(MeasuredFlow typed, MeasuredDerate found) {
+  /** The flow as the plan takes it, with the level of the trial behind it. */
+  private String typed(MeasuredFlow typed, MeasuredDerate found) {
     String level = typed.level() != null ? typed.level().text() : call.text("--level");
-    return Phrase.of("paste into the plan:  pump: {measured: ")
-            .add(found.flow(), Show.L_MIN.digits(4))
-            .render(false)
-        + (level == null ? "" : " @ " + level)
-        + "}";
+    String flow = Phrase.of(found.flow(), Show.L_MIN.digits(4)).render(call.us());
+    return level == null ? flow : flow + " @ " + level;
   }
 
-  static Phrase nothingCame(MeasuredDerate found) {
-    return Phrase.of("Nothing came out: the pump has at most ")
-        .addOrDash(PumpCommand.orNull(found.high()), Show.PERCENT)
-        .add(" of its printed head left.");
+  static String nothingCame() {
+    return "Nothing came out: the pump has at most {derate_high_pct} of its printed head left.";
   }
 
-  private static Phrase sentence(MeasuredDerate found, MeasuredFlow flow) {
+  private static String sentence(MeasuredDerate found) {
     switch (found.status()) {
       case BEYOND_CURVE:
-        return Phrase.of("No share of the printed head explains ")
-            .add(found.flow(), Show.L_MIN)
-            .add(": it is past the end of the printed curve.");
+        return "No share of the printed head explains {measured_L_min}: it is past the end of the printed curve.";
       case NO_FLOW:
-        return nothingCame(found);
+        return nothingCame();
       default:
-        Phrase words =
-            Phrase.of("Your pump gives ")
-                .add(found.derate().getAsDouble(), Show.PERCENT)
-                .add(" of its printed head");
-        if (found.low().isPresent() && found.high().isPresent()) {
-          words
-              .add(" (")
-              .add(found.low().getAsDouble(), Show.PERCENT)
-              .add(" to ")
-              .add(found.high().getAsDouble(), Show.PERCENT)
-              .add(" for a second on the watch)");
-        }
-        return words.add(".");
+        return found.low().isPresent() && found.high().isPresent()
+            ? "Your pump gives {derate_pct} of its printed head ({derate_low_pct} to {derate_high_pct} for a second on the watch)."
+            : "Your pump gives {derate_pct} of its printed head.";
     }
   }
 
@@ -126,7 +116,7 @@ final class MeasuredAnswer {
     } else if (found.status() == MeasuredDerate.Status.VALUE) {
       answer.mind(
           "one-bucket",
-          "one bucket cannot tell a weak pump from a kinked riser. A second one with the outlet half a metre lower can.");
+          "one bucket cannot tell a weak pump from a kinked riser. A second bucket with the outlet a good deal lower can.");
     }
     if (flow.bucket() != null && flow.bucket().time().value() < MeasuredDerate.LEAST_CATCH) {
       answer.mind(

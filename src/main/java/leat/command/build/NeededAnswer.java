@@ -62,6 +62,27 @@ final class NeededAnswer {
     Row row = answer.row();
     fill(row, needed);
     words(answer, row);
+    answer.working(
+        row,
+        HEAD,
+        "H = lift + losses at the wanted flow of the worst tower",
+        "Q = {flow_L_min}, lift {lift_m}",
+        "steady flow, full pipe",
+        "energy balance; losses of leat head");
+    answer.working(
+        row,
+        PRINTED,
+        "printed head = H/share",
+        "H = {head_m}, share {derate_pct}",
+        "the share that is left of the print",
+        "definition");
+    answer.working(
+        row,
+        WATER,
+        "P = rho g Q H",
+        "Q = {flow_L_min}, H = {head_m}",
+        "in the water; a good small pump takes about five times that, a poor one far more",
+        "definition");
     call.withTaken(answer);
     String lay =
         call.again("pump", "--lift", "--bore", "--length", "--k", "--roughness")

@@ -65,15 +65,26 @@ final class PumpBores {
                 PAYS,
                 WANTED,
                 NOW,
-                PRESENT_BORE)
+                PRESENT_BORE,
+                TubePrices.PRICE)
             .asList();
+    TubePrices prices = new TubePrices(call.plan());
     for (int i = 0; i < rows.size(); i++) {
       fill(answer.row(), rows.get(i), risers[0], present.bore(), now);
+      answer.row(i).set(TubePrices.PRICE, prices.of(rows.get(i).bore()));
     }
     sentence(answer, rows, present.bore());
     answer.figure("now", answer.row(0), "{present_bore_mm}", "{present_flow_L_min}");
-    answer.table(TUBE, FLOW, POOREST, VELOCITY, GAIN);
+    prices.table(answer, bores, TUBE, FLOW, POOREST, VELOCITY, GAIN);
+    prices.mind(answer);
     minds(answer, family);
+    answer.working(
+        answer.row(0),
+        FLOW,
+        "share x H(Q) = lift + losses(Q), losses with this bore",
+        "bore {bore_mm}, speed {velocity_m_s}",
+        "tubes of 4 to 50 mm",
+        "energy balance; losses of leat head; inside sizes of the tubes' standards");
     MeasuredWords.say(answer, way.believed(), "");
     call.withTaken(answer);
     answer.next(

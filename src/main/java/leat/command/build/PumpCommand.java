@@ -46,9 +46,8 @@ public final class PumpCommand extends Command {
   static final Column VALVE_HEAD = Column.of("valve_head_m", "held back by the valve", Show.M);
   static final Column VALVE_K = Column.number("valve_k", "K of the valve", 3);
   static final Column LITRE = Column.of("litre_in_s", "1 L in", Show.S);
-  static final Column DERATE =
-      Column.of("derate_pct", "share of the printed head", Show.PERCENT.digits(3));
-  static final Column DERATE_HIGH = Column.of("derate_high_pct", "at most", Show.PERCENT.digits(3));
+  static final Column DERATE = Column.of("derate_pct", "share of the printed head", Show.PERCENT);
+  static final Column DERATE_HIGH = Column.of("derate_high_pct", "at most", Show.PERCENT);
   static final Column FLOW_70 = Column.of("flow_at_70pct_L_min", "flow at 70 %", Show.L_MIN);
   static final Column EFFICIENCY = Column.of("efficiency_pct", "wire to water", Show.PERCENT);
   static final Column STATUS = Column.plain("status", "status");
@@ -107,12 +106,18 @@ public final class PumpCommand extends Command {
   }
 
   @Override
+  public boolean eachPlan() {
+    return true;
+  }
+
+  @Override
   public Flag[] flags() {
     return PumpFlags.all();
   }
 
   @Override
   public Answer answer(Call call) {
+    oneQuestion(call);
     Plan plan = call.plan();
     if (call.has("--needed")) {
       if (!call.hasPlan() && !call.has("--lift")) {
@@ -159,6 +164,7 @@ public final class PumpCommand extends Command {
                   : l == 0 ? "low" : "full"));
     }
     new PumpWords(call, answer, way, states, levels).write();
+    PumpWorkings.flows(answer, answer.row(0), way, states.get(0).get(0));
     MeasuredWords.say(answer, way.believed(), "");
     call.withTaken(answer);
     return anyDry(states) && !wateredByValves(call, way, levels[0]) ? answer.no() : answer;
@@ -173,6 +179,9 @@ public final class PumpCommand extends Command {
         throw new Refused(CommandErrors.notBoth(this, first, questions[i]));
       }
       first = call.has(questions[i]) ? questions[i] : first;
+    }
+    if (call.has("--throttle-to") && ("--bores".equals(first) || "--measured".equals(first))) {
+      throw new Refused(CommandErrors.notBoth(this, first, "--throttle-to"));
     }
   }
 

@@ -99,31 +99,35 @@ final class PumpFlags {
           "wanted",
           "sets the towers' valves: each at its wanted flow, or all equal and as much as possible"),
       Flag.of(
-          "--jug",
-          "VOLUME",
-          Kind.quantity(Dimension.VOLUME),
-          "1 L",
-          "with --balance: the jug that is held under an outlet"),
+              "--jug",
+              "VOLUME",
+              Kind.quantity(Dimension.VOLUME),
+              "1 L",
+              "with --balance: the jug that is held under an outlet")
+          .belongsTo("--balance"),
       Flag.of(
-          "--at",
-          "MARK",
-          Kind.choice("low", "full"),
-          "low",
-          "with --balance: how full the tank is while the valves are set"),
+              "--at",
+              "MARK",
+              Kind.choice("low", "full"),
+              "low",
+              "with --balance: how full the tank is while the valves are set")
+          .belongsTo("--balance"),
       Flag.on("--needed", "the least head and flow on the box of a pump that would do"),
       Flag.on("--bores", "table over the tubes that one can buy, in place of a tower's riser"),
       Flag.of(
-          "--family",
-          "KIND",
-          Kind.choice(Bores.families()),
-          "hose",
-          "with --bores: kind of tube; otherwise the kind of the present one"),
+              "--family",
+              "KIND",
+              Kind.choice(Bores.families()),
+              "hose",
+              "with --bores: kind of tube; otherwise the kind of the present one")
+          .belongsTo("--bores"),
       Flag.of(
-          "--tower",
-          "NAME",
-          Kind.TEXT,
-          "north",
-          "with --bores: the tower whose riser changes; the first otherwise"),
+              "--tower",
+              "NAME",
+              Kind.TEXT,
+              "north",
+              "with --bores: the tower whose riser changes; the first otherwise")
+          .belongsTo("--bores"),
     };
   }
 }

@@ -12,21 +12,24 @@ import leat.hydraulics.Derate;
 import leat.hydraulics.Film;
 import leat.hydraulics.JugRounds;
 import leat.hydraulics.ManifoldFlow;
-import leat.hydraulics.OperatingPoint;
 import leat.hydraulics.PumpCurve;
+import leat.hydraulics.Throttle;
+import leat.quantity.Units;
 import leat.system.TowerAt;
 import leat.system.Valves;
 import leat.system.Waterway;
 
-/** Sentence, figures and notes of {@code leat pump}. */
+/** Sentence and figures of {@code leat pump}. */
 final class PumpWords {
   private static final Column NAME = Column.plain("name", "tower");
   private static final Column HIGH_FLOW = Column.of("full_flow_L_min", "flow, full", Show.L_MIN);
   private static final Column CLOSED_FILM =
       Column.of("closed_film_L_min", "closes the film", Show.L_MIN);
-  private static final Column LITRE = Column.of("jug_L", "jug", Show.L.digits(2));
+  private static final Column JUG = Column.of("jug_L", "jug", Show.L.digits(1));
+  private static final Column JUG_TIME = Column.of("jug_s", "jug full in", Show.S);
+  private static final Column STANDS = Column.of("stands_m", "water stands", Show.M);
+  private static final Column OUTLET = Column.of("outlet_m", "outlet", Show.M);
   private static final Column WANTED = Column.of("wanted_L_min", "wanted", Show.L_MIN);
-  private static final Column LEAST_MARGIN = Column.of("least_margin_pct", "margin", Show.PERCENT);
 
   private final Call call;
   private final Answer answer;
@@ -66,8 +69,7 @@ final class PumpWords {
       answer.figure("", names);
     }
     figures();
-    minds();
-    next();
+    new PumpMinds(call, answer, way, states, levels, hasFilm()).write(dryTowers() != null);
   }
 
   private List<TowerAt> lowest() {
@@ -80,7 +82,7 @@ final class PumpWords {
 
   private Phrase sentence() {
     if (PumpCommand.nothingCame(way)) {
-      return MeasuredAnswer.nothingCame(way.believed().measured());
+      return Answer.filled(answer.row(0), MeasuredAnswer.nothingCame());
     }
     Phrase dry = dryTowers();
     if (dry != null) {
@@ -96,7 +98,7 @@ final class PumpWords {
     boolean untold = way.believed().kind() == Derate.Kind.NOT_NAMED;
     for (int l = 0; l < states.size(); l++) {
       words.add(l == 0 ? "" : ", ");
-      flows(words, states.get(l), null);
+      flows(words, way, states.get(l), null);
       words.add(states.size() == 1 ? "" : l == 0 ? " at the refill mark" : " with the tank full");
     }
     if (!untold) {
@@ -105,20 +107,22 @@ final class PumpWords {
     words.add(states.size() == 1 ? " by the printed head; " : ", by the printed head; ");
     for (int l = 0; l < states.size(); l++) {
       words.add(l == 0 ? "" : " and ");
-      flows(words, states.get(l), way.flowsAt(PumpCurve.USUAL_DERATE_WORN, levels[l]));
+      flows(words, way, states.get(l), way.flowsAt(PumpCurve.USUAL_DERATE_WORN, levels[l]));
     }
     return words.add(" at the 70 % that many pumps give.");
   }
 
   /** Flows of all towers as they stand, or under other flows of the same manifold. */
-  private void flows(Phrase words, List<TowerAt> towers, ManifoldFlow other) {
+  static void flows(Phrase words, Waterway way, List<TowerAt> towers, ManifoldFlow other) {
+    boolean many = way.towers() > 1;
     for (int t = 0; t < towers.size(); t++) {
       double flow = other == null ? towers.get(t).flow() : other.flow(way.riserOf(t));
-      words.add(t == 0 ? "" : ", ").add(way.towers() > 1 ? way.name(t) + " " : "");
+      Row row = Row.aside(NAME, HIGH_FLOW).set(NAME, way.name(t)).set(HIGH_FLOW, flow);
+      words.add(t == 0 ? "" : ", ");
       if (other != null && flow == 0) {
-        words.add("nothing");
+        words.add(Answer.filled(row, many ? "{name} nothing" : "nothing"));
       } else {
-        words.add(flow, Show.L_MIN);
+        words.add(Answer.filled(row, many ? "{name} {full_flow_L_min}" : "{full_flow_L_min}"));
       }
     }
   }
@@ -127,23 +131,33 @@ final class PumpWords {
     Phrase words = Phrase.of();
     for (int t = 0; t < way.towers(); t++) {
       TowerAt tower = lowest().get(t);
-      if (tower.reaches()) {
-        continue;
+      if (!tower.reaches()) {
+        Row row =
+            Row.aside(NAME, STANDS, OUTLET)
+                .set(NAME, way.name(t))
+                .set(STANDS, tower.standsAt())
+                .set(OUTLET, tower.riser().lift());
+        words.add(words.isEmpty() ? "" : " ").add(Answer.filled(row, dry(tower)));
       }
-      words
-          .add(words.isEmpty() ? "" : " ")
-          .add(
-              way.towers() > 1
-                  ? "Tower " + way.name(t) + " gets nothing"
-                  : "The pump does not reach the top");
-      words
-          .add(states.size() == 2 ? " at the refill mark" : "")
-          .add(": water stands ")
-          .add(tower.standsAt(), Show.M);
-      words.add(" up, the outlet is ").add(tower.riser().lift(), Show.M).add(" up");
-      words.add(tower.starved() ? "; alone it would be reached, the others pull it down." : ".");
     }
     return words.isEmpty() ? null : words;
+  }
+
+  private String dry(TowerAt tower) {
+    boolean marks = states.size() == 2;
+    if (way.towers() == 1) {
+      return marks
+          ? "The pump does not reach the top at the refill mark: water stands {stands_m} up, the outlet is {outlet_m} up."
+          : "The pump does not reach the top: water stands {stands_m} up, the outlet is {outlet_m} up.";
+    }
+    if (tower.starved()) {
+      return marks
+          ? "Tower {name} gets nothing at the refill mark: water stands {stands_m} up, the outlet is {outlet_m} up; alone it would be reached, the others pull it down."
+          : "Tower {name} gets nothing: water stands {stands_m} up, the outlet is {outlet_m} up; alone it would be reached, the others pull it down.";
+    }
+    return marks
+        ? "Tower {name} gets nothing at the refill mark: water stands {stands_m} up, the outlet is {outlet_m} up."
+        : "Tower {name} gets nothing: water stands {stands_m} up, the outlet is {outlet_m} up.";
   }
 
   /** The row of a tower at a level, with what the words alone want. */
@@ -153,11 +167,10 @@ final class PumpWords {
     return answer
         .row(level * way.towers() + t)
         .with(
-            Row.aside(NAME, HIGH_FLOW, CLOSED_FILM, LITRE, WANTED)
+            Row.aside(NAME, HIGH_FLOW, CLOSED_FILM, WANTED)
                 .set(NAME, low.name())
                 .set(HIGH_FLOW, highest().get(t).flow())
                 .set(CLOSED_FILM, film == null ? null : Double.valueOf(film.flowForClosedFilm()))
-                .set(LITRE, JugRounds.USUAL_JUG)
                 .set(
                     WANTED,
                     call.has("--throttle-to")
@@ -190,6 +203,11 @@ final class PumpWords {
     }
     answer.figure("drains back", back);
     valves();
+  }
+
+  /** The jug that a reader of this text has at hand. */
+  static double usualJug(Call call) {
+    return call.us() ? Units.GALLON.toBase(1) : JugRounds.USUAL_JUG;
   }
 
   private boolean hasFilm() {
@@ -233,11 +251,16 @@ final class PumpWords {
     }
     Phrase[] cells = new Phrase[way.towers()];
     for (int t = 0; t < cells.length; t++) {
+      double jug = usualJug(call);
+      Row filling =
+          Row.aside(JUG, JUG_TIME)
+              .set(JUG, jug)
+              .set(JUG_TIME, Throttle.secondsFor(jug, valves.of(t).wantedFlow()));
       cells[t] =
           Answer.filled(
-              row(t, 0),
+              row(t, 0).with(filling),
               valves.of(t).reachable()
-                  ? "{jug_L} in {litre_in_s}, {valve_head_m} held back"
+                  ? "{jug_L} in {jug_s}, {valve_head_m} held back"
                   : "leave it open: {wanted_L_min} is more than it gets");
     }
     answer.figure(
@@ -247,113 +270,6 @@ final class PumpWords {
       answer.mind(
           "wanted-flow-not-reachable",
           "the wanted flow is more than the tower gets with the valve open.");
-    }
-  }
-
-  private void minds() {
-    ManifoldFlow low = way.flows(levels[0]);
-    if (way.believed().measured() == null) {
-      guess();
-    }
-    if (low.status() == OperatingPoint.Status.RUN_OUT
-        || way.flows(levels[levels.length - 1]).status() == OperatingPoint.Status.RUN_OUT) {
-      answer.mind(
-          "run-out",
-          "at or past the end of the printed curve; throttle it, or it runs there where nobody measured.");
-    }
-    for (int t = 0; t < way.towers(); t++) {
-      TowerAt tower = lowest().get(t);
-      if (tower.reaches()
-          && tower.marginShare().isPresent()
-          && tower.marginShare().getAsDouble() < OperatingPoint.USUAL_MARGIN) {
-        answer.mind(
-            "thin-margin",
-            row(t, 0).with(Row.aside(LEAST_MARGIN).set(LEAST_MARGIN, OperatingPoint.USUAL_MARGIN)),
-            "{name}: under {least_margin_pct} of margin the pump's wear and a little slime decide.");
-      }
-      Film film = tower.film();
-      if (film != null && film.indicationOnly()) {
-        answer.mind(
-            "film-range",
-            "over a film Reynolds number of 1500 its thickness and speed are an indication only.");
-      } else if (film != null && film.rivuletsLikely()) {
-        answer.mind(
-            "rivulets",
-            row(t, 0),
-            "{name}: so little water runs in rivulets on clean plastic; about {closed_film_L_min:up} close the film.");
-      }
-    }
-    if (call.hasPlan() && !way.holdUp().isKnown() && hasFilm()) {
-      answer.mind(
-          "hold-up",
-          "what drains back is riser and computed film; roots and pots hold more. Pour in, stop, read and see: hold_up.");
-    }
-    whatIf();
-    for (int t = 0; t < way.towers(); t++) {
-      if (lowest().get(t).riser().shorterThanLift()) {
-        answer.mind(
-            "short-pipe",
-            way.name(t) + ": the pipe is shorter than the height it must climb: measure again.");
-      }
-    }
-    if (way.checkValve()) {
-      answer.mind(
-          "check-valve",
-          "a check valve leaks in time: look whether the tank takes the riser without it, too.");
-    }
-  }
-
-  /** The share that a bucket found stays with the pump, and a dry intake pumps nothing. */
-  private void whatIf() {
-    boolean changed = call.has("--lift") || call.has("--bore") || call.has("--length");
-    if (call.hasPlan()
-        && way.believed().kind() == Derate.Kind.MEASURED
-        && (changed || !call.texts("--set").isEmpty())) {
-      answer.mind(
-          "measured-what-if",
-          Phrase.of("the ")
-              .add(way.derate(), Show.PERCENT.digits(3))
-              .add(
-                  " that pump.measured found on the tower as written is kept for this what-if; measure again once it is built."));
-    }
-    Double intake = call.plan().section("tank").maybe("intake");
-    if (call.has("--level") && intake != null && levels[0] < intake) {
-      answer.mind(
-          "dry-intake",
-          Phrase.of("the intake lies at ")
-              .add(intake, Show.MM)
-              .add(": at this level the pump draws air and runs dry, whatever its curve says."));
-    }
-  }
-
-  private void guess() {
-    Phrase words =
-        Phrase.of().add(way.derate(), Show.PERCENT).add(" of the printed head is a guess; ");
-    if (way.derate() > PumpCurve.USUAL_DERATE_NEW) {
-      words.add("70 to 85 % is usual.");
-    }
-    if (way.believed().kind() != Derate.Kind.NOT_NAMED) {
-      words.add(way.derate() > PumpCurve.USUAL_DERATE_NEW ? " At 70 %: " : "at 70 %: ");
-      flows(words, lowest(), way.flowsAt(PumpCurve.USUAL_DERATE_WORN, levels[0]));
-      words.add(".");
-    }
-    answer.mind("derate-guess", words);
-  }
-
-  private void next() {
-    if (dryTowers() != null && way.towers() > 1 && call.hasPlan() && !call.has("--lift")) {
-      answer.next(call.again("pump") + " --balance equal   to see whether valves help");
-    }
-    if (call.hasPlan()) {
-      answer.next(
-          way.believed().kind() == Derate.Kind.MEASURED
-              ? "leat check " + call.planName()
-              : "fill a bucket from all outlets, stop the watch, then:  leat pump --plan "
-                  + call.planName()
-                  + " --measured \"10 L in 65 s\"");
-    } else {
-      answer.next(
-          "fill a bucket, stop the watch, then the same line with  --measured \"10 L in 65 s\"");
     }
   }
 }

@@ -78,6 +78,11 @@ public final class TankCommand extends Command {
   }
 
   @Override
+  public boolean eachPlan() {
+    return true;
+  }
+
+  @Override
   public Flag[] flags() {
     return TankFlags.all();
   }
@@ -143,10 +148,17 @@ public final class TankCommand extends Command {
       answer.table(LEVEL, VOLUME, ABOVE_LOW, TO_FULL, TO_RIM);
     } else {
       toFull(answer, first, section);
-      rise(answer, first);
+      rise(call, answer, first);
       figures(answer, first, section);
     }
     over(answer, section);
+    answer.working(
+        first,
+        VOLUME,
+        "V = integral of A(z) from the floor to the level, bodies in it taken away",
+        "level {level_mm}",
+        "inside sizes as drawn; a filled wall bulges 1 to 3 %",
+        "solid geometry: prisms, frustums, caps");
     call.withTaken(answer);
     if (call.has("--dipstick")) {
       answer.taken(
@@ -156,8 +168,11 @@ public final class TankCommand extends Command {
     }
     answer.mind(
         "drawn-sizes",
-        "from drawn sizes; a filled wall bulges, 1 to 3 % more at the top. Pour known litres to know.");
-    answer.next(call.again("tank", SHAPE) + " --every \"10 mm\" -o dipstick.csv");
+        "from drawn sizes; a filled wall bulges, 1 to 3 % more at the top. Pour known amounts to know.");
+    answer.next(
+        call.again("tank", SHAPE)
+            + (call.us() ? " --every 1in" : " --every 10mm")
+            + " -o dipstick.csv");
     return answer;
   }
 
@@ -210,12 +225,13 @@ public final class TankCommand extends Command {
     }
   }
 
-  private static void rise(Answer answer, Row row) {
+  private static void rise(Call call, Answer answer, Row row) {
     Double slope = (Double) row.get(MM_PER_L);
     if (slope != null) {
+      double poured = call.us() ? Units.GALLON.toBase(1) : Dipstick.POURED;
       answer.figure(
           "more water",
-          Row.aside(POURED, RISE).set(POURED, Dipstick.POURED).set(RISE, Dipstick.rise(slope)),
+          Row.aside(POURED, RISE).set(POURED, poured).set(RISE, Dipstick.rise(slope, poured)),
           "{poured_L} lifts the level by {rise_mm}");
     }
   }
@@ -226,8 +242,15 @@ public final class TankCommand extends Command {
       answer.figure(TO_FULL.label(), row, "-", "needs tank.full");
       return;
     }
+    Double rest = (Double) row.get(TO_FULL);
+    boolean over = rest != null && rest < 0;
+    Row marks =
+        Row.aside(FULL, SIGHT).set(FULL, full).set(SIGHT, over ? Double.valueOf(-rest) : null);
     answer.figure(
-        TO_FULL.label(), row.with(Row.aside(FULL).set(FULL, full)), "{to_full_L}", "at {full_mm}");
+        TO_FULL.label(),
+        row.with(marks),
+        over ? "{under_low_L} over it" : "{to_full_L}",
+        "at {full_mm}");
   }
 
   private static void row(Answer answer, Section section, Tank tank, double level) {
@@ -283,7 +306,7 @@ public final class TankCommand extends Command {
     call.withTaken(answer);
     return answer.mind(
         "drawn-sizes",
-        "from drawn sizes; a filled wall bulges, 1 to 3 % more at the top. Pour known litres to know.");
+        "from drawn sizes; a filled wall bulges, 1 to 3 % more at the top. Pour known amounts to know.");
   }
 
   private Answer need(Call call, Section section, Tank tank) {
@@ -316,6 +339,13 @@ public final class TankCommand extends Command {
     answer.figure(row, BELOW_LOW, "");
     answer.figure(row, LASTS, "");
     answer.figure(row, SCALE, "the same shape, just enough");
+    answer.working(
+        said,
+        NEEDED,
+        "V = thirst x days + volume at the refill mark",
+        "{drunk_L} drunk in {days} days, {below_low_L} below the mark",
+        "the same thirst every day",
+        "definition");
     call.withTaken(answer);
     answer.mind(
         "thirst-grows",

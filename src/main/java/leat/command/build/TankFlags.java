@@ -29,7 +29,8 @@ final class TankFlags {
           Kind.quantity(Dimension.FLOW),
           "8 L/d",
           "what the plants drink: the size that is needed"),
-      Flag.of("--days", "N", Kind.DAYS, "7", "days it must last, with --thirst"),
+      Flag.of("--days", "N", Kind.DAYS, "7", "days it must last, with --thirst")
+          .belongsTo("--thirst"),
       Flag.of(
               "--shape",
               "SHAPE",

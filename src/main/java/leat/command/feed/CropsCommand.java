@@ -80,10 +80,23 @@ public final class CropsCommand extends Command {
     CropsText.sentence(answer, figures.row(0), crops, shared);
     CropsText.figures(answer, own, clashes);
     CropsText.minds(call, answer, crops, shared);
+    answer.working(
+        figures.row(0),
+        S_EC_LOW,
+        "greatest of the low ends of the crops' bands",
+        "",
+        "EC at 25 C; the books differ by a third",
+        "named beside each crop");
+    answer.working(
+        figures.row(0),
+        S_EC_HIGH,
+        "least of the high ends of the crops' bands",
+        "",
+        "EC at 25 C; the books differ by a third",
+        "named beside each crop");
     call.withTaken(answer);
     if (shared.canShare()) {
-      answer.next("paste into the plan, or move it a little:\n  " + target(shared));
-      return answer;
+      return call.intoPlan(answer, target(shared));
     }
     answer.next(
         "a second tower with its own tank for the odd one, or another crop: leat crops --list");
@@ -178,19 +191,29 @@ public final class CropsCommand extends Command {
   }
 
   /** The middle of the shared band for the plan; ends only where there is room between them. */
-  private static String target(Crops.Shared shared) {
-    StringBuilder out = new StringBuilder("target: {ec: ");
-    out.append(NumberText.shortest(shared.ecMiddleMsCm())).append(" mS/cm");
+  private static String[] target(Crops.Shared shared) {
+    List<String> keys = new ArrayList<>();
+    ec(keys, "target.ec", shared.ecMiddleMsCm());
     if (!shared.ecOnePoint()) {
-      out.append(", ec_low: ").append(NumberText.shortest(shared.ecLowMsCm())).append(" mS/cm");
-      out.append(", ec_high: ").append(NumberText.shortest(shared.ecHighMsCm())).append(" mS/cm");
+      ec(keys, "target.ec_low", shared.ecLowMsCm());
+      ec(keys, "target.ec_high", shared.ecHighMsCm());
     }
-    out.append(", ph: ").append(NumberText.shortest(shared.phMiddle()));
+    ph(keys, "target.ph", shared.phMiddle());
     if (!shared.phOnePoint()) {
-      out.append(", ph_low: ").append(NumberText.shortest(shared.phLow()));
-      out.append(", ph_high: ").append(NumberText.shortest(shared.phHigh()));
+      ph(keys, "target.ph_low", shared.phLow());
+      ph(keys, "target.ph_high", shared.phHigh());
     }
-    return out.append('}').toString();
+    return keys.toArray(new String[0]);
+  }
+
+  private static void ec(List<String> keys, String path, double msCm) {
+    keys.add(path);
+    keys.add(NumberText.shortest(msCm) + " mS/cm");
+  }
+
+  private static void ph(List<String> keys, String path, double ph) {
+    keys.add(path);
+    keys.add(NumberText.shortest(ph));
   }
 
   private static Answer list(Call call) {

@@ -17,6 +17,7 @@ import leat.quantity.Units;
 import leat.solution.tank.Dose;
 import leat.solution.tank.DoseRounding;
 import leat.solution.tank.Thinning;
+import leat.system.ConcentrateOf;
 import leat.system.TankOf;
 
 /** {@code leat dose}: feed for a volume, by EC or by the label. */
@@ -123,6 +124,12 @@ public final class DoseCommand extends Command {
   @Override
   public Answer answer(Call call) {
     Plan plan = call.plan();
+    Section own = plan.section("feed");
+    if (!call.has("--rate")
+        && !ConcentrateOf.isKnown(own)
+        && own.section("stock").named("grams").size() > 0) {
+      throw new Refused(MixErrors.doseIsWeighed(this, call.again("topup")));
+    }
     LabelRate feed = LabelRate.of(call, call.has("--each"));
     EcTyped typed = new EcTyped(call);
     double volume = volume(call, plan);

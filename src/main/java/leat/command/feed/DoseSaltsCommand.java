@@ -10,6 +10,7 @@ import leat.cli.CommandErrors;
 import leat.cli.Flag;
 import leat.numeric.Impossible;
 import leat.plan.Kind;
+import leat.plan.Named;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.quantity.Dimension;
@@ -64,11 +65,12 @@ public final class DoseSaltsCommand extends Command {
               "the other way round: a salt that was weighed")
           .repeatable(),
       Flag.of(
-          "--within",
-          "SHARE",
-          Kind.quantity(Dimension.SHARE),
-          "5 %",
-          "exit code 1 when an asked element is missed by more"),
+              "--within",
+              "SHARE",
+              Kind.quantity(Dimension.SHARE),
+              "5 %",
+              "exit code 1 when an asked element is missed by more")
+          .belongsTo("--ask"),
       Flag.of(
           "--scale-step",
           "STEP",
@@ -83,17 +85,19 @@ public final class DoseSaltsCommand extends Command {
               "a liquid feed by the figures of its label: N-P-K as printed (P2O5 and K2O), or MgO=1 for another figure")
           .repeatable(),
       Flag.of(
-          "--rate",
-          "RATE",
-          Kind.quantity(Dimension.VOLUME_RATIO),
-          "5 mL/L",
-          "dose of the liquid feed, with --feed"),
+              "--rate",
+              "RATE",
+              Kind.quantity(Dimension.VOLUME_RATIO),
+              "5 mL/L",
+              "dose of the liquid feed, with --feed")
+          .belongsTo("--feed"),
       Flag.of(
-          "--density",
-          "DENSITY",
-          Kind.quantity(Dimension.MASS_CONCENTRATION),
-          "1.18 g/mL",
-          "its density, when the label's per cent are by weight; by volume otherwise"),
+              "--density",
+              "DENSITY",
+              Kind.quantity(Dimension.MASS_CONCENTRATION),
+              "1.18 g/mL",
+              "its density, when the label's per cent are by weight; by volume otherwise")
+          .belongsTo("--feed"),
       Flag.on("--list", "lists the salts with formula, elements and solubility"),
     };
   }
@@ -175,10 +179,26 @@ public final class DoseSaltsCommand extends Command {
     }
     if (salts.isEmpty()) {
       salts = SaltsOf.own(call.plan());
-      if (salts.isEmpty()) {
-        throw call.needs("--salt");
-      }
-      call.plan().taken().note("the plan's own salts, all of them");
+      call.plan()
+          .taken()
+          .note(
+              salts.isEmpty()
+                  ? "the salts of the plan's recipe"
+                  : "the plan's own salts, all of them");
+      salts = salts.isEmpty() ? ofRecipe(call) : salts;
+    }
+    return salts;
+  }
+
+  /** The salts that feed.stock weighs, when no others are offered. */
+  private static List<Salt> ofRecipe(Call call) {
+    Named grams = call.plan().section("feed").section("stock").named("grams");
+    if (grams.size() == 0) {
+      throw call.needs("--salt");
+    }
+    List<Salt> salts = new ArrayList<>();
+    for (int i = 0; i < grams.size(); i++) {
+      salts.add(EcPrediction.salt(call, "feed.stock.grams", grams.name(i)));
     }
     return salts;
   }

@@ -95,11 +95,12 @@ public final class EcCommand extends Command {
               "a salt weighed into --volume: predicts the EC")
           .repeatable(),
       Flag.of(
-          "--volume",
-          "VOLUME",
-          Kind.quantity(Dimension.VOLUME),
-          "45 L",
-          "finished solution, with --weighed"),
+              "--volume",
+              "VOLUME",
+              Kind.quantity(Dimension.VOLUME),
+              "45 L",
+              "finished solution, with --weighed")
+          .belongsTo("--weighed"),
       Flag.of(
           "--unit",
           "UNIT",

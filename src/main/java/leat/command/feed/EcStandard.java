@@ -1,6 +1,8 @@
 package leat.command.feed;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import leat.answer.Answer;
 import leat.answer.Column;
 import leat.answer.Phrase;
@@ -75,9 +77,22 @@ final class EcStandard {
     if (check.faulty()) {
       answer.next("clean the probe, take fresh standard, and check again; then replace it");
     } else {
-      answer.next("paste into the plan:\n  " + row.get(PASTE));
+      call.intoPlan(answer, keys(call, meter, check));
     }
     return answer;
+  }
+
+  private static String[] keys(Call call, Section meter, MeterCheck check) {
+    List<String> keys = new ArrayList<>();
+    keys.add("meters.ec.slope");
+    keys.add(NumberText.significant(check.slope(), 4));
+    keys.add("meters.ec.checked");
+    keys.add(LocalDate.now(call.terminal.clock()).toString());
+    if (check.certain() && !meter.has("compensates")) {
+      keys.add("meters.ec.compensates");
+      keys.add(String.valueOf(check.compensates()));
+    }
+    return keys.toArray(new String[0]);
   }
 
   private static String lines(Call call, Section meter, MeterCheck check) {

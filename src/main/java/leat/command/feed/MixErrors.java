@@ -85,6 +85,17 @@ public final class MixErrors {
             + " this is a stock bottle: --makes is the tower water that the salts are meant for");
   }
 
+  /** A liquid dose where the plan's feed is weighed. */
+  public static Problem doseIsWeighed(leat.cli.Command command, String again) {
+    return new Problem(
+        "dose-is-weighed",
+        null,
+        "leat " + command.name(),
+        "this plan's feed is weighed (feed.stock.grams):  "
+            + again
+            + " --volume ... --ec ...   tells the grams; for a liquid give --rate and --rate-ec");
+  }
+
   /** A pH aimed at that no tank of plants has. */
   public static Problem sourTarget(leat.plan.Section target, double ph) {
     return target.problem(

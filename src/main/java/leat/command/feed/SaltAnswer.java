@@ -79,6 +79,16 @@ final class SaltAnswer {
   }
 
   private void workings(Answer answer) {
+    Answer label = liquid == null ? null : liquid.brings();
+    if (label != null && label.size() > 0) {
+      answer.working(
+          label.row(0).with(liquid.words()),
+          LiquidFeed.BROUGHT,
+          "mg/L = rate x share on the label x density, oxides counted as their element",
+          "{element} from {rate_mL_L}, density {density} g/mL",
+          "as good as the label",
+          "weights of IUPAC 2021");
+    }
     if (fit != null) {
       Row row = Row.aside(SaltText.COUNT).set(SaltText.COUNT, fit.elements().size());
       answer.working(

@@ -91,6 +91,20 @@ final class StockJudged {
     Row row = answer.row(0);
     sentence(row.with(words()));
     tank(row);
+    answer.working(
+        row,
+        StockRows.SHARE,
+        "share = grams per kg of water / solubility at the coldest",
+        "{salt}, {grams}",
+        "one salt by itself; together they are judged by their ions",
+        "solubilities: handbook tables, see leat dose salts --list");
+    answer.working(
+        row,
+        BottleIons.INDEX,
+        "index = log10(activity product / solubility product), for each solid whose ions are there",
+        "{worst_solid}; the index is known to {index_band}",
+        "strong mixed solutions in the cold; beyond the model's range the band grows",
+        "ion interaction model of Pitzer 1973, Harvie, Moller and Weare 1984");
     if (!call.plan().section("feed").section("stock").has("coldest")) {
       answer.taken(words(), "coldest night {coldest_C}");
     }

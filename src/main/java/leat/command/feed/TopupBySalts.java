@@ -41,21 +41,59 @@ final class TopupBySalts {
   private final TopupSalts.Answer high;
 
   TopupBySalts(TopupAsked asked, Held held) {
+    this(asked, held, asked.ec(held), recipe(asked));
+  }
+
+  /** The same for one of many readings, with the recipe read before. */
+  TopupBySalts(TopupAsked asked, Held held, double ec, Recipe recipe) {
     this.asked = asked;
     this.held = held;
+    this.recipe = recipe;
+    this.makes = makes(asked);
+    this.low = solve(held.low, ec);
+    this.middle = solve(held.middle, ec);
+    this.high = solve(held.high, ec);
+  }
+
+  private static double makes(TopupAsked asked) {
     Section stock = asked.call.plan().section("feed").section("stock");
     if (!stock.has("makes")) {
       throw asked.call.has("--weigh") ? asked.call.needs("--makes") : stock.missing("makes");
     }
-    this.makes = stock.need("makes");
-    this.recipe = Recipe.mix(weighed(asked.call), Litres.of(makes), Ions.NONE);
+    return stock.need("makes");
+  }
+
+  /** The recipe that is weighed, in the water that it makes. */
+  static Recipe recipe(TopupAsked asked) {
+    double makes = makes(asked);
+    Recipe recipe = Recipe.mix(weighed(asked.call), Litres.of(makes), Ions.NONE);
     if (recipe.ec() == null) {
       throw new Refused(MixErrors.recipeIsStock(makes));
     }
-    double ec = asked.ec(held);
-    this.low = solve(held.low, ec);
-    this.middle = solve(held.middle, ec);
-    this.high = solve(held.high, ec);
+    return recipe;
+  }
+
+  /**
+   * Columns of a row for one of many readings: those of the figures, then the grams of each salt.
+   */
+  static Column[] columns(Recipe recipe) {
+    Column[] figures = columns(true);
+    int n = recipe.salts().size();
+    Column[] all = java.util.Arrays.copyOf(figures, figures.length + n);
+    for (int i = 0; i < n; i++) {
+      String name = recipe.salts().get(i).salt().name();
+      all[figures.length + i] = Column.of(name + "_g", name, SaltGrams.SHOW);
+    }
+    return all;
+  }
+
+  /** Fills such a row. */
+  void fill(Row row, Column[] columns) {
+    fill(row, true);
+    int first = columns.length - recipe.salts().size();
+    for (int i = first; i < columns.length; i++) {
+      row.set(columns[i], kg(i - first, middle));
+    }
   }
 
   private TopupSalts.Answer solve(double volume, double ec) {
@@ -104,7 +142,9 @@ final class TopupBySalts {
   Answer answer() {
     boolean band = held.isBand();
     Answer salts = band ? new Answer(SALT, GRAMS, GRAMS_LOW, GRAMS_HIGH) : new Answer(SALT, GRAMS);
-    Answer figures = new Answer(columns(band));
+    RainSeenText rain =
+        RainSeenText.of(asked.call, Litres.of(held.middle), asked.ec(held), asked.target);
+    Answer figures = new Answer(RainSeenText.with(columns(band), rain));
     Row row = figures.row();
     fill(row, band);
     for (int i = 0; i < recipe.salts().size() && middle.reached(); i++) {
@@ -121,6 +161,9 @@ final class TopupBySalts {
             middle.reached() ? Litres.of(asked.full) - middle.waterL() : null,
             middle.waterL());
     text(salts, row, ph);
+    if (rain != null) {
+      rain.tell(salts, row);
+    }
     asked.typed.taken(salts, "--ec");
     asked.call.withTaken(salts);
     TopupCommand.readingMinds(salts, asked.call.plan(), held);

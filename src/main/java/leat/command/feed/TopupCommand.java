@@ -43,13 +43,15 @@ public final class TopupCommand extends Command {
           Kind.TEXT,
           "119",
           "instead of a volume, what the plan's sender reads, with the pump off"),
-      Flag.on("--counts", "the reading is counts of the ADC, through sender.divider"),
+      Flag.on("--counts", "the reading is counts of the ADC, through sender.divider")
+          .belongsTo("--reading", "--column"),
       Flag.of(
-          "--motion",
-          "WAY",
-          Kind.choice("unknown", "rising", "falling"),
-          "falling",
-          "which way the level has moved since the reading last changed"),
+              "--motion",
+              "WAY",
+              Kind.choice("unknown", "rising", "falling"),
+              "falling",
+              "which way the level has moved since the reading last changed")
+          .belongsTo("--reading", "--column"),
       Flag.of("--ec", "EC", Kind.TEXT, "2.1 mS/cm", "what the meter reads in it: EC, or ppm"),
       EcTyped.AT,
       EcTyped.SCALE,
@@ -98,6 +100,8 @@ public final class TopupCommand extends Command {
           Kind.NUMBER,
           "6.1",
           "pH of the tank, to tell the pH of the mix; target.ph of the plan otherwise"),
+      RainSeenText.WAS,
+      RainSeenText.WAS_EC,
       Flag.of("--can", "VOLUME", VOLUME, "10 L", "biggest can: splits the water")
           .sets("season.catch"),
       RowStream.COLUMN,
@@ -130,7 +134,8 @@ public final class TopupCommand extends Command {
     Topup.Answer one = band == null ? Topup.solve(ask) : band.middle();
     MixedPhText ph = MixedPhText.of(call, one.reached() ? one.keptL() : null, one.waterL());
     Column[] columns = TopupColumns.of(band != null, asked.feed);
-    Answer answer = new Answer(MixedPhText.with(columns, ph));
+    RainSeenText rain = RainSeenText.of(call, Litres.of(held.middle), asked.ec(held), asked.target);
+    Answer answer = new Answer(RainSeenText.with(MixedPhText.with(columns, ph), rain));
     Row row = answer.row();
     TopupColumns.fill(row, columns, asked, one);
     if (band != null) {
@@ -140,6 +145,9 @@ public final class TopupCommand extends Command {
     text.sentenceAndFigures();
     if (ph != null) {
       ph.figure(answer, row);
+    }
+    if (rain != null) {
+      rain.tell(answer, row);
     }
     text.workings(ask);
     asked.typed.taken(answer, "--ec");

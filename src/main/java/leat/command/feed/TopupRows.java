@@ -10,6 +10,7 @@ import leat.plan.Refused;
 import leat.quantity.Dimension;
 import leat.quantity.QuantityReader;
 import leat.quantity.Units;
+import leat.solution.recipes.Recipe;
 import leat.solution.tank.Topup;
 import leat.solution.tank.TopupBand;
 
@@ -41,6 +42,11 @@ final class TopupRows extends RowStream.Function {
   };
 
   private final TopupAsked asked;
+
+  /** The recipe of a feed that is weighed; null for one with a label. */
+  private final Recipe recipe;
+
+  private final Column[] columns;
   private final Holds holds;
   private final String ecUnit;
   private final SenderReading sender;
@@ -49,9 +55,8 @@ final class TopupRows extends RowStream.Function {
 
   private TopupRows(Call call) {
     asked = new TopupAsked(call);
-    if (asked.feed == null) {
-      throw call.needs("--rate");
-    }
+    recipe = asked.feed == null ? TopupBySalts.recipe(asked) : null;
+    columns = recipe == null ? COLUMNS : TopupBySalts.columns(recipe);
     String column = call.text("--column");
     ecUnit = EcText.unitOf(column);
     holds = column.endsWith("_L") ? Holds.LITRES : ecUnit != null ? Holds.EC : Holds.SENDER;
@@ -81,7 +86,7 @@ final class TopupRows extends RowStream.Function {
 
   @Override
   public Column[] columns() {
-    return COLUMNS;
+    return columns;
   }
 
   @Override
@@ -114,6 +119,10 @@ final class TopupRows extends RowStream.Function {
   }
 
   private void fill(Row row, Held one, double read) {
+    if (recipe != null) {
+      new TopupBySalts(asked, one, read, recipe).fill(row, columns);
+      return;
+    }
     TopupBand band =
         TopupBand.solve(asked.ask(one.middle, read), Litres.of(one.low), Litres.of(one.high));
     Topup.Answer middle = band.middle();

@@ -39,7 +39,8 @@ public final class CheckCommand extends Command {
       Flag.on("--all", "text shows the rules that pass, too"),
       Flag.on(
           "--strict", "what warns, and what cannot be judged, counts as a no, too (exit code 1)"),
-      Flag.on("--known", "with --strict: what cannot be judged does not count"),
+      Flag.on("--known", "with --strict: what cannot be judged does not count")
+          .belongsTo("--strict"),
       Flag.on("--compare", "plans side by side: where they differ, with the values in columns"),
       Flag.on("--rules", "lists the rules with their limits and sources"),
       Flag.of("--rule", "ID", Kind.TEXT, "pump-margin", "judges this rule only").repeatable(),
@@ -205,9 +206,9 @@ public final class CheckCommand extends Command {
         before += one && p < plans.indexOf(plan) ? 1 : 0;
       }
       if (takers < judged) {
-        answer.taken(Phrase.of(plan.name + ": " + words.get(i)));
+        answer.taken(Phrase.said(plan.name + ": " + words.get(i)));
       } else if (before == 0) {
-        answer.taken(Phrase.of(words.get(i)));
+        answer.taken(Phrase.said(words.get(i)));
       }
     }
   }

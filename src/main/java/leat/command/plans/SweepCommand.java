@@ -51,7 +51,7 @@ public final class SweepCommand extends Command {
           .repeatable(),
       Flag.of("--rows", "FILE", Kind.TEXT, "designs.csv", "a table of designs, headers are keys"),
       Flag.of("--sample", "N", Kind.COUNT, "500", "so many designs between the ends"),
-      DoubtFlags.seed(),
+      DoubtFlags.seed().belongsTo("--sample", "--doubt"),
       Flag.of("--measure", "NAME", Kind.TEXT, "margin_pct", "a number to show of each design")
           .repeatable(),
       Flag.on("--measures", "lists the numbers that designs can be compared by"),

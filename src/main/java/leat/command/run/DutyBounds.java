@@ -53,6 +53,11 @@ final class DutyBounds {
           "with the tank at the refill mark no water reaches the top of {tower}, however long the pump runs.");
     }
     DutyBounds bounds = new DutyBounds(answer, least, least == null ? "" : needs.tower());
+    if (needs != null && needs.dryTower() != null) {
+      bounds.sayFirst(
+          Row.aside(TOWER).set(TOWER, needs.dryTower()),
+          "No timing waters {tower} with the tank at the refill mark. ");
+    }
     if (least != null) {
       bounds.figure(timetable);
     }

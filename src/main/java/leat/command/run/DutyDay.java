@@ -2,7 +2,9 @@ package leat.command.run;
 
 import java.time.LocalDate;
 import leat.answer.Answer;
+import leat.answer.Column;
 import leat.answer.Phrase;
+import leat.answer.Row;
 import leat.answer.Show;
 import leat.energy.Dates;
 import leat.energy.DayProfile;
@@ -13,6 +15,12 @@ import leat.system.TariffOf;
 final class DutyDay {
   private static final String MARKS = "abcdefghijklmnopqrstuvwxyz";
   private static final String PRICES = "123456789";
+
+  private static final Column MARK = Column.plain("mark", "mark");
+  private static final Column NAME = Column.plain("name", "timing");
+  private static final Column SHARE = Column.of("run_share_pct", "pump runs", Show.PERCENT);
+  private static final Column PRICE = Column.number("price", "price", 4);
+  private static final Column CURRENCY = Column.plain("currency", "currency");
 
   private DutyDay() {}
 
@@ -26,12 +34,14 @@ final class DutyDay {
     Phrase timings = Phrase.of();
     for (int i = 0; i < timetable.size(); i++) {
       if (holds(profile.timing(), i)) {
+        Row row =
+            Row.aside(MARK, NAME, SHARE)
+                .set(MARK, mark(MARKS, i))
+                .set(NAME, names[i])
+                .set(SHARE, timetable.timing(i).share());
         timings
             .add(timings.isEmpty() ? "" : ", ")
-            .add(mark(MARKS, i))
-            .add(names[i])
-            .add(" ")
-            .add(timetable.timing(i).share(), Show.PERCENT);
+            .add(Answer.filled(row, "{mark} = {name} {run_share_pct}"));
       }
     }
     answer.figure("timing", Phrase.of(profile.timingLine(MARKS)), timings);
@@ -41,17 +51,21 @@ final class DutyDay {
     Phrase prices = Phrase.of();
     for (int i = 0; i < price.tariff().size(); i++) {
       if (holds(profile.band(), i)) {
+        Row row =
+            Row.aside(MARK, PRICE, CURRENCY)
+                .set(MARK, mark(PRICES, i))
+                .set(PRICE, price.perKwh(i))
+                .set(CURRENCY, price.currency());
         prices
             .add(prices.isEmpty() ? "" : ", ")
-            .add(mark(PRICES, i))
-            .money(price.perKwh(i), price.currency());
+            .add(Answer.filled(row, "{mark} = {price:money} {currency} per kWh"));
       }
     }
-    answer.figure("price", Phrase.of(profile.priceLine(PRICES)), prices.add(" a kWh"));
+    answer.figure("price", Phrase.of(profile.priceLine(PRICES)), prices);
   }
 
   private static String mark(String marks, int i) {
-    return marks.charAt(Math.min(i, marks.length() - 1)) + " = ";
+    return String.valueOf(marks.charAt(Math.min(i, marks.length() - 1)));
   }
 
   private static boolean holds(int[] entries, int i) {

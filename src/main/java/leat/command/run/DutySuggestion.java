@@ -2,24 +2,19 @@ package leat.command.run;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import leat.answer.Answer;
 import leat.answer.Column;
-import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.answer.Show;
-import leat.answer.Working;
 import leat.cli.Call;
 import leat.command.MeasuredWords;
 import leat.energy.DryLimit;
 import leat.energy.LeastRun;
 import leat.energy.LongestRest;
-import leat.energy.RelayLife;
 import leat.energy.Suggestion;
 import leat.energy.Timetable;
 import leat.energy.Timing;
 import leat.energy.TradeOff;
-import leat.hydraulics.Derate;
 import leat.plan.Plan;
 import leat.quantity.NumberText;
 import leat.quantity.Units;
@@ -40,21 +35,22 @@ final class DutySuggestion {
   static final Column LIMIT_NIGHT = Column.of("longest_rest_night_s", "rest by night", Show.S);
   static final Column RUN_BOUND = Column.plain("run_bound", "run bound by");
   static final Column REST_BOUND = Column.plain("rest_bound", "rest bound by");
+  private static final Column TOWER = Column.plain("tower", "tower");
 
   private static final Column[] COLUMNS = {
-    DutyCommand.TIMING,
-    DutyCommand.RUN,
-    DutyCommand.REST,
+    DutyRows.TIMING,
+    DutyRows.RUN,
+    DutyRows.REST,
     REST_NIGHT,
-    DutyCommand.SHARE,
-    DutyCommand.STARTS,
-    DutyCommand.KWH_DAY,
-    DutyCommand.COST_DAY,
-    DutyCommand.KWH,
-    DutyCommand.COST,
-    DutyCommand.CURRENCY,
-    DutyCommand.DAYS,
-    DutyCommand.RELAY_DAYS,
+    DutyRows.SHARE,
+    DutyRows.STARTS,
+    DutyRows.KWH_DAY,
+    DutyRows.COST_DAY,
+    DutyRows.KWH,
+    DutyRows.COST,
+    DutyRows.CURRENCY,
+    DutyRows.DAYS,
+    DutyRows.RELAY_DAYS,
     LEAST_RUN,
     FILL,
     FILM,
@@ -65,22 +61,24 @@ final class DutySuggestion {
     REST_BOUND
   };
 
-  private final Call call;
-  private final Plan plan;
-  private final RunNeeds needs;
-  private final DryLimit dry;
-  private final Suggestion day;
-  private final Suggestion night;
-  private final DutyLine.Terms terms;
-  private final Answer answer = new Answer(COLUMNS);
-  private final List<DutyLine> lines = new ArrayList<>();
+  /** Name of the row of the plan's own timing. */
+  static final String PLAN = "plan";
+
+  final Call call;
+  final Plan plan;
+  final RunNeeds needs;
+  final Suggestion day;
+  final Suggestion night;
+  final DutyLine.Terms terms;
+  final Answer answer = new Answer(COLUMNS);
+  final List<DutyLine> lines = new ArrayList<>();
+  final List<Row> rows = new ArrayList<>();
 
   private DutySuggestion(
       Call call, RunNeeds needs, Suggestion day, Suggestion night, DutyLine.Terms terms) {
     this.call = call;
     this.plan = call.plan();
     this.needs = needs;
-    this.dry = RunNeeds.dryLimit(plan);
     this.day = day;
     this.night = night;
     this.terms = terms;
@@ -89,7 +87,7 @@ final class DutySuggestion {
   /** The proposal for a plan. */
   static Answer of(Call call, TariffOf price) {
     Plan plan = call.plan();
-    RunNeeds needs = RunNeeds.of(plan);
+    RunNeeds needs = RunNeeds.forProposal(plan);
     if (needs.dryTower() != null) {
       return dry(call, needs);
     }
@@ -130,36 +128,26 @@ final class DutySuggestion {
   private static Answer dry(Call call, RunNeeds needs) {
     Answer none = new Answer(COLUMNS);
     MeasuredWords.say(none, needs.believed(), "");
-    return call.withTaken(
-        none.sentence(
-                Phrase.of("No timing waters ")
-                    .add(needs.dryTower())
-                    .add(": the pump does not reach its top with the tank at the refill mark."))
-            .next("leat pump --plan " + call.planName() + "   says by how much")
-            .no());
+    none.sentence(
+        Row.aside(TOWER).set(TOWER, needs.dryTower()),
+        "No timing waters {tower}: the pump does not reach its top with the tank at the refill mark.");
+    return call.withTaken(none.next(call.again("pump") + "   says by how much").no());
   }
 
   private Answer answer() {
     MeasuredWords.say(answer, needs.believed(), "");
-    Timetable best = table(day.timing(), night.timing());
-    row("suggested", best);
+    row("suggested", table(day.timing(), night.timing()));
     if (TimetableOf.isKnown(plan)) {
-      row("plan", TimetableOf.of(plan));
+      row(PLAN, TimetableOf.of(plan));
     }
     Timing[] days = TradeOff.candidates(day);
     Timing[] nights = TradeOff.candidates(night);
     for (int i = 1; i < Math.min(days.length, nights.length); i++) {
       row(i < 3 ? "longer runs" : "shorter rests", table(days[i], nights[i]));
     }
-    sentence();
-    figures();
-    table();
-    plan.taken().note("night 22:00 to 06:00");
-    minds();
-    working();
+    new DutySuggestionWords(this).write();
     call.withTaken(answer);
-    answer.next("paste into the plan:  timing: " + paste());
-    return answer;
+    return call.intoPlan(answer, "timing", typed());
   }
 
   private static Timetable table(Timing day, Timing night) {
@@ -171,33 +159,15 @@ final class DutySuggestion {
   private void row(String name, Timetable timetable) {
     DutyLine line = terms.line(name, timetable);
     lines.add(line);
-    boolean own = !"plan".equals(name);
-    boolean single = timetable.size() == 1;
+    boolean shown = !PLAN.equals(name) || timetable.size() == 1;
     Timing first = timetable.timing(0);
-    OptionalDouble relay = RelayLife.days(DrawOf.operations(plan), line.startsPerDay);
-    boolean priced = terms.price.isPriced();
-    Row row =
-        answer
-            .row()
-            .set(DutyCommand.TIMING, name)
-            .set(DutyCommand.RUN, own || single ? Double.valueOf(first.runS()) : null)
-            .set(DutyCommand.REST, own || single ? Double.valueOf(first.restS()) : null)
-            .set(
-                REST_NIGHT,
-                own || single
-                    ? Double.valueOf(timetable.timing(timetable.size() - 1).restS())
-                    : null)
-            .set(DutyCommand.SHARE, line.share)
-            .set(DutyCommand.STARTS, line.startsPerDay)
-            .set(DutyCommand.KWH_DAY, line.jDay)
-            .set(DutyCommand.COST_DAY, priced ? Double.valueOf(line.costDay) : null)
-            .set(DutyCommand.KWH, line.j)
-            .set(DutyCommand.COST, priced ? Double.valueOf(line.cost) : null)
-            .set(DutyCommand.CURRENCY, terms.price.currency())
-            .set(DutyCommand.DAYS, terms.period.days())
-            .set(
-                DutyCommand.RELAY_DAYS,
-                relay.isPresent() ? Double.valueOf(relay.getAsDouble()) : null);
+    Timing last = timetable.timing(timetable.size() - 1);
+    double operations = DrawOf.operations(plan);
+    Row row = answer.row();
+    DutyRows.fill(row, terms, line, operations);
+    row.set(DutyRows.RUN, shown ? Double.valueOf(first.runS()) : null)
+        .set(DutyRows.REST, shown ? Double.valueOf(first.restS()) : null)
+        .set(REST_NIGHT, shown ? Double.valueOf(last.restS()) : null);
     LeastRun least = needs.least();
     row.set(LEAST_RUN, least.seconds())
         .set(FILL, least.fillS())
@@ -207,6 +177,7 @@ final class DutySuggestion {
         .set(LIMIT_NIGHT, night.longestRest().seconds())
         .set(RUN_BOUND, runBound())
         .set(REST_BOUND, restBound());
+    rows.add(row.with(DutyRows.words(terms, line, operations)));
   }
 
   private String runBound() {
@@ -227,175 +198,8 @@ final class DutySuggestion {
     return day.restBound() == LongestRest.Bound.PLUG_WATER ? "plug-water" : "dry-limit";
   }
 
-  private void sentence() {
-    Phrase words = Phrase.of();
-    Timing timing = day.timing();
-    if (timing.withoutPause()) {
-      words.add(
-          day.runBound() == Suggestion.RunBound.NONE
-              ? "Run without pause: the coil draws more in the rests than the pump in the runs"
-              : "Run without pause by day: the dry limit leaves no room for a rest");
-    } else {
-      words.add("Run ").add(time(timing.runS())).add(", rest ").duration(timing.restS());
-      if (night.timing().restS() != timing.restS()) {
-        words.add(" by day and ").duration(night.timing().restS()).add(" at night");
-      }
-      words.add(": the least energy that keeps the roots wet");
-    }
-    amount(words.add(", "), lines.get(0)).add(" in ");
-    words.count(NumberText.nearest(terms.period.days())).add(" days");
-    if (TimetableOf.isKnown(plan)) {
-      amount(words.add("; the plan's timing takes "), lines.get(1));
-    }
-    answer.sentence(words.add("."));
-  }
-
-  private Phrase amount(Phrase words, DutyLine line) {
-    words.add(line.j, Show.KWH);
-    return terms.price.isPriced()
-        ? words.add(" for ").money(line.cost, terms.price.currency())
-        : words;
-  }
-
-  /** Wear against energy: the proposal beside longer runs and shorter rests. */
-  private void table() {
-    answer.block();
-    boolean priced = terms.price.isPriced();
-    answer.figure(
-        "",
-        Phrase.of("run, rest, at night"),
-        Phrase.of("starts a day"),
-        Phrase.of("energy"),
-        Phrase.of(priced ? "cost" : "relay"),
-        Phrase.of(priced ? "relay" : ""));
-    for (int i = 0; i < lines.size(); i++) {
-      DutyLine line = lines.get(i);
-      OptionalDouble life = RelayLife.days(DrawOf.operations(plan), line.startsPerDay);
-      Phrase relay =
-          life.isEmpty()
-              ? Phrase.of("never switches")
-              : Phrase.of().number(life.getAsDouble(), 3).add(" days");
-      answer.figure(
-          line.name,
-          timings(line),
-          Phrase.of().number(line.startsPerDay, 3),
-          Phrase.of(line.j, Show.KWH),
-          priced ? Phrase.of().money(line.cost, terms.price.currency()) : relay,
-          priced ? relay : Phrase.of());
-    }
-  }
-
-  private static Phrase timings(DutyLine line) {
-    Timetable table = line.timetable;
-    if ("plan".equals(line.name) && table.size() > 1) {
-      return Phrase.of("as it stands");
-    }
-    if (table.timing(0).withoutPause()) {
-      return Phrase.of(table.size() == 1 ? "without pause" : "without pause by day");
-    }
-    Phrase words = Phrase.of(time(table.timing(0).runS())).add(", ");
-    words.add(time(table.timing(0).restS()));
-    return table.size() == 1
-        ? words
-        : words.add(", ").add(time(table.timing(table.size() - 1).restS()));
-  }
-
-  private void figures() {
-    LeastRun least = needs.least();
-    answer.figure(
-        "shortest run",
-        Phrase.of(time(least.wholeSeconds())),
-        Phrase.of()
-            .add(least.fillS(), Show.S)
-            .add(" to fill the riser, ")
-            .add(least.filmS(), Show.S)
-            .add(" of film, ")
-            .add(least.wettingS(), Show.S)
-            .add(" of wetting"));
-    answer.figure(
-        "slowest tower",
-        Phrase.of(needs.tower()),
-        Phrase.of(needs.flow(), Show.L_MIN).add(" at the refill mark"));
-    answer.figure(
-        "longest rest",
-        Phrase.of().duration(day.longestRest().seconds()),
-        Phrase.of(
-                day.longestRest().bound() == LongestRest.Bound.PLUG_WATER
-                    ? "by day, about, what plug and root hold; "
-                    : "by day, ")
-            .duration(night.longestRest().seconds())
-            .add(" at night"));
-    answer.figure("what binds", binds());
-  }
-
-  private Phrase binds() {
-    Phrase words;
-    switch (day.runBound()) {
-      case LEAST_CYCLE:
-        words = Phrase.of("the run: the starts an hour");
-        break;
-      case NONE:
-        return Phrase.of("nothing: the coil's draw makes rests dear");
-      default:
-        words = Phrase.of("the run: ").add(part(needs.least().longestPart()));
-    }
-    return words
-        .add("; the rest: ")
-        .add("plug-water".equals(restBound()) ? "the water plug and root hold" : "the dry limit");
-  }
-
-  private static String part(LeastRun.Part part) {
-    switch (part) {
-      case FILL:
-        return "filling the riser takes most of it";
-      case FILM:
-        return "the film's way down takes most of it";
-      default:
-        return "wetting takes most of it";
-    }
-  }
-
-  private void minds() {
-    if (!plan.section("dry_limit").has("day")) {
-      answer.mind(
-          "dry-limit-practice",
-          Phrase.of("a rest of ")
-              .duration(dry.dayS())
-              .add(
-                  " is common practice, no experiment stands behind it for falling films. Young plugs and hot noons want less: look at the top roots before the pump starts."));
-    }
-    if (needs.believed().kind() != Derate.Kind.MEASURED) {
-      answer.mind(
-          "pump-guess",
-          "the flow is the printed pump's; a tired pump fills slower. A bucket and a watch tell: add a third until you know.");
-    }
-    DutyCommand.controllerHint(answer, plan, terms, lines.get(0));
-    if (needs.filmDoubtful()) {
-      answer.mind(
-          "film-indication",
-          "so thick a film is no longer smooth: its time is an indication only.");
-    }
-  }
-
-  private void working() {
-    LeastRun least = needs.least();
-    answer.working(
-        Working.of(
-            "least run",
-            "t = fill + 3 h/u + wetting",
-            Phrase.of("fill ")
-                .add(least.fillS(), Show.S.digits(3))
-                .add(", film ")
-                .add(least.filmS(), Show.S.digits(3))
-                .add(", wetting ")
-                .add(least.wettingS(), Show.S.digits(3)),
-            least.seconds(),
-            Show.S.digits(4),
-            "film Re up to 1500",
-            "Nusselt 1916 for the film's mean speed u; factor 3 among roots: common practice"));
-  }
-
-  private String paste() {
+  /** The proposal as one types it into a plan. */
+  private String typed() {
     Timing d = day.timing();
     Timing n = night.timing();
     String first = "{run: " + time(d.runS()) + ", rest: " + time(d.restS());
@@ -411,11 +215,11 @@ final class DutySuggestion {
         + ", from: \"22:00\", to: \"06:00\"}]";
   }
 
-  /** Whole seconds as one would type them: minutes where they are whole. */
-  private static String time(double s) {
+  /** Whole seconds as one would type them: minutes where they are whole or half. */
+  static String time(double s) {
     double minutes = Units.MIN.fromBase(s);
-    return minutes >= 2 && NumberText.isWhole(minutes)
-        ? Phrase.of().count((long) minutes).add(" min").render(false)
-        : Phrase.of().count((long) s).add(" s").render(false);
+    return minutes >= 2 && NumberText.isWhole(minutes + minutes)
+        ? NumberText.shortest(minutes) + " min"
+        : NumberText.shortest(s) + " s";
   }
 }

@@ -64,13 +64,13 @@ final class LevelBought {
     answer.mind(
         "bought",
         "even steps are a guess: senders of one label differ, and the ends may lie 10 ohm off. Pour known amounts and let leat level fit find the true steps.");
-    return answer.next(paste(ohms, reeds));
+    return call.intoPlan(answer, "sender.steps", steps(ohms, reeds));
   }
 
-  private static String paste(double[] ohms, double[] reeds) {
-    StringBuilder text = new StringBuilder("paste into the plan:\n  sender:\n    steps: [");
+  private static String steps(double[] ohms, double[] reeds) {
+    StringBuilder text = new StringBuilder("[");
     for (int i = 0; i < ohms.length; i++) {
-      text.append(i == 0 ? "" : i % 6 == 0 ? ",\n            " : ", ");
+      text.append(i == 0 ? "" : ", ");
       text.append(LevelLadderWords.mm(reeds[i])).append(" = ");
       text.append(NumberText.atMost(ohms[i], 1)).append(" ohm");
     }

@@ -188,7 +188,7 @@ public final class LevelCommand extends Command {
               + " --motion falling   when the level has only fallen since: a narrower band");
     } else if (!call.plan().section("sender").has("edges")) {
       answer.next(
-          "leat level fit pours.csv   finds from poured litres what the sender really does");
+          "leat level fit pours.csv   finds what the sender really does, from known amounts poured in");
     } else {
       answer.next(call.again("level table") + " --format csv   the same for a controller");
     }

@@ -3,9 +3,7 @@ package leat.command.sense;
 import java.util.List;
 import leat.answer.Answer;
 import leat.answer.Column;
-import leat.answer.Phrase;
 import leat.answer.Show;
-import leat.answer.Working;
 import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.Flag;
@@ -21,9 +19,6 @@ import leat.system.SenderOf;
 
 /** {@code leat level divider}: the fixed resistor that parts the sender's steps best at an ADC. */
 public final class LevelDividerCommand extends Command {
-  /** What a controller's pin feeds without harm, A; common practice, no source. */
-  private static final double PIN_CURRENT = 0.0101;
-
   static final Show MA = Show.of(Units.MA, 3);
   static final Show MW = Show.of(Units.MW, 3);
   static final Column OHM = Column.of("step_ohm", "step", LevelColumns.OHM);
@@ -135,18 +130,18 @@ public final class LevelDividerCommand extends Command {
         new Answer(OHM, COUNTS, LOW, HIGH, MISREAD, APART, BLIND, CURRENT, POWER, RESISTOR, GAP)
             .asList();
     rows(answer, design);
-    sentence(answer, design, own != null);
-    compare(answer, sender, design, ohms, lead, tolerance, blind, own != null);
+    Double planned = sender.section("divider").maybe("resistor");
+    DividerDesign yours =
+        planned == null || own != null || planned == design.divider().fixed()
+            ? null
+            : DividerDesign.of(SenderOf.divider(sender, planned), ohms, lead, tolerance, blind);
+    LevelDividerWords words = new LevelDividerWords(call, answer, design, own != null);
+    words.say(yours);
     answer.table(OHM, COUNTS, LOW, HIGH, MISREAD, CURRENT, POWER);
     call.withTaken(answer);
-    minds(answer, design, blind);
-    if (!design.divider().ratiometric() && !sender.section("divider").has("reference_tolerance")) {
-      answer.mind(
-          "own-reference",
-          "an ADC's own reference may be off by 5 to 10 %: say so with --reference-tolerance, or feed divider and reference from one supply.");
-    }
-    working(answer, design);
-    return next(call, answer, design, own != null);
+    return words.mindAndGoOn(
+        blind,
+        !design.divider().ratiometric() && !sender.section("divider").has("reference_tolerance"));
   }
 
   private static double[] ohms(Call call) {
@@ -194,132 +189,5 @@ public final class LevelDividerCommand extends Command {
         answer.row(i).set(APART, design.apart()[i]);
       }
     }
-  }
-
-  private static void sentence(Answer answer, DividerDesign design, boolean own) {
-    Phrase words =
-        Phrase.of(own ? "With " : "Take ")
-            .add(design.divider().fixed(), LevelColumns.OHM)
-            .add(own ? " the closest two steps, " : ": the closest two steps, ")
-            .addBare(design.gapLow(), LevelColumns.OHM)
-            .add(" and ")
-            .add(design.gapHigh(), LevelColumns.OHM)
-            .add(", lie ")
-            .number(design.gap(), 2)
-            .add(" counts apart; ");
-    answer.sentence(
-        words.add(
-            design.allApart()
-                ? "every step can be told from the next, at the worst."
-                : "not every step can be told from the next, at the worst."));
-  }
-
-  private static void compare(
-      Answer answer,
-      Section sender,
-      DividerDesign design,
-      double[] ohms,
-      double lead,
-      double tolerance,
-      int blind,
-      boolean own) {
-    Double planned = sender.section("divider").maybe("resistor");
-    if (planned != null && planned != design.divider().fixed() && !own) {
-      DividerDesign yours =
-          DividerDesign.of(SenderOf.divider(sender, planned), ohms, lead, tolerance, blind);
-      answer.figure(
-          "the plan's resistor",
-          Phrase.of(planned, LevelColumns.OHM),
-          Phrase.of("").number(yours.gap(), 2).add(" counts apart"));
-    }
-    answer.figure(
-        "in the sender",
-        Phrase.of("up to ").add(design.greatestCurrent(), MA),
-        Phrase.of("up to ").add(design.greatestPower(), MW).add(" of heat"));
-  }
-
-  private static void minds(Answer answer, DividerDesign design, int blind) {
-    if (!design.allApart()) {
-      Phrase pairs = Phrase.of("these can be taken for each other:");
-      for (int i = 0; i < design.apart().length; i++) {
-        if (!design.apart()[i]) {
-          pairs
-              .add(" ")
-              .addBare(design.steps()[i].ohm(), LevelColumns.OHM)
-              .add(" and ")
-              .add(design.steps()[i + 1].ohm(), LevelColumns.OHM)
-              .add(";");
-        }
-      }
-      answer.mind(
-          "not-apart",
-          pairs.add(
-              design.divider().ratiometric()
-                  ? " more bits, closer resistors or fewer steps part them."
-                  : " feed the divider from the ADC's own reference, so that both tolerances cancel."));
-    }
-    boolean inBlind = false;
-    for (int i = 0; i < design.steps().length; i++) {
-      inBlind |= design.steps()[i].blind();
-    }
-    if (inBlind) {
-      answer.mind(
-          "blind",
-          Phrase.of("a step falls under the ")
-              .count(blind)
-              .add(" counts that the ADC cannot read: put the sender on the other side."));
-    }
-    if (design.greatestCurrent() > PIN_CURRENT) {
-      answer.mind(
-          "pin-current",
-          Phrase.of()
-              .add(design.greatestCurrent(), MA)
-              .add(
-                  " is more than a controller's pin should feed: take it from the supply through a transistor, or ask with --max-current \"10 mA\"."));
-    }
-    answer.mind(
-        "power-while-reading",
-        "switch the divider on only while you read: less heat in the float's stem and less electrolysis at a wet plug. 100 nF across the sender and the median of some readings quieten it.");
-    answer.mind(
-        "shared-earth",
-        "the sender's wires hang in the same water as a mains pump: an isolated low-voltage supply, a residual-current device, and the local code decide. Unplug the pump before you reach in.");
-  }
-
-  private static void working(Answer answer, DividerDesign design) {
-    Divider d = design.divider();
-    answer.working(
-        Working.number(
-            "gap of the closest two steps",
-            "gap = 2^N (Vs/Vref) Rf (b - a)/((Rf + a)(Rf + b))",
-            Phrase.of("Rf = ")
-                .add(d.fixed(), LevelColumns.OHM)
-                .add(", a = ")
-                .add(design.gapLow(), LevelColumns.OHM)
-                .add(", b = ")
-                .add(design.gapHigh(), LevelColumns.OHM)
-                .add(", lead on top; N = ")
-                .count(d.bits())
-                .add(", Vs = ")
-                .add(d.supply(), Show.V)
-                .add(", Vref = ")
-                .add(d.reference(), Show.V),
-            design.gap(),
-            4,
-            "counts of a linear ADC, first transition at half a count",
-            "Ohm's law"));
-  }
-
-  private static Answer next(Call call, Answer answer, DividerDesign design, boolean own) {
-    String plan = call.hasPlan() ? " --plan " + call.planName() : "";
-    if (own || !call.hasPlan()) {
-      return answer.next(
-          "leat level table --plan P --c   the counts as an array for your controller");
-    }
-    return answer.next(
-        "leat level table"
-            + plan
-            + " --set \"sender.divider.resistor="
-            + leat.quantity.NumberText.shortest(design.divider().fixed())
-            + " ohm\" --c   the counts as an array for your controller");
   }
 }

@@ -47,11 +47,12 @@ public final class LevelFitCommand extends Command {
       Flag.on("--cumulative", "the column is what was poured in each time, to be summed up"),
       Flag.on("--totals", "the column is what the tank holds, however it looks (default)"),
       Flag.of(
-          "--start",
-          "VOLUME",
-          Kind.quantity(Dimension.VOLUME),
-          "2 L",
-          "litres in the tank before the first pour, with --cumulative"),
+              "--start",
+              "VOLUME",
+              Kind.quantity(Dimension.VOLUME),
+              "2 L",
+              "litres in the tank before the first pour, with --cumulative")
+          .belongsTo("--cumulative"),
       Flag.of(
           "--litres-column",
           "NAME",
@@ -164,6 +165,6 @@ public final class LevelFitCommand extends Command {
     if (again != null) {
       answer.next(again);
     }
-    return answer.next("paste into the plan:\n" + words.paste().stripTrailing());
+    return words.intoPlan(answer);
   }
 }

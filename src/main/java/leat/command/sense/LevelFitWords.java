@@ -1,5 +1,7 @@
 package leat.command.sense;
 
+import java.util.ArrayList;
+import java.util.List;
 import leat.answer.Answer;
 import leat.answer.Column;
 import leat.answer.Row;
@@ -246,31 +248,65 @@ final class LevelFitWords {
             "pool adjacent violators, Barlow and others 1972"));
   }
 
-  String paste() {
-    StringBuilder out = new StringBuilder("sender:\n  edges: [");
+  private String edges(String lineEnd) {
+    StringBuilder out = new StringBuilder("[");
     double[] at = fit.edgeVolumes();
     double[] ohms = fit.edgeOhms();
     for (int i = 0; i < at.length; i++) {
-      out.append(i == 0 ? "" : i % 5 == 0 ? ",\n          " : ", ");
-      out.append(NumberText.atMost(Units.L.fromBase(at[i]), 2)).append(" L = ");
-      out.append(NumberText.atMost(ohms[i], 1)).append(" ohm");
+      out.append(i == 0 ? "" : i % 5 == 0 ? lineEnd : ", ");
+      out.append(litres(at[i])).append(" = ").append(ohms(ohms[i]));
     }
-    out.append("]\n  below: ").append(NumberText.atMost(fit.below(), 1)).append(" ohm\n");
-    if (hysteresis != null && tank != null) {
-      out.append("  hysteresis: ")
-          .append(NumberText.atMost(Units.MM.fromBase(hysteresis), 1))
-          .append(" mm\n");
-    } else if (hysteresis != null) {
-      out.append("  hysteresis_volume: ")
-          .append(NumberText.atMost(Units.L.fromBase(hysteresis), 2))
-          .append(" L\n");
+    return out.append(']').toString();
+  }
+
+  private static String litres(double volume) {
+    return NumberText.atMost(Units.L.fromBase(volume), 2) + " L";
+  }
+
+  private static String ohms(double ohm) {
+    return NumberText.atMost(ohm, 1) + " ohm";
+  }
+
+  private String hysteresisKey() {
+    return tank != null ? "hysteresis" : "hysteresis_volume";
+  }
+
+  private String hysteresisText() {
+    return tank != null
+        ? NumberText.atMost(Units.MM.fromBase(hysteresis), 1) + " mm"
+        : litres(hysteresis);
+  }
+
+  /** The same as {@link #paste()}, into the plan's own sender. */
+  Answer intoPlan(Answer answer) {
+    List<String> keys = new ArrayList<>();
+    put(keys, "edges", edges(", "));
+    put(keys, "below", ohms(fit.below()));
+    if (hysteresis != null) {
+      put(keys, hysteresisKey(), hysteresisText());
     }
-    out.append("  edge_error: ")
-        .append(NumberText.atMost(Units.L.fromBase(fit.edgeUncertainty()), 2));
-    out.append(" L                 # half a pour\n");
+    put(keys, "edge_error", litres(fit.edgeUncertainty()));
+    put(keys, "tolerance", "0 %");
+    put(keys, "reading", ohms(fit.readingTolerance()));
+    put(keys, "lead", "0 ohm");
+    return call.intoPlan(answer, keys.toArray(new String[0]));
+  }
+
+  private static void put(List<String> keys, String key, String value) {
+    keys.add("sender." + key);
+    keys.add(value);
+  }
+
+  String paste() {
+    StringBuilder out = new StringBuilder("sender:\n  edges: ").append(edges(",\n          "));
+    out.append("\n  below: ").append(ohms(fit.below())).append('\n');
+    if (hysteresis != null) {
+      out.append("  ").append(hysteresisKey()).append(": ").append(hysteresisText()).append('\n');
+    }
+    out.append("  edge_error: ").append(litres(fit.edgeUncertainty()));
+    out.append("                 # half a pour\n");
     out.append("  tolerance: 0 %                     # fitted: each step as it is\n");
-    out.append("  reading: ").append(NumberText.atMost(fit.readingTolerance(), 1));
-    out.append(" ohm\n");
+    out.append("  reading: ").append(ohms(fit.readingTolerance())).append('\n');
     out.append("  lead: 0 ohm                        # it is in the fitted readings\n");
     return out.toString();
   }

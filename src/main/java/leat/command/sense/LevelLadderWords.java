@@ -89,6 +89,13 @@ final class LevelLadderWords {
     table(answer, tankKnown);
     call.withTaken(answer);
     minds(answer);
+    answer.working(
+        row,
+        WORST,
+        "resistor i = wanted(i) - reached(i - 1), the nearest of the series; then least squares of all",
+        "{steps} steps from {first_ohm} to {last_ohm}, {series}",
+        "one resistor between two reeds, one reed closed at a time",
+        "series of IEC 60063");
     return paste(answer);
   }
 
@@ -162,10 +169,10 @@ final class LevelLadderWords {
                   "--series",
                   "--tolerance",
                   "--reading")
-              + " --first \"45 mm\" --last \"280 mm\"   tells where the reeds go");
+              + (call.us() ? " --first 2in --last 11in" : " --first 45mm --last 280mm")
+              + "   tells where the reeds go");
     }
-    StringBuilder text = new StringBuilder("paste into the plan, with your magnet's widths:\n");
-    text.append("  sender:\n    ladder: {reeds: ").append(reeds.length);
+    StringBuilder text = new StringBuilder("{reeds: ").append(reeds.length);
     if ("litres".equals(equal)) {
       text.append(", levels: [");
       for (int i = 0; i < reeds.length; i++) {
@@ -176,18 +183,18 @@ final class LevelLadderWords {
       text.append(", first: ").append(mm(reeds[0]));
       text.append(", pitch: ").append(mm(reeds[1] - reeds[0]));
     }
-    text.append(",\n             resistors: [");
+    text.append(", resistors: [");
     for (int i = 0; i < reeds.length; i++) {
       text.append(i == 0 ? "" : ", ");
       text.append(NumberText.shortest(design.resistor()[i])).append(" ohm");
     }
-    text.append("],\n             return_at: ");
+    text.append("], return_at: ");
     text.append(design.returnAt() == Ladder.ReturnAt.BOTTOM ? "bottom" : "top");
     text.append(", pull_in: ").append(width("--pull-in", "8 mm"));
     text.append(", drop_out: ").append(width("--drop-out", "9.5 mm"));
     text.append(", stops: ").append(mm(LadderDesign.lowerStop(reeds))).append(" to ");
     text.append(mm(LadderDesign.upperStop(reeds))).append('}');
-    return answer.next(text.toString());
+    return call.intoPlan(answer, "sender.ladder", text.toString());
   }
 
   private String width(String flag, String otherwise) {

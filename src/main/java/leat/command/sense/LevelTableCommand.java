@@ -4,6 +4,7 @@ import java.util.List;
 import leat.answer.Answer;
 import leat.answer.Column;
 import leat.answer.Row;
+import leat.answer.Working;
 import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.CommandErrors;
@@ -117,8 +118,28 @@ public final class LevelTableCommand extends Command {
         "{stretches} stretches of readings, each with what it says about the tank.");
     table(answer, divider);
     cutoff.figure(answer);
+    working(answer, rows, divider);
     call.withTaken(answer);
     return next(call, answer, divider);
+  }
+
+  /** The counts of the first stretch that an ADC can tell. */
+  private static void working(Answer answer, List<LookupTable.Row> rows, Divider divider) {
+    for (int i = 0; divider != null && i < rows.size(); i++) {
+      if (rows.get(i).ohmFrom() != null && rows.get(i).ohmFrom() > 0) {
+        Row row = answer.row(i);
+        answer.working(
+            Working.number(
+                "counts of a reading",
+                "counts = 2^N (Vs/Vref) R/(R + Rf), R the sender's side to ground",
+                Answer.filled(row, "R = {from_ohm}"),
+                rows.get(i).countsFrom(),
+                4,
+                "a linear ADC, first transition at half a count",
+                "Ohm's law"));
+        return;
+      }
+    }
   }
 
   private static void table(Answer answer, Divider divider) {

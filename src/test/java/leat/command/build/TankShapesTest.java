@@ -86,7 +86,7 @@ class TankShapesTest {
     Cli at = Cli.run("pump", "--plan", "terrace.yaml", "--measured", "9.2 L/min @ 200 mm");
     Cli level =
         Cli.run("pump", "--plan", "terrace.yaml", "--measured", "9.2 L/min", "--level", "200 mm");
-    assertThat(level.out).isEqualTo(at.out).contains("measured: 9.200 L/min @ 200 mm}");
+    assertThat(level.out).isEqualTo(at.out).contains("write  measured: 9.200 L/min @ 200 mm");
     Cli full = Cli.run("pump", "--plan", "terrace.yaml", "--measured", "9.2 L/min");
     assertThat(full.out).isNotEqualTo(at.out);
     Cli both =

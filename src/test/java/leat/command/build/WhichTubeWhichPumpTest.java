@@ -243,4 +243,61 @@ class WhichTubeWhichPumpTest {
     double expected = (0.5 * v19 * v19 + narrow * v13 * v13) / (2 * 9.80665);
     assertThat(a.get("fitting_head_m").asDouble()).isCloseTo(expected, within(1e-7));
   }
+
+  @Test
+  void aPriceStandsBesideTheTubeThatHasOne() throws Exception {
+    JsonNode rows =
+        json(
+            "pump",
+            "--plan",
+            "terrace.yaml",
+            "--bores",
+            "--set",
+            "prices.tubes={16 mm hose: 4.20 EUR}",
+            "--format",
+            "json");
+    int priced = 0;
+    for (JsonNode row : rows) {
+      boolean named = row.get("tube").asText().equals("16 mm hose");
+      assertThat(row.get("price").isNull()).isEqualTo(!named);
+      priced += named && row.get("price").asDouble() == 4.2 ? 1 : 0;
+    }
+    assertThat(priced).isEqualTo(1);
+    Cli typo =
+        Cli.run(
+            "head",
+            "--flow",
+            "8 L/min",
+            "--lift",
+            "1.9 m",
+            "--length",
+            "2 m",
+            "--bores",
+            "--set",
+            "prices.tubes={16mm: 4 EUR}");
+    assertThat(typo.out).contains("prices.tubes names \"16mm\"");
+  }
+
+  /** Every question of pump and head has its formulas. */
+  @Test
+  void allQuestionsExplain() throws Exception {
+    String[][] lines = {
+      {"pump", "--plan", "terrace.yaml"},
+      {"pump", "--plan", "terrace.yaml", "--needed"},
+      {"pump", "--plan", "terrace.yaml", "--bores"},
+      {"pump", "--plan", "terrace.yaml", "--balance", "equal"},
+      {"pump", "--plan", "terrace.yaml", "--measured", "10 L in 65 s"},
+      {"tank", "--plan", "first-tower.yaml", "--level", "200 mm"},
+      {"tank", "--plan", "first-tower.yaml", "--thirst", "8 L/d", "--days", "7"},
+    };
+    for (String[] line : lines) {
+      String[] explained = java.util.Arrays.copyOf(line, line.length + 3);
+      explained[line.length] = "--explain";
+      explained[line.length + 1] = "--format";
+      explained[line.length + 2] = "csv";
+      Cli csv = Cli.run(explained);
+      assertThat(csv.err).as(String.join(" ", line)).contains("Working: ").contains("source ");
+      assertThat(csv.out).doesNotContain("Working");
+    }
+  }
 }

@@ -581,4 +581,65 @@ class TopupCommandTest {
     assertThat(cli.number("ph_mixed")).isCloseTo(wanted, within(2e-3));
     assertThat(cli.number("ph_open_air_420ppm")).isGreaterThan(cli.number("ph_open_air_2000ppm"));
   }
+
+  /** Second route: each reading asked by itself. */
+  @Test
+  void saltsByTheGramForManyReadings() {
+    String[] recipe = {
+      "--plan",
+      "weighed-salts.yaml",
+      "--ec",
+      "650 ppm",
+      "--weigh",
+      "leaf-mix=110",
+      "--weigh",
+      "calcium-nitrate-4h2o=90",
+      "--makes",
+      "200 L",
+      "--format"
+    };
+    String[] rows = {"topup", "--column", "tank_L"};
+    leat.cli.Cli many = leat.cli.Cli.piped("t,tank_L\n1,30\n2,20\n", join(rows, recipe, "csv"));
+    assertThat(many.exit).as(many.err).isZero();
+    String[] lines = many.out.split("\n");
+    int at = java.util.List.of(lines[0].split(",")).indexOf("leaf-mix_g");
+    for (int i = 1; i <= 2; i++) {
+      String[] one = {"topup", "--volume", i == 1 ? "30 L" : "20 L"};
+      String said = leat.cli.Cli.run(join(one, recipe, "csv")).out;
+      assertThat(said).contains("leaf-mix," + lines[i].split(",")[at]);
+    }
+  }
+
+  private static String[] join(String[] first, String[] then, String last) {
+    java.util.List<String> all = new java.util.ArrayList<>(java.util.List.of(first));
+    all.addAll(java.util.List.of(then));
+    all.add(last);
+    return all.toArray(new String[0]);
+  }
+
+  @Test
+  void rainThatOnlyTheTankShows() {
+    leat.cli.Cli said =
+        leat.cli.Cli.run(
+            "topup",
+            "--plan",
+            "hard-water.yaml",
+            "--volume",
+            "43 L",
+            "--ec",
+            "1.4 mS/cm",
+            "--was",
+            "44 L",
+            "--was-ec",
+            "1.6 mS/cm",
+            "--format",
+            "json");
+    assertThat(said.exit).as(said.err).isZero();
+    double rain = said.number("rain_since_L");
+    double drunk = said.number("drunk_since_L");
+    assertThat(44 - drunk + rain).isCloseTo(43, org.assertj.core.api.Assertions.within(1e-9));
+    assertThat(44 * 1.6 - drunk * 0.75 * 1.6 + rain * leat.solution.tank.Topup.RAIN_EC_MS_CM)
+        .isCloseTo(43 * 1.4, org.assertj.core.api.Assertions.within(1e-9));
+    assertThat(said.out).contains("rain-seen");
+  }
 }

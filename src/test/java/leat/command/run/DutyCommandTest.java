@@ -54,9 +54,10 @@ class DutyCommandTest {
     Cli text = Cli.run(CONTRACT);
     assertThat(text.out)
         .startsWith(
-            "90 s every 13.5 min costs 3.27 EUR in 180 days; 15 min/15 min would cost 14.73 EUR, so you keep 11.46 EUR.\n")
-        .contains("pump runs             11 %                  50 %")
-        .contains("relay's 100 000       938 days              2080 days");
+            "90 s on, 12 min off costs 3.27 EUR in 180 days; 15 min on, 15 min off would cost 14.73 EUR, so you keep 11.46 EUR.\n")
+        .containsPattern("pump runs +11 % +50 %")
+        .containsPattern(
+            "relay life +938 days .100 000 operations. +2080 days .100 000 operations.");
   }
 
   /** Sheet energy-duty.csv DU01: saving_kwh 36.96, saving_cost 11.4576, saving_pct 77.777. */
@@ -89,8 +90,9 @@ class DutyCommandTest {
     args[4] = "30 min";
     args[6] = "10 min";
     assertThat(Cli.run(args).out)
-        .startsWith("30 min every 40.0 min costs 22.10 EUR in 180 days; 15 min/15 min would cost")
-        .contains("so this one takes 7.37 EUR more.");
+        .startsWith(
+            "30 min on, 10 min off costs 22.10 EUR in 180 days; 15 min on, 15 min off would cost")
+        .contains("so this one costs 7.37 EUR more.");
   }
 
   /** Neither a zone nor its rules: they cost a tenth of a start. */
@@ -204,7 +206,7 @@ class DutyCommandTest {
         .contains(
             "timing                bbbbbbaaaaaccccccaaaaabb  a = 90 s/12 min 11 %, b = 60 s/25 min 3.8 %, c = 2 min/10 min 17 %\n")
         .contains(
-            "price                 222222111111111111111122  1 = 0.31 EUR, 2 = 0.22 EUR a kWh");
+            "price                 222222111111111111111122  1 = 0.31 EUR per kWh, 2 = 0.22 EUR per kWh");
   }
 
   /**
@@ -264,7 +266,7 @@ class DutyCommandTest {
     Cli text = Cli.run(with(PLAN, "--run", "10 s"));
     assertThat(text.exit).isEqualTo(1);
     assertThat(text.out)
-        .startsWith("The run is too short: 10 s, and the lowest pot of shed needs 28 s. 10 s every")
+        .startsWith("The run is too short: 10 s, and the lowest pot of shed needs 28 s. 10 s on,")
         .contains("--suggest   finds a timing that keeps the roots wet");
     assertThat(text.out).contains("a run of 10 s does not water the lowest pot: 28 s are needed.");
   }

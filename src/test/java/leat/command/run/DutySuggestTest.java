@@ -142,4 +142,35 @@ class DutySuggestTest {
     assertThat(first(cli, "rest_s")).isZero();
     assertThat(cli.out).contains("\"run_bound\": \"none\"");
   }
+
+  /** A pump whose 80 % nobody measured counts with 70 % (second route: the plan with 70 %). */
+  @Test
+  void anUnmeasuredPumpIsTakenAt70Percent() {
+    String[] line = {"duty", "--plan", "terrace.yaml", "--suggest", "--format", "json"};
+    Cli guessed = Cli.run(line);
+    Cli worn = Cli.run(DutyCommandTest.with(line, "--set", "pump.derate=70%"));
+    assertThat(guessed.number("least_run_s")).isEqualTo(worn.number("least_run_s"));
+    assertThat(guessed.out).contains("pump-guess").contains("70 %");
+    Cli strong = Cli.run(DutyCommandTest.with(line, "--set", "pump.derate=68%"));
+    assertThat(strong.number("least_run_s")).isGreaterThan(worn.number("least_run_s"));
+  }
+
+  /** Shut-off head left 1.92 m at 80 %, 1.68 m at 70 %; the outlet 1.76 m over the refill mark. */
+  @Test
+  void whereThatLeavesATowerDryTheNamedShareCounts() {
+    Cli said =
+        Cli.run(
+            "duty",
+            "--plan",
+            "first-tower.yaml",
+            "--suggest",
+            "--set",
+            "pump.measured=",
+            "--set",
+            "pump.derate=80%",
+            "--set",
+            "towers[0].outlet=1.85 m");
+    assertThat(said.exit).as(said.out + said.err).isZero();
+    assertThat(said.out).contains("not every tower gets water; the flow here is that of 80 %");
+  }
 }

@@ -179,12 +179,13 @@ class LevelDesignCommandsTest {
             "--plan",
             P);
     assertThat(cli.exit()).isZero();
-    String paste = cli.out().substring(cli.out().indexOf("  sender:"));
     Path plan = folder.resolve("p.yaml");
     Files.writeString(
         plan,
         "tank: {shape: box, bottom: 500 mm x 300 mm, height: 300 mm, full: 250 mm}\n"
-            + paste.indent(-2));
+            + "sender: {ladder: "
+            + cli.out().substring(cli.out().lastIndexOf("ladder: ") + 8).strip()
+            + "}\n");
     Ran level = Ran.run("level", "79", "--plan", plan.toString(), "--format", "json");
     assertThat(level.err()).isEmpty();
     assertThat(level.json().get("status").asText()).isEqualTo("ok");
