@@ -8,9 +8,10 @@
       <xsl:text>Files: lib/leat.jar(</xsl:text>
       <xsl:value-of select="b:name"/>
       <xsl:text>)
-Copyright: 2026 the authors of </xsl:text>
+Copyright: the authors of </xsl:text>
       <xsl:value-of select="concat(b:name, ' ', b:version)"/>
       <xsl:text>
+ (see META-INF/NOTICE in the jar)
 License: </xsl:text>
       <xsl:value-of select=".//b:license/b:id"/>
       <xsl:text>
