@@ -215,7 +215,7 @@ public final class LogReport {
    * @param tank the tank
    */
   public double hysteresisLevel(leat.level.Tank tank) {
-    double unseen = system.holdUp() - lessons().dip();
+    double unseen = lessons().hysteresis();
     if (!(unseen > 0) || !hasVolume() || unseen > volume()) {
       return Double.NaN;
     }

@@ -8,6 +8,7 @@ import leat.answer.Row;
 import leat.answer.Show;
 import leat.answer.Working;
 import leat.cli.Call;
+import leat.command.sense.LoggedTank;
 import leat.plan.Named;
 import leat.plan.Refused;
 import leat.plan.Section;
@@ -104,7 +105,7 @@ final class TopupBySalts {
   Answer answer() {
     boolean band = held.isBand();
     Answer salts = band ? new Answer(SALT, GRAMS, GRAMS_LOW, GRAMS_HIGH) : new Answer(SALT, GRAMS);
-    Answer figures = new Answer(columns(band));
+    Answer figures = new Answer(LoggedTank.with(columns(band), held.log));
     Row row = figures.row();
     fill(row, band);
     for (int i = 0; i < recipe.salts().size() && middle.reached(); i++) {
@@ -220,6 +221,9 @@ final class TopupBySalts {
       answer.figure("in the tank", row, "{volume_low_L..volume_high_L}", "full at {full_L}");
     }
     answer.figure(row, GAIN, "by its ions, in the {makes_L} that it makes");
+    if (held.log != null) {
+      held.log.tell(answer, row, asked.ec(held));
+    }
     if (ph != null) {
       ph.figureAlone(answer);
     }

@@ -9,6 +9,7 @@ import leat.cli.Command;
 import leat.cli.Flag;
 import leat.cli.Output;
 import leat.cli.RowStream;
+import leat.command.sense.LoggedTank;
 import leat.level.Status;
 import leat.plan.Kind;
 import leat.plan.Plan;
@@ -44,6 +45,8 @@ public final class TopupCommand extends Command {
           "119",
           "instead of a volume, what the plan's sender reads, with the pump off"),
       Flag.on("--counts", "the reading is counts of the ADC, through sender.divider"),
+      LoggedTank.LOG,
+      LoggedTank.NOW,
       Flag.of(
           "--motion",
           "WAY",
@@ -130,7 +133,7 @@ public final class TopupCommand extends Command {
     Topup.Answer one = band == null ? Topup.solve(ask) : band.middle();
     MixedPhText ph = MixedPhText.of(call, one.reached() ? one.keptL() : null, one.waterL());
     Column[] columns = TopupColumns.of(band != null, asked.feed);
-    Answer answer = new Answer(MixedPhText.with(columns, ph));
+    Answer answer = new Answer(MixedPhText.with(LoggedTank.with(columns, held.log), ph));
     Row row = answer.row();
     TopupColumns.fill(row, columns, asked, one);
     if (band != null) {
@@ -138,6 +141,9 @@ public final class TopupCommand extends Command {
     }
     TopupText text = new TopupText(answer, row, one, band, asked);
     text.sentenceAndFigures();
+    if (held.log != null) {
+      held.log.tell(answer, row, asked.ec(held));
+    }
     if (ph != null) {
       ph.figure(answer, row);
     }
@@ -171,6 +177,10 @@ public final class TopupCommand extends Command {
 
   /** Doubts about the sender's reading. */
   static void readingMinds(Answer answer, Plan plan, Held held) {
+    if (held.log != null) {
+      held.log.minds(answer);
+      return;
+    }
     if (held.reading == null) {
       return;
     }

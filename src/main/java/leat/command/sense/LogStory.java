@@ -68,11 +68,16 @@ final class LogStory {
   }
 
   private Long moment(String flag) {
+    return moment(call, flag, input.system().zone());
+  }
+
+  /** A moment of a flag, ms of Unix time; null when it is not given. */
+  static Long moment(Call call, String flag, java.time.ZoneId zone) {
     String typed = call.text(flag);
     if (typed == null) {
       return null;
     }
-    LogTimes times = new LogTimes(input.system().zone(), "");
+    LogTimes times = new LogTimes(zone, "");
     if (!times.read(typed).isTime()) {
       throw new Refused(LogErrors.notAMoment(flag, typed));
     }

@@ -39,6 +39,10 @@ final class LogSummary {
   static final Column EC = Column.of("ec_mS_cm", "EC", Show.MS_CM);
   static final Column HOLD_UP =
       Column.of("hold_up_L", "kept by the running tower", Show.L.digits(2));
+  static final Column HOLD_UP_LOW = Column.of("hold_up_low_L", "at least", Show.L.digits(2));
+  static final Column HOLD_UP_HIGH = Column.of("hold_up_high_L", "at most", Show.L.digits(2));
+  static final Column HYSTERESIS =
+      Column.of("hysteresis_mm", "hysteresis of the sender", Show.MM.digits(2));
   static final Column WET = Column.number("cap_wet_counts", "cap, running water", 3);
   static final Column DRY = Column.number("cap_dry_counts", "cap, dry", 3);
   static final Column POURED_EC = Column.of("poured_ec_mS_cm", "EC after pourings", Show.MS_CM);
@@ -73,6 +77,9 @@ final class LogSummary {
     PLANNED,
     EC,
     HOLD_UP,
+    HOLD_UP_LOW,
+    HOLD_UP_HIGH,
+    HYSTERESIS,
     WET,
     DRY,
     POURED_EC,
@@ -139,8 +146,11 @@ final class LogSummary {
     Tank tank = story.tank();
     if (tank != null) {
       row.set(DIP, known(story.report.dipLevel(tank)));
+      row.set(HYSTERESIS, known(story.report.hysteresisLevel(tank)));
     }
     row.set(HOLD_UP, known(learned.dip()));
+    row.set(HOLD_UP_LOW, known(learned.dipLow()));
+    row.set(HOLD_UP_HIGH, known(learned.dipHigh()));
     row.set(WET, known(learned.capWet()));
     row.set(DRY, known(learned.capDry()));
     row.set(POURED_EC, known(learned.pouredEc()));
