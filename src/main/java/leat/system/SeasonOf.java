@@ -250,6 +250,27 @@ public final class SeasonOf {
     return ThirstOf.doubt(plan);
   }
 
+  /**
+   * Thirst of a date at a factor of 1, L, in the weather of its own year when the file has it, else
+   * the mean of all years; NaN outside the season.
+   */
+  public double thirstL(LocalDate date) {
+    long t = ChronoUnit.DAYS.between(from, date);
+    if (t < 0 || t >= days) {
+      return Double.NaN;
+    }
+    double sum = 0;
+    for (int y = 0; y < years.size(); y++) {
+      SeasonDays one = years.get(y).days();
+      double litres = one.plantsL((int) t) + one.openL((int) t);
+      if (years.get(y).year() == from.getYear()) {
+        return litres;
+      }
+      sum += litres;
+    }
+    return sum / years.size();
+  }
+
   /** What each time away does in the shown year. */
   public AwayOutcome[] away(YearRuns runs) {
     return AwayOutcome.of(tank, runs.days(), runs.thirst().middle(), parts(shown(runs)));

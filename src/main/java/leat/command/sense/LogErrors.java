@@ -49,6 +49,21 @@ public final class LogErrors {
             + "; mend that first, or measure the level with a stick");
   }
 
+  /** A log that ends before the season begins, or after its end. */
+  public static Problem outsideSeason(String file, String day, String from, String to) {
+    return new Problem(
+        "log-outside-season",
+        null,
+        file,
+        "the season lasts from "
+            + from
+            + " to "
+            + to
+            + ", the log goes on to "
+            + day
+            + ": there is no day of the season to go on with");
+  }
+
   /** A column that is not there, and how the plan names it. */
   public static Problem noColumn(String file, String column, List<String> header, String key) {
     String near = Nearest.of(column, header);

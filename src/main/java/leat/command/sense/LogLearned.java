@@ -8,7 +8,6 @@ import leat.answer.Row;
 import leat.answer.Show;
 import leat.cli.Call;
 import leat.log.LogLessons;
-import leat.log.UseMean;
 import leat.quantity.NumberText;
 
 /** What the log teaches the plan, as lines to set. */
@@ -62,14 +61,10 @@ final class LogLearned {
 
   /** Only where what the plan says, its own thirst included, lies outside the interval. */
   private void thirst(List<String> lines) {
-    UseMean use = story.report.use();
-    if (use == null || story.planned == null || !(story.planned > 0)) {
-      return;
-    }
     Double own = story.plan.root().maybe("thirst");
-    if (own == null ? use.contradicts(story.planned) : use.contradicts(story.planned, own)) {
-      lines.add(
-          "thirst=" + Phrase.of(use.thirst(story.planned), Show.PERCENT.digits(3)).render(false));
+    if (story.thirst().contradicts(own)) {
+      Double factor = story.thirst().factor();
+      lines.add("thirst=" + Phrase.of(factor, Show.PERCENT.digits(3)).render(false));
     }
   }
 

@@ -33,6 +33,7 @@ final class LogSummary {
   static final Column TOPUP = Column.plain("topup_by", "next can");
   static final Column THIRST =
       Column.of("thirst_pct", "of what the plan says", Show.PERCENT.digits(3));
+  static final Column THIRST_BY = Column.plain("thirst_by", "held against");
   static final Column DIP = Column.of("dip_mm", "dip of a run", Show.MM.digits(2));
   static final Column USE_DAYS = Column.plain("use_days", "days of it");
   static final Column PLANNED = Column.of("plan_L_d", "plan says", Show.L_D);
@@ -75,6 +76,7 @@ final class LogSummary {
     DIP,
     USE_DAYS,
     PLANNED,
+    THIRST_BY,
     EC,
     HOLD_UP,
     HOLD_UP_LOW,
@@ -128,7 +130,9 @@ final class LogSummary {
 
   private static void use(Row row, LogStory story) {
     UseMean use = story.report.use();
-    row.set(PLANNED, story.planned);
+    row.set(PLANNED, story.thirst().planned());
+    row.set(THIRST, story.thirst().factor());
+    row.set(THIRST_BY, story.thirst().isBySeason() ? "season" : null);
     if (use == null) {
       return;
     }
@@ -136,9 +140,6 @@ final class LogSummary {
     row.set(USE_LOW, use.low());
     row.set(USE_HIGH, use.high());
     row.set(USE_DAYS, use.n());
-    if (story.planned != null && story.planned > 0) {
-      row.set(THIRST, use.thirst(story.planned));
-    }
   }
 
   private static void lessons(Row row, LogStory story) {

@@ -1,5 +1,6 @@
 package leat.command.sense;
 
+import java.time.LocalDate;
 import java.util.Arrays;
 import leat.answer.Answer;
 import leat.answer.Column;
@@ -8,10 +9,14 @@ import leat.answer.Show;
 import leat.cli.Call;
 import leat.cli.CommandErrors;
 import leat.cli.Flag;
+import leat.log.EventKind;
 import leat.log.LogAlarm;
+import leat.log.LogEvent;
 import leat.log.LogReport;
 import leat.plan.Kind;
 import leat.plan.Refused;
+import leat.season.Calibration;
+import leat.system.SeasonOf;
 
 /** What a log says is in the tank now, for commands that go on from there. */
 public final class LoggedTank {
@@ -92,6 +97,64 @@ public final class LoggedTank {
   /** EC of the last rows, mS/cm; null when the log has none. */
   public Double ec() {
     return LogSummary.known(report.ec());
+  }
+
+  /** Local date of the first day whose thirst is still to come: from noon on the next one. */
+  public LocalDate nextDay() {
+    return LocalDate.ofEpochDay(report.dateAfter(0.5));
+  }
+
+  /** Moment of the newest row, with its offset. */
+  public String readAt() {
+    return dates.iso(report.last());
+  }
+
+  /** Moment of the newest row, in words. */
+  public String readOn() {
+    return dates.moment(report.last());
+  }
+
+  /** Local date of the last change of solution; the log's first date when it holds none. */
+  public LocalDate changed() {
+    LogEvent change = last(EventKind.SOLUTION_CHANGE);
+    return LocalDate.ofEpochDay(
+        change == null ? report.days().get(0).date() : report.dateOf(change.end()));
+  }
+
+  /** Whether the log holds a change of solution. */
+  public boolean holdsChange() {
+    return last(EventKind.SOLUTION_CHANGE) != null;
+  }
+
+  /** Local date of the last filling; null when the log holds none. */
+  public LocalDate filled() {
+    LogEvent fill = last(EventKind.REFILL);
+    return fill == null ? null : LocalDate.ofEpochDay(report.dateOf(fill.end()));
+  }
+
+  /** Filled in since the last change, m3. */
+  public double added() {
+    LogEvent change = last(EventKind.SOLUTION_CHANGE);
+    double sum = 0;
+    for (LogEvent event : report.events()) {
+      boolean later = change == null || event.start() >= change.end();
+      boolean fill = event.kind() == EventKind.REFILL && event.volume() > 0;
+      sum += fill && later ? event.volume() : 0;
+    }
+    return sum;
+  }
+
+  private LogEvent last(EventKind kind) {
+    LogEvent last = null;
+    for (LogEvent event : report.events()) {
+      last = event.kind() == kind ? event : last;
+    }
+    return last;
+  }
+
+  /** The log's thirst against the season's own forecast of the same days. */
+  public Calibration thirst(SeasonOf season) {
+    return LogThirst.bySeason(season, report);
   }
 
   /** Columns with those of the reading behind them. */
