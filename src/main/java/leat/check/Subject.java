@@ -1,5 +1,7 @@
 package leat.check;
 
+import java.util.List;
+import leat.climate.SeasonWeather;
 import leat.energy.Dates;
 import leat.energy.DryLimit;
 import leat.energy.Overlap;
@@ -44,6 +46,7 @@ public final class Subject {
   private SiteWind wind;
   private Dates season;
   private Overlap dayAndNight;
+  private List<SeasonWeather> seasonWeather;
   private SeasonOf seasonLaid;
   private YearRuns seasonRuns;
 
@@ -219,6 +222,18 @@ public final class Subject {
       seasonLaid = SeasonFile.judged(plan);
     }
     return seasonLaid;
+  }
+
+  /**
+   * The season's weather in every year, which needs neither crops nor tank.
+   *
+   * @throws leat.numeric.Impossible when it cannot be read
+   */
+  public List<SeasonWeather> seasonWeather() {
+    if (seasonWeather == null) {
+      seasonWeather = SeasonFile.judgedWeather(plan);
+    }
+    return seasonWeather;
   }
 
   /** The runs of the season. */

@@ -54,13 +54,9 @@ public final class SeasonOf {
     LocalDate to = (LocalDate) season.needRaw("to");
     days = (int) ChronoUnit.DAYS.between(from, to) + 1;
     tank = TankPlanOf.of(plan);
-    if (file != null) {
-      SeasonYears found = file.season(from, days);
-      weather.addAll(found.years());
-      leftOut.addAll(found.leftOut());
-    } else if (hasMonths(plan)) {
-      weather.add(months(plan).season(from, days));
-    }
+    SeasonYears found = weather(plan, file);
+    weather.addAll(found.years());
+    leftOut.addAll(found.leftOut());
     boolean litres = !weather.isEmpty() && weather.get(0).plantsL() != null;
     boolean alone = weather.isEmpty() && plan.root().has("drinks");
     crops = litres || alone ? List.of() : Grown.of(plan);
@@ -78,6 +74,23 @@ public final class SeasonOf {
    */
   public static SeasonOf of(Plan plan, Weather file) {
     return new SeasonOf(plan, file);
+  }
+
+  /**
+   * The weather of a plan's season alone, which needs neither crops nor tank.
+   *
+   * @param plan the plan
+   * @param file its weather, or null when it names no file
+   */
+  public static SeasonYears weather(Plan plan, Weather file) {
+    Section season = plan.section("season");
+    LocalDate from = (LocalDate) season.needRaw("from");
+    int days = (int) ChronoUnit.DAYS.between(from, (LocalDate) season.needRaw("to")) + 1;
+    if (file != null) {
+      return file.season(from, days);
+    }
+    return new SeasonYears(
+        hasMonths(plan) ? List.of(months(plan).season(from, days)) : List.of(), List.of());
   }
 
   /** Lays the days of all years; refused when no year covers the season. */

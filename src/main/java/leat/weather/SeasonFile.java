@@ -1,6 +1,8 @@
 package leat.weather;
 
+import java.util.List;
 import leat.climate.LeftOutYear;
+import leat.climate.SeasonWeather;
 import leat.climate.SeasonYears;
 import leat.numeric.Impossible;
 import leat.plan.Plan;
@@ -37,24 +39,37 @@ public final class SeasonFile {
    * @throws Refused when a key is missing
    */
   public static SeasonOf judged(Plan plan) {
-    WeatherFile file = null;
+    WeatherFile file = judgedFile(plan);
     try {
-      file = WeatherFile.isNamed(plan) ? WeatherFile.of(plan) : null;
       return of(plan, file);
     } catch (Refused e) {
-      if (e.problems().get(0).code().startsWith("weather-") || file == null && named(plan)) {
+      if (e.problems().get(0).code().startsWith("weather-")) {
         throw new Impossible("site.weather", e.problems().get(0).message());
       }
       throw e;
     }
   }
 
-  private static boolean named(Plan plan) {
-    return WeatherFile.isNamed(plan);
+  /**
+   * The season's weather alone for a verdict: it needs neither crops nor tank.
+   *
+   * @throws Impossible when the weather cannot be used
+   */
+  public static List<SeasonWeather> judgedWeather(Plan plan) {
+    WeatherFile file = judgedFile(plan);
+    return SeasonOf.weather(plan, file == null ? null : file.weather()).years();
+  }
+
+  private static WeatherFile judgedFile(Plan plan) {
+    try {
+      return WeatherFile.isNamed(plan) ? WeatherFile.of(plan) : null;
+    } catch (Refused e) {
+      throw new Impossible("site.weather", e.problems().get(0).message());
+    }
   }
 
   private static void judge(SeasonOf season, WeatherFile file) {
-    LeftOutYear broken = new SeasonYears(java.util.List.of(), season.leftOut()).broken();
+    LeftOutYear broken = new SeasonYears(List.of(), season.leftOut()).broken();
     if (broken != null) {
       throw new Refused(WeatherErrors.gap(file.name(), broken));
     }
