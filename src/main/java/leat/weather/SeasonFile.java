@@ -39,7 +39,17 @@ public final class SeasonFile {
    * @throws Refused when a key is missing
    */
   public static SeasonOf judged(Plan plan) {
-    WeatherFile file = judgedFile(plan);
+    return judged(plan, null);
+  }
+
+  /**
+   * The same with the weather read before.
+   *
+   * @param plan the plan
+   * @param read its weather file; null to read it, where the plan names one
+   */
+  public static SeasonOf judged(Plan plan, WeatherFile read) {
+    WeatherFile file = read == null ? judgedFile(plan) : read;
     try {
       return of(plan, file);
     } catch (Refused e) {
