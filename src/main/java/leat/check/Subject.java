@@ -30,6 +30,7 @@ import leat.system.Waterway;
 import leat.system.WindOf;
 import leat.system.ZoneOf;
 import leat.weather.SeasonFile;
+import leat.weather.WeatherFile;
 
 /** A plan under judgement, with its models solved once for all rules. */
 public final class Subject {
@@ -52,6 +53,7 @@ public final class Subject {
   private Dates season;
   private Overlap dayAndNight;
   private List<SeasonWeather> seasonWeather;
+  private WeatherFile weatherFile;
   private SeasonOf seasonLaid;
   private YearRuns seasonRuns;
   private MoneyOf money;
@@ -250,7 +252,7 @@ public final class Subject {
    */
   public SeasonOf seasonLaid() {
     if (seasonLaid == null) {
-      seasonLaid = SeasonFile.judged(plan, designs == null ? null : designs.weather());
+      seasonLaid = SeasonFile.judged(plan, weatherFile());
     }
     return seasonLaid;
   }
@@ -262,9 +264,18 @@ public final class Subject {
    */
   public List<SeasonWeather> seasonWeather() {
     if (seasonWeather == null) {
-      seasonWeather = SeasonFile.judgedWeather(plan);
+      seasonWeather = SeasonFile.judgedWeather(plan, weatherFile());
     }
     return seasonWeather;
+  }
+
+  /** The weather file, read once for all rules; null when the plan names none. */
+  private WeatherFile weatherFile() {
+    if (weatherFile == null) {
+      WeatherFile read = designs == null ? null : designs.weather();
+      weatherFile = read == null ? SeasonFile.judgedFile(plan) : read;
+    }
+    return weatherFile;
   }
 
   /** The runs of the season. */

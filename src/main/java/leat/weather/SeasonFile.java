@@ -63,14 +63,25 @@ public final class SeasonFile {
   /**
    * The season's weather alone for a verdict: it needs neither crops nor tank.
    *
+   * @param plan the plan
+   * @param read its weather file; null to read it, where the plan names one
    * @throws Impossible when the weather cannot be used
    */
-  public static List<SeasonWeather> judgedWeather(Plan plan) {
-    WeatherFile file = judgedFile(plan);
-    return SeasonOf.weather(plan, file == null ? null : file.weather()).years();
+  public static List<SeasonWeather> judgedWeather(Plan plan, WeatherFile read) {
+    WeatherFile file = read == null ? judgedFile(plan) : read;
+    SeasonYears found = SeasonOf.weather(plan, file == null ? null : file.weather());
+    if (found.years().isEmpty()) {
+      throw new Impossible("site.weather", "no year of the weather covers the season");
+    }
+    return found.years();
   }
 
-  private static WeatherFile judgedFile(Plan plan) {
+  /**
+   * The weather file of a plan for a verdict; null when it names none.
+   *
+   * @throws Impossible when it cannot be used
+   */
+  public static WeatherFile judgedFile(Plan plan) {
     try {
       return WeatherFile.isNamed(plan) ? WeatherFile.of(plan) : null;
     } catch (Refused e) {
