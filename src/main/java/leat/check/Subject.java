@@ -1,5 +1,7 @@
 package leat.check;
 
+import java.util.List;
+import leat.climate.SeasonWeather;
 import leat.energy.Dates;
 import leat.energy.DryLimit;
 import leat.energy.Overlap;
@@ -28,6 +30,7 @@ import leat.system.Waterway;
 import leat.system.WindOf;
 import leat.system.ZoneOf;
 import leat.weather.SeasonFile;
+import leat.weather.WeatherFile;
 
 /** A plan under judgement, with its models solved once for all rules. */
 public final class Subject {
@@ -49,6 +52,8 @@ public final class Subject {
   private SiteWind wind;
   private Dates season;
   private Overlap dayAndNight;
+  private List<SeasonWeather> seasonWeather;
+  private WeatherFile weatherFile;
   private SeasonOf seasonLaid;
   private YearRuns seasonRuns;
   private MoneyOf money;
@@ -247,9 +252,30 @@ public final class Subject {
    */
   public SeasonOf seasonLaid() {
     if (seasonLaid == null) {
-      seasonLaid = SeasonFile.judged(plan, designs == null ? null : designs.weather());
+      seasonLaid = SeasonFile.judged(plan, weatherFile());
     }
     return seasonLaid;
+  }
+
+  /**
+   * The season's weather in every year, which needs neither crops nor tank.
+   *
+   * @throws leat.numeric.Impossible when it cannot be read
+   */
+  public List<SeasonWeather> seasonWeather() {
+    if (seasonWeather == null) {
+      seasonWeather = SeasonFile.judgedWeather(plan, weatherFile());
+    }
+    return seasonWeather;
+  }
+
+  /** The weather file, read once for all rules; null when the plan names none. */
+  private WeatherFile weatherFile() {
+    if (weatherFile == null) {
+      WeatherFile read = designs == null ? null : designs.weather();
+      weatherFile = read == null ? SeasonFile.judgedFile(plan) : read;
+    }
+    return weatherFile;
   }
 
   /** The runs of the season. */

@@ -38,6 +38,16 @@ public record CapSensor(double wet, double dry) {
     }
   }
 
+  /**
+   * Dryness of a reading: 0 under running water, 1 dried out, beyond either where it goes on.
+   *
+   * @param counts what the ADC says, counts
+   * @return a share
+   */
+  public double dryness(double counts) {
+    return (counts - wet) / (dry - wet);
+  }
+
   /** Counts half way between wet and dry, to the wet side: here or beyond it water runs. */
   public int wetAt() {
     return towardsWet(wet + WET_UNDER * (dry - wet));

@@ -30,6 +30,10 @@ final class Alarms {
     long silent = report.last() + (long) (limits.silentIntervals() * report.interval());
     if (now > silent) {
       all.add(new LogAlarm(LogAlarm.Kind.LOG_SILENT, silent, report.last(), ""));
+    } else if (judge.unreadSince() != Long.MIN_VALUE) {
+      long since = judge.unreadSince();
+      long told = since + (long) (limits.restS() * 1000);
+      all.add(new LogAlarm(LogAlarm.Kind.LOG_SILENT, told, since, LogAlarm.NO_READING));
     }
     return all;
   }

@@ -1,5 +1,7 @@
 package leat.log;
 
+import leat.level.CapSensor;
+
 /** No water at the cap: dry for longer than the plan allows. */
 final class CapJudge {
   private static final double LEAST_DRYNESS = -0.25;
@@ -46,14 +48,13 @@ final class CapJudge {
   }
 
   private static double dryness(double counts, LogSystem system) {
-    double d = (counts - system.capWet()) / (system.capDry() - system.capWet());
+    double d = system.cap() == null ? Double.NaN : system.cap().dryness(counts);
     return d >= LEAST_DRYNESS && d <= MOST_DRYNESS ? d : Double.NaN;
   }
 
   /** Whether counts can come from the cap's sensor; without its ends in the plan any can. */
   static boolean isCounts(double counts, LogSystem system) {
-    boolean known = system.capWet() == system.capWet();
-    double d = known ? dryness(counts, system) : counts;
+    double d = system.cap() == null ? counts : dryness(counts, system);
     return d - d == 0;
   }
 
@@ -89,7 +90,7 @@ final class CapJudge {
   }
 
   private void wet(LogRow row, double dryness) {
-    if (row.pumpOn() && dryness < 0.5) {
+    if (row.pumpOn() && dryness < CapSensor.WET_UNDER) {
       wetCounts = wetCounts == wetCounts ? wetCounts + (row.cap - wetCounts) / 32 : row.cap;
     }
     lastWet = row.time;
@@ -126,6 +127,11 @@ final class CapJudge {
     event = null;
     dips = 0;
     low = false;
+  }
+
+  /** Whether no water comes to the cap now, whatever the cause. */
+  boolean isFailing() {
+    return event != null;
   }
 
   /** Whether the pump lifts nothing now. */

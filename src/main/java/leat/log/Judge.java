@@ -23,6 +23,11 @@ final class Judge {
   private long restTime;
   private double rainInPour;
   private Pour begun;
+  private final LogLimits limits;
+  private final Interval interval;
+
+  /** Newest row whose reading says something of the sender, be it a fault. */
+  private long read = Long.MIN_VALUE;
 
   Judge(
       LogSystem system,
@@ -34,6 +39,8 @@ final class Judge {
       RowSink sink) {
     LocalClock clock = new LocalClock(system.zone());
     Rhythm rhythm = new Rhythm(clock, limits);
+    this.limits = limits;
+    this.interval = interval;
     this.volumes = volumes;
     this.pours = pours;
     this.counts = counts;
@@ -58,6 +65,7 @@ final class Judge {
       counts.first = row.time;
       last = row.time;
     }
+    blank(row);
     double rained = rains.row(row, last);
     Pour pour = pouring(row, rained);
     if (pour == null || row.time >= pour.end) {
@@ -78,11 +86,31 @@ final class Judge {
       tell(pour, row);
     }
     rises.row(row, watch.ec());
-    lessons.row(row);
+    lessons.row(row, cap.isFailing());
     watch.row(row, book, rest);
     last = row.time;
     counts.last = row.time;
     pass(row);
+  }
+
+  /** Rows without a reading: beyond the hour of rest nobody knows what was drunk. */
+  private void blank(LogRow row) {
+    boolean says = row.step >= 0 || row.isOpen() || row.isShort();
+    if (isUnread(row.time)) {
+      days.doubt(says ? read : Math.max(read, last), row.time);
+    }
+    read = says ? row.time : read;
+  }
+
+  /** Whether so long has passed since the newest reading that the level is a guess. */
+  private boolean isUnread(long now) {
+    double longest = Math.max(limits.restS() * 1000, limits.silentIntervals() * interval.millis());
+    return read != Long.MIN_VALUE && now - read > longest;
+  }
+
+  /** Since when the rows bring no reading; {@code Long.MIN_VALUE} when they do. */
+  long unreadSince() {
+    return isUnread(last) ? read : Long.MIN_VALUE;
   }
 
   private void pass(LogRow row) {
@@ -235,6 +263,7 @@ final class Judge {
     open.gap();
     shorted.gap();
     cap.gap();
+    lessons.gap();
     stuck.gap();
     rises.drop();
     leaks.close();

@@ -23,6 +23,9 @@ public record LogAlarm(Kind kind, long opened, long since, String cause) {
    */
   private static final long RECKONED_MS = 86_400_000;
 
+  /** Cause of a silent log whose rows go on without a reading of the sender. */
+  static final String NO_READING = "rows without a reading";
+
   /**
    * Whether it may be new to somebody who looked last at a moment.
    *
@@ -50,7 +53,7 @@ public record LogAlarm(Kind kind, long opened, long since, String cause) {
     DAYS_LEFT("days-left"),
     /** EC out of its band. */
     EC_OUT_OF_BAND("ec-out-of-band"),
-    /** No new rows. */
+    /** No new rows, or rows without a reading. */
     LOG_SILENT("log-silent");
 
     private final String word;
@@ -62,6 +65,14 @@ public record LogAlarm(Kind kind, long opened, long since, String cause) {
     /** As it is printed. */
     public String word() {
       return word;
+    }
+
+    /** Whether nobody knows the level while it is open. */
+    public boolean hidesLevel() {
+      return this == SENSOR_OPEN
+          || this == SENSOR_SHORT
+          || this == STUCK_FLOAT
+          || this == LOG_SILENT;
     }
   }
 }

@@ -82,6 +82,11 @@ public final class LogDay {
     return sure && isWhole();
   }
 
+  /** Whether it is sure and without rain, so that its use stands against a forecast. */
+  public boolean isCounted() {
+    return isSure() && !(rain > 0);
+  }
+
   /** Whether the log holds it from its first moment to its last. */
   public boolean isWhole() {
     return beginsWhole && endsWhole;

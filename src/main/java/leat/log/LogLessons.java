@@ -1,6 +1,7 @@
 package leat.log;
 
 import java.util.List;
+import leat.level.CapSensor;
 
 /**
  * What a log teaches the plan. NaN where it is silent.
@@ -8,7 +9,12 @@ import java.util.List;
  * <p>Source: sheet log.md sections 2 and 3; arithmetic of means and of a straight line.
  *
  * @param dip volume by which a run of the pump lowers the tank, m3, when it is larger than the
- *     hysteresis; what the plan calls hold_up
+ *     hysteresis; what the plan calls hold_up. Not known where rows meet the pump always at the
+ *     same moments of its run
+ * @param dipLow low end of it: no time is needed to take it up, m3
+ * @param dipHigh high end of it: the whole run takes it up, m3
+ * @param hysteresis volume by which a reading lasts on the way down, m3, where the plan says what a
+ *     run keeps up
  * @param dipBelowHysteresis whether running rows never read lower: the dip is at most the
  *     hysteresis
  * @param capWet counts of the cap's sensor while the pump runs
@@ -19,6 +25,9 @@ import java.util.List;
  */
 public record LogLessons(
     double dip,
+    double dipLow,
+    double dipHigh,
+    double hysteresis,
     boolean dipBelowHysteresis,
     double capWet,
     double capDry,
@@ -41,9 +50,9 @@ public record LogLessons(
    * @param system has the plan's counts
    */
   public boolean isCapOff(LogSystem system) {
-    double span = Math.abs(system.capDry() - system.capWet());
-    return Math.abs(capWet - system.capWet()) > CAP_OFF * span
-        || Math.abs(capDry - system.capDry()) > CAP_OFF * span;
+    CapSensor cap = system.cap();
+    return cap != null
+        && (Math.abs(cap.dryness(capWet)) > CAP_OFF || Math.abs(cap.dryness(capDry) - 1) > CAP_OFF);
   }
 
   /** Whether the EC after pourings moves more than pourings do. */
@@ -52,9 +61,13 @@ public record LogLessons(
   }
 
   static LogLessons of(Judge judge, StepVolumes volumes, LogSystem system, List<LogEvent> events) {
-    double mean = judge.lessons.mean();
+    double mean = judge.lessons.dipSteps();
     boolean seen = mean > SEEN;
-    double dip = seen ? mean * volumes.meanStep() + volumes.meanHysteresis() : Double.NaN;
+    double below = mean * volumes.meanStep();
+    double h = volumes.meanHysteresis();
+    double ramp = system.meanRunS() > 0 ? Math.min(1, RunDip.RAMP_S / system.meanRunS()) : 0.5;
+    double holdUp = system.holdUp();
+    boolean evenly = seen && judge.lessons.meetsAnyMoment(system.runShare());
     double n = 0;
     double t = 0;
     double ec = 0;
@@ -73,7 +86,10 @@ public record LogLessons(
     }
     double spread = n * tt - t * t;
     return new LogLessons(
-        dip,
+        evenly ? RunDip.dip(below, h, ramp) : Double.NaN,
+        seen ? RunDip.dip(below, h, 0) : Double.NaN,
+        evenly ? RunDip.dip(below, h, 1) : Double.NaN,
+        evenly && holdUp > 0 ? RunDip.hysteresis(below, holdUp, ramp) : Double.NaN,
         mean == mean && !seen,
         judge.cap.wetCounts(),
         judge.cap.dryCounts(),

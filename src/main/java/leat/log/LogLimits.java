@@ -1,5 +1,7 @@
 package leat.log;
 
+import leat.level.CapSensor;
+
 /**
  * All thresholds of reading a log. Common practice or tuned on example logs by the sheet's author,
  * no source; each becomes a plan key.
@@ -94,7 +96,7 @@ public record LogLimits(
           1.8,
           0.8,
           HOUR,
-          0.80,
+          CapSensor.DRY_OVER,
           2,
           2.5,
           1.4,

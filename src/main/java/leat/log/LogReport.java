@@ -190,6 +190,11 @@ public final class LogReport {
     return new LocalClock(system.zone()).day(last() + Math.round(days * DAY_MS));
   }
 
+  /** Local date of a moment, days since 1970. */
+  public long dateOf(long millis) {
+    return new LocalClock(system.zone()).day(millis);
+  }
+
   /** Moment so many days before the newest row, ms of Unix time. */
   public long daysBefore(int days) {
     return last() - days * Math.round(DAY_MS);
@@ -215,7 +220,7 @@ public final class LogReport {
    * @param tank the tank
    */
   public double hysteresisLevel(leat.level.Tank tank) {
-    double unseen = system.holdUp() - lessons().dip();
+    double unseen = lessons().hysteresis();
     if (!(unseen > 0) || !hasVolume() || unseen > volume()) {
       return Double.NaN;
     }

@@ -1,6 +1,7 @@
 package leat.log;
 
 import java.time.ZoneId;
+import leat.level.CapSensor;
 import leat.level.Divider;
 import leat.level.Sender;
 
@@ -17,10 +18,11 @@ import leat.level.Sender;
  * @param intake volume at the pump's intake, m3
  * @param rim volume at which rain runs over, m3; NaN for the capacity
  * @param rainArea area that catches rain, m2
- * @param capWet counts of the cap's sensor under running water
- * @param capDry counts of it dried out
+ * @param cap the cap's sensor; null when the plan does not give its counts
  * @param dryLimitS longest time the cap may be dry, s
  * @param longestRunS longest run of the pump, s
+ * @param meanRunS mean run of the pump, s; 0 when the plan has no timing
+ * @param runShare part of the day that the pump runs, 0 to 1; 0 when the plan has no timing
  * @param holdUp what the running tower keeps above the tank, m3
  * @param ecLow low end of the EC's band, mS/cm
  * @param ecHigh high end of it, mS/cm
@@ -34,10 +36,11 @@ public record LogSystem(
     double intake,
     double rim,
     double rainArea,
-    double capWet,
-    double capDry,
+    CapSensor cap,
     double dryLimitS,
     double longestRunS,
+    double meanRunS,
+    double runShare,
     double holdUp,
     double ecLow,
     double ecHigh,

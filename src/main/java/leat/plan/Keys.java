@@ -921,7 +921,10 @@ public final class Keys {
             "start",
             "the tank on the evening before the first day; full and at the target otherwise",
             q("volume", VOLUME, "45 L", "what is in it").from0(),
-            q("ec", EC, "1.6 mS/cm", "its EC").from0()),
+            q("ec", EC, "1.6 mS/cm", "its EC").from0(),
+            one("changed", Kind.DATE, "2027-05-20", "day of the last change, or of the first fill"),
+            one("filled", Kind.DATE, "2027-06-02", "day of the last top-up since"),
+            q("added", VOLUME, "24 L", "water topped up since the change").from0()),
         q(
                 "uptake",
                 EC,

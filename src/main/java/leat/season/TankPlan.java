@@ -17,6 +17,7 @@ import leat.numeric.Validity;
  * @param uptakeMsCm salt that the plants take with a litre, as EC, mS/cm
  * @param startL volume on the evening before day 0, L
  * @param startMsCm its EC, mS/cm
+ * @param since how it came to that
  */
 public record TankPlan(
     Marks marks,
@@ -26,7 +27,8 @@ public record TankPlan(
     EcBand band,
     double uptakeMsCm,
     double startL,
-    double startMsCm) {
+    double startMsCm,
+    Since since) {
   /**
    * Uptake when nothing is known, mS/cm.
    *
@@ -49,6 +51,19 @@ public record TankPlan(
     Bounds.ec("uptake", uptakeMsCm);
     Bounds.litres("start", startL);
     Bounds.ec("start", startMsCm);
+  }
+
+  /** A tank filled for the first time on the evening before day 0. */
+  public TankPlan(
+      Marks marks,
+      Feeding feeding,
+      RainCatch rain,
+      Upkeep upkeep,
+      EcBand band,
+      double uptakeMsCm,
+      double startL,
+      double startMsCm) {
+    this(marks, feeding, rain, upkeep, band, uptakeMsCm, startL, startMsCm, Since.FIRST_FILL);
   }
 
   /**
@@ -86,17 +101,18 @@ public record TankPlan(
   }
 
   private TankPlan with(Marks other, double start) {
-    return new TankPlan(other, feeding, rain, upkeep, band, uptakeMsCm, start, startMsCm);
+    return new TankPlan(other, feeding, rain, upkeep, band, uptakeMsCm, start, startMsCm, since);
   }
 
   /** Another target; a tank that started at the target starts at the new one. The uptake stays. */
   public TankPlan target(double msCm) {
     double first = Math.max(feeding.targetMsCm(), feeding.waterEcMsCm());
     double start = startMsCm == first ? Math.max(msCm, feeding.waterEcMsCm()) : startMsCm;
-    return new TankPlan(marks, feeding.target(msCm), rain, upkeep, band, uptakeMsCm, startL, start);
+    return new TankPlan(
+        marks, feeding.target(msCm), rain, upkeep, band, uptakeMsCm, startL, start, since);
   }
 
   TankPlan upkeep(Upkeep other) {
-    return new TankPlan(marks, feeding, rain, other, band, uptakeMsCm, startL, startMsCm);
+    return new TankPlan(marks, feeding, rain, other, band, uptakeMsCm, startL, startMsCm, since);
   }
 }

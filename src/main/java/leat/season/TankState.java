@@ -21,6 +21,14 @@ public record TankState(
     boolean owed) {
   /** The evening before day 0. */
   public static TankState start(TankPlan plan) {
-    return new TankState(0, plan.startL(), plan.startL() * plan.startMsCm(), -1, -1, 0, false);
+    Since since = plan.since();
+    return new TankState(
+        0,
+        plan.startL(),
+        plan.startL() * plan.startMsCm(),
+        since.filledDay(),
+        since.changedDay(),
+        since.addedL(),
+        false);
   }
 }

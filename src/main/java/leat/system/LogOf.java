@@ -1,5 +1,7 @@
 package leat.system;
 
+import java.util.List;
+import leat.level.CapSensor;
 import leat.level.Tank;
 import leat.log.LogLimits;
 import leat.log.LogSystem;
@@ -9,6 +11,7 @@ import leat.plan.Section;
 /** What the log of a plan's system is read against, and the thresholds it is judged by. */
 public final class LogOf {
   private static final int MINUTE_S = 60;
+  private static final int DAY_MIN = 1440;
 
   private LogOf() {}
 
@@ -24,6 +27,7 @@ public final class LogOf {
     Section cap = plan.section("cap_sensor");
     boolean sees = cap.has("wet") && cap.has("dry");
     Section target = plan.section("target");
+    double[] runs = runs(plan.root());
     return new LogSystem(
         SenderOf.of(plan),
         counts ? SenderOf.divider(plan.section("sender")) : null,
@@ -32,10 +36,11 @@ public final class LogOf {
         volume(shape, tank, "intake"),
         volume(shape, tank, "rim_overflow"),
         known(tank.maybe("rain_area")),
-        sees ? cap.count("wet") : Double.NaN,
-        sees ? cap.count("dry") : Double.NaN,
+        sees ? new CapSensor(cap.count("wet"), cap.count("dry")) : null,
         sees ? dryLimit(plan.section("dry_limit")) : Double.NaN,
         longestRun(plan.root()),
+        runs[0],
+        runs[1],
         known(plan.root().maybe("hold_up")),
         known(target.maybe("ec_low")),
         known(target.maybe("ec_high")),
@@ -61,6 +66,39 @@ public final class LogOf {
       run = Math.max(run, known(one.maybe("run")));
     }
     return run == run ? run : 0;
+  }
+
+  /**
+   * Mean run, s, and the part of the day in which the pump runs: entries with hours have theirs,
+   * those without share the rest.
+   */
+  private static double[] runs(Section root) {
+    List<Section> entries = root.sections("timing");
+    int taken = 0;
+    for (int i = 0; i < entries.size(); i++) {
+      taken += minutes(entries.get(i), 0);
+    }
+    double runs = 0;
+    double running = 0;
+    for (int i = 0; i < entries.size(); i++) {
+      Section one = entries.get(i);
+      double run = known(one.maybe("run"));
+      double cycle = run + known(one.maybe("rest"));
+      if (cycle > 0 && run > 0) {
+        double count = MINUTE_S * minutes(one, Math.max(0, DAY_MIN - taken)) / cycle;
+        runs += count;
+        running += count * run;
+      }
+    }
+    return new double[] {runs > 0 ? running / runs : 0, running / (MINUTE_S * DAY_MIN)};
+  }
+
+  private static int minutes(Section entry, int without) {
+    if (!entry.has("from") || !entry.has("to")) {
+      return without;
+    }
+    int length = (Integer) entry.needRaw("to") - (Integer) entry.needRaw("from");
+    return length > 0 ? length : length + DAY_MIN;
   }
 
   /** Thresholds of the plan; the usual ones where it is silent. */

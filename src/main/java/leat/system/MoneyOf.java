@@ -29,6 +29,10 @@ public final class MoneyOf {
   private double runS = Double.NaN;
   private final Prices prices;
   private final FirstFill firstFill;
+
+  /** Whether the season goes on from a tank in use: what was poured, sown, bought is spent. */
+  private final boolean goesOn;
+
   private int plantsHarvested;
   private int standing;
   private double kg = Double.NaN;
@@ -39,10 +43,11 @@ public final class MoneyOf {
     this.plan = plan;
     this.season = season;
     TankPlan tank = season.tank();
+    goesOn = tank.since().isEarlier();
     firstFill =
-        tank.startL() > 0 && tank.startMsCm() > 0
+        !goesOn && tank.startL() > 0 && tank.startMsCm() > 0
             ? FirstFill.of(tank.feeding(), tank.startL(), tank.startMsCm())
-            : new FirstFill(tank.startL(), 0, tank.startL(), tank.startMsCm());
+            : new FirstFill(goesOn ? 0 : tank.startL(), 0, tank.startL(), tank.startMsCm());
     prices = prices();
     energy();
     harvest();
@@ -124,7 +129,8 @@ public final class MoneyOf {
       Grown crop = season.crops().get(c);
       for (int i = 0; i < crop.batches().batches().size(); i++) {
         Batch batch = crop.batches().batches().get(i);
-        if (Grown.stands(batch, season.from(), season.to())) {
+        boolean sown = goesOn && batch.sow().isBefore(season.from());
+        if (!sown && Grown.stands(batch, season.from(), season.to())) {
           seed = plus(seed, batch.seeds(), crop.seedPrice());
         }
         if (Grown.isHarvested(batch, season.from(), season.to())) {
@@ -148,7 +154,7 @@ public final class MoneyOf {
   private double bought() {
     Section section = plan.section("prices");
     double sum = Double.NaN;
-    for (int i = 0; i < BOUGHT.length; i++) {
+    for (int i = 0; i < BOUGHT.length && !goesOn; i++) {
       sum = plus(sum, 1, section.maybe(BOUGHT[i]));
     }
     return sum;

@@ -15,6 +15,14 @@ public final class SeasonErrors {
         "it counts whole days, such as \"7 d\"; got \"" + section.typed(key) + "\"");
   }
 
+  /** A tank that was changed or filled only after the season began. */
+  public static Problem startAfterSeason(Section start, String key) {
+    return start.problem(
+        key,
+        "start-after-season",
+        "the tank's start lies before season.from; leave start out for a first fill");
+  }
+
   /** A canopy of a crop whose coefficient nobody knows. */
   public static Problem canopyUnknown(Section crop, String name) {
     return crop.problem(

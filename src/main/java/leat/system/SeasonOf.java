@@ -54,13 +54,9 @@ public final class SeasonOf {
     LocalDate to = (LocalDate) season.needRaw("to");
     days = (int) ChronoUnit.DAYS.between(from, to) + 1;
     tank = TankPlanOf.of(plan);
-    if (file != null) {
-      SeasonYears found = file.season(from, days);
-      weather.addAll(found.years());
-      leftOut.addAll(found.leftOut());
-    } else if (hasMonths(plan)) {
-      weather.add(months(plan).season(from, days));
-    }
+    SeasonYears found = weather(plan, file);
+    weather.addAll(found.years());
+    leftOut.addAll(found.leftOut());
     boolean litres = !weather.isEmpty() && weather.get(0).plantsL() != null;
     boolean alone = weather.isEmpty() && plan.root().has("drinks");
     crops = litres || alone ? List.of() : Grown.of(plan);
@@ -78,6 +74,23 @@ public final class SeasonOf {
    */
   public static SeasonOf of(Plan plan, Weather file) {
     return new SeasonOf(plan, file);
+  }
+
+  /**
+   * The weather of a plan's season alone, which needs neither crops nor tank.
+   *
+   * @param plan the plan
+   * @param file its weather, or null when it names no file
+   */
+  public static SeasonYears weather(Plan plan, Weather file) {
+    Section season = plan.section("season");
+    LocalDate from = (LocalDate) season.needRaw("from");
+    int days = (int) ChronoUnit.DAYS.between(from, (LocalDate) season.needRaw("to")) + 1;
+    if (file != null) {
+      return file.season(from, days);
+    }
+    return new SeasonYears(
+        hasMonths(plan) ? List.of(months(plan).season(from, days)) : List.of(), List.of());
   }
 
   /** Lays the days of all years; refused when no year covers the season. */
@@ -248,6 +261,27 @@ public final class SeasonOf {
   /** The doubt about the thirst. */
   public Thirst thirst() {
     return ThirstOf.doubt(plan);
+  }
+
+  /**
+   * Thirst of a date at a factor of 1, L, in the weather of its own year when the file has it, else
+   * the mean of all years; NaN outside the season.
+   */
+  public double thirstL(LocalDate date) {
+    long t = ChronoUnit.DAYS.between(from, date);
+    if (t < 0 || t >= days) {
+      return Double.NaN;
+    }
+    double sum = 0;
+    for (int y = 0; y < years.size(); y++) {
+      SeasonDays one = years.get(y).days();
+      double litres = one.plantsL((int) t) + one.openL((int) t);
+      if (years.get(y).year() == from.getYear()) {
+        return litres;
+      }
+      sum += litres;
+    }
+    return sum / years.size();
   }
 
   /** What each time away does in the shown year. */

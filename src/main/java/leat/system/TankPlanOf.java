@@ -1,8 +1,11 @@
 package leat.system;
 
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import leat.climate.RainCatch;
 import leat.level.Tank;
 import leat.plan.Plan;
+import leat.plan.Refused;
 import leat.plan.Section;
 import leat.quantity.Cadence;
 import leat.quantity.Units;
@@ -10,6 +13,7 @@ import leat.season.EcBand;
 import leat.season.Feeding;
 import leat.season.Marks;
 import leat.season.Refill;
+import leat.season.Since;
 import leat.season.TankPlan;
 import leat.season.Upkeep;
 import leat.solution.Concentrate;
@@ -47,7 +51,30 @@ public final class TankPlanOf {
         filled.band(),
         filled.uptakeMsCm(),
         volume == null ? filled.startL() : Units.L.fromBase(volume),
-        ec == null ? filled.startMsCm() : ec);
+        ec == null ? filled.startMsCm() : ec,
+        since(season, start));
+  }
+
+  /** Without dates it is filled for the first time on the evening before the season. */
+  private static Since since(Section season, Section start) {
+    if (!start.has("changed")) {
+      return Since.FIRST_FILL;
+    }
+    LocalDate from = (LocalDate) season.needRaw("from");
+    int changed = days(from, start, "changed");
+    int filled = start.has("filled") ? days(from, start, "filled") : changed;
+    Double added = start.maybe("added");
+    return new Since(
+        Math.max(filled, changed), changed, added == null ? 0 : Units.L.fromBase(added));
+  }
+
+  private static int days(LocalDate from, Section start, String key) {
+    LocalDate date = (LocalDate) start.needRaw(key);
+    int days = (int) ChronoUnit.DAYS.between(from, date);
+    if (days >= 0) {
+      throw new Refused(SeasonErrors.startAfterSeason(start, key));
+    }
+    return days;
   }
 
   private static Marks marks(Section tank, Refill refill) {

@@ -1,6 +1,8 @@
 package leat.weather;
 
+import java.util.List;
 import leat.climate.LeftOutYear;
+import leat.climate.SeasonWeather;
 import leat.climate.SeasonYears;
 import leat.numeric.Impossible;
 import leat.plan.Plan;
@@ -47,24 +49,48 @@ public final class SeasonFile {
    * @param read its weather file; null to read it, where the plan names one
    */
   public static SeasonOf judged(Plan plan, WeatherFile read) {
-    WeatherFile file = read;
+    WeatherFile file = read == null ? judgedFile(plan) : read;
     try {
-      file = file == null && named(plan) ? WeatherFile.of(plan) : file;
       return of(plan, file);
     } catch (Refused e) {
-      if (e.problems().get(0).code().startsWith("weather-") || file == null && named(plan)) {
+      if (e.problems().get(0).code().startsWith("weather-")) {
         throw new Impossible("site.weather", e.problems().get(0).message());
       }
       throw e;
     }
   }
 
-  private static boolean named(Plan plan) {
-    return WeatherFile.isNamed(plan);
+  /**
+   * The season's weather alone for a verdict: it needs neither crops nor tank.
+   *
+   * @param plan the plan
+   * @param read its weather file; null to read it, where the plan names one
+   * @throws Impossible when the weather cannot be used
+   */
+  public static List<SeasonWeather> judgedWeather(Plan plan, WeatherFile read) {
+    WeatherFile file = read == null ? judgedFile(plan) : read;
+    SeasonYears found = SeasonOf.weather(plan, file == null ? null : file.weather());
+    if (found.years().isEmpty()) {
+      throw new Impossible("site.weather", "no year of the weather covers the season");
+    }
+    return found.years();
+  }
+
+  /**
+   * The weather file of a plan for a verdict; null when it names none.
+   *
+   * @throws Impossible when it cannot be used
+   */
+  public static WeatherFile judgedFile(Plan plan) {
+    try {
+      return WeatherFile.isNamed(plan) ? WeatherFile.of(plan) : null;
+    } catch (Refused e) {
+      throw new Impossible("site.weather", e.problems().get(0).message());
+    }
   }
 
   private static void judge(SeasonOf season, WeatherFile file) {
-    LeftOutYear broken = new SeasonYears(java.util.List.of(), season.leftOut()).broken();
+    LeftOutYear broken = new SeasonYears(List.of(), season.leftOut()).broken();
     if (broken != null) {
       throw new Refused(WeatherErrors.gap(file.name(), broken));
     }

@@ -2,6 +2,7 @@ package leat.cli;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Map;
@@ -24,16 +25,19 @@ public final class Cli {
   }
 
   public static Cli piped(String in, String... args) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    return fed(new ByteArrayInputStream(in.getBytes(StandardCharsets.UTF_8)), args);
+  }
+
+  /** With any stream as its standard input. */
+  public static Cli fed(InputStream in, String... args) {
+    return fed(in, new ByteArrayOutputStream(), args);
+  }
+
+  /** The same with an output that can be looked at meanwhile. */
+  public static Cli fed(InputStream in, ByteArrayOutputStream out, String... args) {
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     Terminal terminal =
-        new Terminal(
-            new ByteArrayInputStream(in.getBytes(StandardCharsets.UTF_8)),
-            out,
-            err,
-            Map.of("LEAT_DEBUG", "1"),
-            Path.of("examples"),
-            null);
+        new Terminal(in, out, err, Map.of("LEAT_DEBUG", "1"), Path.of("examples"), null);
     int exit = Commands.run(args, terminal);
     return new Cli(
         exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));

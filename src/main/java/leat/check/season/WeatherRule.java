@@ -7,11 +7,11 @@ import leat.check.Finding;
 import leat.check.Subject;
 import leat.climate.SeasonWeather;
 import leat.plan.Plan;
+import leat.plan.Section;
 
 /** A rule on the temperatures of the season's weather. */
 abstract class WeatherRule extends DeclaredRule {
-  private static final String READS =
-      "season site.weather site.months site.latitude crops tank water feed target";
+  private static final String READS = "season.from season.to site.weather site.months";
 
   WeatherRule(String id, String need, double limit, String source, String meaning) {
     super(id, need, Show.C, limit, source, READS, meaning);
@@ -43,12 +43,14 @@ abstract class WeatherRule extends DeclaredRule {
   @Override
   public List<Finding> measure(Subject subject) {
     Plan plan = subject.plan();
-    if (!SeasonRule.applies(plan) || !applies(plan)) {
+    Section season = plan.section("season");
+    if (!season.has("from") || !season.has("to") || !applies(plan)) {
       return List.of();
     }
     double worst = Double.NaN;
-    for (int i = 0; i < subject.seasonLaid().years().size(); i++) {
-      double celsius = celsius(subject.seasonLaid().weather(i));
+    List<SeasonWeather> years = subject.seasonWeather();
+    for (int i = 0; i < years.size(); i++) {
+      double celsius = celsius(years.get(i));
       if (Double.isNaN(worst) || isWorse(celsius, worst)) {
         worst = celsius;
       }

@@ -10,6 +10,7 @@ import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.CommandErrors;
 import leat.cli.Flag;
+import leat.climate.LightNeed;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
@@ -29,6 +30,9 @@ public final class CropsCommand extends Command {
   static final Column PH_HIGH = Column.number("ph_high", "to", 2);
   static final Column SOURCE = Column.plain("source", "source");
   static final Column KNOWN = Column.plain("known", "band is");
+  static final Column LIGHT_LOW = Column.number("dli_low_mol_m2", "light from", 3);
+  static final Column LIGHT_GOOD = Column.number("dli_good_mol_m2", "good", 3);
+  static final Column LIGHT_KNOWN = Column.plain("dli_known", "light is");
   static final Column CAN_SHARE = Column.plain("can_share", "can share");
   static final Column S_EC_LOW = Column.of("shared_ec_low_mS_cm", "shared EC from", EC);
   static final Column S_EC_HIGH = Column.of("shared_ec_high_mS_cm", "to", EC);
@@ -66,9 +70,33 @@ public final class CropsCommand extends Command {
     Crops.Shared shared = Crops.share(crops);
     Answer answer =
         new Answer(
-            CROP, EC_LOW, EC_HIGH, PH_LOW, PH_HIGH, SOURCE, CAN_SHARE, S_EC_LOW, S_EC_HIGH,
-            S_PH_LOW, S_PH_HIGH, KNOWN);
-    Answer own = new Answer(CROP, EC_LOW, EC_HIGH, PH_LOW, PH_HIGH, SOURCE, KNOWN);
+            CROP,
+            EC_LOW,
+            EC_HIGH,
+            PH_LOW,
+            PH_HIGH,
+            SOURCE,
+            CAN_SHARE,
+            S_EC_LOW,
+            S_EC_HIGH,
+            S_PH_LOW,
+            S_PH_HIGH,
+            KNOWN,
+            LIGHT_LOW,
+            LIGHT_GOOD,
+            LIGHT_KNOWN);
+    Answer own =
+        new Answer(
+            CROP,
+            EC_LOW,
+            EC_HIGH,
+            PH_LOW,
+            PH_HIGH,
+            SOURCE,
+            KNOWN,
+            LIGHT_LOW,
+            LIGHT_GOOD,
+            LIGHT_KNOWN);
     for (int i = 0; i < crops.size(); i++) {
       fill(own.row(), crops.get(i));
       share(fill(answer.row(), crops.get(i)), shared);
@@ -104,6 +132,12 @@ public final class CropsCommand extends Command {
   }
 
   static Row fill(Row row, Crop crop) {
+    LightNeed light = LightNeed.find(crop.name());
+    if (light != null) {
+      row.set(LIGHT_LOW, light.lowMolM2())
+          .set(LIGHT_GOOD, light.goodMolM2())
+          .set(LIGHT_KNOWN, lightKnown(light.known()));
+    }
     return row.set(CROP, crop.name())
         .set(EC_LOW, crop.ecLowMsCm())
         .set(EC_HIGH, crop.ecHighMsCm())
@@ -111,6 +145,22 @@ public final class CropsCommand extends Command {
         .set(PH_HIGH, crop.phHigh())
         .set(SOURCE, crop.source())
         .set(KNOWN, known(crop));
+  }
+
+  /** V seen in print, M from memory, P common practice; both marks apart where they differ. */
+  private static String lightKnown(String known) {
+    switch (known) {
+      case "V":
+        return "seen-in-print";
+      case "P":
+        return "common-practice";
+      case "low V, good M":
+        return "low seen-in-print, good from-memory";
+      case "low V, good P":
+        return "low seen-in-print, good common-practice";
+      default:
+        return "from-memory";
+    }
   }
 
   private static String known(Crop crop) {
@@ -217,13 +267,25 @@ public final class CropsCommand extends Command {
   }
 
   private static Answer list(Call call) {
-    Answer answer = new Answer(CROP, EC_LOW, EC_HIGH, PH_LOW, PH_HIGH, SOURCE, KNOWN).asList();
+    Answer answer =
+        new Answer(
+                CROP,
+                EC_LOW,
+                EC_HIGH,
+                PH_LOW,
+                PH_HIGH,
+                SOURCE,
+                KNOWN,
+                LIGHT_LOW,
+                LIGHT_GOOD,
+                LIGHT_KNOWN)
+            .asList();
     List<Crop> all = Crops.all();
     for (int i = 0; i < all.size(); i++) {
       fill(answer.row(), all.get(i));
     }
     CropsText.ofList(answer, all);
-    answer.table(CROP, EC_LOW, EC_HIGH, PH_LOW, PH_HIGH, SOURCE, KNOWN);
+    answer.table(CROP, EC_LOW, EC_HIGH, PH_LOW, PH_HIGH, SOURCE, KNOWN, LIGHT_LOW, LIGHT_GOOD);
     return call.withTaken(answer);
   }
 }

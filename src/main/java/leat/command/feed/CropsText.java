@@ -107,6 +107,13 @@ final class CropsText {
               : "pH {ph_low} to {ph_high}",
           "{source}",
           "({known})");
+      if (row.get(CropsCommand.LIGHT_LOW) != null) {
+        answer.figure(
+            "",
+            row,
+            "light from {dli_low_mol_m2} mol/m2 per day, good {dli_good_mol_m2}",
+            "({dli_known})");
+      }
     }
     if (clashes.size() > 0) {
       answer.block();

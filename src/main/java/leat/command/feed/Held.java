@@ -3,9 +3,11 @@ package leat.command.feed;
 import leat.cli.Call;
 import leat.cli.CommandErrors;
 import leat.command.sense.LevelColumns;
+import leat.command.sense.LoggedTank;
 import leat.command.sense.SenderReading;
 import leat.level.Divider;
 import leat.level.Reading;
+import leat.level.Status;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
@@ -19,32 +21,45 @@ final class Held {
   final double middle;
   final double high;
 
-  /** The sender's reading, or null when a volume was typed. */
+  /** The sender's reading, or null when a volume was typed or a log read. */
   final Reading reading;
 
-  private Held(double low, double middle, double high, Reading reading) {
+  /** The log's newest reading, or null without a log. */
+  final LoggedTank log;
+
+  private Held(double low, double middle, double high, Reading reading, LoggedTank log) {
     this.low = low;
     this.middle = middle;
     this.high = high;
     this.reading = reading;
+    this.log = log;
   }
 
   /** One volume. */
   static Held of(double volume) {
-    return new Held(volume, volume, volume, null);
+    return new Held(volume, volume, volume, null, null);
   }
 
   /** What a reading says; its volumes are null when it is open or short. */
   static Held of(Reading reading) {
     return reading.hasBand()
-        ? new Held(reading.volumeLow(), reading.volume(), reading.volumeHigh(), reading)
-        : new Held(0, 0, 0, reading);
+        ? new Held(reading.volumeLow(), reading.volume(), reading.volumeHigh(), reading, null)
+        : new Held(0, 0, 0, reading, null);
   }
 
-  /** Refuses a volume beside a reading. */
+  private static Held of(LoggedTank log) {
+    return new Held(log.low(), log.volume(), log.high(), null, log);
+  }
+
+  /** Refuses two of a volume, a reading and a log. */
   static void refuseTwo(Call call) {
-    if (call.has("--reading") && call.has("--volume")) {
-      throw new Refused(CommandErrors.notBoth(call.command, "--volume", "--reading"));
+    String before = null;
+    String[] ways = {"--volume", "--reading", "--log"};
+    for (int i = 0; i < ways.length; i++) {
+      if (call.has(ways[i]) && before != null) {
+        throw new Refused(CommandErrors.notBoth(call.command, before, ways[i]));
+      }
+      before = call.has(ways[i]) ? ways[i] : before;
     }
   }
 
@@ -52,6 +67,9 @@ final class Held {
   static Held of(Call call) {
     if (call.has("--reading")) {
       return of(sender(call).ofOperand(call.text("--reading")));
+    }
+    if (call.has("--log")) {
+      return of(LoggedTank.of(call, call.has("--ec")));
     }
     Span span = (Span) call.value("--volume");
     if (span == null) {
@@ -71,7 +89,7 @@ final class Held {
         throw new Refused(MixErrors.overTheRim(call.text("--volume"), capacity));
       }
     }
-    return new Held(span.low().value(), span.middle(), span.high().value(), null);
+    return new Held(span.low().value(), span.middle(), span.high().value(), null, null);
   }
 
   /** The plan's sender. */
@@ -94,8 +112,11 @@ final class Held {
     return reading != null || high > low;
   }
 
-  /** Status of the sender, or null without one. */
+  /** Status of the sender, or null without one; a log's is only taken when it is plain. */
   String status() {
+    if (log != null) {
+      return Status.OK.word();
+    }
     return reading == null ? null : reading.status().word();
   }
 }

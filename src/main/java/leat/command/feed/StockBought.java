@@ -92,7 +92,11 @@ final class StockBought {
   private void minds(Answer answer) {
     answer.mind(
         "parts-apart", "never mix the bottles undiluted: what settles out never dissolves again.");
-    if (season != null) {
+    if (season != null && call.plan().taken().words().contains(StockSeason.TAKEN)) {
+      answer.mind(
+          "season-forecast",
+          "the season's feed is a forecast of the middle year: thirst may be half more. leat season tells its range.");
+    } else if (season != null) {
       answer.mind(
           "season-guess",
           "first fill, changes and what the plants drink, all at label strength: most towers take"

@@ -134,10 +134,27 @@ public final class StockCommand extends Command {
     return Strength.makesL(times, bottle);
   }
 
+  /** Whether the plan has a season that can be run: dates, and weather or crops with dates. */
+  private static boolean asksSeason(Plan plan) {
+    if (!plan.section("season").has("from") || !plan.section("season").has("to")) {
+      return false;
+    }
+    boolean known = plan.section("site").has("weather") || plan.section("site").has("months");
+    List<Section> crops = plan.root().sections("crops");
+    for (int i = 0; i < crops.size(); i++) {
+      known |= crops.get(i).has("sow");
+    }
+    return known;
+  }
+
   private static Double season(Call call, Plan plan) {
     Double asked = call.from0("--season");
     if (asked != null) {
       return Litres.of(asked);
+    }
+    Double forecast = asksSeason(plan) ? StockSeason.litres(plan) : null;
+    if (forecast != null) {
+      return forecast;
     }
     Section season = plan.section("season");
     Section tank = plan.section("tank");

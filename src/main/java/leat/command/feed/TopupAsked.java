@@ -76,6 +76,9 @@ final class TopupAsked {
   /** The EC of the tank; an empty one needs none. */
   double ec(Held held) {
     Double ec = typed.reading("--ec");
+    if (ec == null && held.log != null && held.log.ec() != null) {
+      return held.log.ec();
+    }
     if (ec == null && held.high > 0) {
       throw call.needs("--ec");
     }

@@ -8,6 +8,7 @@ import leat.answer.Row;
 import leat.answer.Show;
 import leat.answer.Working;
 import leat.cli.Call;
+import leat.command.sense.LoggedTank;
 import leat.plan.Named;
 import leat.plan.Refused;
 import leat.plan.Section;
@@ -144,7 +145,7 @@ final class TopupBySalts {
     Answer salts = band ? new Answer(SALT, GRAMS, GRAMS_LOW, GRAMS_HIGH) : new Answer(SALT, GRAMS);
     RainSeenText rain =
         RainSeenText.of(asked.call, Litres.of(held.middle), asked.ec(held), asked.target);
-    Answer figures = new Answer(RainSeenText.with(columns(band), rain));
+    Answer figures = new Answer(RainSeenText.with(LoggedTank.with(columns(band), held.log), rain));
     Row row = figures.row();
     fill(row, band);
     for (int i = 0; i < recipe.salts().size() && middle.reached(); i++) {
@@ -263,6 +264,9 @@ final class TopupBySalts {
       answer.figure("in the tank", row, "{volume_low_L..volume_high_L}", "full at {full_L}");
     }
     answer.figure(row, GAIN, "by its ions, in the {makes_L} that it makes");
+    if (held.log != null) {
+      held.log.tell(answer, row, asked.ec(held));
+    }
     if (ph != null) {
       ph.figureAlone(answer);
     }

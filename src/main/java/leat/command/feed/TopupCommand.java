@@ -9,6 +9,7 @@ import leat.cli.Command;
 import leat.cli.Flag;
 import leat.cli.Output;
 import leat.cli.RowStream;
+import leat.command.sense.LoggedTank;
 import leat.level.Status;
 import leat.plan.Kind;
 import leat.plan.Plan;
@@ -45,6 +46,8 @@ public final class TopupCommand extends Command {
           "instead of a volume, what the plan's sender reads, with the pump off"),
       Flag.on("--counts", "the reading is counts of the ADC, through sender.divider")
           .belongsTo("--reading", "--column"),
+      LoggedTank.LOG,
+      LoggedTank.NOW,
       Flag.of(
               "--motion",
               "WAY",
@@ -135,7 +138,7 @@ public final class TopupCommand extends Command {
     MixedPhText ph = MixedPhText.of(call, one.reached() ? one.keptL() : null, one.waterL());
     Column[] columns = TopupColumns.of(band != null, asked.feed);
     RainSeenText rain = RainSeenText.of(call, Litres.of(held.middle), asked.ec(held), asked.target);
-    Answer answer = new Answer(RainSeenText.with(MixedPhText.with(columns, ph), rain));
+    Answer answer = new Answer(RainSeenText.with(MixedPhText.with(LoggedTank.with(columns, held.log), ph), rain));
     Row row = answer.row();
     TopupColumns.fill(row, columns, asked, one);
     if (band != null) {
@@ -143,6 +146,9 @@ public final class TopupCommand extends Command {
     }
     TopupText text = new TopupText(answer, row, one, band, asked);
     text.sentenceAndFigures();
+    if (held.log != null) {
+      held.log.tell(answer, row, asked.ec(held));
+    }
     if (ph != null) {
       ph.figure(answer, row);
     }
@@ -179,6 +185,10 @@ public final class TopupCommand extends Command {
 
   /** Doubts about the sender's reading. */
   static void readingMinds(Answer answer, Plan plan, Held held) {
+    if (held.log != null) {
+      held.log.minds(answer);
+      return;
+    }
     if (held.reading == null) {
       return;
     }

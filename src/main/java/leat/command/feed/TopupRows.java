@@ -76,7 +76,7 @@ final class TopupRows extends RowStream.Function {
 
   private void refuseBoth(Call call) {
     String[] others =
-        holds == Holds.EC ? new String[] {"--ec"} : new String[] {"--volume", "--reading"};
+        holds == Holds.EC ? new String[] {"--ec"} : new String[] {"--volume", "--reading", "--log"};
     for (int i = 0; i < others.length; i++) {
       if (call.has(others[i])) {
         throw new Refused(CommandErrors.notBoth(call.command, others[i], "--column"));

@@ -6,6 +6,7 @@ import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.CommandErrors;
 import leat.cli.Flag;
+import leat.command.sense.LoggedTank;
 import leat.plan.Kind;
 import leat.plan.Plan;
 import leat.plan.Refused;
@@ -44,7 +45,9 @@ public final class SeasonCommand extends Command {
   @Override
   public Flag[] flags() {
     return new Flag[] {
-      Flag.of("--by", "SPAN", Kind.choice("week", "month"), "week", "rows of weeks or months")
+      Flag.of("--by", "SPAN", Kind.choice("week", "month"), "week", "rows of weeks or months"),
+      LoggedTank.LOG,
+      LoggedTank.NOW
     };
   }
 
@@ -53,7 +56,8 @@ public final class SeasonCommand extends Command {
     if (!call.hasPlan()) {
       throw new Refused(CommandErrors.neededPlan(this));
     }
-    Plan plan = call.plan();
+    LoggedSeason logged = LoggedSeason.of(call);
+    Plan plan = logged == null ? call.plan() : logged.plan();
     SeasonOf season = SeasonFile.of(plan);
     YearRuns runs = YearRuns.of(season.tank(), season.years(), season.thirst());
     MoneyOf energy = MoneyOf.of(plan, season);
@@ -63,12 +67,15 @@ public final class SeasonCommand extends Command {
       return SeasonCalendar.of(plan, season, runs, run);
     }
     Answer sums = new SeasonSums(season, runs, energy, money).answer(plan.currency());
+    if (logged != null) {
+      logged.fill(sums.row(0));
+    }
     Answer answer = SeasonRows.answer();
     SeasonRows rows = new SeasonRows(season, energy, money, season.weather(season.shown(runs)));
     rows(call, season, run, rows, answer);
     answer.jsonObject(sums).array("days", answer);
     judge(answer, runs.totals());
-    new SeasonText(call, season, runs, run, money, sums.row(0)).write(answer);
+    new SeasonText(call, season, runs, run, money, sums.row(0)).write(answer, logged);
     call.withTaken(answer);
     return answer;
   }

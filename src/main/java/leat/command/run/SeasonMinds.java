@@ -69,7 +69,11 @@ final class SeasonMinds {
     row.set(DAY, DateWords.day(SeasonText.date(season, shown.firstDry())))
         .set(DAYS, shown.counts().dryOutsideAway());
     answer.mind(
-        "dry", row, "it runs dry on {days} days, first on {day}, although somebody is there.");
+        "dry",
+        row,
+        shown.counts().dryOutsideAway() == 1
+            ? "it runs dry on {day}, although somebody is there."
+            : "it runs dry on {days} days, first on {day}, although somebody is there.");
     cures(answer, Goal.NEVER_DRY);
   }
 

@@ -86,7 +86,7 @@ final class SeasonRows {
         .set(TANK_C, celsius)
         .set(KWH, known(energy.energyJ(day.day(), last)))
         .set(COST, known(money.of(day, last)))
-        .set(EVENT, event);
+        .set(EVENT, event.isEmpty() ? null : event);
   }
 
   private static String events(Totals.Counts n) {

@@ -6,6 +6,7 @@ import leat.answer.Row;
 import leat.answer.Show;
 import leat.climate.TankWarmth;
 import leat.quantity.Unit;
+import leat.quantity.Units;
 import leat.season.FirstFill;
 import leat.season.Interval;
 import leat.season.Money;
@@ -62,6 +63,8 @@ final class SeasonSums {
   static final Column RISE_MOST = Column.number("rise_most_K", "warming by the pump", 2);
   static final Column RISE_STEADY = Column.number("rise_steady_K", "after a long time", 2);
   static final Column TAP = Column.of("tap_salt_share_pct", "tap water's own salt", Show.PERCENT);
+  static final Column START = Column.of("volume_start_L", "in the tank at the start", Show.L);
+  static final Column EC_START = Column.of("ec_start_mS_cm", "EC at the start", Show.MS_CM);
   static final Column FACTOR_LOW = Column.number("thirst_factor_low", "least thirst", 3);
   static final Column FACTOR_HIGH = Column.number("thirst_factor_high", "most thirst", 3);
 
@@ -161,7 +164,12 @@ final class SeasonSums {
     RISE_STEADY,
     TAP,
     FACTOR_LOW,
-    FACTOR_HIGH
+    FACTOR_HIGH,
+    START,
+    EC_START,
+    LoggedSeason.READ_AT,
+    LoggedSeason.THIRST,
+    LoggedSeason.THIRST_DAYS
   };
 
   private static Column[] columns() {
@@ -198,7 +206,9 @@ final class SeasonSums {
         .set(CURRENCY, currency)
         .set(TAP, shown.tapSalt().most())
         .set(FACTOR_LOW, runs.thirst().low())
-        .set(FACTOR_HIGH, runs.thirst().high());
+        .set(FACTOR_HIGH, runs.thirst().high())
+        .set(START, Units.L.toBase(runs.plan().startL()))
+        .set(EC_START, runs.plan().startMsCm());
     PumpWarmth warmth = energy.warmth();
     if (warmth != null) {
       row.set(RISE_MOST, warmth.mostK()).set(RISE_STEADY, warmth.steadyK());

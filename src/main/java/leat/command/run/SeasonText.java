@@ -46,17 +46,25 @@ final class SeasonText {
     this.sums = sums;
   }
 
-  void write(Answer answer) {
+  /** Writes all; {@code logged} is null when the season starts as the plan says. */
+  void write(Answer answer, LoggedSeason logged) {
     Plan plan = call.plan();
     Row words = words(plan.section("season").getOr("catch", USUAL_CAN, "a can of 10 L"));
     Row all = sums.with(words);
     sentence(answer, all);
+    if (logged != null) {
+      logged.figures(answer, all);
+    }
     figures(answer, all);
     harvest(answer, all);
     warmth(answer, all);
     new SeasonAway(season, runs).write(answer);
     new SeasonMinds(call, season, runs, run, money).write(answer, sums);
-    next(answer);
+    if (logged != null) {
+      logged.minds(answer, all);
+      logged.next(answer);
+    }
+    next(answer, logged != null);
   }
 
   private Row words(double can) {
@@ -125,7 +133,7 @@ final class SeasonText {
         "{topup_concentrate_mL}",
         SeasonSums.COST_FEED,
         "{cost_feed:money} {currency}",
-        "first fill {first_fill_concentrate_mL} more");
+        runs.plan().since().isEarlier() ? "" : "first fill {first_fill_concentrate_mL} more");
     if (sums.get(SeasonSums.ACID.middle()) != null) {
       line(
           answer,
@@ -215,8 +223,10 @@ final class SeasonText {
     }
   }
 
-  private void next(Answer answer) {
-    answer.next(call.again("season") + " --by month   the months, one row each");
+  private void next(Answer answer, boolean logged) {
+    answer.next(
+        call.again("season", logged ? new String[] {"--log", "--now"} : new String[0])
+            + " --by month   the months, one row each");
     if (!season.crops().isEmpty()) {
       answer.next(call.again("sow") + "   what to sow when");
     }

@@ -52,7 +52,9 @@ final class LogAlarmWords {
       case EC_OUT_OF_BAND:
         return "the EC is {ec_mS_cm}, out of the target's band since {when}: see leat topup";
       default:
-        return "no new row since {when}: look at the logger";
+        return cause
+            ? "rows come without a reading of the level since {when}: look at the sender's column and its plug"
+            : "no new row since {when}: look at the logger";
     }
   }
 }

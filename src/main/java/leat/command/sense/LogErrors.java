@@ -25,6 +25,45 @@ public final class LogErrors {
         "log-no-rows", null, file, "there is a header, but not one row below it: no reading yet");
   }
 
+  /** A log that never read a level. */
+  public static Problem noLevel(String file) {
+    return new Problem(
+        "log-no-level",
+        null,
+        file,
+        "no reading of this log belongs to a step of the plan's sender: what is in the tank is not"
+            + " known; measure it with a stick, or see leat log "
+            + file);
+  }
+
+  /** A log whose sender says nothing sure now. */
+  public static Problem notSure(String file, String alarm, String since) {
+    return new Problem(
+        "log-not-sure",
+        null,
+        file,
+        "no sure reading of the level: "
+            + alarm
+            + " since "
+            + since
+            + "; mend that first, or measure the level with a stick");
+  }
+
+  /** A log that ends before the season begins, or after its end. */
+  public static Problem outsideSeason(String file, String day, String from, String to) {
+    return new Problem(
+        "log-outside-season",
+        null,
+        file,
+        "the season lasts from "
+            + from
+            + " to "
+            + to
+            + ", the log goes on to "
+            + day
+            + ": there is no day of the season to go on with");
+  }
+
   /** A column that is not there, and how the plan names it. */
   public static Problem noColumn(String file, String column, List<String> header, String key) {
     String near = Nearest.of(column, header);

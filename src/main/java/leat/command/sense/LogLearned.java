@@ -6,9 +6,8 @@ import leat.answer.Answer;
 import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.answer.Show;
-import leat.level.Tank;
+import leat.cli.Call;
 import leat.log.LogLessons;
-import leat.log.UseMean;
 import leat.quantity.NumberText;
 
 /** What the log teaches the plan, as lines to set. */
@@ -24,10 +23,10 @@ final class LogLearned {
   void tell(Answer answer) {
     List<String> lines = new ArrayList<>();
     thirst(lines);
-    holdUp(lines);
+    holdUp(answer, lines);
     cap(lines);
     if (!lines.isEmpty()) {
-      answer.next("set in the plan what the log has learned:   " + String.join("   ", lines));
+      set(answer, lines);
     }
     drift(answer);
     if (story.alarms.isEmpty() && lines.isEmpty()) {
@@ -38,50 +37,72 @@ final class LogLearned {
     }
   }
 
+  /** One line that writes all of them; without a plan file what to write in one. */
+  private void set(Answer answer, List<String> lines) {
+    String plan = story.call.hasPlan() ? story.call.planName() : "-";
+    if ("-".equals(plan)) {
+      answer.next("in the plan write what the log has learned:   " + String.join("   ", lines));
+      return;
+    }
+    StringBuilder line = new StringBuilder("leat plan set ").append(Call.quoted(plan));
+    for (String one : lines) {
+      line.append(' ').append(Call.quoted(one));
+    }
+    answer.next(line + "   what the log has learned");
+  }
+
   private String operands() {
     StringBuilder all = new StringBuilder();
     for (String file : story.call.operands()) {
-      all.append(' ').append(leat.cli.Call.quoted(file));
+      all.append(' ').append(Call.quoted(file));
     }
     return all.toString();
   }
 
   /** Only where what the plan says, its own thirst included, lies outside the interval. */
   private void thirst(List<String> lines) {
-    UseMean use = story.report.use();
-    if (use == null || story.planned == null || !(story.planned > 0)) {
-      return;
-    }
     Double own = story.plan.root().maybe("thirst");
-    if (own == null ? use.contradicts(story.planned) : use.contradicts(story.planned, own)) {
-      lines.add(
-          "thirst: " + Phrase.of(use.thirst(story.planned), Show.PERCENT.digits(3)).render(false));
+    if (story.thirst().contradicts(own)) {
+      Double factor = story.thirst().factor();
+      lines.add("thirst=" + Phrase.of(factor, Show.PERCENT.digits(3)).render(false));
     }
   }
 
-  private void holdUp(List<String> lines) {
-    LogLessons learned = story.report.lessons();
-    if (!story.plan.root().has("hold_up") && learned.dip() == learned.dip()) {
-      lines.add("hold_up: " + Phrase.of(learned.dip(), Show.L.digits(2)).render(false));
+  private void holdUp(Answer answer, List<String> lines) {
+    boolean known = story.plan.root().has("hold_up");
+    boolean lasts = story.plan.section("sender").has("hysteresis");
+    Object dip = row.get(LogSummary.HOLD_UP);
+    Object hysteresis = row.get(LogSummary.HYSTERESIS);
+    if (!known && lasts && dip != null) {
+      lines.add("hold_up=" + words(dip, Show.L));
+      answer.mind(
+          "hold-up-band",
+          row,
+          "hold_up is seen through the pump's short runs: {hold_up_low_L!} to {hold_up_high_L}. Better: mark the level, let it run, mark it again (leat tank).");
+    } else if (!known && row.get(LogSummary.HOLD_UP_LOW) != null) {
+      answer.mind(
+          "hold-up-unknown",
+          row,
+          lasts
+              ? "a run keeps {hold_up_low_L} or more above the tank: the logger meets the pump always at the same moments of its run. To know hold_up, mark the level, let it run, mark it again."
+              : "a run keeps {hold_up_low_L} or more above the tank; how much cannot be told while sender.hysteresis is not in the plan.");
     }
-    if (!story.plan.section("sender").has("hysteresis") && hysteresis() != null) {
-      lines.add("sender.hysteresis: " + Phrase.of(hysteresis(), Show.MM.digits(2)).render(false));
+    if (!lasts && hysteresis != null) {
+      lines.add("sender.hysteresis=" + words(hysteresis, Show.MM));
     }
   }
 
-  private Double hysteresis() {
-    Tank tank = story.tank();
-    return tank == null ? null : LogSummary.known(story.report.hysteresisLevel(tank));
+  private static String words(Object value, Show show) {
+    return Phrase.of((Double) value, show.digits(2)).render(false);
   }
 
   private void cap(List<String> lines) {
     LogLessons learned = story.report.lessons();
     if (learned.isCapOff(story.input.system())) {
-      String dry = learned.capDry() == learned.capDry() ? count(learned.capDry()) : null;
-      lines.add(
-          "cap_sensor: {wet: "
-              + count(learned.capWet())
-              + (dry == null ? "}" : ", dry: " + dry + "}"));
+      lines.add("cap_sensor.wet=" + count(learned.capWet()));
+      if (learned.capDry() == learned.capDry()) {
+        lines.add("cap_sensor.dry=" + count(learned.capDry()));
+      }
     }
   }
 

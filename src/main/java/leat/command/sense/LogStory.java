@@ -12,7 +12,6 @@ import leat.plan.Kind;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
-import leat.system.DrinksOf;
 import leat.system.LogOf;
 import leat.system.TankOf;
 
@@ -42,8 +41,7 @@ final class LogStory {
   final LogDates dates;
   final Plan plan;
 
-  /** Use by the plan, m3/s; null when it does not say. */
-  final Double planned;
+  private LogThirst thirst;
 
   final List<LogAlarm> alarms = new ArrayList<>();
 
@@ -53,7 +51,6 @@ final class LogStory {
     this.report = report;
     this.plan = call.plan();
     this.dates = new LogDates(input.system().zone());
-    this.planned = DrinksOf.planned(plan);
     Long now = moment("--now");
     Long since = moment("--since");
     Double asked = call.from0("--days-left");
@@ -68,15 +65,28 @@ final class LogStory {
   }
 
   private Long moment(String flag) {
+    return moment(call, flag, input.system().zone());
+  }
+
+  /** A moment of a flag, ms of Unix time; null when it is not given. */
+  static Long moment(Call call, String flag, java.time.ZoneId zone) {
     String typed = call.text(flag);
     if (typed == null) {
       return null;
     }
-    LogTimes times = new LogTimes(input.system().zone(), "");
+    LogTimes times = new LogTimes(zone, "");
     if (!times.read(typed).isTime()) {
       throw new Refused(LogErrors.notAMoment(flag, typed));
     }
     return times.millis();
+  }
+
+  /** What the plan says of thirst; a season is worked out for it, so only when it is asked for. */
+  LogThirst thirst() {
+    if (thirst == null) {
+      thirst = LogThirst.of(plan, report);
+    }
+    return thirst;
   }
 
   LogLimits limits() {

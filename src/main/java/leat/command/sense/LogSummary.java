@@ -33,12 +33,17 @@ final class LogSummary {
   static final Column TOPUP = Column.plain("topup_by", "next can");
   static final Column THIRST =
       Column.of("thirst_pct", "of what the plan says", Show.PERCENT.digits(3));
+  static final Column THIRST_BY = Column.plain("thirst_by", "held against");
   static final Column DIP = Column.of("dip_mm", "dip of a run", Show.MM.digits(2));
   static final Column USE_DAYS = Column.plain("use_days", "days of it");
   static final Column PLANNED = Column.of("plan_L_d", "plan says", Show.L_D);
   static final Column EC = Column.of("ec_mS_cm", "EC", Show.MS_CM);
   static final Column HOLD_UP =
       Column.of("hold_up_L", "kept by the running tower", Show.L.digits(2));
+  static final Column HOLD_UP_LOW = Column.of("hold_up_low_L", "at least", Show.L.digits(2));
+  static final Column HOLD_UP_HIGH = Column.of("hold_up_high_L", "at most", Show.L.digits(2));
+  static final Column HYSTERESIS =
+      Column.of("hysteresis_mm", "hysteresis of the sender", Show.MM.digits(2));
   static final Column WET = Column.number("cap_wet_counts", "cap, running water", 3);
   static final Column DRY = Column.number("cap_dry_counts", "cap, dry", 3);
   static final Column POURED_EC = Column.of("poured_ec_mS_cm", "EC after pourings", Show.MS_CM);
@@ -71,8 +76,12 @@ final class LogSummary {
     DIP,
     USE_DAYS,
     PLANNED,
+    THIRST_BY,
     EC,
     HOLD_UP,
+    HOLD_UP_LOW,
+    HOLD_UP_HIGH,
+    HYSTERESIS,
     WET,
     DRY,
     POURED_EC,
@@ -121,7 +130,9 @@ final class LogSummary {
 
   private static void use(Row row, LogStory story) {
     UseMean use = story.report.use();
-    row.set(PLANNED, story.planned);
+    row.set(PLANNED, story.thirst().planned());
+    row.set(THIRST, story.thirst().factor());
+    row.set(THIRST_BY, story.thirst().isBySeason() ? "season" : null);
     if (use == null) {
       return;
     }
@@ -129,9 +140,6 @@ final class LogSummary {
     row.set(USE_LOW, use.low());
     row.set(USE_HIGH, use.high());
     row.set(USE_DAYS, use.n());
-    if (story.planned != null && story.planned > 0) {
-      row.set(THIRST, use.thirst(story.planned));
-    }
   }
 
   private static void lessons(Row row, LogStory story) {
@@ -139,8 +147,11 @@ final class LogSummary {
     Tank tank = story.tank();
     if (tank != null) {
       row.set(DIP, known(story.report.dipLevel(tank)));
+      row.set(HYSTERESIS, known(story.report.hysteresisLevel(tank)));
     }
     row.set(HOLD_UP, known(learned.dip()));
+    row.set(HOLD_UP_LOW, known(learned.dipLow()));
+    row.set(HOLD_UP_HIGH, known(learned.dipHigh()));
     row.set(WET, known(learned.capWet()));
     row.set(DRY, known(learned.capDry()));
     row.set(POURED_EC, known(learned.pouredEc()));

@@ -25,6 +25,8 @@ final class LogText {
   private static final Column LEAST_DAYS = Column.plain("least_days", "days needed");
   private static final Column FULL = Column.of("blind_from_L", "blind from", Show.L);
 
+  private static final Column WHY = Column.plain("why", "why");
+
   private static final int WEEK = 7;
 
   /** Events of a week that are told one by one. */
@@ -129,8 +131,14 @@ final class LogText {
     if (report.ec() == report.ec()) {
       answer.figure("EC", row, "{ec_mS_cm}");
     }
-    if (report.use() != null && story.planned != null && story.planned > 0) {
-      answer.figure("plan says", row, "{plan_L_d}", "the log is {thirst_pct} of it");
+    if (story.thirst().isKnown()) {
+      answer.figure(
+          story.thirst().isBySeason() ? "season says" : "plan says",
+          row,
+          "{plan_L_d}",
+          story.thirst().isBySeason()
+              ? "on the same days; the log is {thirst_pct} of it"
+              : "the log is {thirst_pct} of it");
     }
   }
 
@@ -186,6 +194,13 @@ final class LogText {
           "the top step is read: above it the sender sees nothing, so the band reaches to full.");
     }
     unsure(answer);
+    if (story.thirst().unread() != null) {
+      Row why = Row.aside(WHY).set(WHY, story.thirst().unread());
+      answer.mind(
+          "season-unread",
+          why,
+          "the season of the plan cannot be worked out, so thirst is not held against it: {why}.");
+    }
     if (story.input.otherZone) {
       answer.mind(
           "other-zone",

@@ -127,7 +127,7 @@ class SeasonCommandTest {
             .as(where + columns[c])
             .isCloseTo(day.num(columns[c]), within(more * tolerance));
       }
-      assertThat(cells[14].replace("\"", "")).as(where).isEqualTo(day.text("event"));
+      assertThat(cells.length > 14 ? cells[14] : "").as(where).isEqualTo(day.text("event"));
     }
   }
 

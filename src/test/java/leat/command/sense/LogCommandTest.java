@@ -147,7 +147,7 @@ class LogCommandTest {
     double use = told.get("use_L_day").asDouble();
     assertThat(told.get("thirst_pct").asDouble())
         .isCloseTo(100 * use / 3, org.assertj.core.api.Assertions.within(1e-6));
-    assertThat(yard(YARD, "--set", "drinks=3 L/d").out).contains("thirst: 132 %");
+    assertThat(yard(YARD, "--set", "drinks=3 L/d").out).contains("thirst=132 %");
     assertThat(yard(YARD, "--set", "drinks=3.2 L/d", "--set", "thirst=124 %").out)
         .doesNotContain("Next: set in the plan");
   }
