@@ -73,11 +73,12 @@ public final class VersionCommand extends Command {
     Column[] all = facts.columns();
     for (int i = 0; i < all.length; i++) {
       answer.row().set(FACT, all[i].label()).set(VALUE, (String) row.get(all[i]));
+      answer.figure(all[i].label(), Answer.phrase(row, all[i]));
     }
+    answer.block();
     tables(tables, answer);
     answer.jsonObject(facts).array("tables", tables);
-    answer.sentence(row, "leat {leat}");
-    return answer.table(FACT, VALUE, FROM);
+    return answer.sentence(row, "leat {leat}");
   }
 
   private static void tables(Answer tables, Answer answer) {
@@ -86,7 +87,8 @@ public final class VersionCommand extends Command {
       String[] cells = lines[i].split("\\|");
       String newest = "-".equals(cells[2]) ? null : cells[2];
       tables.row().set(TABLE, cells[0]).set(NEWEST, newest).set(FROM, cells[3]);
-      answer.row().set(FACT, cells[0]).set(VALUE, newest).set(FROM, cells[3]);
+      Row row = answer.row().set(FACT, cells[0]).set(VALUE, newest).set(FROM, cells[3]);
+      answer.figure(cells[0], Answer.phrase(row, VALUE), Answer.phrase(row, FROM));
     }
   }
 
