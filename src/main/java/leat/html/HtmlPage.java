@@ -66,11 +66,11 @@ public final class HtmlPage {
             + (style.length() == 0 ? "'none'" : hash(css))
             + "; base-uri 'none'; form-action 'none'";
     StringBuilder out = new StringBuilder(body.length() + css.length() + js.length() + 1000);
-    out.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
+    out.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n");
     out.append("<meta http-equiv=\"Content-Security-Policy\" content=\"");
-    out.append(policy).append("\">\n<meta name=\"referrer\" content=\"no-referrer\">\n");
-    out.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
-    out.append("<meta name=\"color-scheme\" content=\"light dark\">\n");
+    out.append(policy).append("\"/>\n<meta name=\"referrer\" content=\"no-referrer\"/>\n");
+    out.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n");
+    out.append("<meta name=\"color-scheme\" content=\"light dark\"/>\n");
     out.append("<title>").append(text(title)).append("</title>\n");
     if (style.length() > 0) {
       out.append("<style>").append(css).append("</style>\n");
