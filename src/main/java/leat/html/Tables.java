@@ -90,7 +90,8 @@ final class Tables {
     out.append("<div class=\"rows\">");
     if (isLong) {
       out.append("<p class=\"screen script\"><label>Show rows with <input type=\"search\"");
-      out.append(" class=\"filter\"/></label> <span class=\"count soft\" role=\"status\"></span></p>");
+      out.append(
+          " class=\"filter\"/></label> <span class=\"count soft\" role=\"status\"></span></p>");
     }
     out.append("<div class=\"box\" tabindex=\"0\" role=\"region\" aria-label=\"")
         .append(text(caption))

@@ -234,7 +234,7 @@
         one.fill = ink;
         one.width = 0;
         one.dash = [];
-        var how = {size: [0.7, bars && narrow(width) ? 16 : 20]};
+        var how = {size: [0.7, bars && narrow(width) ? 12 : 20]};
         if (cols[i].low) {
           all.push({label: s.label, paths: function () { return null; }, points: {show: false}});
           how.disp = {
@@ -274,11 +274,11 @@
       y.size = c.y.time ? 44 : 30;
       var room = Math.min(Math.floor(width * 0.42), 8 + 7 * Math.max.apply(null, c.x.names.map(function (n) { return n.length; })));
       var most = Math.max(3, Math.floor((room - 12) / 6.6));
-      x.size = room;
+      x.size = narrow(width) ? 6 : room;
       x.grid = {show: false};
       x.splits = function () { return c.x.names.map(function (n, i) { return i; }); };
       x.values = function () {
-        return c.x.names.map(function (n) { return n.length > most ? n.slice(0, most - 1) + '\u2026' : n; });
+        return c.x.names.map(function (n) { return narrow(width) ? '' : n.length > most ? n.slice(0, most - 1) + '\u2026' : n; });
       };
     } else {
       y.size = function (u, labels) {
@@ -289,7 +289,7 @@
     return {
       width: width,
       height: bars ? 50 + (narrow(width) ? 46 : 28) * c.x.names.length : Math.min(340, Math.max(230, Math.round(width * 0.5))),
-      padding: [14, bars && !narrow(width) ? beside(c) : 14, 0, 4],
+      padding: [bars && narrow(width) ? 24 : 14, bars && !narrow(width) ? beside(c) : 14, 0, 4],
       tzDate: function (ts) { return uPlot.tzDate(new Date(ts * 1000), 'Etc/UTC'); },
       legend: {show: false},
       cursor: {
@@ -313,7 +313,7 @@
     };
   }
 
-  /* Words stand behind a bar's field, on a narrow screen under the bar. */
+  /* Words stand behind a bar's field; on a narrow screen they stand over the bar, behind its name. */
   function narrow(width) { return width < 560; }
   function beside(c) {
     var longest = 0;
@@ -390,6 +390,7 @@
     ctx.font = 12 * r + 'px system-ui, "DejaVu Sans", sans-serif';
     ctx.textBaseline = 'middle';
     ctx.textAlign = 'left';
+    var told = [];
     c.series.forEach(function (s, k) {
       if (!u.series[cols[k].high].show) return;
       data[cols[k].high].forEach(function (v, i) {
@@ -397,12 +398,14 @@
         var text = (c.words[k] && c.words[k][i]) || value(c.y, v);
         var below = narrow(u.width);
         var x = below ? box.left : box.left + box.width + 8 * r;
+        if (below) text = (told[i] ? '' : c.x.names[i] + ': ') + text;
         var room = u.ctx.canvas.width - x - 2 * r;
         if (ctx.measureText(text).width > room) {
           while (text.length > 2 && ctx.measureText(text + '\u2026').width > room) text = text.slice(0, -1);
           text += '\u2026';
         }
-        halo(ctx, r, text, x, u.valToPos(i, 'x', true) + (below ? 17 * r : 0));
+        halo(ctx, r, text, x, u.valToPos(i, 'x', true) + (below ? (told[i] ? 16 : -16) * r : 0));
+        told[i] = true;
       });
     });
     ctx.restore();

@@ -105,8 +105,7 @@ public final class Browser {
 
   private static String address(Process process) throws IOException {
     BufferedReader out =
-        new BufferedReader(
-            new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
+        new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
     StringBuilder said = new StringBuilder();
     for (String line = out.readLine(); line != null; line = out.readLine()) {
       said.append(line).append('\n');
@@ -280,7 +279,8 @@ public final class Browser {
     public byte[] paper() {
       JsonNode result =
           send(
-              "Page.printToPDF", Map.of("preferCSSPageSize", true, "paperWidth", 8.27, "paperHeight", 11.69));
+              "Page.printToPDF",
+              Map.of("preferCSSPageSize", true, "paperWidth", 8.27, "paperHeight", 11.69));
       return java.util.Base64.getDecoder().decode(result.get("data").asText());
     }
 

@@ -125,10 +125,12 @@ class PageInBrowserTest {
   private static void filters(Browser.Tab tab) {
     tab.eval(
         "(f => { f.value = 'change'; f.dispatchEvent(new Event('input')); })(document.querySelector('.filter'))");
-    String shown = "Array.from(document.querySelectorAll('table.sorts tbody tr')).filter(r => !r.hidden)";
+    String shown =
+        "Array.from(document.querySelectorAll('table.sorts tbody tr')).filter(r => !r.hidden)";
     int rows = tab.eval(shown + ".length").asInt();
     assertThat(rows).isBetween(1, 30);
-    assertThat(tab.eval(shown + ".every(r => r.textContent.includes('change'))").asBoolean()).isTrue();
+    assertThat(tab.eval(shown + ".every(r => r.textContent.includes('change'))").asBoolean())
+        .isTrue();
     assertThat(tab.eval("document.querySelector('.count').textContent").asText())
         .startsWith(rows + " of ");
   }
@@ -148,7 +150,8 @@ class PageInBrowserTest {
     String plot = "document.querySelectorAll('.chart')[0].plot";
     double all = tab.eval(plot + ".scales.x.max - " + plot + ".scales.x.min").asDouble();
     JsonNode over =
-        tab.eval("(r => [r.left, r.top, r.width, r.height])(" + plot + ".over.getBoundingClientRect())");
+        tab.eval(
+            "(r => [r.left, r.top, r.width, r.height])(" + plot + ".over.getBoundingClientRect())");
     double left = over.get(0).asDouble();
     double middle = over.get(1).asDouble() + over.get(3).asDouble() / 2;
     double width = over.get(2).asDouble();
@@ -158,7 +161,8 @@ class PageInBrowserTest {
     tab.mouse("mouseMoved", left + width * 0.5, middle);
     tab.mouse("mouseReleased", left + width * 0.5, middle);
     tab.waitFor(plot + ".scales.x.max - " + plot + ".scales.x.min < " + all * 0.3);
-    tab.eval("document.querySelectorAll('.chart')[0].querySelector('[aria-label=\"Show all\"]').click()");
+    tab.eval(
+        "document.querySelectorAll('.chart')[0].querySelector('[aria-label=\"Show all\"]').click()");
     tab.waitFor(plot + ".scales.x.max - " + plot + ".scales.x.min === " + all);
   }
 
@@ -242,7 +246,15 @@ class PageInBrowserTest {
         int named = 0;
         for (JsonNode node : nodes) {
           String role = node.path("role").path("value").asText();
-          if (Set.of("button", "searchbox", "region", "table", "heading", "columnheader", "DisclosureTriangle").contains(role)
+          if (Set.of(
+                      "button",
+                      "searchbox",
+                      "region",
+                      "table",
+                      "heading",
+                      "columnheader",
+                      "DisclosureTriangle")
+                  .contains(role)
               && !role.equals("table")) {
             assertThat(node.path("name").path("value").asText())
                 .as(role + " of " + String.join(" ", line))
@@ -286,15 +298,20 @@ class PageInBrowserTest {
   void aHostilePlanRunsNothing() throws IOException {
     String page = Pages.of("check", Hostile.plan(folder).toString());
     // even markup that slipped through would run nothing: the policy in the page stops it
-    String slipped = page.replace("</main>", "<img src=\"x\" onerror=\"window.hurt=2\"/><script>window.hurt=3</script></main>");
+    String slipped =
+        page.replace(
+            "</main>",
+            "<img src=\"x\" onerror=\"window.hurt=2\"/><script>window.hurt=3</script></main>");
     for (String one : List.of(page, slipped)) {
       try (Browser.Tab tab = browser.open(Pages.file(folder, "h.html", one), PHONE, false)) {
-        assertThat(tab.eval("document.querySelectorAll('.uplot canvas').length").asInt()).isEqualTo(1);
+        assertThat(tab.eval("document.querySelectorAll('.uplot canvas').length").asInt())
+            .isEqualTo(1);
         assertThat(tab.eval("String(window.hurt)").asText()).isEqualTo("undefined");
         assertThat(tab.eval("document.title").asText()).contains(Hostile.NAME);
         if (one.equals(page)) {
           assertThat(tab.complaints()).isEmpty();
-          assertThat(tab.eval("document.documentElement.scrollWidth").asInt()).isLessThanOrEqualTo(PHONE);
+          assertThat(tab.eval("document.documentElement.scrollWidth").asInt())
+              .isLessThanOrEqualTo(PHONE);
         } else {
           assertThat(tab.complaints()).anyMatch(c -> c.contains("Content Security Policy"));
         }

@@ -17,7 +17,8 @@ import org.xml.sax.InputSource;
 /** Pages made for tests, and what stands in them. */
 final class Pages {
   private static final Pattern DATA =
-      Pattern.compile("<script type=\"application/json\" id=\"charts\">(.*?)</script>", Pattern.DOTALL);
+      Pattern.compile(
+          "<script type=\"application/json\" id=\"charts\">(.*?)</script>", Pattern.DOTALL);
 
   private Pages() {}
 

@@ -125,12 +125,7 @@ public final class TextChart {
       }
       String symbol = axis.symbol(us);
       legend.add(
-          sign
-              + " "
-              + mark.label()
-              + " "
-              + axis.text(at)
-              + (symbol.isEmpty() ? "" : " " + symbol));
+          sign + " " + mark.label() + " " + axis.text(at) + (symbol.isEmpty() ? "" : " " + symbol));
     }
   }
 

@@ -81,7 +81,8 @@ final class Ticks {
     for (; !month.isAfter(last); month = month.plusMonths(each)) {
       String name = MONTHS[month.getMonthValue() - 1];
       add(
-          Axis.at(month), each >= 12 || month.getMonthValue() == 1 ? name + " " + month.getYear() : name);
+          Axis.at(month),
+          each >= 12 || month.getMonthValue() == 1 ? name + " " + month.getYear() : name);
     }
   }
 }

@@ -65,8 +65,7 @@ final class Trace {
         double nextLow = orElse(shown(series.low()[next]), low);
         double nextHigh = orElse(shown(series.y()[next]), high);
         for (int c = a; c < b; c++) {
-          canvas.stretch(
-              c, between(low, nextLow, c, a, b), between(high, nextHigh, c, a, b), sign);
+          canvas.stretch(c, between(low, nextLow, c, a, b), between(high, nextHigh, c, a, b), sign);
         }
       }
     }

@@ -43,7 +43,8 @@ final class CheckChart {
     }
     Chart chart =
         Chart.of(
-            (named ? plan.name + ": how" : "How") + " far each rule is from its limit, cut at 100 %",
+            (named ? plan.name + ": how" : "How")
+                + " far each rule is from its limit, cut at 100 %",
             Axis.names("rule", names),
             Axis.of("on the good side of the limit", Show.PERCENT));
     String[] labels = {"fails", "warns", "passes"};

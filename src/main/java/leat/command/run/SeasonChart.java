@@ -37,8 +37,7 @@ final class SeasonChart {
   }
 
   private Chart litres() {
-    Chart chart =
-        Chart.of("Water in the tank", Axis.time("day"), Axis.of("in the tank", Show.L));
+    Chart chart = Chart.of("Water in the tank", Axis.time("day"), Axis.of("in the tank", Show.L));
     double[] evening = new double[days.length];
     double[] least = new double[days.length];
     for (int t = 0; t < days.length; t++) {
