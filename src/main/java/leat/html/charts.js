@@ -128,6 +128,9 @@
         var said = c.words[k] && c.words[k][at];
         words.push(said ? text + ' (' + said + ')' : text);
       });
+      c.events.forEach(function (e) {
+        if (data[0][i] >= e.from && data[0][i] <= e.to) words.push(e.label);
+      });
       read.textContent = value(c.x, data[0][i]) + ': ' + (words.join('; ') || 'no value');
     }
 
@@ -329,6 +332,7 @@
   function events(u, c) {
     var r = ratio(u);
     u.ctx.save();
+    var free = -1;
     c.events.forEach(function (e) {
       var a = Math.max(u.bbox.left, u.valToPos(e.from, 'x', true));
       var b = Math.min(u.bbox.left + u.bbox.width, u.valToPos(e.to, 'x', true));
@@ -341,7 +345,11 @@
       u.ctx.textBaseline = 'bottom';
       u.ctx.textAlign = 'left';
       var w = u.ctx.measureText(e.label).width;
-      u.ctx.fillText(e.label, Math.min(a, u.bbox.left + u.bbox.width - w), u.bbox.top);
+      var at = Math.min(a, u.bbox.left + u.bbox.width - w);
+      if (at > free) {
+        u.ctx.fillText(e.label, at, u.bbox.top);
+        free = at + w + 6 * r;
+      }
     });
     u.ctx.restore();
   }
@@ -395,10 +403,10 @@
       if (!u.series[cols[k].high].show) return;
       data[cols[k].high].forEach(function (v, i) {
         if (!known(v)) return;
-        var text = (c.words[k] && c.words[k][i]) || value(c.y, v);
+        var text = ((c.words[k] && c.words[k][i]) || value(c.y, v)).slice(0, 200);
         var below = narrow(u.width);
         var x = below ? box.left : box.left + box.width + 8 * r;
-        if (below) text = (told[i] ? '' : c.x.names[i] + ': ') + text;
+        if (below) text = (told[i] ? '' : c.x.names[i].slice(0, 200) + ': ') + text;
         var room = u.ctx.canvas.width - x - 2 * r;
         if (ctx.measureText(text).width > room) {
           while (text.length > 2 && ctx.measureText(text + '\u2026').width > room) text = text.slice(0, -1);

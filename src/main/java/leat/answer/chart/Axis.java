@@ -30,6 +30,13 @@ public final class Axis {
     return new Axis(label, show, show.digits(), false, null);
   }
 
+  /** The values of a column. */
+  public static Axis of(leat.answer.Column column) {
+    return column.show() == null
+        ? number(column.label(), column.digits())
+        : of(column.label(), column.show());
+  }
+
   /** Bare numbers with significant digits. */
   public static Axis number(String label, int digits) {
     return new Axis(label, null, digits, false, null);

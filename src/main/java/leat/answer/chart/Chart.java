@@ -16,6 +16,7 @@ public final class Chart {
   private final List<Series> series = new ArrayList<>();
   private final List<Mark> marks = new ArrayList<>();
   private final List<Span> events = new ArrayList<>();
+  private boolean fromZero;
 
   private Chart(String title, Axis x, Axis y) {
     this.title = title;
@@ -81,6 +82,17 @@ public final class Chart {
       places[i] = i;
     }
     return places;
+  }
+
+  /** The axis up holds 0, too. */
+  public Chart fromZero() {
+    fromZero = true;
+    return this;
+  }
+
+  /** Whether the axis up holds 0 in any case. */
+  boolean isFromZero() {
+    return fromZero;
   }
 
   /** A limit: a line at a value of y. */

@@ -26,6 +26,9 @@ public record Scale(double low, double high, double step) {
         take(ends, new double[] {0}, chart.y(), us);
       }
     }
+    if (chart.isFromZero()) {
+      take(ends, new double[] {0}, chart.y(), us);
+    }
     for (Mark mark : chart.marks()) {
       if (mark.across()) {
         take(ends, new double[] {mark.value()}, chart.y(), us);

@@ -16,7 +16,7 @@ public final class TextChart {
   private static final int STEPS = 5;
   private static final String SIGNS = "*o+x#@%&";
   private static final String BANDS = ".,'";
-  private static final char EVENT = ':';
+  private static final String EVENTS = ":;!~";
   private static final char LIMIT = '-';
   private static final char MOMENT = '|';
 
@@ -132,16 +132,20 @@ public final class TextChart {
   private void events(Canvas canvas) {
     List<String> told = new ArrayList<>();
     for (Span event : chart.events()) {
+      boolean first = !told.contains(event.label());
+      if (first) {
+        told.add(event.label());
+      }
+      char sign = EVENTS.charAt(told.indexOf(event.label()) % EVENTS.length());
       int from = canvas.column(chart.x().shown(event.from(), us));
       int to = canvas.column(chart.x().shown(event.to(), us));
       for (int c = from; c <= Math.max(from, to); c++) {
         for (int r = 0; r < canvas.rows(); r++) {
-          canvas.under(r, c, EVENT);
+          canvas.under(r, c, sign);
         }
       }
-      if (!told.contains(event.label())) {
-        told.add(event.label());
-        legend.add(EVENT + " " + event.label());
+      if (first) {
+        legend.add(sign + " " + event.label());
       }
     }
   }

@@ -83,6 +83,11 @@ public final class TankCommand extends Command {
   }
 
   @Override
+  public boolean draws() {
+    return true;
+  }
+
+  @Override
   public Answer answer(Call call) {
     Plan plan = call.plan();
     Section section = plan.section("tank");
@@ -147,6 +152,7 @@ public final class TankCommand extends Command {
       figures(answer, first, section);
     }
     over(answer, section);
+    chart(call, answer, tank, section);
     call.withTaken(answer);
     if (call.has("--dipstick")) {
       answer.taken(
@@ -159,6 +165,20 @@ public final class TankCommand extends Command {
         "from drawn sizes; a filled wall bulges, 1 to 3 % more at the top. Pour known litres to know.");
     answer.next(call.again("tank", SHAPE) + " --every \"10 mm\" -o dipstick.csv");
     return answer;
+  }
+
+  private static void chart(Call call, Answer answer, Tank tank, Section section) {
+    if (!call.wantsChart()) {
+      return;
+    }
+    boolean asked = !call.has("--every");
+    double[] levels = new double[asked ? answer.size() : 0];
+    double[] volumes = new double[levels.length];
+    for (int i = 0; i < levels.length; i++) {
+      levels[i] = (Double) answer.row(i).get(LEVEL);
+      volumes[i] = (Double) answer.row(i).get(VOLUME);
+    }
+    answer.chart(TankChart.of(tank, section, levels, volumes));
   }
 
   /** Level of a volume, which must go in: up to the rim. */
@@ -280,6 +300,7 @@ public final class TankCommand extends Command {
         Row.aside(MARKS, VOLUME).set(MARKS, marks.size()).set(VOLUME, tank.capacity()),
         "Dipstick: {marks} marks, {volume_L} to the rim.");
     answer.table(LEVEL, VOLUME, ABOVE_LOW, MM_PER_L);
+    chart(call, answer, tank, section);
     call.withTaken(answer);
     return answer.mind(
         "drawn-sizes",

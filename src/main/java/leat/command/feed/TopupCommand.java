@@ -113,6 +113,11 @@ public final class TopupCommand extends Command {
   }
 
   @Override
+  public boolean draws() {
+    return true;
+  }
+
+  @Override
   public Answer answer(Call call) {
     Held.refuseTwo(call);
     TopupAsked asked = new TopupAsked(call);
@@ -147,6 +152,9 @@ public final class TopupCommand extends Command {
     readingMinds(answer, call.plan(), held);
     text.minds();
     text.next();
+    if (call.wantsChart() && one.reached()) {
+      answer.chart(TopupChart.of(row));
+    }
     return one.reached() ? answer : answer.no();
   }
 

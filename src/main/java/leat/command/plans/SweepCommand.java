@@ -103,6 +103,11 @@ public final class SweepCommand extends Command {
   }
 
   @Override
+  public boolean draws() {
+    return true;
+  }
+
+  @Override
   public Answer answer(Call call) {
     if (call.has("--measures")) {
       return measures();
@@ -190,6 +195,9 @@ public final class SweepCommand extends Command {
               ? "No guess of the plan moves {measure}."
               : "{key} matters most: {measure} goes from {at_low} to {at_high} over the range that this guess may have.");
       answer.table(KEY, MEASURE, AT_LOW, AS_IS, AT_HIGH);
+    }
+    for (Measure measure : call.wantsChart() ? asked(call) : List.<Measure>of()) {
+      answer.chart(SweepChart.of(all, measure));
     }
     return answer.next(
         call.again("sweep " + Call.quoted(planName(call, this)))

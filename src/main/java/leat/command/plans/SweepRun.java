@@ -227,12 +227,24 @@ final class SweepRun {
     }
     answer.sentence(counts, "{fine} of {designs} designs fail no rule.");
     answer.table(shownColumns(kept.subList(0, shown)));
+    if (call.wantsChart() && shownMeasures > 1) {
+      answer.chart(SweepChart.of(kept, measures.get(0), measures.get(1), this::named));
+    }
     if (kept.size() > shown) {
       answer.mind("more-designs", counts, "{passes} more are not shown: --top N, or --format csv.");
     }
     return answer.next(
         call.again("check " + Call.quoted(SweepCommand.planName(call, call.command)))
             + " --set KEY=VALUE   with the values of a row tells each rule of a design");
+  }
+
+  private String named(Judged one) {
+    StringBuilder name = new StringBuilder();
+    for (int i = 0; i < keys.length; i++) {
+      name.append(i == 0 ? "" : ", ").append(keys[i].key()).append(' ');
+      name.append(grid.typed(one.design(), i));
+    }
+    return name.toString();
   }
 
   /** Columns of the text: those that say something. */

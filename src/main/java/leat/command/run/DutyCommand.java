@@ -146,6 +146,11 @@ public final class DutyCommand extends Command {
   }
 
   @Override
+  public boolean draws() {
+    return true;
+  }
+
+  @Override
   public Answer answer(Call call) {
     if (call.has("--suggest")) {
       if (!call.hasPlan()) {
@@ -239,6 +244,9 @@ public final class DutyCommand extends Command {
     Timetable table = lines.get(0).timetable;
     if (terms.period.dates() != null && (table.size() > 1 || terms.price.tariff().size() > 1)) {
       DutyDay.draw(answer, table, DutyLine.names(call, table), terms.price, terms.period.dates());
+    }
+    if (call.wantsChart()) {
+      answer.chart(DutyChart.of(lines, terms.price, terms.period.dates()));
     }
     call.withTaken(answer);
     minds(call, answer, terms, lines);
