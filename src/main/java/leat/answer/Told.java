@@ -139,7 +139,7 @@ public final class Told {
     boolean[] numbers = new boolean[columns];
     List<String[]> texts = new ArrayList<>();
     for (int c = 0; c < columns; c++) {
-      heads.add(heading(rows.columns[c]));
+      heads.add(heading(rows.columns, c));
     }
     for (int r = 0; r < rows.rows.size() && r < most; r++) {
       String[] cells = new String[columns];
@@ -151,6 +151,15 @@ public final class Told {
       texts.add(cells);
     }
     return new Table(name, heads, numbers, texts, rows.rows.size());
+  }
+
+  /** Label and unit; columns of one label, which the text tells one by one, by their keys, too. */
+  private String heading(Column[] all, int c) {
+    boolean twice = false;
+    for (int i = 0; i < all.length; i++) {
+      twice |= i != c && all[i].label().equals(all[c].label());
+    }
+    return twice ? heading(all[c]) + " (" + all[c].key() + ")" : heading(all[c]);
   }
 
   private String heading(Column column) {

@@ -32,7 +32,16 @@ final class Page {
     for (String word : call.words()) {
       line.append(' ').append(Call.quoted(paths.of(word)));
     }
-    List<Plan> plans = call.plansRead();
+    List<Plan> plans = new ArrayList<>();
+    for (Plan plan : call.plansRead()) {
+      boolean known = false;
+      for (Plan other : plans) {
+        known |= java.util.Objects.equals(plan.fileName(), other.fileName());
+      }
+      if (!known) {
+        plans.add(plan);
+      }
+    }
     String title = "leat " + call.command.name();
     if (plans.size() == 1 && plans.get(0).isFromFile()) {
       title += ": " + plans.get(0).title();

@@ -17,6 +17,8 @@ final class Tables {
   /** Columns that can be set to the right; see {@link #rules}. */
   private static final int MOST_RIGHT = 40;
 
+  private static final int HOURS = 24;
+
   /** So few rows stand beside each other. */
   private static final int FEW = 4;
 
@@ -59,12 +61,19 @@ final class Tables {
       int n = figure.cells().size();
       for (int c = 0; c < n; c++) {
         boolean last = c == n - 1 && n < cells;
-        out.append(last ? "<td colspan=\"" + (cells - c) + "\">" : "<td>");
-        out.append(text(figure.cells().get(c))).append("</td>");
+        String cell = figure.cells().get(c);
+        out.append(last ? "<td colspan=\"" + (cells - c) + "\"" : "<td");
+        out.append(isDrawing(cell) ? " class=\"drawing\">" : ">").append(text(cell));
+        out.append("</td>");
       }
       out.append("</tr>\n");
     }
     return out.append("</tbody></table>\n").toString();
+  }
+
+  /** A line drawn of characters, such as a day of 24 hours: it wants a fixed width. */
+  private static boolean isDrawing(String cell) {
+    return cell.contains("   ") || cell.length() == HOURS && cell.indexOf(' ') < 0;
   }
 
   private static String verdict(String label) {

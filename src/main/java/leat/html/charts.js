@@ -77,7 +77,7 @@
       var key = make('button', 'key');
       key.type = 'button';
       key.setAttribute('aria-pressed', 'true');
-      key.append(swatch(s, i), make('span', '', s.label));
+      key.append(swatch(c, s, i), make('span', '', s.label));
       key.title = 'Shows or hides ' + s.label;
       key.addEventListener('click', function () {
         hidden[i] = !hidden[i];
@@ -180,7 +180,7 @@
   }
 
   /* The sign of a series: its dash or its block, in its colour. */
-  function swatch(s, i) {
+  function swatch(c, s, i) {
     var ns = document.querySelector('svg.ns').namespaceURI;
     var svg = document.createElementNS(ns, 'svg');
     svg.setAttribute('width', '26');
@@ -198,8 +198,10 @@
       e = document.createElementNS(ns, 'circle');
       e.setAttribute('cx', '13');
       e.setAttribute('cy', '6');
-      e.setAttribute('r', '5');
-      e.setAttribute('fill', 'currentColor');
+      e.setAttribute('r', '4.5');
+      e.setAttribute('fill', hollow(c, i) ? 'none' : 'currentColor');
+      e.setAttribute('stroke', 'currentColor');
+      e.setAttribute('stroke-width', '2');
     } else {
       e = document.createElementNS(ns, 'rect');
       e.setAttribute('width', '26');
@@ -209,6 +211,11 @@
     }
     svg.append(e);
     return svg;
+  }
+
+  /* Every second series of points is drawn as rings: colour alone tells them not apart. */
+  function hollow(c, i) {
+    return c.series.slice(0, i).filter(function (s) { return s.kind === 'points'; }).length % 2 === 1;
   }
 
   function faded(c) {
@@ -232,7 +239,7 @@
         one.paths = uPlot.paths.stepped({align: 1});
       } else if (s.kind === 'points') {
         one.paths = function () { return null; };
-        one.points = {show: true, size: 9, fill: ink, stroke: ink};
+        one.points = {show: true, size: 9, width: 2, fill: hollow(c, i) ? css('--paper') : ink, stroke: ink};
       } else if (s.kind === 'bars') {
         one.fill = ink;
         one.width = 0;
@@ -275,8 +282,9 @@
     x.size = c.x.time ? 44 : 30;
     if (bars) {
       y.size = c.y.time ? 44 : 30;
-      var room = Math.min(Math.floor(width * 0.42), 8 + 7 * Math.max.apply(null, c.x.names.map(function (n) { return n.length; })));
-      var most = Math.max(3, Math.floor((room - 12) / 6.6));
+      y.space = 80;
+      var room = Math.min(Math.floor(width * 0.42), 24 + 6.8 * Math.max.apply(null, c.x.names.map(function (n) { return n.length; })));
+      var most = Math.max(3, Math.floor((room - 22) / 6.6));
       x.size = narrow(width) ? 6 : room;
       x.grid = {show: false};
       x.splits = function () { return c.x.names.map(function (n, i) { return i; }); };
@@ -310,7 +318,7 @@
       bands: made.bands,
       hooks: {
         drawClear: [function (u) { events(u, c); }],
-        draw: [function (u) { marks(u, c, bars); if (bars) words(u, c, cols, data); }],
+        draw: [function (u) { marks(u, c, bars); if (bars) words(u, c); }],
         setCursor: [told]
       }
     };
@@ -319,14 +327,24 @@
   /* Words stand behind a bar's field; on a narrow screen they stand over the bar, behind its name. */
   function narrow(width) { return width < 560; }
   function beside(c) {
-    var longest = 0;
-    c.series.forEach(function (s, k) {
-      c.data[columns(c)[k].high].forEach(function (v, i) {
-        if (v !== '' && known(v)) longest = Math.max(longest, ((c.words[k] && c.words[k][i]) || value(c.y, v)).length);
-      });
-    });
-    return 16 + Math.min(7 * longest, 240);
+    var longest = Math.max.apply(null, said(c, null).map(function (t) { return t.length; }));
+    return 16 + Math.min(6.6 * longest, 260);
   }
+
+  /* What is said of each name: the words of its bars, else their values. */
+  function said(c, u) {
+    var cols = columns(c);
+    return c.x.names.map(function (n, i) {
+      var all = [];
+      c.series.forEach(function (s, k) {
+        var v = c.data[cols[k].high][i];
+        if (v === '' || !known(v) || u && !u.series[cols[k].high].show) return;
+        all.push((c.words[k] && c.words[k][i]) || value(c.y, v));
+      });
+      return all.join('; ').slice(0, 200);
+    });
+  }
+
   function ratio(u) { return u.ctx.canvas.width / u.width; }
 
   function events(u, c) {
@@ -391,30 +409,23 @@
     ctx.fillText(text, x, y);
   }
 
-  function words(u, c, cols, data) {
+  function words(u, c) {
     var r = ratio(u), box = u.bbox, ctx = u.ctx;
     ctx.save();
     ctx.fillStyle = css('--ink');
     ctx.font = 12 * r + 'px system-ui, "DejaVu Sans", sans-serif';
     ctx.textBaseline = 'middle';
     ctx.textAlign = 'left';
-    var told = [];
-    c.series.forEach(function (s, k) {
-      if (!u.series[cols[k].high].show) return;
-      data[cols[k].high].forEach(function (v, i) {
-        if (!known(v)) return;
-        var text = ((c.words[k] && c.words[k][i]) || value(c.y, v)).slice(0, 200);
-        var below = narrow(u.width);
-        var x = below ? box.left : box.left + box.width + 8 * r;
-        if (below) text = (told[i] ? '' : c.x.names[i].slice(0, 200) + ': ') + text;
-        var room = u.ctx.canvas.width - x - 2 * r;
-        if (ctx.measureText(text).width > room) {
-          while (text.length > 2 && ctx.measureText(text + '\u2026').width > room) text = text.slice(0, -1);
-          text += '\u2026';
-        }
-        halo(ctx, r, text, x, u.valToPos(i, 'x', true) + (below ? (told[i] ? 16 : -16) * r : 0));
-        told[i] = true;
-      });
+    var below = narrow(u.width);
+    var x = below ? box.left : box.left + box.width + 8 * r;
+    var room = u.ctx.canvas.width - x - 2 * r;
+    said(c, u).forEach(function (text, i) {
+      if (below) text = c.x.names[i].slice(0, 200) + (text ? ': ' + text : '');
+      if (ctx.measureText(text).width > room) {
+        while (text.length > 2 && ctx.measureText(text + '\u2026').width > room) text = text.slice(0, -1);
+        text += '\u2026';
+      }
+      halo(ctx, r, text, x, u.valToPos(i, 'x', true) - (below ? 16 * r : 0));
     });
     ctx.restore();
   }
