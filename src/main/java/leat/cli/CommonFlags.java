@@ -26,7 +26,12 @@ final class CommonFlags {
 
   private static Flag format(String[] all) {
     return Flag.of(
-            "--format", "-f", "FORMAT", Kind.choice(all), "json", "what the answer is written as")
+            "--format",
+            "-f",
+            "FORMAT",
+            Kind.choice(all),
+            "json",
+            "what the answer is written as; html is one page for a browser, charts inside, without any network")
         .byDefault("text");
   }
 
