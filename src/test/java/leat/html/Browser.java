@@ -259,7 +259,8 @@ public final class Browser {
       return found;
     }
 
-    public byte[] picture(int width, int height) {
+    /** A picture of the page from so far below its top, px. */
+    public byte[] picture(int top, int width, int height) {
       String data =
           send(
                   "Page.captureScreenshot",
@@ -269,7 +270,7 @@ public final class Browser {
                       "captureBeyondViewport",
                       true,
                       "clip",
-                      Map.of("x", 0, "y", 0, "width", width, "height", height, "scale", 1)))
+                      Map.of("x", 0, "y", top, "width", width, "height", height, "scale", 1)))
               .get("data")
               .asText();
       return java.util.Base64.getDecoder().decode(data);
