@@ -278,6 +278,9 @@ class ArchitectureTest {
     Set<String> loaded = new TreeSet<>(loadedBy("sum"));
     loaded.addAll(loadedBy("plan"));
     assertThat(loaded).hasSizeGreaterThan(200);
+    assertThat(loaded)
+        .as("pages and charts are loaded where they are asked for")
+        .noneMatch(name -> name.startsWith("leat.html.") || name.startsWith("leat.answer.chart."));
     for (String name : loaded) {
       Path file = Declared.CLASSES.resolve(name.replace('.', '/') + ".class");
       String bytes = Files.readString(file, StandardCharsets.ISO_8859_1);
