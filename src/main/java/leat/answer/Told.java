@@ -123,7 +123,7 @@ public final class Told {
     if (answer.head != null) {
       tables.add(table("all figures", answer.head, answer.head.columns.length, most));
     }
-    if (!answer.arrays.contains(answer)) {
+    if (!isAmongArrays()) {
       tables.add(table("", answer, answer.csvColumns, most));
     }
     for (int i = 0; i < answer.arrays.size(); i++) {
@@ -132,6 +132,20 @@ public final class Told {
       tables.add(table(name, one, one.csvColumns, most));
     }
     return tables;
+  }
+
+  /** Whether the rows are one of the arrays, as the same answer or as another of its columns. */
+  private boolean isAmongArrays() {
+    for (Answer one : answer.arrays) {
+      boolean same = one.columns.length == answer.columns.length && one.size() == answer.size();
+      for (int c = 0; same && c < one.columns.length; c++) {
+        same = one.columns[c].key().equals(answer.columns[c].key());
+      }
+      if (same) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private Table table(String name, Answer rows, int columns, int most) {

@@ -1,5 +1,6 @@
 package leat.command.feed;
 
+import leat.answer.Answer;
 import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.answer.Show;
@@ -21,6 +22,27 @@ final class TopupChart {
             Axis.names("what", "drain", "plain water", "feed"),
             Axis.of("volume", Show.L))
         .bars("volume", litres, words);
+  }
+
+  /** The same where salts are weighed: water here, grams in a chart of their own. */
+  static Chart water(Row row) {
+    double[] litres = {value(row.get(TopupColumns.DRAIN)), value(row.get(TopupColumns.WATER))};
+    return Chart.of(
+            "What to drain and what to pour",
+            Axis.names("what", "drain", "plain water"),
+            Axis.of("volume", Show.L))
+        .bars("volume", litres);
+  }
+
+  static Chart salts(Answer salts) {
+    String[] names = new String[salts.size()];
+    double[] grams = new double[names.length];
+    for (int i = 0; i < names.length; i++) {
+      names[i] = (String) salts.row(i).get(TopupBySalts.SALT);
+      grams[i] = value(salts.row(i).get(TopupBySalts.GRAMS));
+    }
+    return Chart.of("What to weigh", Axis.names("salt", names), Axis.of("weigh", SaltGrams.SHOW))
+        .bars("weigh", grams);
   }
 
   private static double value(Object value) {

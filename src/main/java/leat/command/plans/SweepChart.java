@@ -1,5 +1,6 @@
 package leat.command.plans;
 
+import java.util.ArrayList;
 import java.util.List;
 import leat.answer.Column;
 import leat.answer.Phrase;
@@ -13,6 +14,9 @@ import leat.sweep.Nudge;
 /** Designs as points over two measures, those that no other beats apart; and guesses as bars. */
 final class SweepChart {
   private static final int[] BOTH = {0, 1};
+
+  /** Designs that no picture needs more of, besides those that none beats. */
+  private static final int MOST = 2000;
 
   private SweepChart() {}
 
@@ -35,9 +39,25 @@ final class SweepChart {
       points(chart, "no other beats it in both", front, naming);
     }
     if (!rest.isEmpty()) {
-      points(chart, "beaten", rest, naming);
+      List<Judged> drawn = some(rest);
+      boolean all = drawn.size() == rest.size();
+      String label = all ? "beaten" : "beaten, " + drawn.size() + " of " + rest.size();
+      points(chart, label, drawn, naming);
     }
     return chart;
+  }
+
+  /** As many as a picture can show, from all over the list. */
+  private static List<Judged> some(List<Judged> designs) {
+    int every = (designs.size() + MOST - 1) / MOST;
+    if (every <= 1) {
+      return designs;
+    }
+    List<Judged> some = new ArrayList<>();
+    for (int i = 0; i < designs.size(); i += every) {
+      some.add(designs.get(i));
+    }
+    return some;
   }
 
   private static void points(Chart chart, String label, List<Judged> designs, Naming naming) {
