@@ -11,8 +11,8 @@ final class Tables {
   /** Rows of a page's table; the rest is in csv. */
   static final int MOST = 10_000;
 
-  /** Lines of a chart's own table. */
-  private static final int MOST_LINES = 400;
+  /** Lines of a chart's own table that are written out. */
+  private static final int MOST_LINES = 120;
 
   /** Columns that can be set to the right; see {@link #rules}. */
   private static final int MOST_RIGHT = 40;
@@ -164,6 +164,10 @@ final class Tables {
   /** The numbers of a chart: a line a place, a column a series. */
   String chart(Chart chart, boolean us) {
     Aligned lines = Aligned.of(chart.series());
+    if (lines.size() > MOST_LINES) {
+      // the numbers are in the page already: its script makes the table when it is opened
+      return "";
+    }
     boolean[] numbers = new boolean[chart.series().size() + 1];
     java.util.Arrays.fill(numbers, 1, numbers.length, true);
     out.append("<table class=\"small").append(right(numbers)).append("\"><thead><tr>");
@@ -174,8 +178,7 @@ final class Tables {
       out.append(unit.isEmpty() ? "" : ", " + text(unit));
     }
     out.append("</th></tr></thead><tbody>\n");
-    int every = Math.max(1, (lines.size() + MOST_LINES - 1) / MOST_LINES);
-    for (int r = 0; r < lines.size(); r += every) {
+    for (int r = 0; r < lines.size(); r++) {
       out.append("<tr><td>").append(text(chart.x().text(chart.x().shown(lines.place(r), us))));
       for (int s = 0; s < chart.series().size(); s++) {
         int i = lines.index(r, s);
@@ -183,11 +186,7 @@ final class Tables {
       }
       out.append("</td></tr>\n");
     }
-    out.append("</tbody></table>\n");
-    if (every > 1) {
-      out.append("<p class=\"soft\">One line of ").append(every).append(".</p>\n");
-    }
-    return out.toString();
+    return out.append("</tbody></table>\n").toString();
   }
 
   private String value(Chart chart, Series series, int i, boolean us) {

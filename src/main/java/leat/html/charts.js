@@ -430,7 +430,37 @@
     ctx.restore();
   }
 
+  /* The numbers of a long chart as a table, made when it is opened. */
+  function numbers(part, c) {
+    if (part.querySelector('table')) return;
+    var cols = columns(c);
+    var table = make('table', 'small numbers');
+    var head = table.createTHead().insertRow();
+    var body = table.createTBody();
+    [heading(c.x) || 'place'].concat(c.series.map(function (s) {
+      return c.y.unit ? s.label + ', ' + c.y.unit : s.label;
+    })).forEach(function (word) {
+      var cell = make('th', '', word);
+      cell.scope = 'col';
+      head.append(cell);
+    });
+    c.data[0].forEach(function (x, i) {
+      var row = body.insertRow();
+      row.insertCell().textContent = value(c.x, x);
+      c.series.forEach(function (s, k) {
+        var v = c.data[cols[k].high][i];
+        var low = cols[k].low ? c.data[cols[k].low][i] : '';
+        var text = v === '' ? '' : known(v) ? bare(c.y, v) : '-';
+        row.insertCell().textContent = known(low) && low !== '' ? bare(c.y, low) + ' to ' + text : text;
+      });
+    });
+    part.querySelector('.box').append(table);
+  }
+  function bare(axis, v) { return String(Number(v.toPrecision(Math.max(3, axis.digits)))); }
+
   document.querySelectorAll('.chart').forEach(function (box) {
+    var part = box.parentNode.querySelector('details');
+    part.addEventListener('toggle', function () { numbers(part, charts[Number(box.dataset.chart)]); });
     built.push(build(box, charts[Number(box.dataset.chart)]));
   });
   function all(w) { built.forEach(function (b) { b.redraw(w); }); }

@@ -68,6 +68,14 @@ class PageFileTest {
         .isCloseTo(cost, org.assertj.core.data.Offset.offset(1e-9 * cost));
   }
 
+  /** The longest season of the examples, 323 days. */
+  @Test
+  void aLongSeasonIsSmallEnoughToSend() {
+    String page = Pages.of("season", "greenhouse.yaml");
+    assertThat(page.getBytes(StandardCharsets.UTF_8).length).isLessThan(200_000);
+    assertThat(page.split("<tr><td>20", -1)).hasSizeGreaterThan(320);
+  }
+
   @Test
   void pumpAndRisersMeetWhereTheCsvSays() {
     String csv = Ran.run("pump", "--plan", "first-tower.yaml", "--format", "csv").out();

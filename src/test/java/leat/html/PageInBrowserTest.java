@@ -118,6 +118,7 @@ class PageInBrowserTest {
       hides(tab);
       zooms(tab);
       keys(tab);
+      numbers(tab);
       assertThat(tab.complaints()).isEmpty();
     }
   }
@@ -182,6 +183,17 @@ class PageInBrowserTest {
     tab.eval(
         "document.querySelectorAll('.chart')[0].querySelector('[aria-label=\"Show all\"]').click()");
     tab.waitFor(plot + ".scales.x.max - " + plot + ".scales.x.min === " + all);
+  }
+
+  /** A chart's own table is made when it is opened: a line a place, a column a series. */
+  private static void numbers(Browser.Tab tab) {
+    String part = "document.querySelectorAll('.drawn')[0].querySelector('details')";
+    tab.eval(part + ".querySelector('summary').click()");
+    tab.waitFor(part + ".querySelector('table') !== null");
+    assertThat(tab.eval(part + ".querySelector('tbody').rows.length").asInt())
+        .isEqualTo(tab.eval("document.querySelectorAll('.chart')[0].plot.data[0].length").asInt());
+    assertThat(tab.eval(part + ".querySelector('tbody').rows[0].textContent").asText())
+        .startsWith("2027-04-12");
   }
 
   /** By keys: the value read out is that of the data. */
