@@ -62,7 +62,7 @@ _leat() {
         --family'[with --bores; kind of tube; otherwise the kind of the present one]:KIND:(hose inch-tube silicone vinyl pe drip pex-us pex sch40 pvc-u barb)' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -100,13 +100,14 @@ _leat() {
         --tower'[with --bores; the tower whose riser changes; the first otherwise]:NAME: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
         --decimal'[decimal sign of csv, read or written]:CHAR: ' \
         --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
         --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        --chart'[text draws the answer, too, in plain characters; a page of html has its charts anyway]' \
         {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
         --explain'[shows each formula with the numbers in it, its range and its source]' \
         {--help,-h}'[shows this help]' \
@@ -137,13 +138,14 @@ _leat() {
         --low'[refill mark]:LENGTH: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
         --decimal'[decimal sign of csv, read or written]:CHAR: ' \
         --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
         --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        --chart'[text draws the answer, too, in plain characters; a page of html has its charts anyway]' \
         {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
         --explain'[shows each formula with the numbers in it, its range and its source]' \
         {--help,-h}'[shows this help]' \
@@ -169,13 +171,14 @@ _leat() {
         --anchor'[what the lines are tied to, the ground otherwise]:WORD:(ground tank)' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
         --decimal'[decimal sign of csv, read or written]:CHAR: ' \
         --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
         --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        --chart'[text draws the answer, too, in plain characters; a page of html has its charts anyway]' \
         {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
         --explain'[shows each formula with the numbers in it, its range and its source]' \
         {--help,-h}'[shows this help]' \
@@ -186,7 +189,7 @@ _leat() {
         --reach'[height you reach; the most modules whose pots stay under it]:LENGTH: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -209,13 +212,14 @@ _leat() {
         --strict'[stops with exit code 2 at the first bad row]' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
         --decimal'[decimal sign of csv, read or written]:CHAR: ' \
         --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
         --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        --chart'[text draws the answer, too, in plain characters; a page of html has its charts anyway]' \
         {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
         --explain'[shows each formula with the numbers in it, its range and its source]' \
         {--help,-h}'[shows this help]' \
@@ -229,7 +233,7 @@ _leat() {
         --motion'[which way the level has moved since the reading last changed; rising, falling or unknown]:WAY:(unknown rising falling)' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -258,7 +262,7 @@ _leat() {
         --reading'[tolerance of the meter or ADC]:OHM: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -288,7 +292,7 @@ _leat() {
         --tolerance'[tolerance of the sender'\''s resistors]:SHARE: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -313,7 +317,7 @@ _leat() {
         --paste'[prints the sender section alone, to paste or redirect into the plan]' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -337,13 +341,14 @@ _leat() {
         --value-column'[column of the value, in a file of time, name, value]:NAME: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
         --decimal'[decimal sign of csv, read or written]:CHAR: ' \
         --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
         --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        --chart'[text draws the answer, too, in plain characters; a page of html has its charts anyway]' \
         {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
         --explain'[shows each formula with the numbers in it, its range and its source]' \
         {--help,-h}'[shows this help]' \
@@ -366,7 +371,7 @@ _leat() {
         --strict'[stops with exit code 2 at the first bad row]' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -394,7 +399,7 @@ _leat() {
         --step'[mark of the measuring cup or syringe; each bottle to its nearest mark]:VOLUME: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -419,7 +424,7 @@ _leat() {
         --list'[lists the salts with formula, elements and solubility]' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -441,13 +446,14 @@ _leat() {
         --season'[solution the season takes; from the plan otherwise]:VOLUME: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
         --decimal'[decimal sign of csv, read or written]:CHAR: ' \
         --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
         --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        --chart'[text draws the answer, too, in plain characters; a page of html has its charts anyway]' \
         {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
         --explain'[shows each formula with the numbers in it, its range and its source]' \
         {--help,-h}'[shows this help]' \
@@ -480,13 +486,14 @@ _leat() {
         --strict'[stops with exit code 2 at the first bad row]' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
         --decimal'[decimal sign of csv, read or written]:CHAR: ' \
         --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
         --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        --chart'[text draws the answer, too, in plain characters; a page of html has its charts anyway]' \
         {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
         --explain'[shows each formula with the numbers in it, its range and its source]' \
         {--help,-h}'[shows this help]' \
@@ -502,7 +509,7 @@ _leat() {
         --temperature'[temperature of the water]:TEMP: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -519,7 +526,7 @@ _leat() {
         --widen'[a pH given as one point counts 0.3 either way]' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -537,7 +544,7 @@ _leat() {
         --pressure'[air pressure at the place itself, not the forecast'\''s, instead of the altitude]:PRESSURE: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -559,7 +566,7 @@ _leat() {
         --contact'[how long it runs]:TIME: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -600,13 +607,14 @@ _leat() {
         --wetting'[how long the lowest pot is wetted]:TIME: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
         --decimal'[decimal sign of csv, read or written]:CHAR: ' \
         --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
         --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        --chart'[text draws the answer, too, in plain characters; a page of html has its charts anyway]' \
         {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
         --explain'[shows each formula with the numbers in it, its range and its source]' \
         {--help,-h}'[shows this help]' \
@@ -629,7 +637,7 @@ _leat() {
         --sun'[peak sun hours of the worst month, for a solar panel that covers every day]:HOURS: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -654,7 +662,7 @@ _leat() {
         --drop'[drop that is still good (default 5 %)]:SHARE: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -671,7 +679,7 @@ _leat() {
         --dry'[counts of the sensor when dried out]:COUNTS: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -698,13 +706,14 @@ _leat() {
         --latest-harvest'[no batch is harvested after this day]:DATE: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json ics)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html ics)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
         --decimal'[decimal sign of csv, read or written]:CHAR: ' \
         --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
         --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        --chart'[text draws the answer, too, in plain characters; a page of html has its charts anyway]' \
         {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
         --explain'[shows each formula with the numbers in it, its range and its source]' \
         {--help,-h}'[shows this help]' \
@@ -715,13 +724,14 @@ _leat() {
         --by'[rows of weeks or months]:SPAN:(week month)' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json ics)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html ics)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
         --decimal'[decimal sign of csv, read or written]:CHAR: ' \
         --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
         --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        --chart'[text draws the answer, too, in plain characters; a page of html has its charts anyway]' \
         {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
         --explain'[shows each formula with the numbers in it, its range and its source]' \
         {--help,-h}'[shows this help]' \
@@ -743,7 +753,7 @@ _leat() {
         --altitude'[height over the sea]:LENGTH: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -773,7 +783,7 @@ _leat() {
         --altitude'[height over the sea]:LENGTH: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -794,13 +804,14 @@ _leat() {
         '*'--rule'[judges this rule only]:ID:_leat_rule' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
         --decimal'[decimal sign of csv, read or written]:CHAR: ' \
         --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
         --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        --chart'[text draws the answer, too, in plain characters; a page of html has its charts anyway]' \
         {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
         --explain'[shows each formula with the numbers in it, its range and its source]' \
         {--help,-h}'[shows this help]' \
@@ -826,13 +837,14 @@ _leat() {
         --yes'[also for more than 100 million designs]' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
         --decimal'[decimal sign of csv, read or written]:CHAR: ' \
         --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
         --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        --chart'[text draws the answer, too, in plain characters; a page of html has its charts anyway]' \
         {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
         --explain'[shows each formula with the numbers in it, its range and its source]' \
         {--help,-h}'[shows this help]' \
@@ -840,7 +852,7 @@ _leat() {
     'plan')
       (( CURRENT == 3 )) && compadd -- new set schema show keys
       _arguments \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -855,7 +867,7 @@ _leat() {
         --name'[name of the plan]:NAME: ' \
         --currency'[currency of the plan'\''s prices]:CODE: ' \
         --force'[writes over a file that is there already]' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -867,7 +879,7 @@ _leat() {
         {--help,-h}'[shows this help]' ;;
     'plan set')
       _arguments \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -880,7 +892,7 @@ _leat() {
         '*:operand:_leat_plan_or_key' ;;
     'plan schema')
       _arguments \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -894,7 +906,7 @@ _leat() {
       _arguments \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -907,7 +919,7 @@ _leat() {
         '*:operand:_leat_plan_files' ;;
     'plan keys')
       _arguments \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -920,7 +932,7 @@ _leat() {
         '*:operand:_leat_key' ;;
     'units')
       _arguments \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
