@@ -20,6 +20,9 @@ final class ChartData {
   /** Values of a series that a picture can show; longer ones are thinned. */
   static final int MOST = 4000;
 
+  /** About so many steps up. */
+  private static final int STEPS = 5;
+
   private final boolean us;
   private final BarePaths paths;
   private final StringBuilder out = new StringBuilder();
@@ -41,11 +44,19 @@ final class ChartData {
   private void chart(Chart chart) {
     out.append('{');
     axis("x", chart.x(), Scale.along(chart, us));
-    axis("y", chart.y(), Scale.up(chart, us, 5));
+    axis("y", chart.y(), Scale.up(chart, us, STEPS));
     List<Series> series = new ArrayList<>();
     for (Series one : chart.series()) {
       series.add(Thinned.of(one, MOST));
     }
+    series(series);
+    marks(chart);
+    events(chart);
+    Aligned.of(series).write(this, chart);
+    out.append('}');
+  }
+
+  private void series(List<Series> series) {
     out.append("\n\"series\":[");
     for (int i = 0; i < series.size(); i++) {
       Series one = series.get(i);
@@ -55,7 +66,11 @@ final class ChartData {
       field("tone", one.tone());
       out.append("\"low\":").append(one.hasLow()).append('}');
     }
-    out.append("],\n\"marks\":[");
+    out.append("],\n");
+  }
+
+  private void marks(Chart chart) {
+    out.append("\"marks\":[");
     for (int i = 0; i < chart.marks().size(); i++) {
       Mark mark = chart.marks().get(i);
       out.append(i == 0 ? "{" : ",{");
@@ -64,7 +79,11 @@ final class ChartData {
       number((mark.across() ? chart.y() : chart.x()).shown(mark.value(), us));
       out.append('}');
     }
-    out.append("],\n\"events\":[");
+    out.append("],\n");
+  }
+
+  private void events(Chart chart) {
+    out.append("\"events\":[");
     for (int i = 0; i < chart.events().size(); i++) {
       Span event = chart.events().get(i);
       out.append(i == 0 ? "{" : ",{");
@@ -76,8 +95,6 @@ final class ChartData {
       out.append('}');
     }
     out.append("],\n");
-    Aligned.of(series).write(this, chart);
-    out.append('}');
   }
 
   private void axis(String name, Axis axis, Scale scale) {

@@ -95,23 +95,7 @@ final class Tables {
     if (table.rows().size() <= FEW && table.heads().size() > FEW) {
       return turned(table);
     }
-    boolean isLong = table.rows().size() > SHORT;
-    out.append("<div class=\"rows\">");
-    if (isLong) {
-      out.append("<p class=\"screen script\"><label>Show rows with <input type=\"search\"");
-      out.append(
-          " class=\"filter\"/></label> <span class=\"count soft\" role=\"status\"></span></p>");
-    }
-    out.append("<div class=\"box\" tabindex=\"0\" role=\"region\" aria-label=\"")
-        .append(text(caption))
-        .append("\">\n<table class=\"sorts")
-        .append(right(table.numbers()))
-        .append("\"><thead><tr>");
-    for (int c = 0; c < table.heads().size(); c++) {
-      out.append("<th scope=\"col\">");
-      out.append(text(table.heads().get(c))).append("</th>");
-    }
-    out.append("</tr></thead><tbody>\n");
+    headOfRows(table, caption);
     for (String[] row : table.rows()) {
       out.append("<tr>");
       for (int c = 0; c < row.length; c++) {
@@ -137,6 +121,26 @@ final class Tables {
       classes.append(numbers[c] ? " n" + (c + 1) : "");
     }
     return classes.toString();
+  }
+
+  private void headOfRows(Told.Table table, String caption) {
+    boolean isLong = table.rows().size() > SHORT;
+    out.append("<div class=\"rows\">");
+    if (isLong) {
+      out.append("<p class=\"screen script\"><label>Show rows with <input type=\"search\"");
+      out.append(
+          " class=\"filter\"/></label> <span class=\"count soft\" role=\"status\"></span></p>");
+    }
+    out.append("<div class=\"box\" tabindex=\"0\" role=\"region\" aria-label=\"")
+        .append(text(caption))
+        .append("\">\n<table class=\"sorts")
+        .append(right(table.numbers()))
+        .append("\"><thead><tr>");
+    for (int c = 0; c < table.heads().size(); c++) {
+      out.append("<th scope=\"col\">");
+      out.append(text(table.heads().get(c))).append("</th>");
+    }
+    out.append("</tr></thead><tbody>\n");
   }
 
   /** Few rows of many columns, turned: a line a column. */
