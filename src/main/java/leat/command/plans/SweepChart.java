@@ -77,7 +77,7 @@ final class SweepChart {
   static Chart of(List<Nudge> all, Measure measure) {
     List<Nudge> moved =
         all.stream()
-            .filter(n -> n.measure().name().equals(measure.name()) && n.swing() > 0)
+            .filter(n -> n.measure().name().equals(measure.name()) && !n.isStill())
             .toList();
     Column column = measure.column();
     String[] names = new String[moved.size()];
