@@ -43,7 +43,7 @@ _leat_flags() {
     season) echo '--by --plan --set --format --output --units --delimiter --decimal --raw --color --chart --quiet --explain --help' ;;
     season\ day) echo '--date --tmin --tmax --rh-min --rh-max --rh-mean --dew-point --wind --wind-height --radiation --sun --latitude --altitude --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
     season\ light) echo '--month --tmin --tmax --crop --window --distance --cover --transmission --shade --lamp-power --lamp-efficacy --lamp-hours --lamp-area --latitude --altitude --plan --set --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
-    check) echo '--all --strict --known --compare --rules --rule --plan --set --format --output --units --delimiter --decimal --raw --color --chart --quiet --explain --help' ;;
+    check) echo '--all --strict --known --compare --rules --rule --doubt --seed --plan --set --format --output --units --delimiter --decimal --raw --color --chart --quiet --explain --help' ;;
     sweep) echo '--vary --rows --sample --seed --measure --measures --rank --pareto --top --where --all --rule --slice --jobs --nudge --doubt --yes --plan --set --format --output --units --delimiter --decimal --raw --color --chart --quiet --explain --help' ;;
     plan) echo '--format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
     plan\ new) echo '--name --currency --force --format --output --units --delimiter --decimal --raw --color --quiet --explain --help' ;;
@@ -288,15 +288,16 @@ _leat_values() {
     check:--output|check:-o) echo 'files' ;;
     check:--set) echo 'keys' ;;
     check:--units) echo 'metric us' ;;
-    check:--delimiter|check:--decimal) echo 'nothing' ;;
+    check:--doubt|check:--seed|check:--delimiter|check:--decimal) echo 'nothing' ;;
     check:--plan|check:-p) echo 'plans' ;;
     check:--rule) echo 'rules' ;;
     check:--format|check:-f) echo 'text csv json html' ;;
     sweep:--color) echo 'auto always never' ;;
     sweep:--rows|sweep:--output|sweep:-o) echo 'files' ;;
+    sweep:--measure|sweep:--rank) echo 'flow_low_L_min flow_full_L_min margin_m margin_pct fill_time_s velocity_m_s drain_back_L derate_pct usable_L full_L capacity_L tank_height_mm litres_per_step blind_bottom_L top_step_L blind_top_L sender_steps pots height_mm total_height_mm top_pot_mm pot_spacing_mm filament_kg print_h print_days spools cost_filament cost_parts mass_wet_kg deck_kPa tips_at_m_s slides_at_m_s lid_tips_at_m_s opens_at_m_s safety_factor tension_N least_run_s run_share_pct starts_per_day kwh_day kwh_season cost_electricity relay_days dry_day_min dry_night_min drunk_season_L water_season_L feed_season_mL drained_season_L lowest_L topups changes dry_days overflow_days ec_min_mS_cm ec_max_mS_cm cost_season harvest_kg payback_seasons' ;;
     sweep:--vary|sweep:--set) echo 'keys' ;;
     sweep:--units) echo 'metric us' ;;
-    sweep:--sample|sweep:--seed|sweep:--measure|sweep:--rank|sweep:--pareto|sweep:--top|sweep:--where|sweep:--slice|sweep:--jobs|sweep:--doubt|sweep:--delimiter|sweep:--decimal) echo 'nothing' ;;
+    sweep:--sample|sweep:--seed|sweep:--pareto|sweep:--top|sweep:--where|sweep:--slice|sweep:--jobs|sweep:--doubt|sweep:--delimiter|sweep:--decimal) echo 'nothing' ;;
     sweep:--plan|sweep:-p) echo 'plans' ;;
     sweep:--rule) echo 'rules' ;;
     sweep:--format|sweep:-f) echo 'text csv json html' ;;

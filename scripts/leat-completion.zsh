@@ -802,6 +802,8 @@ _leat() {
         --compare'[plans side by side; where they differ, with the values in columns]' \
         --rules'[lists the rules with their limits and sources]' \
         '*'--rule'[judges this rule only]:ID:_leat_rule' \
+        --doubt'[draws all guesses N times; how sure each rule is]:N: ' \
+        --seed'[draws with another seed; other numbers as good]:N: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
@@ -821,10 +823,10 @@ _leat() {
         '*'--vary'[a key and the values it takes; a list, from..to step s, from..to with --sample, or files of a section]:KEY=VALUES:_leat_key' \
         --rows'[a table of designs, headers are keys]:FILE:_files' \
         --sample'[so many designs between the ends]:N: ' \
-        --seed'[seed of --sample and --doubt]:N: ' \
-        '*'--measure'[a number to show of each design]:NAME: ' \
+        --seed'[draws with another seed; other numbers as good]:N: ' \
+        '*'--measure'[a number to show of each design]:NAME:(flow_low_L_min flow_full_L_min margin_m margin_pct fill_time_s velocity_m_s drain_back_L derate_pct usable_L full_L capacity_L tank_height_mm litres_per_step blind_bottom_L top_step_L blind_top_L sender_steps pots height_mm total_height_mm top_pot_mm pot_spacing_mm filament_kg print_h print_days spools cost_filament cost_parts mass_wet_kg deck_kPa tips_at_m_s slides_at_m_s lid_tips_at_m_s opens_at_m_s safety_factor tension_N least_run_s run_share_pct starts_per_day kwh_day kwh_season cost_electricity relay_days dry_day_min dry_night_min drunk_season_L water_season_L feed_season_mL drained_season_L lowest_L topups changes dry_days overflow_days ec_min_mS_cm ec_max_mS_cm cost_season harvest_kg payback_seasons)' \
         --measures'[lists the numbers that designs can be compared by]' \
-        --rank'[least first; -NAME for most first]:NAME: ' \
+        --rank'[least first; -NAME for most first]:NAME:(flow_low_L_min flow_full_L_min margin_m margin_pct fill_time_s velocity_m_s drain_back_L derate_pct usable_L full_L capacity_L tank_height_mm litres_per_step blind_bottom_L top_step_L blind_top_L sender_steps pots height_mm total_height_mm top_pot_mm pot_spacing_mm filament_kg print_h print_days spools cost_filament cost_parts mass_wet_kg deck_kPa tips_at_m_s slides_at_m_s lid_tips_at_m_s opens_at_m_s safety_factor tension_N least_run_s run_share_pct starts_per_day kwh_day kwh_season cost_electricity relay_days dry_day_min dry_night_min drunk_season_L water_season_L feed_season_mL drained_season_L lowest_L topups changes dry_days overflow_days ec_min_mS_cm ec_max_mS_cm cost_season harvest_kg payback_seasons)' \
         --pareto'[designs no other beats in all of these]:A,B: ' \
         --top'[the first N only]:N: ' \
         '*'--where'[designs that meet it only]:CONDITION: ' \
