@@ -62,7 +62,7 @@ _leat() {
         --family'[with --bores; kind of tube; otherwise the kind of the present one]:KIND:(hose inch-tube silicone vinyl pe drip pex-us pex sch40 pvc-u barb)' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -100,13 +100,14 @@ _leat() {
         --tower'[with --bores; the tower whose riser changes; the first otherwise]:NAME: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
         --decimal'[decimal sign of csv, read or written]:CHAR: ' \
         --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
         --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        --chart'[text draws the answer, too, in plain characters; a page of html has its charts anyway]' \
         {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
         --explain'[shows each formula with the numbers in it, its range and its source]' \
         {--help,-h}'[shows this help]' \
@@ -137,13 +138,14 @@ _leat() {
         --low'[refill mark]:LENGTH: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
         --decimal'[decimal sign of csv, read or written]:CHAR: ' \
         --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
         --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        --chart'[text draws the answer, too, in plain characters; a page of html has its charts anyway]' \
         {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
         --explain'[shows each formula with the numbers in it, its range and its source]' \
         {--help,-h}'[shows this help]' \
@@ -169,13 +171,14 @@ _leat() {
         --anchor'[what the lines are tied to, the ground otherwise]:WORD:(ground tank)' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
         --decimal'[decimal sign of csv, read or written]:CHAR: ' \
         --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
         --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        --chart'[text draws the answer, too, in plain characters; a page of html has its charts anyway]' \
         {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
         --explain'[shows each formula with the numbers in it, its range and its source]' \
         {--help,-h}'[shows this help]' \
@@ -186,7 +189,7 @@ _leat() {
         --reach'[height you reach; the most modules whose pots stay under it]:LENGTH: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -209,13 +212,14 @@ _leat() {
         --strict'[stops with exit code 2 at the first bad row]' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
         --decimal'[decimal sign of csv, read or written]:CHAR: ' \
         --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
         --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        --chart'[text draws the answer, too, in plain characters; a page of html has its charts anyway]' \
         {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
         --explain'[shows each formula with the numbers in it, its range and its source]' \
         {--help,-h}'[shows this help]' \
@@ -229,7 +233,7 @@ _leat() {
         --motion'[which way the level has moved since the reading last changed; rising, falling or unknown]:WAY:(unknown rising falling)' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -258,7 +262,7 @@ _leat() {
         --reading'[tolerance of the meter or ADC]:OHM: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -288,7 +292,7 @@ _leat() {
         --tolerance'[tolerance of the sender'\''s resistors]:SHARE: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -313,7 +317,7 @@ _leat() {
         --paste'[prints the sender section alone, to paste or redirect into the plan]' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -337,13 +341,14 @@ _leat() {
         --value-column'[column of the value, in a file of time, name, value]:NAME: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
         --decimal'[decimal sign of csv, read or written]:CHAR: ' \
         --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
         --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        --chart'[text draws the answer, too, in plain characters; a page of html has its charts anyway]' \
         {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
         --explain'[shows each formula with the numbers in it, its range and its source]' \
         {--help,-h}'[shows this help]' \
@@ -366,7 +371,7 @@ _leat() {
         --strict'[stops with exit code 2 at the first bad row]' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -394,7 +399,7 @@ _leat() {
         --step'[mark of the measuring cup or syringe; each bottle to its nearest mark]:VOLUME: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -419,7 +424,7 @@ _leat() {
         --list'[lists the salts with formula, elements and solubility]' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -441,13 +446,14 @@ _leat() {
         --season'[solution the season takes; from the plan otherwise]:VOLUME: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
         --decimal'[decimal sign of csv, read or written]:CHAR: ' \
         --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
         --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        --chart'[text draws the answer, too, in plain characters; a page of html has its charts anyway]' \
         {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
         --explain'[shows each formula with the numbers in it, its range and its source]' \
         {--help,-h}'[shows this help]' \
@@ -480,13 +486,14 @@ _leat() {
         --strict'[stops with exit code 2 at the first bad row]' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
         --decimal'[decimal sign of csv, read or written]:CHAR: ' \
         --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
         --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        --chart'[text draws the answer, too, in plain characters; a page of html has its charts anyway]' \
         {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
         --explain'[shows each formula with the numbers in it, its range and its source]' \
         {--help,-h}'[shows this help]' \
@@ -502,7 +509,7 @@ _leat() {
         --temperature'[temperature of the water]:TEMP: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -519,7 +526,7 @@ _leat() {
         --widen'[a pH given as one point counts 0.3 either way]' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -537,7 +544,7 @@ _leat() {
         --pressure'[air pressure at the place itself, not the forecast'\''s, instead of the altitude]:PRESSURE: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -559,7 +566,7 @@ _leat() {
         --contact'[how long it runs]:TIME: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -600,13 +607,14 @@ _leat() {
         --wetting'[how long the lowest pot is wetted]:TIME: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
         --decimal'[decimal sign of csv, read or written]:CHAR: ' \
         --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
         --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        --chart'[text draws the answer, too, in plain characters; a page of html has its charts anyway]' \
         {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
         --explain'[shows each formula with the numbers in it, its range and its source]' \
         {--help,-h}'[shows this help]' \
@@ -629,7 +637,7 @@ _leat() {
         --sun'[peak sun hours of the worst month, for a solar panel that covers every day]:HOURS: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -654,7 +662,7 @@ _leat() {
         --drop'[drop that is still good (default 5 %)]:SHARE: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -671,7 +679,7 @@ _leat() {
         --dry'[counts of the sensor when dried out]:COUNTS: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -698,13 +706,14 @@ _leat() {
         --latest-harvest'[no batch is harvested after this day]:DATE: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json ics)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html ics)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
         --decimal'[decimal sign of csv, read or written]:CHAR: ' \
         --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
         --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        --chart'[text draws the answer, too, in plain characters; a page of html has its charts anyway]' \
         {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
         --explain'[shows each formula with the numbers in it, its range and its source]' \
         {--help,-h}'[shows this help]' \
@@ -715,13 +724,14 @@ _leat() {
         --by'[rows of weeks or months]:SPAN:(week month)' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json ics)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html ics)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
         --decimal'[decimal sign of csv, read or written]:CHAR: ' \
         --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
         --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        --chart'[text draws the answer, too, in plain characters; a page of html has its charts anyway]' \
         {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
         --explain'[shows each formula with the numbers in it, its range and its source]' \
         {--help,-h}'[shows this help]' \
@@ -743,7 +753,7 @@ _leat() {
         --altitude'[height over the sea]:LENGTH: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -773,7 +783,7 @@ _leat() {
         --altitude'[height over the sea]:LENGTH: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -792,15 +802,18 @@ _leat() {
         --compare'[plans side by side; where they differ, with the values in columns]' \
         --rules'[lists the rules with their limits and sources]' \
         '*'--rule'[judges this rule only]:ID:_leat_rule' \
+        --doubt'[draws all guesses N times; how sure each rule is]:N: ' \
+        --seed'[draws with another seed; other numbers as good]:N: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
         --decimal'[decimal sign of csv, read or written]:CHAR: ' \
         --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
         --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        --chart'[text draws the answer, too, in plain characters; a page of html has its charts anyway]' \
         {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
         --explain'[shows each formula with the numbers in it, its range and its source]' \
         {--help,-h}'[shows this help]' \
@@ -810,10 +823,10 @@ _leat() {
         '*'--vary'[a key and the values it takes; a list, from..to step s, from..to with --sample, or files of a section]:KEY=VALUES:_leat_key' \
         --rows'[a table of designs, headers are keys]:FILE:_files' \
         --sample'[so many designs between the ends]:N: ' \
-        --seed'[seed of --sample and --doubt]:N: ' \
-        '*'--measure'[a number to show of each design]:NAME: ' \
+        --seed'[draws with another seed; other numbers as good]:N: ' \
+        '*'--measure'[a number to show of each design]:NAME:(flow_low_L_min flow_full_L_min margin_m margin_pct fill_time_s velocity_m_s drain_back_L derate_pct usable_L full_L capacity_L tank_height_mm litres_per_step blind_bottom_L top_step_L blind_top_L sender_steps pots height_mm total_height_mm top_pot_mm pot_spacing_mm filament_kg print_h print_days spools cost_filament cost_parts mass_wet_kg deck_kPa tips_at_m_s slides_at_m_s lid_tips_at_m_s opens_at_m_s safety_factor tension_N least_run_s run_share_pct starts_per_day kwh_day kwh_season cost_electricity relay_days dry_day_min dry_night_min drunk_season_L water_season_L feed_season_mL drained_season_L lowest_L topups changes dry_days overflow_days ec_min_mS_cm ec_max_mS_cm cost_season harvest_kg payback_seasons)' \
         --measures'[lists the numbers that designs can be compared by]' \
-        --rank'[least first; -NAME for most first]:NAME: ' \
+        --rank'[least first; -NAME for most first]:NAME:(flow_low_L_min flow_full_L_min margin_m margin_pct fill_time_s velocity_m_s drain_back_L derate_pct usable_L full_L capacity_L tank_height_mm litres_per_step blind_bottom_L top_step_L blind_top_L sender_steps pots height_mm total_height_mm top_pot_mm pot_spacing_mm filament_kg print_h print_days spools cost_filament cost_parts mass_wet_kg deck_kPa tips_at_m_s slides_at_m_s lid_tips_at_m_s opens_at_m_s safety_factor tension_N least_run_s run_share_pct starts_per_day kwh_day kwh_season cost_electricity relay_days dry_day_min dry_night_min drunk_season_L water_season_L feed_season_mL drained_season_L lowest_L topups changes dry_days overflow_days ec_min_mS_cm ec_max_mS_cm cost_season harvest_kg payback_seasons)' \
         --pareto'[designs no other beats in all of these]:A,B: ' \
         --top'[the first N only]:N: ' \
         '*'--where'[designs that meet it only]:CONDITION: ' \
@@ -826,13 +839,14 @@ _leat() {
         --yes'[also for more than 100 million designs]' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
         --decimal'[decimal sign of csv, read or written]:CHAR: ' \
         --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
         --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        --chart'[text draws the answer, too, in plain characters; a page of html has its charts anyway]' \
         {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
         --explain'[shows each formula with the numbers in it, its range and its source]' \
         {--help,-h}'[shows this help]' \
@@ -840,7 +854,7 @@ _leat() {
     'plan')
       (( CURRENT == 3 )) && compadd -- new set schema show keys
       _arguments \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -855,7 +869,7 @@ _leat() {
         --name'[name of the plan]:NAME: ' \
         --currency'[currency of the plan'\''s prices]:CODE: ' \
         --force'[writes over a file that is there already]' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -867,7 +881,7 @@ _leat() {
         {--help,-h}'[shows this help]' ;;
     'plan set')
       _arguments \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -880,7 +894,7 @@ _leat() {
         '*:operand:_leat_plan_or_key' ;;
     'plan schema')
       _arguments \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -894,7 +908,7 @@ _leat() {
       _arguments \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -907,7 +921,7 @@ _leat() {
         '*:operand:_leat_plan_files' ;;
     'plan keys')
       _arguments \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -920,7 +934,7 @@ _leat() {
         '*:operand:_leat_key' ;;
     'units')
       _arguments \
-        {--format,-f}'[what the answer is written as]:FORMAT:(text csv json)' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \

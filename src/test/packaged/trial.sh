@@ -55,6 +55,14 @@ ok "old drafts are swept, young ones stay" "$(ls -A | grep '^\.kept')" ".kept.2.
 ec > /dev/full 2>err; ok "full disk" "$? $(cat err)" "3 standard output: the disk is full"
 (ulimit -f 1; trap '' XFSZ; "$leat" tank -p plan.yaml --every "1 mm" --format csv -q -o small 2>err; echo $? > code); ok "no room for the file" "$(cat code) $(ls -A | grep small)" "3 "
 
+# Pages and charts: the files beside the classes are in the jar; box characters by the locale.
+"$leat" pump -p "$PWD/plan.yaml" --format html -o page.html 2>err; ok "a page" "$? $(wc -c < err)" "0 0"
+has "the page holds the plotting library" "$(cat page.html)" "var uPlot="
+has "and its licence" "$(cat page.html)" "Permission is hereby granted"
+ok "and no folder of this machine" "$(grep -c "$work" page.html)" "0"
+has "a chart by the locale" "$(LC_ALL=C.UTF-8 "$leat" pump -p plan.yaml --chart)" "│"
+ok "a chart in plain ASCII" "$(LC_ALL=C "$leat" pump -p plan.yaml --chart | LC_ALL=C grep -c '[^ -~]')" "0"
+
 # Inputs.
 "$leat" ec --column ec --unit mS/cm < . >out 2>err; ok "a folder as input" "$? $(cat err)" "3 standard input: it cannot be read; is it a folder, or closed?"
 "$leat" ec --column ec --unit mS/cm <&- >out 2>err; ok "closed input" "$? $(wc -c < out)" "2 0"

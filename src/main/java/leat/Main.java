@@ -29,8 +29,11 @@ public final class Main {
     }
   }
 
-  /** The launcher knows whether standard output and standard error are screens. */
+  /** The launcher knows which streams are screens, and the character set. */
   private static Terminal onScreen(Terminal terminal) {
+    if (Boolean.getBoolean("leat.utf8")) {
+      terminal.inUtf8();
+    }
     if (Boolean.getBoolean("leat.watched")) {
       terminal.watched();
     }

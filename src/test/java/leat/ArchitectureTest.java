@@ -38,6 +38,7 @@ class ArchitectureTest {
           "check",
           "cli",
           "command",
+          "html",
           "numeric",
           "plan",
           "quantity",
@@ -98,19 +99,21 @@ class ArchitectureTest {
           Map.entry("numeric", List.of()),
           Map.entry("quantity", List.of()),
           Map.entry("answer", List.of("quantity")),
+          Map.entry("html", List.of("answer", "quantity")),
           // The plan asks the trade for the names of fittings and walls, and what physics refuses.
           Map.entry("plan", List.of("numeric", "quantity", "the trade")),
           Map.entry("system", List.of("numeric", "plan", "quantity", "the trade")),
           Map.entry(
               "check",
               List.of("answer", "numeric", "plan", "quantity", "system", "the trade", "weather")),
-          Map.entry("cli", List.of("answer", "numeric", "plan", "quantity")),
+          Map.entry("cli", List.of("answer", "html", "numeric", "plan", "quantity")),
           Map.entry(
               "command",
               List.of(
                   "answer",
                   "check",
                   "cli",
+                  "html",
                   "numeric",
                   "plan",
                   "quantity",
@@ -130,6 +133,7 @@ class ArchitectureTest {
       Map.of(
           "plan", List.of("org.yaml.snakeyaml..", "java.io", "java.nio.."),
           "sweep", List.of("org.hipparchus.."),
+          "html", List.of("java.io", "java.nio.charset", "java.security", "java.util.regex"),
           "cli", List.of("picocli..", "org.apache.commons.csv..", "java.io", "java.nio.."),
           "command", List.of("org.apache.commons.csv..", "java.io", "java.nio.."),
           "weather", List.of("org.apache.commons.csv..", "java.io", "java.nio.."));
@@ -274,6 +278,9 @@ class ArchitectureTest {
     Set<String> loaded = new TreeSet<>(loadedBy("sum"));
     loaded.addAll(loadedBy("plan"));
     assertThat(loaded).hasSizeGreaterThan(200);
+    assertThat(loaded)
+        .as("pages and charts are loaded where they are asked for")
+        .noneMatch(name -> name.startsWith("leat.html.") || name.startsWith("leat.answer.chart."));
     for (String name : loaded) {
       Path file = Declared.CLASSES.resolve(name.replace('.', '/') + ".class");
       String bytes = Files.readString(file, StandardCharsets.ISO_8859_1);

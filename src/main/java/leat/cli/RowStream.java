@@ -76,6 +76,7 @@ public final class RowStream {
     this.call = call;
     this.function = function;
     this.format = call.format();
+    call.wantsRowsOnly();
   }
 
   /** Reads to the end; returns the exit code. */

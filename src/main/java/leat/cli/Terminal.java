@@ -22,6 +22,7 @@ public final class Terminal {
 
   private Clock clock;
   private boolean screen;
+  private boolean boxes;
   private boolean watched;
   private boolean stdinTaken;
   private final List<Problem> told = new ArrayList<>();
@@ -54,6 +55,22 @@ public final class Terminal {
   public Terminal onScreen() {
     screen = true;
     return this;
+  }
+
+  /** Box characters come through: the locale's character set is UTF-8. */
+  public Terminal inUtf8() {
+    boxes = true;
+    return this;
+  }
+
+  /** Whether charts may be drawn with box characters. */
+  boolean takesBoxes() {
+    return boxes;
+  }
+
+  /** Whether somebody looks at standard output. */
+  boolean isScreen() {
+    return screen;
   }
 
   /** Standard error is a screen that somebody looks at. */

@@ -20,7 +20,7 @@ public final class Examples {
   }
 
   /** Words of a line, with double quotes around those that hold spaces. */
-  private static String[] words(String line) {
+  public static String[] words(String line) {
     List<String> words = new ArrayList<>();
     StringBuilder word = new StringBuilder();
     boolean quoted = false;

@@ -27,7 +27,8 @@ import java.util.stream.Stream;
  * == folder name
  * == stdin                   the same, for standard input
  * == env NAME=VALUE
- * == terminal full           or closed, or broken: what happens when standard output is written
+ * == terminal full           or closed, or broken: what happens when standard output is written;
+ *                            screen: somebody looks at it
  * == exit 2                  this and the rest is what must come out, to the letter
  * == stdout
  * == stderr
@@ -189,11 +190,12 @@ final class GalleryCase {
     }
     String[] args = words.subList(1, words.size()).toArray(new String[0]);
     ByteArrayOutputStream kept = new ByteArrayOutputStream();
-    return Runner.in(folder).with(environment).reading(input).run(screen(kept), kept, args);
+    Runner runner = Runner.in(folder).with(environment).reading(input);
+    return (terminal.equals("screen") ? runner.onScreen() : runner).run(screen(kept), kept, args);
   }
 
   private OutputStream screen(ByteArrayOutputStream kept) {
-    if (terminal.isEmpty()) {
+    if (terminal.isEmpty() || terminal.equals("screen")) {
       return kept;
     }
     return new OutputStream() {

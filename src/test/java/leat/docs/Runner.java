@@ -34,6 +34,7 @@ public final class Runner {
   private final Path folder;
   private final Map<String, String> environment;
   private final byte[] input;
+  private boolean screen;
 
   private Runner(Path folder, Map<String, String> environment, byte[] input) {
     this.folder = folder;
@@ -44,6 +45,13 @@ public final class Runner {
   /** In a folder, with nothing set and nothing on standard input. */
   public static Runner in(Path folder) {
     return new Runner(folder, Map.of(), new byte[0]);
+  }
+
+  /** With somebody looking at standard output. */
+  Runner onScreen() {
+    Runner looked = new Runner(folder, environment, input);
+    looked.screen = true;
+    return looked;
   }
 
   /** With variables of the environment. */
@@ -72,7 +80,7 @@ public final class Runner {
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     Terminal terminal =
         new Terminal(new ByteArrayInputStream(input), out, err, environment, folder, CLOCK);
-    int exit = Commands.run(args, terminal);
+    int exit = Commands.run(args, screen ? terminal.onScreen() : terminal);
     return new Said(
         kept.toString(StandardCharsets.UTF_8),
         err.toString(StandardCharsets.UTF_8),

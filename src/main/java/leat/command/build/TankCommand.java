@@ -88,6 +88,11 @@ public final class TankCommand extends Command {
   }
 
   @Override
+  public boolean draws() {
+    return true;
+  }
+
+  @Override
   public Answer answer(Call call) {
     Plan plan = call.plan();
     Section section = plan.section("tank");
@@ -159,6 +164,7 @@ public final class TankCommand extends Command {
         "level {level_mm}",
         "inside sizes as drawn; a filled wall bulges 1 to 3 %",
         "solid geometry: prisms, frustums, caps");
+    chart(call, answer, tank, section);
     call.withTaken(answer);
     if (call.has("--dipstick")) {
       answer.taken(
@@ -174,6 +180,20 @@ public final class TankCommand extends Command {
             + (call.us() ? " --every 1in" : " --every 10mm")
             + " -o dipstick.csv");
     return answer;
+  }
+
+  private static void chart(Call call, Answer answer, Tank tank, Section section) {
+    if (!call.wantsChart()) {
+      return;
+    }
+    boolean asked = !call.has("--every");
+    double[] levels = new double[asked ? answer.size() : 0];
+    double[] volumes = new double[levels.length];
+    for (int i = 0; i < levels.length; i++) {
+      levels[i] = (Double) answer.row(i).get(LEVEL);
+      volumes[i] = (Double) answer.row(i).get(VOLUME);
+    }
+    answer.chart(TankChart.of(tank, section, levels, volumes));
   }
 
   /** Level of a volume, which must go in: up to the rim. */
@@ -303,6 +323,7 @@ public final class TankCommand extends Command {
         Row.aside(MARKS, VOLUME).set(MARKS, marks.size()).set(VOLUME, tank.capacity()),
         "Dipstick: {marks} marks, {volume_L} to the rim.");
     answer.table(LEVEL, VOLUME, ABOVE_LOW, MM_PER_L);
+    chart(call, answer, tank, section);
     call.withTaken(answer);
     return answer.mind(
         "drawn-sizes",

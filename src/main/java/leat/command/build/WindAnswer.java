@@ -56,6 +56,9 @@ final class WindAnswer {
     for (int i = 0; i < states.size(); i++) {
       StandingWorkings.wind(states, states.row(i).with(site));
     }
+    if (call.wantsChart()) {
+      states.chart(WindChart.of(standing, pressure));
+    }
     call.withTaken(states);
     return passes ? states : states.no();
   }

@@ -108,6 +108,11 @@ public final class WindCommand extends Command {
   }
 
   @Override
+  public boolean draws() {
+    return true;
+  }
+
+  @Override
   public Answer answer(Call call) {
     if (call.has("--gust") && call.has("--mean")) {
       throw new Refused(CommandErrors.notBoth(this, "--gust", "--mean"));

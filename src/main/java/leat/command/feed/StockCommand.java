@@ -67,6 +67,11 @@ public final class StockCommand extends Command {
   }
 
   @Override
+  public boolean draws() {
+    return true;
+  }
+
+  @Override
   public Answer answer(Call call) {
     Plan plan = call.plan();
     Section stock = plan.section("feed").section("stock");

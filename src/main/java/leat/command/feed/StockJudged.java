@@ -108,6 +108,9 @@ final class StockJudged {
     if (!call.plan().section("feed").section("stock").has("coldest")) {
       answer.taken(words(), "coldest night {coldest_C}");
     }
+    if (call.wantsChart()) {
+      answer.chart(StockChart.of(answer));
+    }
     call.withTaken(answer);
     minds(neither);
     answer.safety("children", "keep salts and bottles dark, cool and locked away from children.");

@@ -166,6 +166,9 @@ final class TopupBySalts {
       rain.tell(salts, row);
     }
     asked.typed.taken(salts, "--ec");
+    if (asked.call.wantsChart() && middle.reached()) {
+      salts.chart(TopupChart.water(row)).chart(TopupChart.salts(salts));
+    }
     asked.call.withTaken(salts);
     TopupCommand.readingMinds(salts, asked.call.plan(), held);
     minds(salts);

@@ -120,6 +120,11 @@ public final class TopupCommand extends Command {
   }
 
   @Override
+  public boolean draws() {
+    return true;
+  }
+
+  @Override
   public Answer answer(Call call) {
     Held.refuseTwo(call);
     TopupAsked asked = new TopupAsked(call);
@@ -161,6 +166,9 @@ public final class TopupCommand extends Command {
     readingMinds(answer, call.plan(), held);
     text.minds();
     text.next();
+    if (call.wantsChart() && one.reached()) {
+      answer.chart(TopupChart.of(row));
+    }
     return one.reached() ? answer : answer.no();
   }
 

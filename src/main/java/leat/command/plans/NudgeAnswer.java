@@ -38,6 +38,9 @@ final class NudgeAnswer {
       fill(answer.row(), nudge);
     }
     text(answer, all);
+    for (int i = 0; call.wantsChart() && i < measures.size(); i++) {
+      answer.chart(SweepChart.of(all, measures.get(i)));
+    }
     return answer.next(
         call.again("check " + Call.quoted(name)) + " --doubt 200   tells how sure each rule is");
   }

@@ -89,6 +89,11 @@ public final class SweepCommand extends Command {
   }
 
   @Override
+  public boolean draws() {
+    return true;
+  }
+
+  @Override
   public Answer answer(Call call) {
     if (call.has("--measures")) {
       return measures();

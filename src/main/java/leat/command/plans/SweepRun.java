@@ -240,6 +240,16 @@ final class SweepRun {
     return written[0] == 0 && slice == Slice.WHOLE ? 1 : 0;
   }
 
+  /** A design by the values of its axes. */
+  String named(Judged one) {
+    StringBuilder name = new StringBuilder();
+    for (int i = 0; i < keys.length; i++) {
+      name.append(i == 0 ? "" : ", ").append(keys[i].key()).append(' ');
+      name.append(grid.typed(one.design(), i));
+    }
+    return name.toString();
+  }
+
   /** The designs that are kept, in the order asked for. */
   List<Judged> kept() {
     int top = call.has("--top") ? SweepCommand.atLeast1(call, "--top") : Integer.MAX_VALUE;

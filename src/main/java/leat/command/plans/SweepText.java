@@ -61,6 +61,9 @@ final class SweepText {
     answer.table(shownColumns(kept.subList(0, shown)));
     unknown(answer, kept);
     worstFirst(answer);
+    if (call.wantsChart() && run.shownMeasures > 1) {
+      answer.chart(SweepChart.of(kept, run.measures.get(0), run.measures.get(1), run::named));
+    }
     if (kept.size() > shown) {
       answer.mind("more-designs", counts, "{passes} more are not shown: --top N, or --format csv.");
     }

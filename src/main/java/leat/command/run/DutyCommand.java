@@ -34,6 +34,11 @@ public final class DutyCommand extends Command {
   }
 
   @Override
+  public boolean draws() {
+    return true;
+  }
+
+  @Override
   public Answer answer(Call call) {
     if (call.has("--suggest")) {
       return suggest(call);

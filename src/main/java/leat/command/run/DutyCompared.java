@@ -64,6 +64,9 @@ final class DutyCompared {
     if (terms.period.dates() != null && (table.size() > 1 || terms.price.tariff().size() > 1)) {
       DutyDay.draw(answer, table, DutyLine.names(call, table), terms.price, terms.period.dates());
     }
+    if (call.wantsChart()) {
+      answer.chart(DutyChart.of(lines, terms.price, terms.period.dates()));
+    }
     call.withTaken(answer);
     minds();
     next();

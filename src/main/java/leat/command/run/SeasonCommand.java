@@ -39,7 +39,7 @@ public final class SeasonCommand extends Command {
 
   @Override
   public String[] formats() {
-    return new String[] {"text", "csv", "json", "ics"};
+    return new String[] {"text", "csv", "json", "html", "ics"};
   }
 
   @Override
@@ -49,6 +49,11 @@ public final class SeasonCommand extends Command {
       LoggedTank.LOG,
       LoggedTank.NOW
     };
+  }
+
+  @Override
+  public boolean draws() {
+    return true;
   }
 
   @Override
@@ -76,6 +81,9 @@ public final class SeasonCommand extends Command {
     answer.jsonObject(sums).array("days", answer);
     judge(answer, runs.totals());
     new SeasonText(call, season, runs, run, money, sums.row(0)).write(answer, logged);
+    if (call.wantsChart()) {
+      new SeasonChart(season, runs, run).draw(answer, money, plan.currency());
+    }
     call.withTaken(answer);
     return answer;
   }

@@ -55,7 +55,7 @@ public final class SowCommand extends Command {
 
   @Override
   public String[] formats() {
-    return new String[] {"text", "csv", "json", "ics"};
+    return new String[] {"text", "csv", "json", "html", "ics"};
   }
 
   @Override
@@ -93,6 +93,11 @@ public final class SowCommand extends Command {
   }
 
   @Override
+  public boolean draws() {
+    return true;
+  }
+
+  @Override
   public Answer answer(Call call) {
     String own = own(call);
     if (own == null && !call.hasPlan()) {
@@ -123,6 +128,9 @@ public final class SowCommand extends Command {
       weather.minds(answer);
     }
     judge(answer, crops, towers);
+    if (call.wantsChart()) {
+      answer.chart(SowChart.of(crops));
+    }
     return call.withTaken(answer);
   }
 

@@ -119,6 +119,11 @@ public final class LevelCommand extends Command {
   }
 
   @Override
+  public boolean draws() {
+    return true;
+  }
+
+  @Override
   public Answer answer(Call call) {
     if (call.operands().isEmpty()) {
       throw new Refused(LevelErrors.noReading(this));
@@ -143,6 +148,10 @@ public final class LevelCommand extends Command {
       one(call, answer, readings.sender(), last);
     } else {
       several(answer, good, faults);
+    }
+    if (call.wantsChart()) {
+      Reading drawn = answer.size() == 1 ? last : null;
+      answer.chart(LevelChart.of(readings.sender().staircase(), drawn));
     }
     call.withTaken(answer);
     return faults > 0 || under ? answer.no() : answer;

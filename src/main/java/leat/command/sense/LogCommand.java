@@ -89,12 +89,21 @@ public final class LogCommand extends Command {
   }
 
   @Override
+  public boolean draws() {
+    return true;
+  }
+
+  @Override
   public Answer answer(Call call) {
     checked(call);
-    LogInput input = new LogInput(call, null);
+    LogChart chart = call.wantsChart() ? new LogChart() : null;
+    LogInput input = new LogInput(call, chart);
     LogReport report = input.read(call.operands(), null);
     LogStory story = new LogStory(call, input, report);
     Answer answer = told(call, story);
+    if (chart != null) {
+      chart.draw(answer, report, input.system().zone());
+    }
     return story.alarms.isEmpty() ? answer : answer.no();
   }
 
