@@ -2,7 +2,10 @@ package leat.answer;
 
 /** How an answer is written: format, units, separators, and what is left out. */
 public final class Format {
-  /** text, csv or json. */
+  /** Bare values of one key, see {@link Bare}. */
+  public static final String VALUE = "value";
+
+  /** text, csv, json or value. */
   public final String name;
 
   /** US customary units in text. */
@@ -69,7 +72,8 @@ public final class Format {
 
   /** What goes to standard error beside a CSV: its notes; empty otherwise. */
   public String aside(Answer answer) {
-    if (quiet || !"csv".equals(name) || answer.verbatim != null) {
+    boolean rowsAlone = "csv".equals(name) || VALUE.equals(name);
+    if (quiet || !rowsAlone || answer.verbatim != null) {
       return "";
     }
     StringBuilder out = new StringBuilder();

@@ -29,6 +29,7 @@ public final class Call {
   private Plan plan;
   private String unitsOfPlan;
   private final List<Plan> read = new ArrayList<>();
+  private boolean blankValue;
 
   Call(Command command, CommandLines.Typed typed, Terminal terminal) {
     this.command = command;
@@ -345,6 +346,16 @@ public final class Call {
     return plan;
   }
 
+  /** A row of a stream had nothing under the key of --value. */
+  void sawBlankValue() {
+    blankValue = true;
+  }
+
+  /** Whether a row of a stream had nothing there. */
+  boolean hasBlankValue() {
+    return blankValue;
+  }
+
   /** The keys of its plans that the command asked for, a line each; empty unless they were kept. */
   String asked() {
     StringBuilder lines = new StringBuilder();
@@ -374,9 +385,21 @@ public final class Call {
     return plan == null ? answer : answer.taken(plan.taken().words());
   }
 
+  /** The key of --value, whose values alone are asked for, or null. */
+  String valueKey() {
+    String key = text("--value");
+    for (int i = 0; key != null && i < flags.length; i++) {
+      String other = flags[i].name;
+      if (("--format".equals(other) || "--chart".equals(other)) && typed.has(flags[i])) {
+        throw new Refused(CommandErrors.notBoth(command, "--value", other));
+      }
+    }
+    return key;
+  }
+
   /** The format asked for. */
   public Format format() {
-    String format = (String) valueOr("--format", "text");
+    String format = valueKey() != null ? Format.VALUE : (String) valueOr("--format", "text");
     String units = units();
     char delimiter = character("--delimiter", ',');
     char decimal = character("--decimal", '.');
