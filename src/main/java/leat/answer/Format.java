@@ -70,13 +70,19 @@ public final class Format {
     }
   }
 
-  /** What goes to standard error beside a CSV: its notes; empty otherwise. */
+  /**
+   * What goes to standard error beside a CSV or one text: its notes, and what such a text is; empty
+   * otherwise.
+   */
   public String aside(Answer answer) {
     boolean rowsAlone = "csv".equals(name) || VALUE.equals(name);
-    if (quiet || !rowsAlone || answer.verbatim != null) {
+    if (quiet || !rowsAlone && answer.verbatim == null) {
       return "";
     }
     StringBuilder out = new StringBuilder();
+    if (answer.verbatim != null && !answer.sentence.isEmpty()) {
+      out.append(answer.sentence.render(us)).append('\n');
+    }
     if (!answer.taken.isEmpty()) {
       out.append(TextWriter.takenLine(answer, us)).append('\n');
     }

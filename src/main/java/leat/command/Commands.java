@@ -22,6 +22,7 @@ import leat.command.feed.StockCommand;
 import leat.command.feed.TopupCommand;
 import leat.command.plans.CheckCommand;
 import leat.command.plans.PlanCommand;
+import leat.command.plans.PlanHeaderCommand;
 import leat.command.plans.PlanKeysCommand;
 import leat.command.plans.PlanNewCommand;
 import leat.command.plans.PlanSchemaCommand;
@@ -130,6 +131,7 @@ public final class Commands extends CommandList {
     if (is("plans", "plan set")) return new PlanSetCommand();
     if (is("plans", "plan schema")) return new PlanSchemaCommand();
     if (is("plans", "plan show")) return new PlanShowCommand();
+    if (is("plans", "plan header")) return new PlanHeaderCommand();
     if (is("plans", "plan keys")) return new PlanKeysCommand();
     if (is("plans", "units")) return new UnitsCommand();
     return null;
