@@ -29,8 +29,11 @@ public final class Main {
     }
   }
 
-  /** The launcher knows whether standard output is a screen. */
+  /** The launcher knows whether standard output is a screen, and its character set. */
   private static Terminal onScreen(Terminal terminal) {
+    if (Boolean.getBoolean("leat.utf8")) {
+      terminal.inUtf8();
+    }
     return Boolean.getBoolean("leat.screen") ? terminal.onScreen() : terminal;
   }
 

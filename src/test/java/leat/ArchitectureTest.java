@@ -39,6 +39,7 @@ class ArchitectureTest {
           "cli",
           "command",
           "controller",
+          "html",
           "numeric",
           "plan",
           "quantity",
@@ -99,6 +100,7 @@ class ArchitectureTest {
           Map.entry("numeric", List.of()),
           Map.entry("quantity", List.of()),
           Map.entry("answer", List.of("quantity")),
+          Map.entry("html", List.of("answer", "quantity")),
           // The plan asks the trade for the names of fittings and walls, and what physics refuses.
           Map.entry("plan", List.of("numeric", "quantity", "the trade")),
           Map.entry("system", List.of("numeric", "plan", "quantity", "the trade")),
@@ -106,7 +108,7 @@ class ArchitectureTest {
               "check",
               List.of("answer", "numeric", "plan", "quantity", "system", "the trade", "weather")),
           Map.entry("controller", List.of("energy", "level", "numeric", "quantity")),
-          Map.entry("cli", List.of("answer", "numeric", "plan", "quantity")),
+          Map.entry("cli", List.of("answer", "html", "numeric", "plan", "quantity")),
           Map.entry(
               "command",
               List.of(
@@ -114,6 +116,7 @@ class ArchitectureTest {
                   "check",
                   "cli",
                   "controller",
+                  "html",
                   "numeric",
                   "plan",
                   "quantity",
@@ -133,6 +136,7 @@ class ArchitectureTest {
       Map.of(
           "plan", List.of("org.yaml.snakeyaml..", "java.io", "java.nio..", "java.security"),
           "sweep", List.of("org.hipparchus.."),
+          "html", List.of("java.io", "java.nio.charset", "java.security", "java.util.regex"),
           "cli", List.of("picocli..", "org.apache.commons.csv..", "java.io", "java.nio.."),
           "command", List.of("org.apache.commons.csv..", "java.io", "java.nio.."),
           "weather", List.of("org.apache.commons.csv..", "java.io", "java.nio.."));

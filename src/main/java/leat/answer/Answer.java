@@ -51,6 +51,7 @@ public final class Answer {
   final List<String> arrayNames = new ArrayList<>();
   final List<Answer> arrays = new ArrayList<>();
   Column[] tableColumns;
+  final List<leat.answer.chart.Chart> charts = new ArrayList<>();
   private int exitCode;
 
   /** An answer with these columns. */
@@ -64,6 +65,11 @@ public final class Answer {
     Answer answer = new Answer();
     answer.verbatim = text;
     return answer;
+  }
+
+  /** Whether it is one text, the same in all formats. */
+  public boolean isVerbatim() {
+    return verbatim != null;
   }
 
   /** Its columns, in order. */
@@ -197,6 +203,12 @@ public final class Answer {
   /** Text shows the rows as a table of these columns, after the figures. */
   public Answer table(Column... shown) {
     tableColumns = shown;
+    return this;
+  }
+
+  /** What a chart or a page draws of it: declared only when one is asked for. */
+  public Answer chart(leat.answer.chart.Chart chart) {
+    charts.add(chart);
     return this;
   }
 

@@ -24,6 +24,8 @@ public final class Format {
   final char decimal;
   private int width;
   private boolean painted;
+  private boolean charted;
+  private boolean boxes;
 
   /** All choices at once. */
   public Format(
@@ -50,6 +52,13 @@ public final class Format {
     return this;
   }
 
+  /** With the charts under the text, drawn with box characters or without. */
+  public Format charted(boolean withBoxes) {
+    charted = true;
+    boxes = withBoxes;
+    return this;
+  }
+
   /** A CSV writer with this format's separators. */
   public CsvWriter csv() {
     return new CsvWriter(delimiter, decimal, raw);
@@ -66,7 +75,8 @@ public final class Format {
       case "json":
         return new JsonWriter(quiet, explain).write(answer);
       default:
-        return new TextWriter(us, quiet, explain, width, painted).write(answer);
+        return new TextWriter(us, quiet, explain, width, painted)
+            .write(answer, charted ? TextCharts.of(answer, us, width, boxes) : "");
     }
   }
 

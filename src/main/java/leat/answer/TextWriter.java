@@ -37,7 +37,8 @@ final class TextWriter {
     this.explain = explain;
   }
 
-  String write(Answer answer) {
+  /** The text, with the charts between figures and notes. */
+  String write(Answer answer, String charts) {
     if (!answer.sentence.isEmpty()) {
       out.append(wrapped(answer.sentence.render(us), "")).append('\n');
     }
@@ -50,6 +51,7 @@ final class TextWriter {
     if (answer.tableColumns != null) {
       table(answer);
     }
+    out.append(charts);
     if (explain) {
       workings(answer.workings);
     }

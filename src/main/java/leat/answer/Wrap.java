@@ -74,6 +74,12 @@ public final class Wrap {
     return best;
   }
 
+  /** The command line in a text, as one would type it; null for none. */
+  public static String commandIn(String text) {
+    int start = command(text, 0);
+    return start < 0 ? null : text.substring(start, endOfCommand(text, start)).strip();
+  }
+
   /** Where the next command line starts, or -1. */
   private static int command(String text, int from) {
     int at = text.indexOf("leat ", from);

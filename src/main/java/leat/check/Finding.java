@@ -104,6 +104,20 @@ public final class Finding {
     return limit;
   }
 
+  /**
+   * How far the value lies on the good side of the limit, as a share of it; negative on the bad
+   * side, NaN where it is not held against a number or the limit is 0.
+   */
+  public double margin() {
+    if (!hasValue() || !hasLimit() || limit == 0) {
+      return Double.NaN;
+    }
+    double over = (value - limit) / Math.abs(limit);
+    String need = rule.need();
+    boolean least = Rule.AT_LEAST.equals(need) || Rule.MORE_THAN.equals(need);
+    return least ? over : Rule.AT_MOST.equals(need) ? -over : Double.NaN;
+  }
+
   /** Number of the tower, timing or bottle; {@link #WHOLE} for the whole. */
   public int part() {
     return part;

@@ -397,6 +397,28 @@ public final class Call {
     return key;
   }
 
+  /** Whether charts are drawn, in text or in a page: only then an answer declares them. */
+  public boolean wantsChart() {
+    return command.draws() && (has("--chart") || "html".equals(text("--format")));
+  }
+
+  /** Refuses a chart or a page where rows are written as they come. */
+  void wantsRowsOnly() {
+    if (wantsChart() || "html".equals(text("--format"))) {
+      throw new Refused(CommandErrors.noPageOfRows(command));
+    }
+  }
+
+  /** The words behind the command, as typed. */
+  List<String> words() {
+    return typed.words;
+  }
+
+  /** The plans that were read. */
+  List<Plan> plansRead() {
+    return read;
+  }
+
   /** The format asked for. */
   public Format format() {
     String format = valueKey() != null ? Format.VALUE : (String) valueOr("--format", "text");
@@ -418,6 +440,12 @@ public final class Call {
     boolean toScreen = text("--output") == null;
     String color = (String) valueOr("--color", "auto");
     boolean painted = "always".equals(color) || "auto".equals(color) && terminal.wantsColor();
+    if (command.draws() && has("--chart")) {
+      if (!"text".equals(format) && !"html".equals(format)) {
+        throw new Refused(CommandErrors.chartInText(command, format));
+      }
+      asked.charted(terminal.takesBoxes());
+    }
     return asked.on(toScreen ? terminal.columns() : 0, toScreen && painted);
   }
 

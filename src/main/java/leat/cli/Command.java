@@ -60,7 +60,12 @@ public abstract class Command {
 
   /** The formats it answers in. */
   public String[] formats() {
-    return new String[] {"text", "csv", "json"};
+    return new String[] {"text", "csv", "json", "html"};
+  }
+
+  /** Whether it has charts to draw, and so {@code --chart}. */
+  public boolean draws() {
+    return false;
   }
 
   /** Where to look further, names of other pages. */

@@ -117,6 +117,36 @@ public final class CommandErrors {
     return null;
   }
 
+  /** A chart in a format of bare rows. */
+  public static Problem chartInText(Command command, String format) {
+    return problem(
+        "chart-in-text",
+        command,
+        "--chart draws under the text; leave --format " + format + " out, or take --format html");
+  }
+
+  /** A page would be written over a terminal. */
+  public static Problem pageToScreen(Command command) {
+    return problem(
+        "page-to-screen",
+        command,
+        "a page of html is for a browser: add -o page.html, and open that file");
+  }
+
+  /** An answer that is one text to paste has no page. */
+  public static Problem noPage(Command command) {
+    return problem(
+        "no-page", command, "this answer is a text to keep as it is: leave --format html out");
+  }
+
+  /** Rows that come one by one have no page. */
+  public static Problem noPageOfRows(Command command) {
+    return problem(
+        "no-page-of-rows",
+        command,
+        "rows that come one by one are csv or json; --chart and --format html are for an answer without them");
+  }
+
   /** A flag the question cannot do without. */
   public static Problem needed(Command command, Flag flag) {
     return problem(

@@ -95,6 +95,7 @@ final class CommandLines {
   static final class Typed {
     final Map<String, List<String>> values = new HashMap<>();
     final List<String> operands = new ArrayList<>();
+    List<String> words = List.of();
 
     boolean has(Flag flag) {
       return values.containsKey(flag.name);
@@ -103,7 +104,9 @@ final class CommandLines {
 
   static Typed parse(Command command, String[] args) {
     Typed plain = plain(command, args);
-    return plain != null ? plain : withPicocli(command, args);
+    Typed typed = plain != null ? plain : withPicocli(command, args);
+    typed.words = java.util.Arrays.asList(args);
+    return typed;
   }
 
   /**

@@ -22,7 +22,7 @@ final class CommonFlags {
               "pump.derate=70%",
               "sets a key of the plan, the value as in YAML; an empty one removes it")
           .repeatable();
-  static final Flag FORMAT = format(new String[] {"text", "csv", "json"});
+  static final Flag FORMAT = format(new String[] {"text", "csv", "json", "html"});
 
   private static Flag format(String[] all) {
     return Flag.of(
@@ -76,29 +76,36 @@ final class CommonFlags {
               "never",
               "colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set")
           .byDefault("auto");
+  static final Flag CHART =
+      Flag.on(
+          "--chart",
+          "text draws the answer, too, in plain characters; a page of html has its charts anyway");
   static final Flag HELP = Flag.on("--help", "-h", "shows this help");
 
   /** All of them. */
   static Flag[] everywhere() {
     return new Flag[] {
-      PLAN, SET, FORMAT, VALUE, OUTPUT, UNITS, DELIMITER, DECIMAL, RAW, COLOR, QUIET, EXPLAIN, HELP
+      PLAN, SET, FORMAT, VALUE, OUTPUT, UNITS, DELIMITER, DECIMAL, RAW, COLOR, CHART, QUIET,
+      EXPLAIN, HELP
     };
   }
 
   private static Flag formatOf(Command command) {
     String[] all = command.formats();
-    return all.length == 3 ? FORMAT : format(all);
+    return all.length == 4 ? FORMAT : format(all);
   }
 
   static Flag[] of(Command command) {
-    if (command.takesPlan()) {
-      Flag[] all = everywhere();
-      all[2] = formatOf(command);
-      return all;
+    Flag[] all = everywhere();
+    Flag[] has = new Flag[all.length];
+    int n = 0;
+    for (int i = 0; i < all.length; i++) {
+      boolean ofPlan = all[i] == PLAN || all[i] == SET;
+      if ((command.takesPlan() || !ofPlan) && (command.draws() || all[i] != CHART)) {
+        has[n++] = all[i] == FORMAT ? formatOf(command) : all[i];
+      }
     }
-    return new Flag[] {
-      formatOf(command), VALUE, OUTPUT, UNITS, DELIMITER, DECIMAL, RAW, COLOR, QUIET, EXPLAIN, HELP
-    };
+    return java.util.Arrays.copyOf(has, n);
   }
 
   /** All flags of a command, its own first. */

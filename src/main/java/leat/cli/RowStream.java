@@ -76,6 +76,7 @@ public final class RowStream {
     this.call = call;
     this.function = function;
     this.format = call.format();
+    call.wantsRowsOnly();
     this.only = RowsOut.only(call, function.columns());
   }
 

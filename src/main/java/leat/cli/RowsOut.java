@@ -39,6 +39,7 @@ public final class RowsOut implements Flushable {
 
   /** The same; a part that follows another has no header. */
   public RowsOut(Call call, Output output, boolean header, Column... columns) {
+    call.wantsRowsOnly();
     this.output = output;
     this.columns = columns;
     this.csv = "json".equals(call.format().name) ? null : call.format().csv();

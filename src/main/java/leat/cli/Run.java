@@ -78,7 +78,10 @@ public final class Run {
 
   private static int answer(
       Command command, CommandLines.Typed typed, Call call, Terminal terminal) {
-    call.format();
+    boolean page = "html".equals(call.format().name);
+    if (page && terminal.isScreen() && call.text("--output") == null) {
+      throw new Refused(CommandErrors.pageToScreen(command));
+    }
     Output output = new Output(terminal, call.text("--output"));
     int streamed = command.stream(call, output);
     if (streamed >= 0) {
@@ -95,7 +98,7 @@ public final class Run {
     if (Format.VALUE.equals(format.name)) {
       return values(command, call, output, answer);
     }
-    output.write(format.write(answer));
+    output.write(page ? Page.of(call, answer, format) : format.write(answer));
     tell(terminal, format.aside(answer));
     return answer.exitCode();
   }

@@ -22,6 +22,7 @@ public final class Terminal {
 
   private Clock clock;
   private boolean screen;
+  private boolean boxes;
   private boolean stdinTaken;
   private final List<Problem> told = new ArrayList<>();
 
@@ -53,6 +54,22 @@ public final class Terminal {
   public Terminal onScreen() {
     screen = true;
     return this;
+  }
+
+  /** Box characters come through: the locale's character set is UTF-8. */
+  public Terminal inUtf8() {
+    boxes = true;
+    return this;
+  }
+
+  /** Whether charts may be drawn with box characters. */
+  boolean takesBoxes() {
+    return boxes;
+  }
+
+  /** Whether somebody looks at standard output. */
+  boolean isScreen() {
+    return screen;
   }
 
   /** Width that text is wrapped to; 0 for lines that stay whole. */

@@ -3,6 +3,6 @@
  * output to file or terminal, rows in and out. Follows the contract of DEVELOPERS.md. Start with
  * {@link leat.cli.Run} and {@link leat.cli.Command}.
  *
- * <p>Neighbours: answer, numeric, plan, quantity.
+ * <p>Neighbours: answer, html, numeric, plan, quantity.
  */
 package leat.cli;

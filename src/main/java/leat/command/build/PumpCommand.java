@@ -112,6 +112,11 @@ public final class PumpCommand extends Command {
   }
 
   @Override
+  public boolean draws() {
+    return true;
+  }
+
+  @Override
   public Answer answer(Call call) {
     Plan plan = call.plan();
     if (call.has("--needed")) {
@@ -160,6 +165,11 @@ public final class PumpCommand extends Command {
     }
     new PumpWords(call, answer, way, states, levels).write();
     MeasuredWords.say(answer, way.believed(), "");
+    if (call.wantsChart()) {
+      String[] one = {call.has("--lift") ? "as told" : "at this level"};
+      String[] both = {"at the refill mark", "full"};
+      answer.chart(PumpChart.of(way, levels, levels.length == 1 ? one : both));
+    }
     call.withTaken(answer);
     return anyDry(states) && !wateredByValves(call, way, levels[0]) ? answer.no() : answer;
   }

@@ -47,6 +47,11 @@ public final class CheckCommand extends Command {
   }
 
   @Override
+  public boolean draws() {
+    return true;
+  }
+
+  @Override
   public Answer answer(Call call) {
     if (call.has("--rules")) {
       return RuleList.of(Rules.all());
@@ -117,6 +122,9 @@ public final class CheckCommand extends Command {
         if (explain) {
           RuleList.explain(row, plan, plan.found.get(i).rule());
         }
+      }
+      if (call.wantsChart()) {
+        answer.chart(CheckChart.of(plan, plans.size() > 1));
       }
       CheckWords.lines(answer, plan, call.has("--all") || explained != null);
       explain(answer, plan, explain, explained);

@@ -38,7 +38,7 @@ public final class SeasonCommand extends Command {
 
   @Override
   public String[] formats() {
-    return new String[] {"text", "csv", "json", "ics"};
+    return new String[] {"text", "csv", "json", "html", "ics"};
   }
 
   @Override
@@ -46,6 +46,11 @@ public final class SeasonCommand extends Command {
     return new Flag[] {
       Flag.of("--by", "SPAN", Kind.choice("week", "month"), "week", "rows of weeks or months")
     };
+  }
+
+  @Override
+  public boolean draws() {
+    return true;
   }
 
   @Override
@@ -69,6 +74,9 @@ public final class SeasonCommand extends Command {
     answer.jsonObject(sums).array("days", answer);
     judge(answer, runs.totals());
     new SeasonText(call, season, runs, run, money, sums.row(0)).write(answer);
+    if (call.wantsChart()) {
+      new SeasonChart(season, runs, run).draw(answer, money, plan.currency());
+    }
     call.withTaken(answer);
     return answer;
   }

@@ -55,7 +55,7 @@ public final class SowCommand extends Command {
 
   @Override
   public String[] formats() {
-    return new String[] {"text", "csv", "json", "ics"};
+    return new String[] {"text", "csv", "json", "html", "ics"};
   }
 
   @Override
