@@ -41,6 +41,7 @@ class ArchitectureTest {
           "controller",
           "html",
           "numeric",
+          "paper",
           "plan",
           "quantity",
           "sweep",
@@ -107,6 +108,7 @@ class ArchitectureTest {
           Map.entry(
               "check",
               List.of("answer", "numeric", "plan", "quantity", "system", "the trade", "weather")),
+          Map.entry("paper", List.of("html", "numeric", "quantity")),
           Map.entry("controller", List.of("energy", "level", "numeric", "quantity")),
           Map.entry("cli", List.of("answer", "html", "numeric", "plan", "quantity")),
           Map.entry(
@@ -118,6 +120,7 @@ class ArchitectureTest {
                   "controller",
                   "html",
                   "numeric",
+                  "paper",
                   "plan",
                   "quantity",
                   "sweep",

@@ -93,6 +93,9 @@ public final class Run {
     } catch (Refused e) {
       throw Asking.all(e, command, typed, terminal);
     }
+    if (answer.isPage() && terminal.isScreen() && call.text("--output") == null) {
+      throw new Refused(CommandErrors.pageToScreen(command));
+    }
     // the plan that was read may name the units
     Format format = call.format();
     if (Format.VALUE.equals(format.name)) {
