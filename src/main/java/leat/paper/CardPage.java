@@ -36,13 +36,13 @@ public final class CardPage {
     open("", heading);
     sections.append("<table>\n<thead><tr>");
     for (int i = 0; i < head.length; i++) {
-      cell("th", head[i], i > 0);
+      cell("th", head[i], i > 0 ? "number" : "");
     }
     sections.append("</tr></thead>\n<tbody>\n");
     for (String[] row : rows) {
       sections.append("<tr>");
       for (int i = 0; i < row.length; i++) {
-        cell("td", row[i], i > 0);
+        cell("td", row[i], i > 0 ? "number" : "reading");
       }
       sections.append("</tr>\n");
     }
@@ -58,7 +58,7 @@ public final class CardPage {
     for (String[] row : rows) {
       sections.append("<tr>");
       for (String word : row) {
-        cell("td", word, false);
+        cell("td", word, "");
       }
       sections.append("</tr>\n");
     }
@@ -94,8 +94,8 @@ public final class CardPage {
     return this;
   }
 
-  private void cell(String tag, String words, boolean number) {
-    sections.append('<').append(tag).append(number ? " class=\"number\">" : ">");
+  private void cell(String tag, String words, String kind) {
+    sections.append('<').append(tag).append(kind.isEmpty() ? ">" : " class=\"" + kind + "\">");
     sections.append(HtmlPage.text(words)).append("</").append(tag).append('>');
   }
 

@@ -73,7 +73,6 @@ class PaperInBrowserTest {
       "sender.divider={supply: 3.3 V, resistor: 180 ohm}",
       "timing=[{run: 90 s, rest: 12 min}"
           + ", {run: 60 s, rest: 25 min, from: \"22:00\", to: \"06:00\", days: [mon, tue, wed, thu, fri, sat], months: [1, 2, 3, 4, 5, 6, 7, 8, 9]}"
-              .repeat(1)
           + ", {run: 61 s, rest: 25 min, from: \"08:00\", to: \"09:00\"}"
           + ", {run: 62 s, rest: 25 min, from: \"10:00\", to: \"11:00\"}"
           + ", {run: 63 s, rest: 25 min, from: \"12:00\", to: \"13:00\"}"

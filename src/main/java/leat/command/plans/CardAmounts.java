@@ -42,6 +42,9 @@ final class CardAmounts {
   /** Columns of bottles that a card has room for. */
   private static final int MOST_BOTTLES = 4;
 
+  /** A longer name of a bottle is cut. */
+  private static final int LONGEST_HEADING = 18;
+
   private final Plan plan;
   private final boolean us;
   private final PlainTopup topup;
@@ -214,7 +217,7 @@ final class CardAmounts {
         head.add(byCounts() ? "counts" : "sender, ohm");
       } else {
         String unit = us ? column.show().us().symbol() : column.show().metric().symbol();
-        head.add(PlanCardCommand.shortened(column.label()) + ", " + unit);
+        head.add(PlanCardCommand.shortened(column.label(), LONGEST_HEADING) + ", " + unit);
       }
     }
     return head.toArray(new String[0]);

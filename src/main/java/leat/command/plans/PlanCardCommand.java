@@ -60,7 +60,12 @@ public final class PlanCardCommand extends Command {
 
   /** A name as there is room for on paper. */
   static String shortened(String name) {
-    return name.length() <= LONGEST_NAME ? name : name.substring(0, LONGEST_NAME - 3) + "...";
+    return shortened(name, LONGEST_NAME);
+  }
+
+  /** A name of at most so many signs. */
+  static String shortened(String name, int most) {
+    return name.length() <= most ? name : name.substring(0, most - 3) + "...";
   }
 
   @Override

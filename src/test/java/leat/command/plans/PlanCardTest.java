@@ -115,7 +115,7 @@ class PlanCardTest {
         .contains("Made on 2027-04-02 by leat plan card from balcony.yaml");
     String us =
         page("balcony.yaml", "--units", "us").getElementsByTagName("main").item(0).getTextContent();
-    assertThat(us).contains("4.72 in").contains("4.84 gal").contains("bottle 1, fl oz");
+    assertThat(us).contains("4.72 in").contains("4.84 gal").contains("bottle 1, floz");
     assertThat(us).doesNotContain(" mm").doesNotContain(" L,").doesNotContain(" mL");
     String sender = page("sender-tub.yaml").getDocumentElement().getTextContent();
     assertThat(sender).contains("1020 - 1088").contains("feed (needs feed.parts)");
