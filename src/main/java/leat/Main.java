@@ -29,10 +29,16 @@ public final class Main {
     }
   }
 
-  /** The launcher knows whether standard output is a screen, and its character set. */
+  /**
+   * The launcher knows whether standard output and standard error are screens, and the character
+   * set.
+   */
   private static Terminal onScreen(Terminal terminal) {
     if (Boolean.getBoolean("leat.utf8")) {
       terminal.inUtf8();
+    }
+    if (Boolean.getBoolean("leat.watched")) {
+      terminal.watched();
     }
     return Boolean.getBoolean("leat.screen") ? terminal.onScreen() : terminal;
   }
