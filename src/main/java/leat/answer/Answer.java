@@ -45,6 +45,7 @@ public final class Answer {
   final List<Working> workings = new ArrayList<>();
   Phrase sentence = Phrase.of();
   String verbatim;
+  private boolean page;
   boolean list;
   int csvColumns;
   Answer head;
@@ -70,6 +71,23 @@ public final class Answer {
   /** Whether it is one text, the same in all formats. */
   public boolean isVerbatim() {
     return verbatim != null;
+  }
+
+  /** An answer that is a page of html itself. */
+  public static Answer page(String html) {
+    Answer answer = verbatim(html);
+    answer.page = true;
+    return answer;
+  }
+
+  /** Whether it is a page of html itself. */
+  public boolean isPage() {
+    return page;
+  }
+
+  /** What a page of html itself is, or null. */
+  public String pageText() {
+    return page ? verbatim : null;
   }
 
   /** Its columns, in order. */

@@ -2,7 +2,10 @@ package leat.answer;
 
 /** How an answer is written: format, units, separators, and what is left out. */
 public final class Format {
-  /** text, csv or json. */
+  /** Bare values of one key, see {@link Bare}. */
+  public static final String VALUE = "value";
+
+  /** text, csv, json or value. */
   public final String name;
 
   /** US customary units in text. */
@@ -78,14 +81,19 @@ public final class Format {
   }
 
   /**
-   * What goes to standard error beside a CSV: its notes, and workings where asked for; empty
+   * What goes to standard error beside a CSV or one text: its notes, workings where asked for, and
+   * what such a text is; empty
    * otherwise.
    */
   public String aside(Answer answer) {
-    if (quiet || !"csv".equals(name) || answer.verbatim != null) {
+    boolean rowsAlone = "csv".equals(name) || VALUE.equals(name);
+    if (quiet || !rowsAlone && answer.verbatim == null) {
       return "";
     }
     StringBuilder out = new StringBuilder();
+    if (answer.verbatim != null && !answer.sentence.isEmpty()) {
+      out.append(answer.sentence.render(us)).append('\n');
+    }
     if (explain) {
       out.append(TextWriter.workings(answer.workings, us));
     }

@@ -30,6 +30,7 @@ public final class Call {
   private Plan plan;
   private String unitsOfPlan;
   private final List<Plan> read = new ArrayList<>();
+  private boolean blankValue;
 
   Call(Command command, CommandLines.Typed typed, Terminal terminal) {
     this.command = command;
@@ -397,6 +398,16 @@ public final class Call {
     return plan;
   }
 
+  /** A row of a stream had nothing under the key of --value. */
+  void sawBlankValue() {
+    blankValue = true;
+  }
+
+  /** Whether a row of a stream had nothing there. */
+  boolean hasBlankValue() {
+    return blankValue;
+  }
+
   /** The keys of its plans that the command asked for, a line each; empty unless they were kept. */
   String asked() {
     StringBuilder lines = new StringBuilder();
@@ -426,6 +437,18 @@ public final class Call {
     return plan == null ? answer : answer.taken(plan.taken().words());
   }
 
+  /** The key of --value, whose values alone are asked for, or null. */
+  String valueKey() {
+    String key = text("--value");
+    for (int i = 0; key != null && i < flags.length; i++) {
+      String other = flags[i].name;
+      if (("--format".equals(other) || "--chart".equals(other)) && typed.has(flags[i])) {
+        throw new Refused(CommandErrors.notBoth(command, "--value", other));
+      }
+    }
+    return key;
+  }
+
   /** Whether charts are drawn, in text or in a page: only then an answer declares them. */
   public boolean wantsChart() {
     return command.draws() && (has("--chart") || "html".equals(text("--format")));
@@ -450,7 +473,7 @@ public final class Call {
 
   /** The format asked for. */
   public Format format() {
-    String format = (String) valueOr("--format", "text");
+    String format = valueKey() != null ? Format.VALUE : (String) valueOr("--format", "text");
     char delimiter = character("--delimiter", ',');
     char decimal = character("--decimal", '.');
     if (delimiter == decimal) {

@@ -270,6 +270,21 @@ public final class CommandErrors {
             + "\" already; --prefix leat_ puts something before the answer's names");
   }
 
+  /** A key of --value that the answer has not. */
+  public static Problem noKey(Command command, String key, java.util.List<String> keys) {
+    String near = Nearest.of(key, keys);
+    return problem(
+        "no-key",
+        command,
+        "the answer has no \""
+            + key
+            + (keys.isEmpty()
+                ? "\": it is one text, without columns"
+                : near != null
+                    ? "\"; did you mean \"" + near + "\"?"
+                    : "\"; it has " + String.join(", ", keys)));
+  }
+
   /** A bad row under --strict. */
   public static Problem badRow(String source, long row, String column, String why) {
     return new Problem("bad-row", null, source, "row " + row + ", column " + column + ": " + why);

@@ -35,6 +35,13 @@ final class CommonFlags {
         .byDefault("text");
   }
 
+  static final Flag VALUE =
+      Flag.of(
+          "--value",
+          "KEY",
+          Kind.TEXT,
+          "volume_L",
+          "only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1");
   static final Flag OUTPUT =
       Flag.of(
           "--output",
@@ -83,7 +90,8 @@ final class CommonFlags {
   /** All of them. */
   static Flag[] everywhere() {
     return new Flag[] {
-      PLAN, SET, FORMAT, OUTPUT, UNITS, DELIMITER, DECIMAL, RAW, COLOR, CHART, QUIET, EXPLAIN, HELP
+      PLAN, SET, FORMAT, VALUE, OUTPUT, UNITS, DELIMITER, DECIMAL, RAW, COLOR, CHART, QUIET,
+      EXPLAIN, HELP
     };
   }
 

@@ -20,6 +20,9 @@ final class Page {
   private Page() {}
 
   static String of(Call call, Answer answer, Format format) {
+    if (answer.isPage()) {
+      return answer.pageText();
+    }
     if (answer.isVerbatim()) {
       throw new Refused(CommandErrors.noPage(call.command));
     }

@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import leat.answer.Bare;
 import leat.answer.Column;
 import leat.answer.CsvWriter;
 import leat.answer.Format;
@@ -68,6 +69,7 @@ public final class RowStream {
   private final Call call;
   private final Function function;
   private final Format format;
+  private final Column only;
   private long rows;
   private long bad;
   private String firstBad;
@@ -77,6 +79,7 @@ public final class RowStream {
     this.function = function;
     this.format = call.format();
     call.wantsRowsOnly();
+    this.only = RowsOut.only(call, function.columns());
   }
 
   /** Reads to the end; returns the exit code. */
@@ -139,7 +142,9 @@ public final class RowStream {
     }
     int at = find(names, column);
     RowInput.refuseTwins(names, source());
-    refuseClash(names);
+    if (only == null) {
+      refuseClash(names);
+    }
     boolean json = "json".equals(format.name);
     CsvWriter writer =
         call.has("--delimiter")
@@ -150,7 +155,7 @@ public final class RowStream {
     StringBuilder text = new StringBuilder();
     if (json) {
       text.append('[');
-    } else {
+    } else if (only == null) {
       header(text, names, writer);
     }
     sink.put(text);
@@ -161,7 +166,9 @@ public final class RowStream {
         rows++;
         lines.split();
         byte[] answer = answers.of(lines, at, names.size());
-        if (json) {
+        if (only != null) {
+          sink.put(answer, 0, answer.length);
+        } else if (json) {
           jsonRow(sink, names, lines, answer);
         } else {
           csvRow(sink, names.size(), lines, answer, writer);
@@ -360,6 +367,13 @@ public final class RowStream {
 
     private byte[] bytes(Row row) {
       text.setLength(0);
+      if (only != null) {
+        Bare.append(text, row.get(only), only);
+        if (text.isEmpty()) {
+          call.sawBlankValue();
+        }
+        return text.append('\n').toString().getBytes(StandardCharsets.UTF_8);
+      }
       for (int c = 0; c < columns.length; c++) {
         if (writer == null) {
           text.append(", ").append(JsonText.string(prefixed(columns[c]))).append(": ");

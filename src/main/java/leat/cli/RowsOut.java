@@ -4,14 +4,21 @@ import java.io.Flushable;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import leat.answer.Bare;
 import leat.answer.Column;
 import leat.answer.CsvWriter;
 import leat.answer.JsonValue;
 import leat.answer.Row;
 import leat.answer.Rows;
+import leat.plan.Refused;
 import leat.quantity.JsonText;
 
-/** Rows written one by one as they come, as CSV or as a JSON array; format text is CSV, too. */
+/**
+ * Rows written one by one as they come, as CSV or as a JSON array; format text is CSV, too; of
+ * --value the bare values of its column.
+ */
 public final class RowsOut implements Flushable {
   private static final int FULL = 1 << 15;
 
@@ -19,6 +26,8 @@ public final class RowsOut implements Flushable {
   private final OutputStream out;
   private final Column[] columns;
   private final CsvWriter csv;
+  private final Column only;
+  private final Call call;
   private final Rows scratch;
   private final StringBuilder text = new StringBuilder(2 * FULL);
   private boolean first = true;
@@ -34,17 +43,31 @@ public final class RowsOut implements Flushable {
     this.output = output;
     this.columns = columns;
     this.csv = "json".equals(call.format().name) ? null : call.format().csv();
+    this.call = call;
+    this.only = only(call, columns);
     this.scratch = new Rows(columns);
     this.out = output.open();
     if (csv == null) {
       text.append('[');
       return;
     }
-    for (int c = 0; header && c < columns.length; c++) {
+    for (int c = 0; header && only == null && c < columns.length; c++) {
       csv.separate(text, c);
       csv.word(text, columns[c].key());
     }
-    text.append(header ? "\n" : "");
+    text.append(header && only == null ? "\n" : "");
+  }
+
+  /** The column of --value, or null for all. */
+  static Column only(Call call, Column[] columns) {
+    String key = call.valueKey();
+    Column only = key == null ? null : Bare.find(columns, key);
+    if (key != null && only == null) {
+      List<String> keys = new ArrayList<>();
+      Bare.add(keys, columns);
+      throw new Refused(CommandErrors.noKey(call.command, key, keys));
+    }
+    return only;
   }
 
   /** A row to fill; it is the same object each time. */
@@ -58,7 +81,14 @@ public final class RowsOut implements Flushable {
       text.append(first ? "\n{" : ",\n{");
     }
     first = false;
-    for (int c = 0; c < columns.length; c++) {
+    if (only != null) {
+      int before = text.length();
+      Bare.append(text, row.get(only), only);
+      if (text.length() == before) {
+        call.sawBlankValue();
+      }
+    }
+    for (int c = 0; only == null && c < columns.length; c++) {
       if (csv == null) {
         text.append(c == 0 ? "" : ", ").append(JsonText.string(columns[c].key())).append(": ");
         JsonValue.append(text, row.get(columns[c]), columns[c]);

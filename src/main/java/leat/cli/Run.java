@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import leat.answer.Answer;
+import leat.answer.Bare;
 import leat.answer.Format;
 import leat.numeric.Impossible;
 import leat.plan.Problem;
@@ -85,7 +86,7 @@ public final class Run {
     Output output = new Output(terminal, call.text("--output"));
     int streamed = command.stream(call, output);
     if (streamed >= 0) {
-      return streamed;
+      return streamed == 0 && call.hasBlankValue() ? 1 : streamed;
     }
     if (command.eachPlan() && call.planNames().size() > 1) {
       return new EachPlan(command, typed, terminal).run(call, output);
@@ -96,11 +97,27 @@ public final class Run {
     } catch (Refused e) {
       throw Asking.all(e, command, typed, terminal);
     }
+    if (answer.isPage() && terminal.isScreen() && call.text("--output") == null) {
+      throw new Refused(CommandErrors.pageToScreen(command));
+    }
     // the plan that was read may name the units
     Format format = call.format();
+    if (Format.VALUE.equals(format.name)) {
+      return values(command, call, output, answer);
+    }
     output.write(page ? Page.of(call, answer, format) : format.write(answer));
     tell(terminal, format.aside(answer));
     return answer.exitCode();
+  }
+
+  private static int values(Command command, Call call, Output output, Answer answer) {
+    Bare bare = Bare.of(answer, call.valueKey());
+    if (bare == null) {
+      throw new Refused(CommandErrors.noKey(command, call.valueKey(), Bare.keys(answer)));
+    }
+    output.write(bare.lines());
+    tell(call.terminal, call.format().aside(answer));
+    return answer.exitCode() == 0 && bare.blank() ? 1 : answer.exitCode();
   }
 
   static Answer answerOf(Command command, Call call) {

@@ -21,7 +21,9 @@ import leat.command.feed.OxygenCommand;
 import leat.command.feed.StockCommand;
 import leat.command.feed.TopupCommand;
 import leat.command.plans.CheckCommand;
+import leat.command.plans.PlanCardCommand;
 import leat.command.plans.PlanCommand;
+import leat.command.plans.PlanHeaderCommand;
 import leat.command.plans.PlanKeysCommand;
 import leat.command.plans.PlanNewCommand;
 import leat.command.plans.PlanSchemaCommand;
@@ -139,6 +141,8 @@ public final class Commands extends CommandList {
     if (is("plans", "plan set")) return new PlanSetCommand();
     if (is("plans", "plan schema")) return new PlanSchemaCommand();
     if (is("plans", "plan show")) return new PlanShowCommand();
+    if (is("plans", "plan card")) return new PlanCardCommand();
+    if (is("plans", "plan header")) return new PlanHeaderCommand();
     if (is("plans", "plan keys")) return new PlanKeysCommand();
     if (is("plans", "units")) return new UnitsCommand();
     return null;

@@ -4,7 +4,7 @@
  * beside it. No formulas, no thresholds, no formatting. Start with {@link
  * leat.command.build.HeadCommand}.
  *
- * <p>Neighbours: answer, check, cli, html, numeric, plan, quantity, sweep, system, the trade,
- * weather.
+ * <p>Neighbours: answer, check, cli, controller, html, numeric, paper, plan, quantity, sweep,
+ * system, the trade, weather.
  */
 package leat.command;

@@ -5,11 +5,11 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 
 /** Files of a page that lie beside the classes: style, script, the plotting library. */
-final class Parts {
+public final class Parts {
   private Parts() {}
 
   /** The text of a file of the jar, with line feeds alone at the ends of its lines. */
-  static String read(String name) {
+  public static String read(String name) {
     try (InputStream in = Parts.class.getResourceAsStream(name)) {
       if (in == null) {
         throw new IllegalStateException(name + " is missing: the build puts it into the jar");

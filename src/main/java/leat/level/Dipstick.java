@@ -129,6 +129,28 @@ public final class Dipstick {
   }
 
   /**
+   * The finest even step of 1, 2 or 5 times a power of ten units that makes at most so many marks.
+   *
+   * @param span what is marked, in the base unit
+   * @param most most marks
+   * @param unit the unit that the step is even in, in the base unit: 0.001 for mm
+   * @throws Impossible if the span or the unit is not above 0, or no mark is allowed
+   */
+  public static double evenStep(double span, int most, double unit) {
+    Impossible.unlessPositive("span", span);
+    Impossible.unlessPositive("unit", unit);
+    Impossible.unlessPositive("marks", most);
+    double ten = Math.pow(10, Math.floor(Math.log10(span / most / unit)));
+    double[] even = {1, 2, 5};
+    for (double times : even) {
+      if (times * ten * unit * most >= span * (1 - Tank.ROUNDING)) {
+        return times * ten * unit;
+      }
+    }
+    return 10 * ten * unit;
+  }
+
+  /**
    * Volume between two levels.
    *
    * @param tank the tank

@@ -108,6 +108,11 @@ public final class Plan {
     return node;
   }
 
+  /** The text of the file, before anything is laid over it; empty without a file. */
+  String writtenText() {
+    return written == null ? "" : written.origin.source.text();
+  }
+
   /**
    * The tower on which {@code pump.measured} was measured: the file as written, before flags,
    * {@code --set} and {@link #with} are laid over it. A bucket, or a whole pump, that they bring is

@@ -60,6 +60,7 @@ class DeclarationsTest {
   private static final Set<String> ONE_WORD_TWO_TRADES =
       Set.of(
           "--top",
+          "--dipstick",
           "--days",
           "--rows",
           "--at",

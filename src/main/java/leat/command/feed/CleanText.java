@@ -6,6 +6,7 @@ import leat.answer.Row;
 import leat.answer.Show;
 import leat.answer.Working;
 import leat.quantity.NumberText;
+import leat.solution.Cautions;
 import leat.solution.tank.Clean;
 
 /** What {@code leat clean} says. */
@@ -69,9 +70,7 @@ final class CleanText {
 
   void cautions() {
     if (bleach) {
-      answer.safety(
-          "never-with-acid",
-          "never together with acid, vinegar or pH-down: chlorine gas. Nor with ammonia or feed, nor with peroxide. Empty and rinse first.");
+      answer.safety("never-with-acid", Cautions.NEVER_WITH_ACID);
       answer.safety(
           "chlorine-handling",
           "gloves, goggles, open air, no plants in the loop; not into a pond or a bed. Chlorine eats metal and pump seals: rinse well.");

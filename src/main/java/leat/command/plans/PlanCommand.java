@@ -33,6 +33,8 @@ public final class PlanCommand extends Command {
       new PlanNewCommand(),
       new PlanSetCommand(),
       new PlanShowCommand(),
+      new PlanCardCommand(),
+      new PlanHeaderCommand(),
       new PlanKeysCommand(),
       new PlanSchemaCommand()
     };

@@ -6,7 +6,7 @@ import leat.answer.Row;
 import leat.log.LogAlarm;
 
 /** An alarm in one line: its name for a script, then what it means and what to do first. */
-final class LogAlarmWords {
+public final class LogAlarmWords {
   private static final leat.answer.Column WHEN = leat.answer.Column.plain("when", "when");
   private static final leat.answer.Column WHY = leat.answer.Column.plain("why", "why");
 
@@ -29,32 +29,80 @@ final class LogAlarmWords {
     return Answer.filled(row.with(figures), template(alarm.kind(), !alarm.cause().isEmpty()));
   }
 
+  /** What an alarm means, without when and how much. */
+  public static String meaning(LogAlarm.Kind kind) {
+    switch (kind) {
+      case NO_WATER_AT_CAP:
+        return "no water at the cap";
+      case LEAK:
+        return "water is lost";
+      case SENSOR_OPEN:
+        return "the sender's wire is open";
+      case SENSOR_SHORT:
+        return "the sender's wires touch";
+      case STUCK_FLOAT:
+        return "the float does not move";
+      case BELOW_LOW:
+        return "below the refill mark";
+      case DAYS_LEFT:
+        return "few days to the refill mark";
+      case EC_OUT_OF_BAND:
+        return "the EC is out of its band";
+      default:
+        return "no new row in the log";
+    }
+  }
+
+  /** The first thing to do. */
+  public static String first(LogAlarm.Kind kind) {
+    switch (kind) {
+      case NO_WATER_AT_CAP:
+        return "look at the pump now, roots dry out";
+      case LEAK:
+        return "look for a puddle, then at hoses and drain";
+      case SENSOR_OPEN:
+        return "look at its plug";
+      case SENSOR_SHORT:
+        return "look for water in its plug";
+      case STUCK_FLOAT:
+        return "tap the sender";
+      case BELOW_LOW:
+        return "fill up";
+      case DAYS_LEFT:
+        return "have water and feed at hand";
+      case EC_OUT_OF_BAND:
+        return "see leat topup";
+      default:
+        return "look at the logger";
+    }
+  }
+
   private static String template(LogAlarm.Kind kind, boolean cause) {
     switch (kind) {
       case NO_WATER_AT_CAP:
         return cause
-            ? "no water at the cap since {when} ({why}): look at the pump now, roots dry out"
-            : "no water at the cap since {when}: look at the pump now, roots dry out";
+            ? "no water at the cap since {when} ({why}): " + first(kind)
+            : "no water at the cap since {when}: " + first(kind);
       case LEAK:
         return cause
-            ? "water is lost since {when} ({why}): look for a puddle, then at hoses and drain"
-            : "water is lost since {when}: look for a puddle, then at hoses and drain";
+            ? "water is lost since {when} ({why}): " + first(kind)
+            : "water is lost since {when}: " + first(kind);
       case SENSOR_OPEN:
-        return "the sender's wire is open since {when}: look at its plug";
+        return "the sender's wire is open since {when}: " + first(kind);
       case SENSOR_SHORT:
-        return "the sender's wires touch since {when}: look for water in its plug";
+        return "the sender's wires touch since {when}: " + first(kind);
       case STUCK_FLOAT:
-        return "the float has not moved since {when}, though the plants drink: tap the sender";
+        return "the float has not moved since {when}, though the plants drink: " + first(kind);
       case BELOW_LOW:
-        return "below the refill mark since {when}, {volume_L} left: fill up";
+        return "below the refill mark since {when}, {volume_L} left: " + first(kind);
       case DAYS_LEFT:
         return "{days_left} days to the refill mark, by {topup_by} at the latest";
       case EC_OUT_OF_BAND:
-        return "the EC is {ec_mS_cm}, out of the target's band since {when}: see leat topup";
+        return "the EC is {ec_mS_cm}, out of the target's band since {when}: " + first(kind);
       default:
         return cause
             ? "rows come without a reading of the level since {when}: look at the sender's column and its plug"
-            : "no new row since {when}: look at the logger";
+            : "no new row since {when}: " + first(kind);
     }
   }
 }
