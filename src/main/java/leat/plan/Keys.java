@@ -489,13 +489,14 @@ public final class Keys {
           "what it is made of, for its roughness"),
       length("roughness", "0.0015 mm", "roughness of the wall, when known")
           .byDefault("0.0015 mm", "wall 0.0015 mm, smooth tube"),
+      length("ridges", "4 mm", "distance from ridge to ridge of a corrugated hose").above0(),
       one("k", Kind.NUMBER, "2.5", "sum of the loss factors of its fittings").from0(),
       named(
               "fittings",
-              Kind.NUMBER,
+              Kind.FITTINGS,
               "{entrance: 1, elbow: 2, exit: 1}",
-              "fittings by name, how many of each",
-              Fitting.names())
+              "fittings by name, how many of each, and behind @ a size where they have one: bend: 2 @ 60 mm",
+              Fitting.allNames())
           .from0(),
       one("valve", Kind.choice(Fitting.valveNames()), "ball", "valve in it, taken open")
     };

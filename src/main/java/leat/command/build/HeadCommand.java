@@ -70,6 +70,13 @@ public final class HeadCommand extends Command {
               "0.0015 mm",
               "roughness of the wall, one or one a bore")
           .repeatable(),
+      Flag.of(
+              "--ridges",
+              "LENGTH",
+              LENGTH,
+              "4 mm",
+              "distance from ridge to ridge of a corrugated hose, one or one for each bore")
+          .repeatable(),
       Flag.of("--k", "K", Kind.NUMBER, "2.5", "sum of the loss factors of the fittings, one a bore")
           .repeatable(),
       Flag.of(
@@ -77,7 +84,7 @@ public final class HeadCommand extends Command {
               "NAME=COUNT",
               Kind.FITTING,
               "elbow=2",
-              "a fitting by name and how many, in the last bore; entrance and exit come on top unless they are named; instead of --k")
+              "a fitting by name and how many, in the last bore, behind @ its size where it has one, such as \"bend=1 @ 60 mm\"; entrance and exit come on top unless they are named; instead of --k")
           .repeatable(),
       Flag.of(
           "--temperature",
@@ -181,7 +188,9 @@ public final class HeadCommand extends Command {
   }
 
   private static void next(Call call, Answer answer, Row row) {
-    String[] kept = {"--lift", "--bore", "--length", "--k", "--roughness", "--temperature"};
+    String[] kept = {
+      "--lift", "--bore", "--length", "--k", "--roughness", "--ridges", "--temperature"
+    };
     String pump = " --shutoff-head ... --max-flow ...   to see what your pump gives";
     if (call.hasPlan()) {
       answer.next(call.again("pump", "--lift", "--temperature") + "   to see what your pump gives");
