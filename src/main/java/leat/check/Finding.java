@@ -10,6 +10,9 @@ public final class Finding {
 
   private static final int REFUSED = -1;
 
+  /** Values closer than this share of them are one value, -. */
+  private static final double SAME = 1e-9;
+
   private final Rule rule;
   private final Verdict verdict;
   private final double value;
@@ -42,6 +45,14 @@ public final class Finding {
   /** A finding in words: {@code saying} is the rule's own number for them. */
   public static Finding words(Rule rule, Verdict verdict, int saying) {
     return new Finding(rule, verdict, Double.NaN, Double.NaN, WHOLE, saying, null);
+  }
+
+  /** Whether another finding gives the same verdict, value and words. */
+  public boolean saysAs(Finding other) {
+    if (verdict != other.verdict || hasValue() != other.hasValue() || saying != other.saying) {
+      return false;
+    }
+    return !hasValue() || Math.abs(value - other.value) <= SAME * Math.abs(value);
   }
 
   /** Not to be judged; the rule says why. */

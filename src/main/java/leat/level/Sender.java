@@ -49,7 +49,7 @@ public final class Sender {
   private Sender(Staircase staircase, Limits limits, double fullVolume, Divider divider) {
     this.staircase = staircase;
     this.limits = limits;
-    this.fullVolume = Bounds.volume("full", fullVolume);
+    this.fullVolume = Accepted.volume("full", fullVolume);
     int n = staircase.size();
     this.sortedOhm = new double[n];
     this.windowLow = new double[n];

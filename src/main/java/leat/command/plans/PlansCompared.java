@@ -12,9 +12,6 @@ import leat.check.Verdict;
 
 /** Plans side by side: the findings in which they differ, a column a plan. */
 final class PlansCompared {
-  /** Values nearer than this are the same, a share. */
-  private static final double SAME = 1e-9;
-
   private final List<JudgedPlan> plans;
   private final Column[] verdicts;
   private final Column[] values;
@@ -125,18 +122,11 @@ final class PlansCompared {
     Finding first = find(plans.get(0).found, like);
     for (int p = 1; p < plans.size(); p++) {
       Finding other = find(plans.get(p).found, like);
-      if (first == null || other == null ? first != other : !same(first, other)) {
+      if (first == null || other == null ? first != other : !first.saysAs(other)) {
         return true;
       }
     }
     return false;
-  }
-
-  private static boolean same(Finding a, Finding b) {
-    if (a.verdict() != b.verdict() || a.hasValue() != b.hasValue() || a.saying() != b.saying()) {
-      return false;
-    }
-    return !a.hasValue() || Math.abs(a.value() - b.value()) <= SAME * Math.abs(a.value());
   }
 
   private void row(Answer answer, JudgedPlan owner, Finding finding) {
