@@ -106,7 +106,7 @@ final class ReadBy {
       pump.supply.cable.section: duty check sweep
       pump.check_valve: pump duty check sweep
       cap_sensor.wet: log duty sweep
-      cap_sensor.dry: duty sweep
+      cap_sensor.dry: log duty sweep
       hold_up: pump level log topup clean check sweep
       pipe.bore: head pump duty check sweep
       pipe.length: head pump duty check sweep
@@ -172,7 +172,7 @@ final class ReadBy {
       wetting: duty check sweep
       dry_limit.day: duty check sweep
       dry_limit.night: duty check sweep
-      dry_limit.alarm: duty
+      dry_limit.alarm: log duty
       controller.power: duty season check sweep
       controller.relay.rated: duty check sweep
       controller.relay.coil: duty season check sweep

@@ -72,16 +72,19 @@ public final class CheckCommand extends Command {
 
   /** The rule that is to be explained, taken off the operands; null when none is named. */
   private static Rule explained(Call call, List<String> names) {
-    if (names.isEmpty()) {
-      return null;
+    for (int i = 0; i < names.size(); i++) {
+      String name = names.get(i);
+      Rule rule = Rules.find(name);
+      if (rule != null) {
+        names.remove(i);
+        return rule;
+      }
+      boolean mayBePlan = i > 0 && name.indexOf('.') >= 0;
+      if (!"-".equals(name) && !mayBePlan && !call.terminal.file(name).exists()) {
+        throw new Refused(CheckErrors.noSuchRule(name));
+      }
     }
-    Rule rule = Rules.find(names.get(0));
-    if (rule != null) {
-      names.remove(0);
-    } else if (!"-".equals(names.get(0)) && !call.terminal.file(names.get(0)).exists()) {
-      throw new Refused(CheckErrors.noSuchRule(names.get(0)));
-    }
-    return rule;
+    return null;
   }
 
   private static Rule[] rules(List<String> ids) {
