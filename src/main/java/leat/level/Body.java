@@ -42,23 +42,6 @@ public record Body(double area, double from, double to) {
   }
 
   /**
-   * A body known by the volume it takes, spread evenly over its height.
-   *
-   * @param volume volume when wholly under, m3
-   * @param from level of its lower end, m
-   * @param to level of its upper end, m
-   * @throws Impossible as the constructor
-   */
-  public static Body ofVolume(double volume, double from, double to) {
-    Accepted.volume("displaced", volume);
-    Accepted.sizeOrZero("displaced", from);
-    if (!(to > from)) {
-      throw new Impossible("displaced", "the body's upper end must lie above its lower end");
-    }
-    return new Body(volume / Accepted.size("displaced", to - from), from, to);
-  }
-
-  /**
    * What it takes when the liquid stands at a level, m3.
    *
    * @param level level, m

@@ -99,35 +99,6 @@ public final class Dipstick {
   }
 
   /**
-   * Marks at even volumes: the lowest volume, each multiple of a step above it, and the rim.
-   *
-   * @param tank the tank
-   * @param every the step, m3
-   * @param low level of the low mark, m, or null for none
-   * @throws Impossible if the step is not above 0 or makes over {@link #MOST_ROWS} marks
-   */
-  public static List<Mark> marksByVolume(Tank tank, double every, Double low) {
-    Impossible.unlessPositive("every", every);
-    double bottom = tank.lowestVolume();
-    double top = tank.capacity();
-    if ((top - bottom) / every > MOST_ROWS) {
-      throw new Impossible(
-          "every",
-          "that makes over "
-              + MOST_ROWS
-              + " marks; a stick is read to a tenth of a millimetre at best");
-    }
-    List<Mark> marks = new ArrayList<>();
-    marks.add(at(tank, tank.lowestLevel(), low));
-    long k = (long) Math.floor(bottom / every * (1 + Tank.ROUNDING)) + 1;
-    for (; k * every < top * (1 - Tank.ROUNDING); k++) {
-      marks.add(at(tank, tank.level(k * every), low));
-    }
-    marks.add(at(tank, tank.height(), low));
-    return marks;
-  }
-
-  /**
    * Volume between two levels.
    *
    * @param tank the tank

@@ -184,17 +184,6 @@ public final class Sender {
     }
   }
 
-  /**
-   * Whether the windows of step {@code i} and the next one stay apart; if not, a reading between
-   * them is ambiguous.
-   *
-   * @param i step, from the bottom, not the top one
-   */
-  public boolean apart(int i) {
-    int k = Math.min(position(i), position(i + 1));
-    return windowHigh[k] < windowLow[k + 1];
-  }
-
   /** Number of neighbouring pairs of steps whose windows overlap. */
   public int overlaps() {
     int n = 0;

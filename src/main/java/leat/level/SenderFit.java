@@ -201,15 +201,6 @@ public record SenderFit(
     return Math.max(Limits.DEFAULT_READING, Math.ceil(soundMax() * 10) / 10);
   }
 
-  /** Number of steps that are suspect. */
-  public int suspects() {
-    int n = 0;
-    for (Step s : steps) {
-      n += s.suspect() ? 1 : 0;
-    }
-    return n;
-  }
-
   /**
    * Steps between the ends seen by one reading only: the pours were coarser than the sender, some
    * of its steps may have been jumped over; say "at most this fine".

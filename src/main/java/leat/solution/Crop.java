@@ -57,11 +57,6 @@ public record Crop(
     return known.equals("P");
   }
 
-  /** Whether the source is only memory or practice, not a text that was seen. */
-  public boolean isUnverified() {
-    return known.equals("M") || known.equals("P");
-  }
-
   /**
    * Whether an EC suits it.
    *
