@@ -29,8 +29,11 @@ public final class Main {
     }
   }
 
-  /** The launcher knows whether standard output is a screen. */
+  /** The launcher knows whether standard output and standard error are screens. */
   private static Terminal onScreen(Terminal terminal) {
+    if (Boolean.getBoolean("leat.watched")) {
+      terminal.watched();
+    }
     return Boolean.getBoolean("leat.screen") ? terminal.onScreen() : terminal;
   }
 

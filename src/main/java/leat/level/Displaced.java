@@ -12,7 +12,7 @@ import leat.numeric.Impossible;
  * <p>Source: geometry. Check values: sheet level-tank-volume.csv.
  */
 public final class Displaced implements Tank {
-  /** Points in each stretch at which the free section is looked at. */
+  /** Points between two kinks at which the free section is looked at. */
   private static final int LOOKS = 64;
 
   private final Tank shell;
@@ -39,8 +39,9 @@ public final class Displaced implements Tank {
   private double[] breaks() {
     double low = shell.lowestLevel();
     double high = shell.height();
-    double[] all = new double[2 + 2 * bodies.length];
-    int n = 0;
+    double[] kinks = shell.kinks();
+    double[] all = Arrays.copyOf(kinks, kinks.length + 2 + 2 * bodies.length);
+    int n = kinks.length;
     all[n++] = low;
     all[n++] = high;
     for (Body b : bodies) {

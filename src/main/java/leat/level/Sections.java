@@ -87,6 +87,11 @@ public final class Sections implements Tank {
   }
 
   @Override
+  public double[] kinks() {
+    return height.clone();
+  }
+
+  @Override
   public double height() {
     return height[height.length - 1];
   }

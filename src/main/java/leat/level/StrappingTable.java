@@ -64,6 +64,11 @@ public final class StrappingTable implements Tank {
   }
 
   @Override
+  public double[] kinks() {
+    return level.clone();
+  }
+
+  @Override
   public double height() {
     return level[level.length - 1];
   }

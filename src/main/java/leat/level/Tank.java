@@ -53,6 +53,11 @@ public interface Tank {
    */
   double area(double level);
 
+  /** Levels at which the section may change abruptly, m; narrow ledges lie between them. */
+  default double[] kinks() {
+    return new double[0];
+  }
+
   /** Net volume to the rim, m3. */
   default double capacity() {
     return volume(height());

@@ -64,7 +64,8 @@ public final class PipeOf {
     return new PipeSection(length, bore, roughness, k, ridges == null ? 0 : ridges);
   }
 
-  private static double roughness(leat.plan.Section pipe) {
+  /** Roughness that its material, or the default, gives it, m. */
+  public static double roughness(leat.plan.Section pipe) {
     if (pipe.has("material") && !pipe.has("roughness")) {
       return Roughness.of(pipe.text("material"));
     }
@@ -73,17 +74,26 @@ public final class PipeOf {
 
   private static double k(
       leat.plan.Section pipe, double bore, double roughness, double usualK, String taken) {
+    double valve = pipe.has("valve") ? Fitting.valveK(pipe.text("valve")) : 0;
+    if (!pipe.has("k") && pipe.named("fittings").size() == 0) {
+      pipe.took(taken);
+    }
+    return fittingsK(pipe, bore, roughness, usualK) + valve;
+  }
+
+  /** K of what is fitted to a pipe, its valve apart; {@code usualK} when it does not say. */
+  static double fittingsK(leat.plan.Section pipe, double usualK) {
+    return fittingsK(pipe, pipe.need("bore"), roughness(pipe), usualK);
+  }
+
+  private static double fittingsK(
+      leat.plan.Section pipe, double bore, double roughness, double usualK) {
     Double named = pipe.maybe("k");
     Named fittings = pipe.named("fittings");
-    double valve = pipe.has("valve") ? Fitting.valveK(pipe.text("valve")) : 0;
-    if (named != null) {
-      return named + valve;
+    if (named != null || fittings.size() == 0) {
+      return named != null ? named : usualK;
     }
-    if (fittings.size() == 0) {
-      pipe.took(taken);
-      return usualK + valve;
-    }
-    double sum = valve;
+    double sum = 0;
     for (int i = 0; i < fittings.size(); i++) {
       CountAt howMany = (CountAt) fittings.value(i);
       sum += k(fittings.name(i), howMany.size(), bore, roughness) * howMany.count().value();

@@ -171,6 +171,34 @@ final class Lines {
     return args;
   }
 
+  /** A line that reads a plan and nothing that is broken by itself. */
+  List<String> ofPlan(String plan) {
+    for (; ; ) {
+      Command command = COMMANDS.get(random.nextInt(COMMANDS.size()));
+      String[] examples = command.examples();
+      List<String> words = Shell.words("leat " + examples[random.nextInt(examples.length)]);
+      if (words == null || words.get(1).equals("plan") && random.nextInt(10) > 0) {
+        continue;
+      }
+      List<String> args = new ArrayList<>(words.subList(1, words.size()));
+      boolean reads = false;
+      for (int i = 0; i < args.size(); i++) {
+        if (args.get(i).endsWith(".yaml")) {
+          args.set(i, reads ? args.get(i) : plan);
+          reads = true;
+        }
+      }
+      if (reads) {
+        if (random.nextInt(3) == 0) {
+          args.addAll(List.of("--format", random.nextBoolean() ? "json" : "csv"));
+        } else if (random.nextInt(3) == 0) {
+          args.addAll(List.of("--units", "us"));
+        }
+        return args;
+      }
+    }
+  }
+
   private void swapPlans(List<String> args, String plan) {
     for (int i = 0; i < args.size(); i++) {
       if (args.get(i).endsWith(".yaml") && random.nextInt(3) > 0) {

@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import leat.quantity.NumberText;
 
 /** Random damage to the texts of plans. */
 final class Mutations {
@@ -11,6 +14,14 @@ final class Mutations {
     "\t", " ", "\r", "\n", ":", ": ", "- ", "[", "]", "{", "}", ",", "\"", "'", "#", "&a ", "*a",
     "<<: *a", "---\n", "...\n", "|", ">", "!!int ", "%", "@", "0", "-", "e9", ".", "\u00a0",
     "\uFEFF", "\u00b5", "\u0000", "null", "nan", ".inf", "1e400", "0 mm", "-1 m"
+  };
+
+  /** A number that stands alone: no part of a name, a date or a time. */
+  private static final Pattern NUMBER =
+      Pattern.compile("(?<![\\w.:/-])\\d+(?:\\.\\d+)?(?![\\w.:/-])");
+
+  private static final String[] EXTREMES = {
+    "0", "1", "-1", "0.000001", "1000000", "1e12", "1e-12", "0.1", "100"
   };
 
   private Mutations() {}
@@ -22,6 +33,49 @@ final class Mutations {
       text = random.nextInt(3) == 0 ? of(random, text) : ofLines(random, text);
     }
     return text;
+  }
+
+  /** A plan that is still well written: numbers of it larger or smaller, whole blocks gone. */
+  static String ofNumbers(Random random, String plan) {
+    String text = plan;
+    for (int n = random.nextInt(3); n > 1; n--) {
+      text = withoutBlock(random, text);
+    }
+    boolean all = random.nextInt(4) == 0;
+    Matcher number = NUMBER.matcher(text);
+    StringBuilder out = new StringBuilder();
+    while (number.find()) {
+      boolean change = all || random.nextInt(12) == 0;
+      number.appendReplacement(out, change ? other(random, number.group()) : number.group());
+    }
+    return number.appendTail(out).toString();
+  }
+
+  private static String other(Random random, String number) {
+    int dice = random.nextInt(12);
+    if (dice == 0) {
+      return EXTREMES[random.nextInt(EXTREMES.length)];
+    }
+    double factor = Math.pow(10, (random.nextDouble() - 0.5) * (dice < 4 ? 4 : 0.5));
+    double value = Double.parseDouble(number) * factor;
+    String text = NumberText.significant(value, 1 + random.nextInt(4)).replace(" ", "");
+    return number.contains(".") ? text : text.replaceAll("(\\d)\\..*", "$1");
+  }
+
+  /** Without a line and those that are indented deeper below it. */
+  private static String withoutBlock(Random random, String text) {
+    List<String> lines = new ArrayList<>(Arrays.asList(text.split("\n", -1)));
+    int at = random.nextInt(lines.size());
+    int depth = indent(lines.get(at));
+    lines.remove(at);
+    while (at < lines.size() && !lines.get(at).isBlank() && indent(lines.get(at)) > depth) {
+      lines.remove(at);
+    }
+    return String.join("\n", lines);
+  }
+
+  private static int indent(String line) {
+    return line.length() - line.stripLeading().length();
   }
 
   /** Damage to single characters. */

@@ -31,6 +31,9 @@ class TankLawsTest {
     for (int i = 0; i <= 100; i++) {
       least = Math.min(least, shell.area(from + (shell.height() - from) * i / 100));
     }
+    for (double kink : shell.kinks()) {
+      least = Math.min(least, kink < from ? least : shell.area(kink));
+    }
     if (!(least > 1e-6)) {
       return shell;
     }
@@ -142,6 +145,26 @@ class TankLawsTest {
         .hasMessageContaining("whole section");
     assertThatThrownBy(() -> new Displaced(Cone.of(0, 0.3, 0.3), new Body(1e-4, 0, 0.1)))
         .isInstanceOf(Impossible.class);
+  }
+
+  /** A waist of a hundred square centimetres between two sections 1 mm under and over it. */
+  @Test
+  void aBodyThatFillsANarrowWaistIsRefused() {
+    Tank tank =
+        new Sections(
+            new double[] {0, 0.5, 0.501, 0.502, 1},
+            new double[] {0.2, 0.2, 0.01, 0.2, 0.2},
+            Sections.Between.STRAIGHT_AREA);
+    new Displaced(tank, new Body(0.0099, 0, 1));
+    assertThatThrownBy(() -> new Displaced(tank, new Body(0.0101, 0, 1)))
+        .isInstanceOf(Impossible.class)
+        .hasMessageContaining("whole section");
+  }
+
+  /** Once drawn with a body wider than a narrow ledge of it. */
+  @Test
+  void risesStrictlyWithALedge() {
+    risesStrictly(363244421631L);
   }
 
   @Test

@@ -163,7 +163,11 @@ final class EcTyped {
     for (int i = 0; i < flags.length; i++) {
       for (int k = 0; k < all.length; k++) {
         boolean one = flags[i].name().equals(all[k]) && call.has(all[k]);
-        ppm |= one && text.isPpm(call.text(all[k]));
+        if (one) {
+          // also one that this answer does not need: ppm without a scale is refused
+          of(all[k]);
+          ppm |= text.isPpm(call.text(all[k]));
+        }
       }
     }
     if (ppm && !call.has("--scale")) {

@@ -43,6 +43,8 @@ public final class CheckCommand extends Command {
       Flag.on("--compare", "plans side by side: where they differ, with the values in columns"),
       Flag.on("--rules", "lists the rules with their limits and sources"),
       Flag.of("--rule", "ID", Kind.TEXT, "pump-margin", "judges this rule only").repeatable(),
+      DoubtFlags.doubt(),
+      DoubtFlags.seed(),
     };
   }
 
@@ -62,12 +64,29 @@ public final class CheckCommand extends Command {
     if (names.isEmpty()) {
       throw new Refused(CommandErrors.neededPlan(this));
     }
+    if (call.has("--doubt")) {
+      return DoubtAnswer.of(call, onePlan(call, names), rules(call.texts("--rule")));
+    }
     Rule[] rules = explained != null ? new Rule[] {explained} : rules(call.texts("--rule"));
     List<JudgedPlan> plans = new ArrayList<>();
     for (int p = 0; p < names.size(); p++) {
       plans.add(JudgedPlan.of(call, names.get(p), rules));
     }
     return exit(call, plans, told(call, plans, explained));
+  }
+
+  /** The plan that is doubted; what belongs to verdicts does not go with it. */
+  private String onePlan(Call call, List<String> names) {
+    String[] others = {"--compare", "--strict", "--explain", "--all"};
+    for (int i = 0; i < others.length; i++) {
+      if (call.has(others[i])) {
+        throw new Refused(CommandErrors.notBoth(this, "--doubt", others[i]));
+      }
+    }
+    if (names.size() > 1) {
+      throw new Refused(CheckErrors.doubtsOnePlan());
+    }
+    return names.get(0);
   }
 
   /** The rule that is to be explained, taken off the operands; null when none is named. */

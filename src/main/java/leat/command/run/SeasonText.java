@@ -70,7 +70,7 @@ final class SeasonText {
         .set(CAN, can)
         .set(BUSY, DateWords.span(first, first.plusDays(busiest.days() - 1L)))
         .set(BUSY_USE, Units.L.toBase(busiest.thirstL()));
-    if (busiest.thirstL() > 0) {
+    if (drinks() && busiest.thirstL() > 0) {
       words
           .set(CAN_DAYS, Units.D.toBase(runs.totals().daysACan(litres)))
           .set(BUSY_DAYS, Units.D.toBase(busiest.daysACan(litres)));
