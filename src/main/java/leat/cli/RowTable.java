@@ -34,14 +34,7 @@ public final class RowTable {
     String text = text(call, name);
     int end = text.indexOf('\n');
     String first = end < 0 ? text : text.substring(0, end);
-    char delimiter = ',';
-    if (call.has("--delimiter")) {
-      delimiter = call.format().csv().delimiter();
-    } else if (first.indexOf(';') >= 0 && first.indexOf(',') < 0) {
-      delimiter = ';';
-    } else if (first.indexOf('\t') >= 0 && first.indexOf(',') < 0) {
-      delimiter = '\t';
-    }
+    char delimiter = RowInput.delimiter(call, first);
     this.decimalComma = delimiter != ',';
     CSVFormat csv =
         CSVFormat.RFC4180.builder().setDelimiter(delimiter).setIgnoreEmptyLines(true).get();
@@ -78,15 +71,7 @@ public final class RowTable {
     if ("-".equals(name)) {
       return call.terminal.takeInput();
     }
-    java.io.File file = call.terminal.file(name);
-    if (!file.exists() || file.isDirectory()) {
-      throw new Refused(
-          List.of(
-              PlanErrors.cannotRead(
-                  name, file.isDirectory() ? "this is a folder" : "no such file")),
-          3);
-    }
-    return new Inlet(new java.io.FileInputStream(file), name);
+    return RowInput.file(call, name);
   }
 
   /** Names of its columns. */

@@ -39,7 +39,7 @@ final class BalanceSolver {
       if (manifold.isClosed(i) || wants[i] == 0) {
         wanted = wanted.closed(i);
         this.wants[i] = 0;
-      } else if (CurveLimits.over(shutoff, manifold.riser(i).lift()) > 0) {
+      } else if (Accepted.over(shutoff, manifold.riser(i).lift()) > 0) {
         active[i] = true;
         running++;
         total += wants[i];
@@ -70,7 +70,7 @@ final class BalanceSolver {
     DoubleUnaryOperator spare = spare();
     double share = most;
     int limiting = -1;
-    if (spare.applyAsDouble(most) < -CurveLimits.SAME_HEAD) {
+    if (spare.applyAsDouble(most) < -Accepted.SAME_HEAD) {
       share = Roots.bracketed(spare, 0, most);
       limiting = tightest(share);
     }
@@ -124,7 +124,7 @@ final class BalanceSolver {
     double wanted = equal ? flow : wants[i];
     Riser riser = manifold.riser(i);
     double held = manifoldHead - riser.head(flow);
-    if (limits || held <= CurveLimits.SAME_HEAD) {
+    if (limits || held <= Accepted.SAME_HEAD) {
       return SetValve.open(wanted, openFlow, flow);
     }
     return part(wanted, openFlow, flow, held, riser.line());

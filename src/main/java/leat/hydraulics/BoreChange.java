@@ -7,14 +7,14 @@ import leat.numeric.Impossible;
  * smaller over the larger bore.
  *
  * <pre>
- * contraction  Crane 0.5 (1 - b^2);   Rennels 0.0696 (1 - b^5) m^2 + (m - 1)^2, m = 1 + 0.622 (1 - 0.215 b^2 - 0.785 b^5)
+ * contraction  0.5 (1 - b^2)   (Crane)
  * expansion    (1 - b^2)^2   (Borda and Carnot)
  * reducer, diffuser to 45 degrees   0.8 sin(a/2) (1 - b^2);   2.6 sin(a/2) (1 - b^2)^2
  * hose barb    (0.5 (1 - b^2) + (1 - b^2)^2)/b^4, on the hose's bore (a model, not measured)
  * </pre>
  *
- * <p>Source: Crane TP-410; D. C. Rennels and H. M. Hudson, Pipe Flow, 2012 (up to 40 % above Crane,
- * newer tests). Check values: hydraulics-fittings.csv.
+ * <p>Source: Crane TP-410; newer tests of contractions lie up to 40 % above it (Rennels and Hudson,
+ * Pipe Flow, 2012). Check values: hydraulics-fittings.csv.
  */
 public final class BoreChange {
   private BoreChange() {}
@@ -29,22 +29,6 @@ public final class BoreChange {
    */
   public static double contraction(double wide, double narrow) {
     return 0.5 * (1 - square(ratio(wide, narrow)));
-  }
-
-  /**
-   * Sudden contraction after Rennels and Hudson.
-   *
-   * @param wide bore, m
-   * @param narrow bore, m
-   * @return K on the narrow bore, -
-   * @throws Impossible unless 0 &lt; narrow &lt;= wide
-   */
-  public static double contractionRennels(double wide, double narrow) {
-    double b = ratio(wide, narrow);
-    double b2 = b * b;
-    double b5 = b2 * b2 * b;
-    double m = 1 + 0.622 * (1 - 0.215 * b2 - 0.785 * b5);
-    return 0.0696 * (1 - b5) * m * m + square(m - 1);
   }
 
   /**

@@ -55,11 +55,6 @@ public record Cap(double jetForce, double weight, double holdDown, double gapFor
     return jetForce + gapForce > weight;
   }
 
-  /** What holds over the jet's force, in N; 0 or less lifts. */
-  public double reserve() {
-    return holdDown - jetForce;
-  }
-
   /** Weight and grip reach {@link #SAFE} times the jet's force. */
   public boolean safe() {
     return holdDown >= SAFE * jetForce;

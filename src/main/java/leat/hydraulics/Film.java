@@ -241,11 +241,6 @@ public record Film(
     return loading < breaksBelow;
   }
 
-  /** More than the highest loading to aim at. */
-  public boolean flooding() {
-    return loading > LOADING_HIGH;
-  }
-
   /** Nusselt's film is an indication only: too thin and too fast. */
   public boolean indicationOnly() {
     return !VALID.holds(reynolds);

@@ -59,7 +59,7 @@ public final class Fitting {
     "union",
     "push-on coupling",
     "push-on elbow (turbulent)",
-    "hose barb, 12 mm in a 16 mm hose; see BoreChange.barb for others",
+    "hose barb, 12 mm in a 16 mm hose; others by their bore",
     "swing check valve",
     "lift check valve, straight"
   };
@@ -80,9 +80,22 @@ public final class Fitting {
 
   private Fitting() {}
 
-  /** The fittings, kebab-case. */
+  /** The fittings whose loss is known without a size, kebab-case. */
   public static String[] names() {
     return NAME.clone();
+  }
+
+  /** The fittings, kebab-case, those that need a size behind the others. */
+  public static String[] allNames() {
+    String[] sized = SizedFitting.names();
+    int n = NAME.length;
+    String[] all = java.util.Arrays.copyOf(NAME, n + sized.length);
+    for (int i = 0; i < sized.length; i++) {
+      if (!isKnown(sized[i])) {
+        all[n++] = sized[i];
+      }
+    }
+    return java.util.Arrays.copyOf(all, n);
   }
 
   /** The valves, kebab-case. */

@@ -219,11 +219,6 @@ public record Gap(
     return Math.max(totalHead, edgeHead);
   }
 
-  /** Back pressure that adds to the lift, m: discs, at least; 0 for a slot. */
-  public double backPressure() {
-    return kind == Kind.DISC_GAP ? totalHead : 0;
-  }
-
   /** The gap is narrow enough to clog. */
   public boolean clogs() {
     return width < LEAST_WIDTH;

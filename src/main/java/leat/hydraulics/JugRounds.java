@@ -64,7 +64,7 @@ public record JugRounds(double[][] flows, double[] worst) {
     double head = now.closed(i).withoutCommon().solve(left).manifoldHead();
     double held = head - bare.head(flow);
     Line line = bare.line();
-    return held <= CurveLimits.SAME_HEAD ? 0 : held / line.velocityHead(line.size() - 1, flow);
+    return held <= Accepted.SAME_HEAD ? 0 : held / line.velocityHead(line.size() - 1, flow);
   }
 
   private static double worst(double[] flows, Balance goal) {

@@ -9,7 +9,8 @@ import leat.numeric.Impossible;
  * <pre>h = sum over sections of (f L/D + sum K) v^2/(2 g),   v = Q/A,   Re = v D/nu</pre>
  *
  * <p>Source: Darcy and Weisbach; friction factor by {@link FrictionFactor} or, as second model,
- * {@link Churchill}. Check values: hydraulics-headloss.csv.
+ * {@link Churchill}; ridges of a corrugated hose by {@link Bend}, where they rub more than the
+ * wall. Check values: hydraulics-headloss.csv.
  */
 public final class Line {
   /** The greatest flow a line is asked for, m3/s. */
@@ -32,6 +33,7 @@ public final class Line {
   private final double[] reynoldsPerFlow;
   private final double[] headPerFlowSquared;
   private final double[] atTurbulent;
+  private final double[] ridgeFactor;
 
   /**
    * @param liquid what flows
@@ -53,6 +55,7 @@ public final class Line {
     reynoldsPerFlow = new double[n];
     headPerFlowSquared = new double[n];
     atTurbulent = new double[n];
+    ridgeFactor = new double[n];
     for (int i = 0; i < n; i++) {
       prepare(i);
     }
@@ -73,6 +76,7 @@ public final class Line {
     headPerFlowSquared[i] = 1 / (2 * Liquid.GRAVITY * area * area);
     double x = Colebrook.inverseRoot(Regime.TURBULENT_FROM, relRoughness[i]);
     atTurbulent[i] = 1 / (x * x);
+    ridgeFactor[i] = s.ridgeFactor();
   }
 
   /** What flows in it. */
@@ -226,13 +230,18 @@ public final class Line {
 
   private double friction(int i, double flow, double aspect) {
     double re = reynoldsPerFlow[i] * flow;
-    if (re <= Regime.LAMINAR_TO && (model == FrictionModel.BLEND || re < 100)) {
+    boolean tiny = model == FrictionModel.BLEND || re < 100;
+    if (re <= Regime.LAMINAR_TO && tiny && FrictionFactor.LAMINAR >= ridgeFactor[i] * re) {
       return FrictionFactor.LAMINAR * aspect * headPerFlowSquared[i] / reynoldsPerFlow[i] * flow;
     }
     return factor(i, re) * aspect * headPerFlowSquared[i] * flow * flow;
   }
 
   private double factor(int i, double re) {
+    return Math.max(ridgeFactor[i], wallFactor(i, re));
+  }
+
+  private double wallFactor(int i, double re) {
     if (model == FrictionModel.CHURCHILL) {
       return Churchill.factor(re, relRoughness[i]);
     }
@@ -315,6 +324,9 @@ public final class Line {
   }
 
   private double logSlope(int i, double re, double f) {
+    if (f <= ridgeFactor[i]) {
+      return 0;
+    }
     if (re <= Regime.LAMINAR_TO) {
       return -1;
     }

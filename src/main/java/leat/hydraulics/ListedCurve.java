@@ -20,9 +20,9 @@ final class ListedCurve implements PumpCurve {
     if (flows[0] != 0) {
       throw new Impossible("curve", "its first point is the shut-off head, at a flow of 0");
     }
-    CurveLimits.head("curve", heads[0]);
+    Accepted.head("curve", heads[0]);
     for (int i = 1; i < n; i++) {
-      CurveLimits.flow("curve", flows[i]);
+      Accepted.flow("curve", flows[i]);
       if (!(flows[i] > flows[i - 1])) {
         throw new Impossible("curve", "flows must rise from point to point");
       }
@@ -37,12 +37,12 @@ final class ListedCurve implements PumpCurve {
 
   @Override
   public double head(double flow) {
-    return cubic.value(CurveLimits.onCurve(flow, maxFlow));
+    return cubic.value(Accepted.onCurve(flow, maxFlow));
   }
 
   @Override
   public double slope(double flow) {
-    return cubic.slope(CurveLimits.onCurve(flow, maxFlow));
+    return cubic.slope(Accepted.onCurve(flow, maxFlow));
   }
 
   @Override

@@ -137,7 +137,7 @@ public final class Manifold implements WaterSystem {
   public ManifoldFlow solve(PumpCurve curve) {
     double shutoff = curve.shutoffHead();
     double[] flows = new double[risers.length];
-    if (CurveLimits.over(shutoff, leastLift) <= 0 || allClosed) {
+    if (Accepted.over(shutoff, leastLift) <= 0 || allClosed) {
       return new ManifoldFlow(
           this, OperatingPoint.Status.NO_FLOW, 0, shutoff, 0, shutoff, shutoff, flows);
     }
@@ -270,7 +270,7 @@ public final class Manifold implements WaterSystem {
       return OptionalDouble.empty();
     }
     double head = printed.head(total);
-    if (!(head > CurveLimits.NO_HEAD)) {
+    if (!(head > Accepted.NO_HEAD)) {
       return OptionalDouble.empty();
     }
     return OptionalDouble.of(Math.max(0, manifoldHead + commonLoss(total)) / head);

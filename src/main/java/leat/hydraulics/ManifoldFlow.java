@@ -56,7 +56,7 @@ public record ManifoldFlow(
 
   /** Shut-off head less the lift of riser {@code i}, m. */
   public double margin(int i) {
-    return CurveLimits.over(shutoffHead, manifold.riser(i).lift());
+    return Accepted.over(shutoffHead, manifold.riser(i).lift());
   }
 
   /** That over the lift, -; empty when the outlet is not above the level. */

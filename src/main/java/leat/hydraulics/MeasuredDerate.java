@@ -138,7 +138,7 @@ public record MeasuredDerate(
       return OptionalDouble.empty();
     }
     double head = printed.head(flow);
-    return head > CurveLimits.NO_HEAD
+    return head > Accepted.NO_HEAD
         ? OptionalDouble.of(system.head(flow) / head)
         : OptionalDouble.empty();
   }

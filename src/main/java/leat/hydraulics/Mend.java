@@ -71,7 +71,7 @@ public final class Mend {
       return OptionalDouble.empty();
     }
     double head = printed.head(flow);
-    return head > CurveLimits.NO_HEAD
+    return head > Accepted.NO_HEAD
         ? OptionalDouble.of(Math.max(0, system.head(flow)) / head)
         : OptionalDouble.empty();
   }

@@ -53,7 +53,7 @@ public record OperatingPoint(
   public static OperatingPoint of(PumpCurve curve, WaterSystem system) {
     double shutoff = curve.shutoffHead();
     double lift = system.leastLift();
-    if (CurveLimits.over(shutoff, lift) <= 0) {
+    if (Accepted.over(shutoff, lift) <= 0) {
       return new OperatingPoint(Status.NO_FLOW, 0, shutoff, lift, shutoff);
     }
     double end = curve.maxFlow();
@@ -81,7 +81,7 @@ public record OperatingPoint(
 
   /** Shut-off head less the lift, m; 0 or less does not reach, exactly 0 when they are equal. */
   public double margin() {
-    return CurveLimits.over(shutoffHead, lift);
+    return Accepted.over(shutoffHead, lift);
   }
 
   /** Margin over the lift, -; empty when the outlet is not above the level. */

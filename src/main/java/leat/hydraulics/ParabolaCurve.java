@@ -10,19 +10,19 @@ final class ParabolaCurve implements PumpCurve {
   private final double maxFlow;
 
   ParabolaCurve(double shutoffHead, double maxFlow) {
-    this.shutoffHead = CurveLimits.head("shutoff_head", shutoffHead);
-    this.maxFlow = CurveLimits.flow("max_flow", maxFlow);
+    this.shutoffHead = Accepted.head("shutoff_head", shutoffHead);
+    this.maxFlow = Accepted.flow("max_flow", maxFlow);
   }
 
   @Override
   public double head(double flow) {
-    double share = CurveLimits.onCurve(flow, maxFlow) / maxFlow;
+    double share = Accepted.onCurve(flow, maxFlow) / maxFlow;
     return shutoffHead * (1 - share * share);
   }
 
   @Override
   public double slope(double flow) {
-    return -2 * shutoffHead * CurveLimits.onCurve(flow, maxFlow) / (maxFlow * maxFlow);
+    return -2 * shutoffHead * Accepted.onCurve(flow, maxFlow) / (maxFlow * maxFlow);
   }
 
   @Override

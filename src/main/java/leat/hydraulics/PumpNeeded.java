@@ -137,7 +137,7 @@ public record PumpNeeded(
    * smaller together, m; empty when its curve ends before the wanted flow.
    */
   public OptionalDouble shutoffHeadShapedAs(PumpCurve printed) {
-    if (!(flow < printed.maxFlow()) || !(printed.head(flow) > CurveLimits.NO_HEAD)) {
+    if (!(flow < printed.maxFlow()) || !(printed.head(flow) > Accepted.NO_HEAD)) {
       return OptionalDouble.empty();
     }
     return OptionalDouble.of(printedHead() / printed.head(flow) * printed.shutoffHead());

@@ -30,7 +30,7 @@ final class ScaledCurve implements PumpCurve {
 
   /** The division may pass the printed end by one unit in the last place. */
   private double printedFlow(double flow) {
-    return Math.min(CurveLimits.onCurve(flow, maxFlow) / flowShare, printed.maxFlow());
+    return Math.min(Accepted.onCurve(flow, maxFlow) / flowShare, printed.maxFlow());
   }
 
   @Override

@@ -162,14 +162,4 @@ public record Strainer(
   public boolean belowTable() {
     return holeReynolds < RE[0];
   }
-
-  /** The open fraction lies in the table. */
-  public boolean usualMesh() {
-    return openFraction >= VALID.low(0) && openFraction <= VALID.high(0);
-  }
-
-  /** Loss and what a mesh hanging in air may hold, to be compared with the freeboard, m. */
-  public double headWithHold() {
-    return head + capillaryHold;
-  }
 }

@@ -19,13 +19,13 @@ public record Body(double area, double from, double to) {
    * @throws Impossible if the area is not above 0 or the upper end is not above the lower
    */
   public Body {
-    Bounds.area("displaced", area);
-    Bounds.sizeOrZero("displaced", from);
+    Accepted.area("displaced", area);
+    Accepted.sizeOrZero("displaced", from);
     if (!(to > from)) {
       throw new Impossible("displaced", "the body's upper end must lie above its lower end");
     }
-    Bounds.size("displaced", to);
-    Bounds.size("displaced", to - from);
+    Accepted.size("displaced", to);
+    Accepted.size("displaced", to - from);
   }
 
   /**
@@ -37,25 +37,8 @@ public record Body(double area, double from, double to) {
    * @throws Impossible as the constructor
    */
   public static Body round(double diameter, double from, double to) {
-    Bounds.size("displaced", diameter);
+    Accepted.size("displaced", diameter);
     return new Body(Math.PI * diameter * diameter / 4, from, to);
-  }
-
-  /**
-   * A body known by the volume it takes, spread evenly over its height.
-   *
-   * @param volume volume when wholly under, m3
-   * @param from level of its lower end, m
-   * @param to level of its upper end, m
-   * @throws Impossible as the constructor
-   */
-  public static Body ofVolume(double volume, double from, double to) {
-    Bounds.volume("displaced", volume);
-    Bounds.sizeOrZero("displaced", from);
-    if (!(to > from)) {
-      throw new Impossible("displaced", "the body's upper end must lie above its lower end");
-    }
-    return new Body(volume / Bounds.size("displaced", to - from), from, to);
   }
 
   /**

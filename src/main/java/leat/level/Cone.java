@@ -20,7 +20,7 @@ public final class Cone implements Tank {
   private Cone(double bottom, double top, double height) {
     this.bottom = bottom;
     this.top = top;
-    this.height = Bounds.size("height", height);
+    this.height = Accepted.size("height", height);
   }
 
   /**
@@ -31,7 +31,7 @@ public final class Cone implements Tank {
    * @throws Impossible if a size is not above 0
    */
   public static Cone cylinder(double diameter, double height) {
-    Bounds.size("diameter", diameter);
+    Accepted.size("diameter", diameter);
     return new Cone(diameter, diameter, height);
   }
 
@@ -44,8 +44,8 @@ public final class Cone implements Tank {
    * @throws Impossible if a diameter is negative, both are 0, or the height is not above 0
    */
   public static Cone of(double bottom, double top, double height) {
-    Bounds.sizeOrZero("bottom", bottom);
-    Bounds.sizeOrZero("top", top);
+    Accepted.sizeOrZero("bottom", bottom);
+    Accepted.sizeOrZero("top", top);
     if (bottom + top == 0) {
       throw new Impossible("top", "a cone needs a diameter at one end");
     }

@@ -175,7 +175,7 @@ public record Divider(
   }
 
   static double total(double ohm, double lead) {
-    Bounds.ohm("lead", lead);
+    Accepted.ohm("lead", lead);
     double total = ohm + lead;
     if (!(total >= 0)) {
       throw new Impossible("ohm", "a resistance cannot be negative");
@@ -250,7 +250,7 @@ public record Divider(
    * @throws Impossible if the ADC has no such code, or it is over or under range
    */
   public double ohm(int code, double lead) {
-    Bounds.ohm("lead", lead);
+    Accepted.ohm("lead", lead);
     if (isOverRange(code)) {
       throw new Impossible("counts", "the end code has no resistance: open or over range");
     }
@@ -288,7 +288,7 @@ public record Divider(
    * @throws Impossible if the ADC has no such code
    */
   public Double lowerBound(int code, double lead) {
-    Bounds.ohm("lead", lead);
+    Accepted.ohm("lead", lead);
     if (isUnderRange(code)) {
       return -lead;
     }

@@ -151,7 +151,7 @@ public record DividerDesign(
       ESeries series,
       int blindBelow) {
     double[] steps = sorted(ohms);
-    Bounds.ohm("lead", lead);
+    Accepted.ohm("lead", lead);
     double[] total = new double[steps.length];
     for (int i = 0; i < steps.length; i++) {
       total[i] = steps[i] + lead;
@@ -174,7 +174,7 @@ public record DividerDesign(
     double[] steps = ohms.clone();
     java.util.Arrays.sort(steps);
     for (int i = 0; i < steps.length; i++) {
-      Bounds.ohm("steps", steps[i]);
+      Accepted.ohm("steps", steps[i]);
       if (i > 0 && steps[i] == steps[i - 1]) {
         throw new Impossible("steps", "two steps have the same resistance");
       }

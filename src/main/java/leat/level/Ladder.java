@@ -56,10 +56,10 @@ public final class Ladder {
     this.reed = reeds.clone();
     this.resistor = resistors.clone();
     this.returnAt = returnAt;
-    this.pullIn = Bounds.size("pull_in", pullIn);
-    this.dropOut = Bounds.size("drop_out", dropOut);
-    this.bottomStop = Bounds.sizeOrZero("stops", bottomStop);
-    this.topStop = Bounds.sizeOrZero("stops", topStop);
+    this.pullIn = Accepted.size("pull_in", pullIn);
+    this.dropOut = Accepted.size("drop_out", dropOut);
+    this.bottomStop = Accepted.sizeOrZero("stops", bottomStop);
+    this.topStop = Accepted.sizeOrZero("stops", topStop);
     check();
     this.node = nodes();
   }
@@ -77,8 +77,8 @@ public final class Ladder {
     if (count < 2 || count > 1000) {
       throw new Impossible("reeds", "a ladder has from 2 to 1000 reeds");
     }
-    Bounds.sizeOrZero("first", first);
-    Bounds.size("pitch", pitch);
+    Accepted.sizeOrZero("first", first);
+    Accepted.size("pitch", pitch);
     double[] levels = new double[count];
     for (int i = 0; i < count; i++) {
       levels[i] = first + i * pitch;
@@ -100,8 +100,8 @@ public final class Ladder {
     if (count < 2 || count > 1000) {
       throw new Impossible("reeds", "a ladder has from 2 to 1000 reeds");
     }
-    Bounds.ohm("empty", empty);
-    Bounds.ohm("full", full);
+    Accepted.ohm("empty", empty);
+    Accepted.ohm("full", full);
     if (empty == full) {
       throw new Impossible("full", "full and empty cannot have the same resistance");
     }
@@ -119,15 +119,15 @@ public final class Ladder {
     if (resistor.length != n) {
       throw new Impossible("resistors", "there must be one resistor a reed, 0 ohm for a link");
     }
-    Bounds.sizeOrZero("first", reed[0]);
+    Accepted.sizeOrZero("first", reed[0]);
     for (int i = 1; i < n; i++) {
       if (!(reed[i] > reed[i - 1])) {
         throw new Impossible("reeds", "the reeds' levels must rise from reed to reed");
       }
-      Bounds.size("reeds", reed[i]);
+      Accepted.size("reeds", reed[i]);
     }
     for (int i = 0; i < n; i++) {
-      Bounds.ohm("resistors", resistor[i]);
+      Accepted.ohm("resistors", resistor[i]);
       boolean terminal = i == (returnAt == ReturnAt.BOTTOM ? 0 : n - 1);
       if (!terminal && resistor[i] == 0) {
         throw new Impossible("resistors", "two steps would have the same resistance");

@@ -48,11 +48,11 @@ public record Limits(
    *     short
    */
   public Limits {
-    Bounds.ohm("reading", reading);
+    Accepted.ohm("reading", reading);
     Impossible.unlessWithin("tolerance", tolerance, 0, 0.99, "it must lie from 0 to below 100 %");
-    Bounds.ohm("lead", lead);
-    Bounds.ohm("short_below", shortBelow);
-    Bounds.ohm("open_above", openAbove);
+    Accepted.ohm("lead", lead);
+    Accepted.ohm("short_below", shortBelow);
+    Accepted.ohm("open_above", openAbove);
     if (openAbove <= shortBelow) {
       throw new Impossible("open_above", "open must begin above what counts as a short");
     }

@@ -25,8 +25,8 @@ public final class LyingCylinder implements Tank {
    * @throws Impossible if a size is not above 0
    */
   public LyingCylinder(double diameter, double length) {
-    this.diameter = Bounds.size("diameter", diameter);
-    this.length = Bounds.size("length", length);
+    this.diameter = Accepted.size("diameter", diameter);
+    this.length = Accepted.size("length", length);
   }
 
   @Override

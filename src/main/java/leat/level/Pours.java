@@ -24,14 +24,14 @@ public final class Pours {
    * @throws Impossible if more is taken out than is there
    */
   public static double[] runningTotals(double start, double[] additions) {
-    double sum = Bounds.volumeOrZero("litres", start);
+    double sum = Accepted.volumeOrZero("litres", start);
     double[] totals = new double[additions.length];
     for (int i = 0; i < totals.length; i++) {
       sum += additions[i];
       if (!(sum >= -1e-12)) {
         throw new Impossible("litres", "more is taken out than was poured in");
       }
-      totals[i] = sum > 1e-12 ? Bounds.volume("litres", sum) : 0;
+      totals[i] = sum > 1e-12 ? Accepted.volume("litres", sum) : 0;
     }
     return totals;
   }
@@ -205,7 +205,7 @@ public final class Pours {
       throw new Impossible("pairs", "at least two pairs of litres and ohms are needed");
     }
     for (int i = 0; i < volumes.length; i++) {
-      Bounds.volumeOrZero("litres", volumes[i]);
+      Accepted.volumeOrZero("litres", volumes[i]);
       if (!(Math.abs(ohms[i]) <= 1e9)) {
         throw new Impossible("ohm", "a reading that is open or empty cannot be fitted");
       }

@@ -46,13 +46,13 @@ public final class Sections implements Tank {
       if (!(areas[i] > 0)) {
         throw new Impossible("sections", "an area must be above 0");
       }
-      Bounds.area("sections", areas[i]);
+      Accepted.area("sections", areas[i]);
       if (i > 0 && !(heights[i] > heights[i - 1])) {
         throw new Impossible("sections", "the heights must rise");
       }
       if (i > 0) {
-        Bounds.size("sections", heights[i]);
-        Bounds.size("sections", heights[i] - heights[i - 1]);
+        Accepted.size("sections", heights[i]);
+        Accepted.size("sections", heights[i] - heights[i - 1]);
       }
     }
     this.height = heights.clone();

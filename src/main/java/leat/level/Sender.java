@@ -49,7 +49,7 @@ public final class Sender {
   private Sender(Staircase staircase, Limits limits, double fullVolume, Divider divider) {
     this.staircase = staircase;
     this.limits = limits;
-    this.fullVolume = Bounds.volume("full", fullVolume);
+    this.fullVolume = Accepted.volume("full", fullVolume);
     int n = staircase.size();
     this.sortedOhm = new double[n];
     this.windowLow = new double[n];
@@ -182,17 +182,6 @@ public final class Sender {
         levelHigh[m][s] = staircase.levelHigh(high, motion);
       }
     }
-  }
-
-  /**
-   * Whether the windows of step {@code i} and the next one stay apart; if not, a reading between
-   * them is ambiguous.
-   *
-   * @param i step, from the bottom, not the top one
-   */
-  public boolean apart(int i) {
-    int k = Math.min(position(i), position(i + 1));
-    return windowHigh[k] < windowLow[k + 1];
   }
 
   /** Number of neighbouring pairs of steps whose windows overlap. */

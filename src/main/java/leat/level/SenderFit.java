@@ -91,7 +91,7 @@ public record SenderFit(
   public static SenderFit of(
       double[] volumes, double[] ohms, Motion motion, boolean falls, double sameWithin) {
     Pours.checkPairs(volumes, ohms);
-    Bounds.ohm("same_within", Impossible.unlessPositive("same_within", sameWithin));
+    Accepted.ohm("same_within", Impossible.unlessPositive("same_within", sameWithin));
     if (motion == Motion.UNKNOWN) {
       throw new Impossible("motion", "a fit needs one motion: poured in, or drained");
     }
@@ -199,15 +199,6 @@ public record SenderFit(
    */
   public double readingTolerance() {
     return Math.max(Limits.DEFAULT_READING, Math.ceil(soundMax() * 10) / 10);
-  }
-
-  /** Number of steps that are suspect. */
-  public int suspects() {
-    int n = 0;
-    for (Step s : steps) {
-      n += s.suspect() ? 1 : 0;
-    }
-    return n;
   }
 
   /**

@@ -32,11 +32,11 @@ public final class SlopingFloorBox implements Tank {
    *     the floor rises to the rim
    */
   public SlopingFloorBox(double length, double width, double height, double flat, double rise) {
-    this.length = Bounds.size("length", length);
-    this.width = Bounds.size("width", width);
-    this.height = Bounds.size("height", height);
-    this.flat = Bounds.sizeOrZero("floor_flat", flat);
-    this.rise = Bounds.size("floor_rise", rise);
+    this.length = Accepted.size("length", length);
+    this.width = Accepted.size("width", width);
+    this.height = Accepted.size("height", height);
+    this.flat = Accepted.sizeOrZero("floor_flat", flat);
+    this.rise = Accepted.size("floor_rise", rise);
     if (flat >= length) {
       throw new Impossible("floor_flat", "the flat stretch must be shorter than the box");
     }

@@ -43,7 +43,7 @@ public final class Staircase {
     }
     boolean rises = ohm[1] > ohm[0];
     for (int i = 0; i < ohm.length; i++) {
-      Bounds.ohm("steps", ohm[i]);
+      Accepted.ohm("steps", ohm[i]);
       if (i > 0 && ohm[i] == ohm[i - 1]) {
         throw new Impossible("steps", "two neighbouring steps have the same resistance");
       }
@@ -113,7 +113,7 @@ public final class Staircase {
    */
   public static Staircase byEdgesAlone(
       double capacity, double[] edges, double[] ohms, double below, double hysteresis) {
-    Bounds.volume("capacity", capacity);
+    Accepted.volume("capacity", capacity);
     Staircase s = new Staircase(null, capacity, withBelow(edges, ohms, below), false);
     checkEdges(edges, hysteresis, capacity, "edges");
     fill(s.volumeLow, s.volumeHigh, edges, hysteresis, capacity);

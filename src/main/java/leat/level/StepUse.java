@@ -133,7 +133,7 @@ public final class StepUse {
    * @throws Impossible if there is no sample, a step the sender does not have, or a negative value
    */
   public Result result(Staircase stairs, double edgeUncertainty, double chatter) {
-    Bounds.volumeOrZero("edge_uncertainty", edgeUncertainty);
+    Accepted.volumeOrZero("edge_uncertainty", edgeUncertainty);
     Impossible.ifNegative("chatter", chatter);
     if (runs.isEmpty()) {
       throw new Impossible("reading", "there is no ok reading in the log");

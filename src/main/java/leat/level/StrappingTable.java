@@ -36,8 +36,8 @@ public final class StrappingTable implements Tank {
     if (levels.length < 2 || levels.length != volumes.length) {
       throw new Impossible("table", "at least two points are needed, a level and a volume each");
     }
-    Bounds.sizeOrZero("table", levels[0]);
-    Bounds.volumeOrZero("table", volumes[0]);
+    Accepted.sizeOrZero("table", levels[0]);
+    Accepted.volumeOrZero("table", volumes[0]);
     for (int i = 1; i < levels.length; i++) {
       if (!(levels[i] > levels[i - 1])) {
         throw new Impossible("table", "its levels must rise from point to point");
@@ -45,10 +45,10 @@ public final class StrappingTable implements Tank {
       if (!(volumes[i] > volumes[i - 1])) {
         throw new Impossible("table", "its volumes must rise from point to point");
       }
-      Bounds.size("table", levels[i]);
-      Bounds.size("table", levels[i] - levels[i - 1]);
-      Bounds.volume("table", volumes[i]);
-      Bounds.volume("table", volumes[i] - volumes[i - 1]);
+      Accepted.size("table", levels[i]);
+      Accepted.size("table", levels[i] - levels[i - 1]);
+      Accepted.volume("table", volumes[i]);
+      Accepted.volume("table", volumes[i] - volumes[i - 1]);
     }
     this.level = levels.clone();
     this.volume = volumes.clone();

@@ -24,7 +24,7 @@ public final class TaperedBox implements Tank {
   private final double corner1;
 
   private TaperedBox(double height, double[] bottom, double[] top) {
-    this.height = Bounds.size("height", height);
+    this.height = Accepted.size("height", height);
     this.length0 = bottom[0];
     this.width0 = bottom[1];
     this.corner0 = bottom[2];
@@ -75,9 +75,9 @@ public final class TaperedBox implements Tank {
 
   private static double[] end(
       String word, String cornerWord, double length, double width, double corner) {
-    Bounds.size(word, length);
-    Bounds.size(word, width);
-    Bounds.sizeOrZero(cornerWord, corner);
+    Accepted.size(word, length);
+    Accepted.size(word, width);
+    Accepted.sizeOrZero(cornerWord, corner);
     if (corner > Math.min(length, width) / 2 * (1 + ROUNDING)) {
       throw new Impossible(cornerWord, "a corner radius cannot be over half the smaller side");
     }

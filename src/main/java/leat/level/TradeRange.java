@@ -43,11 +43,6 @@ public enum TradeRange {
     return full;
   }
 
-  /** Whether it cannot tell empty from a shorted cable. */
-  public boolean emptyLooksShort() {
-    return empty < Limits.DEFAULT_SHORT_BELOW;
-  }
-
   /**
    * The range with a word such as "0-190", or null.
    *

@@ -39,7 +39,7 @@ final class WorstCase {
   }
 
   Divider.Step step(double ohm, double ladderTolerance) {
-    Bounds.ohm("ohm", ohm);
+    Accepted.ohm("ohm", ohm);
     Divider.share("tolerance", ladderTolerance);
     Impossible.ifNegative("blind", blindBelow);
     double least = Divider.total(ohm * (1 - ladderTolerance), lead);

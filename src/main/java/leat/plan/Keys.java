@@ -558,6 +558,7 @@ public final class Keys {
               "clean plastic to a season's slime, common practice",
               "catch the flow in a bucket when it is dirty and write pump.measured")
           .settledOnce(MEASURED),
+      length("ridges", "4 mm", "distance from ridge to ridge of a corrugated hose").above0(),
       one("k", Kind.NUMBER, "2.5", "sum of the loss factors of its fittings")
           .from0()
           .guessTimes(
@@ -568,10 +569,10 @@ public final class Keys {
           .settledOnce(MEASURED),
       named(
               "fittings",
-              Kind.NUMBER,
+              Kind.FITTINGS,
               "{entrance: 1, elbow: 2, exit: 1}",
-              "fittings by name, how many of each",
-              Fitting.names())
+              "fittings by name, how many of each, and behind @ a size where they have one: bend: 2 @ 60 mm",
+              Fitting.allNames())
           .from0(),
       one("valve", Kind.choice(Fitting.valveNames()), "ball", "valve in it, taken open")
     };

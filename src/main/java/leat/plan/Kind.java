@@ -1,6 +1,7 @@
 package leat.plan;
 
 import leat.quantity.Compounds;
+import leat.quantity.CountAt;
 import leat.quantity.Currencies;
 import leat.quantity.Dimension;
 import leat.quantity.JsonText;
@@ -587,27 +588,53 @@ public abstract class Kind {
         }
       };
 
-  /** A fitting by name and how many: "elbow=2"; a {@link leat.quantity.NamedQuantity}. */
-  public static final Kind FITTING =
-      new Kind("a fitting and how many") {
+  /** How many fittings, and their size: "2", "1 @ 60 mm"; a {@link CountAt}. */
+  public static final Kind FITTINGS =
+      new Kind("a number, or a number @ a size") {
         @Override
         Object read(String typed, boolean quoted) {
-          leat.quantity.NamedQuantity named = Compounds.named(typed, Units.NUMBER_UNIT);
-          String[] known = leat.hydraulics.Fitting.names();
-          if (!leat.hydraulics.Fitting.isKnown(named.name())) {
-            throw PlanErrors.notOneOf(named.name(), known);
-          }
-          if (named.quantity().value() < 0) {
-            throw PlanErrors.partNegative(typed, named.quantity().typed());
-          }
-          return named;
+          refuseOctal(typed, quoted);
+          return counted(typed, Compounds.countAt(typed, 0));
         }
 
         @Override
         String schema() {
-          return patterned("^[a-z0-9-]+=[0-9.]+$");
+          return "\"type\":[\"number\",\"string\"],\"pattern\":"
+              + JsonText.string(SchemaPattern.countAt());
         }
       };
+
+  /** A fitting by name, how many and its size: "elbow=2", "bend=1 @ 60 mm". */
+  public static final Kind FITTING =
+      new Kind("a fitting and how many") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          String name = Compounds.nameBefore(typed, Dimension.NUMBER);
+          String[] known = leat.hydraulics.Fitting.allNames();
+          if (!java.util.Arrays.asList(known).contains(name)) {
+            throw PlanErrors.notOneOf(name, known);
+          }
+          int from = typed.indexOf('=') + 1;
+          Fitted fitted = new Fitted(name, counted(typed, Compounds.countAt(typed, from)));
+          if (fitted.misfit() != null) {
+            throw PlanErrors.fitting(typed, fitted.misfit());
+          }
+          return fitted;
+        }
+
+        @Override
+        String schema() {
+          return patterned("^[a-z0-9-]+=.+$");
+        }
+      };
+
+  private static CountAt counted(String typed, CountAt value) {
+    from0(typed, value.count());
+    if (value.size() != null) {
+      from0(typed, value.size());
+    }
+    return value;
+  }
 
   /** Run and rest of a pump: "15 min/15 min"; a {@link leat.quantity.RunAndRest}. */
   public static final Kind TIMING =

@@ -32,6 +32,11 @@ public final class Named {
     return values.get(i);
   }
 
+  /** Place of the value of entry {@code i}. */
+  Origin origin(int i) {
+    return origins.get(i);
+  }
+
   /** Value of a name, or null. */
   public Object get(String name) {
     int i = names.indexOf(name);

@@ -3,8 +3,11 @@ package leat.plan;
 import java.util.List;
 import leat.hydraulics.PumpCurve;
 import leat.hydraulics.Roughness;
+import leat.hydraulics.SizedFitting;
 import leat.numeric.Impossible;
+import leat.quantity.CountAt;
 import leat.quantity.PumpPoint;
+import leat.quantity.Quantity;
 
 /** Whether the pump's curve falls and the pipes can be. */
 final class PipeSense {
@@ -90,10 +93,33 @@ final class PipeSense {
           pipe.has("length") ? pipe.need("length") : 1,
           pipe.need("bore"),
           roughness,
-          pipe.has("k") ? pipe.need("k") : 0);
+          pipe.has("k") ? pipe.need("k") : 0,
+          pipe.has("ridges") ? pipe.need("ridges") : 0);
+      fittings(pipe, roughness, problems);
     } catch (Impossible e) {
       boolean typed = pipe.key.find(e.quantity()) != null && pipe.has(e.quantity());
       problems.add(PlanErrors.refusedByTrade(pipe, typed ? e.quantity() : "bore", e));
+    }
+  }
+
+  private static void fittings(Section pipe, double roughness, List<Problem> problems) {
+    Named fittings = pipe.named("fittings");
+    for (int i = 0; i < fittings.size(); i++) {
+      Fitted fitted = new Fitted(fittings.name(i), (CountAt) fittings.value(i));
+      String path = pipe.path("fittings") + "." + fitted.name();
+      String misfit = fitted.misfit();
+      Quantity size = fitted.howMany().size();
+      if (misfit != null) {
+        problems.add(PlanErrors.fitting(fittings.origin(i), path, misfit));
+      } else if (size != null) {
+        try {
+          SizedFitting.k(fitted.name(), size.value(), pipe.need("bore"), roughness);
+        } catch (Impossible e) {
+          problems.add(
+              PlanErrors.fitting(
+                  fittings.origin(i), path, PlanErrors.fittingCannot(fitted.name(), e)));
+        }
+      }
     }
   }
 }

@@ -1,6 +1,8 @@
 package leat.plan;
 
+import leat.hydraulics.SizedFitting;
 import leat.numeric.Impossible;
+import leat.quantity.CountAt;
 import leat.quantity.Dimension;
 import leat.quantity.Nearest;
 import leat.quantity.NumberText;
@@ -747,6 +749,39 @@ public final class PlanErrors {
     int start = typed.indexOf(part);
     return new Unreadable(
         "part-negative", "\"" + part + "\" cannot be negative", start, start + part.length(), null);
+  }
+
+  /** A fitting whose size is missing or of another kind: "screen: 1", "bend: 1 @ 40 %". */
+  static String fittingSize(String name, CountAt got) {
+    return "\""
+        + name
+        + "\" needs its size behind '@' ("
+        + SizedFitting.about(name)
+        + "), such as \"1 @ "
+        + Fitted.exampleSize(name)
+        + "\"; got \""
+        + Fitted.typed(got)
+        + "\"";
+  }
+
+  /** A fitting that has no size: "elbow: 1 @ 60 mm". */
+  static String fittingWithoutSize(String name, CountAt got) {
+    return "\"" + name + "\" takes no size; got \"" + Fitted.typed(got) + "\"";
+  }
+
+  /** A fitting of a size that cannot be: "screen: 1 @ 400 %". */
+  static String fittingCannot(String name, Impossible e) {
+    return "\"" + name + "\": " + e.quantity() + ": " + e.getMessage();
+  }
+
+  /** A fitting whose size does not suit, typed in a plan. */
+  public static Problem fitting(Origin at, String path, String message) {
+    return new Problem("fitting-size", at, path, message);
+  }
+
+  /** A fitting whose size does not suit, typed behind a flag. */
+  public static Unreadable fitting(String typed, String message) {
+    return new Unreadable("fitting-size", message, 0, typed.length(), null);
   }
 
   /** A part of several that is 0 or less: "0 mm x 360 mm". */

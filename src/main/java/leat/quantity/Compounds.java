@@ -281,13 +281,46 @@ public final class Compounds {
    * @param bare the unit of a bare number
    */
   public static NamedQuantity named(String typed, Unit bare) {
+    String name = nameBefore(typed, bare.dimension());
+    int from = typed.indexOf('=') + 1;
+    Quantity quantity = QuantityReader.read(typed, from, typed.length(), bare.dimension(), bare);
+    return new NamedQuantity(name, quantity);
+  }
+
+  /**
+   * The name before the equals sign.
+   *
+   * @param needed what stands behind it
+   */
+  public static String nameBefore(String typed, Dimension needed) {
     int at = typed.indexOf('=');
     String name = at < 0 ? "" : Spelling.trim(typed.substring(0, at));
     if (name.isEmpty()) {
-      throw QuantityErrors.noName(bare.dimension(), Spelling.trim(typed), 0, typed.length());
+      throw QuantityErrors.noName(needed, Spelling.trim(typed), 0, typed.length());
     }
-    Quantity quantity = QuantityReader.read(typed, at + 1, typed.length(), bare.dimension(), bare);
-    return new NamedQuantity(name, quantity);
+    return name;
+  }
+
+  /** "2", "2 @ 60 mm", "1 @ 50 %", "1 @ 20 deg", from {@code from} on. */
+  public static CountAt countAt(String typed, int from) {
+    int at = typed.indexOf('@', from);
+    int end = at < 0 ? typed.length() : at;
+    Quantity count = QuantityReader.read(typed, from, end, Dimension.NUMBER, Units.NUMBER_UNIT);
+    if (at < 0) {
+      return new CountAt(count, null);
+    }
+    once(typed, typed.indexOf('@', at + 1), "'@'", "2 @ 60 mm");
+    Dimension size = sizeIn(typed, at + 1);
+    return new CountAt(count, QuantityReader.read(typed, at + 1, typed.length(), size, null));
+  }
+
+  /** A size is a length unless its unit says that it is a share or an angle. */
+  private static Dimension sizeIn(String typed, int from) {
+    if (typed.indexOf('%', from) >= 0) {
+      return Dimension.SHARE;
+    }
+    boolean angle = typed.indexOf("deg", from) >= 0 || typed.indexOf('\u00b0', from) >= 0;
+    return angle ? Dimension.ANGLE : Dimension.LENGTH;
   }
 
   private static Pair pair(

@@ -78,6 +78,19 @@ public final class SchemaPattern {
     return whole(flow + "(?:@" + quantity(Dimension.LENGTH) + ")?");
   }
 
+  /** For {@link Compounds#countAt}. */
+  public static String countAt() {
+    String size =
+        "(?:"
+            + quantity(Dimension.LENGTH)
+            + "|"
+            + quantity(Dimension.SHARE)
+            + "|"
+            + quantity(Dimension.ANGLE)
+            + ")";
+    return whole(quantity(Dimension.NUMBER) + "(?:@" + size + ")?");
+  }
+
   /** For {@link Compounds#range}. */
   public static String range(Dimension dimension) {
     String mark = "(?:\\.\\.|\\u2026|\\u2013|to|-)";

@@ -13,8 +13,8 @@ public record DayInput(double plantsL, double openL, double rainMm, Attendance a
    * @throws leat.numeric.Impossible if a number is negative or absurd
    */
   public DayInput {
-    Bounds.litres("plants", plantsL);
-    Bounds.litres("open", openL);
-    Bounds.rain(rainMm);
+    Accepted.litres("plants", plantsL);
+    Accepted.litres("open", openL);
+    Accepted.rain(rainMm);
   }
 }

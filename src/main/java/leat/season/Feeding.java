@@ -19,10 +19,10 @@ public record Feeding(double waterEcMsCm, double targetMsCm, double rateMlL, dou
    *     the concentrate is no stronger than the target or the water
    */
   public Feeding {
-    Bounds.ec("water-ec", waterEcMsCm);
-    Impossible.unlessPositive("target", Bounds.ec("target", targetMsCm));
+    Accepted.ec("water-ec", waterEcMsCm);
+    Impossible.unlessPositive("target", Accepted.ec("target", targetMsCm));
     Impossible.unlessPositive("rate", rateMlL);
-    Impossible.unlessPositive("rate-ec", Bounds.ec("rate-ec", rateEcMsCm));
+    Impossible.unlessPositive("rate-ec", Accepted.ec("rate-ec", rateEcMsCm));
     double strength = rateEcMsCm / rateMlL;
     if (!(strength > LITRES * targetMsCm && strength > LITRES * waterEcMsCm)) {
       throw new Impossible(

@@ -17,11 +17,11 @@ public record Marks(double fullL, double lowL, double intakeL, double rimL, doub
    * @throws Impossible if full or rim is not above 0, or a mark is negative or absurd
    */
   public Marks {
-    Impossible.unlessPositive("full", Bounds.litres("full", fullL));
-    Bounds.litres("low", lowL);
-    Bounds.litres("intake", intakeL);
-    Impossible.unlessPositive("rim", Bounds.litres("rim", rimL));
-    Bounds.litres("heel", heelL);
+    Impossible.unlessPositive("full", Accepted.litres("full", fullL));
+    Accepted.litres("low", lowL);
+    Accepted.litres("intake", intakeL);
+    Impossible.unlessPositive("rim", Accepted.litres("rim", rimL));
+    Accepted.litres("heel", heelL);
   }
 
   Marks full(double litres) {

@@ -17,8 +17,8 @@ public record RainCatch(double areaM2, double share, double ecMsCm) {
    * @throws Impossible if a value is negative or absurd, or the share is over 1
    */
   public RainCatch {
-    Bounds.area("rain-area", areaM2);
+    Accepted.area("rain-area", areaM2);
     Impossible.unlessWithin("rain-share", share, 0, 1, "a share lies between 0 and 100 %");
-    Bounds.ec("rain-ec", ecMsCm);
+    Accepted.ec("rain-ec", ecMsCm);
   }
 }

@@ -53,7 +53,7 @@ public record RainSeen(double rainL, double lowL, double highL, double drunkL) {
     Impossible.unlessPositive("volume", nowL);
     Impossible.ifNegative("EC before", beforeMsCm);
     Impossible.ifNegative("EC", nowMsCm);
-    Bounds.ec("uptake", uptakeMsCm);
+    Accepted.ec("uptake", uptakeMsCm);
     double salt = nowL * nowMsCm - beforeL * beforeMsCm;
     double less = beforeL - nowL;
     double rain = rain(salt, less, uptakeMsCm, rainMsCm);

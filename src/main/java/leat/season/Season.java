@@ -44,7 +44,7 @@ public final class Season {
   }
 
   private static Totals through(TankPlan plan, SeasonDays days, double thirst, List<DayRow> rows) {
-    Bounds.thirst(thirst);
+    Accepted.thirst(thirst);
     TankState start = TankState.start(plan);
     Machine machine = new Machine(plan, start);
     Ledger ledger = new Ledger(plan, start);

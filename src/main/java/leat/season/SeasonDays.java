@@ -42,9 +42,9 @@ public final class SeasonDays {
     }
     Attendance[] usual = new Attendance[n];
     for (int t = 0; t < n; t++) {
-      Bounds.litres("plants", plantsL[t]);
-      Bounds.litres("open", openL[t]);
-      Bounds.rain(rainMm[t]);
+      Accepted.litres("plants", plantsL[t]);
+      Accepted.litres("open", openL[t]);
+      Accepted.rain(rainMm[t]);
       usual[t] = Attendance.USUAL;
     }
     usual[n - 1] = Attendance.CLOSING;

@@ -48,9 +48,9 @@ public record TankPlan(
    * @throws Impossible if a number is negative or absurd
    */
   public TankPlan {
-    Bounds.ec("uptake", uptakeMsCm);
-    Bounds.litres("start", startL);
-    Bounds.ec("start", startMsCm);
+    Accepted.ec("uptake", uptakeMsCm);
+    Accepted.litres("start", startL);
+    Accepted.ec("start", startMsCm);
   }
 
   /** A tank filled for the first time on the evening before day 0. */

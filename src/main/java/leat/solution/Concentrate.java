@@ -33,7 +33,7 @@ public record Concentrate(double rateMlPerL, double gainMsCm) {
         LARGEST_RATE_ML_L,
         "a label's rate lies between 0.001 mL/L and 100 L a litre");
     Impossible.unlessPositive("rate-ec", gainMsCm);
-    Limits.ec("rate-ec", gainMsCm);
+    Accepted.ec("rate-ec", gainMsCm);
   }
 
   /** EC litres that one litre of the concentrate brings, Q, mS/cm. */

@@ -28,8 +28,8 @@ public record Crop(
    * @throws Impossible if a band runs backwards, an EC is negative or a pH lies outside 0 to 14
    */
   public Crop {
-    Limits.ec("ec", ecLowMsCm);
-    Limits.ec("ec", ecHighMsCm);
+    Accepted.ec("ec", ecLowMsCm);
+    Accepted.ec("ec", ecHighMsCm);
     Impossible.unlessWithin("ph", phLow, 0, 14, "a pH lies between 0 and 14");
     Impossible.unlessWithin("ph", phHigh, 0, 14, "a pH lies between 0 and 14");
     if (ecLowMsCm > ecHighMsCm || phLow > phHigh) {
@@ -55,11 +55,6 @@ public record Crop(
   /** Whether the band is common practice, without a source. */
   public boolean isCommonPractice() {
     return known.equals("P");
-  }
-
-  /** Whether the source is only memory or practice, not a text that was seen. */
-  public boolean isUnverified() {
-    return known.equals("M") || known.equals("P");
   }
 
   /**

@@ -72,15 +72,6 @@ public final class Elements {
     return new Elements(more, moreKnown);
   }
 
-  /** These amounts, that one forgotten. */
-  public Elements without(Element element) {
-    double[] less = amounts.clone();
-    boolean[] lessKnown = known.clone();
-    less[element.ordinal()] = 0;
-    lessKnown[element.ordinal()] = false;
-    return new Elements(less, lessKnown);
-  }
-
   /** All amounts times a factor that is not negative. */
   public Elements times(double factor) {
     Impossible.ifNegative("factor", factor);

@@ -2,21 +2,35 @@ package leat.system;
 
 import java.util.List;
 import leat.hydraulics.Fitting;
-import leat.hydraulics.Line;
-import leat.hydraulics.Liquid;
+import leat.hydraulics.PipeSection;
 import leat.hydraulics.Roughness;
+import leat.hydraulics.SizedFitting;
+import leat.plan.Fitted;
 import leat.plan.Named;
+import leat.quantity.CountAt;
+import leat.quantity.Quantity;
 
 /** Pipes of a plan's {@code pipe} and {@code riser} sections. */
 public final class PipeOf {
   private PipeOf() {}
 
-  /** Sum of K of fittings as typed on a command line, each a name and how many. */
-  public static double sumOfK(List<Object> fittings) {
+  /**
+   * Sum of K of fittings as typed on a command line.
+   *
+   * @param fittings each a {@link Fitted}
+   * @param pipe that they stand in
+   * @param friction factor of that pipe at the flow, -
+   */
+  public static double sumOfK(List<Object> fittings, PipeSection pipe, double friction) {
     double sum = 0;
     for (int i = 0; i < fittings.size(); i++) {
-      leat.quantity.NamedQuantity fitting = (leat.quantity.NamedQuantity) fittings.get(i);
-      sum += Fitting.k(fitting.name()) * fitting.quantity().value();
+      Fitted fitted = (Fitted) fittings.get(i);
+      Quantity size = fitted.howMany().size();
+      double k =
+          size == null
+              ? Fitting.k(fitted.name())
+              : SizedFitting.atFriction(fitted.name(), size.value(), pipe.bore(), friction);
+      sum += k * fitted.howMany().count().value();
     }
     return sum;
   }
@@ -33,7 +47,7 @@ public final class PipeOf {
 
   private static boolean anyStarts(List<Object> fittings, String start) {
     for (int i = 0; i < fittings.size(); i++) {
-      if (((leat.quantity.NamedQuantity) fittings.get(i)).name().startsWith(start)) {
+      if (((Fitted) fittings.get(i)).name().startsWith(start)) {
         return true;
       }
     }
@@ -41,10 +55,13 @@ public final class PipeOf {
   }
 
   /** One stretch of pipe; without K and fittings it gets {@code usualK}, noted as taken. */
-  static leat.hydraulics.PipeSection of(leat.plan.Section pipe, double usualK, String taken) {
+  static PipeSection of(leat.plan.Section pipe, double usualK, String taken) {
     double bore = pipe.need("bore");
     double length = pipe.need("length");
-    return new leat.hydraulics.PipeSection(length, bore, roughness(pipe), k(pipe, usualK, taken));
+    double roughness = roughness(pipe);
+    Double ridges = pipe.maybe("ridges");
+    double k = k(pipe, bore, roughness, usualK, taken);
+    return new PipeSection(length, bore, roughness, k, ridges == null ? 0 : ridges);
   }
 
   /** Roughness that its material, or the default, gives it, m. */
@@ -55,16 +72,22 @@ public final class PipeOf {
     return pipe.get("roughness");
   }
 
-  private static double k(leat.plan.Section pipe, double usualK, String taken) {
+  private static double k(
+      leat.plan.Section pipe, double bore, double roughness, double usualK, String taken) {
     double valve = pipe.has("valve") ? Fitting.valveK(pipe.text("valve")) : 0;
     if (!pipe.has("k") && pipe.named("fittings").size() == 0) {
       pipe.took(taken);
     }
-    return fittingsK(pipe, usualK) + valve;
+    return fittingsK(pipe, bore, roughness, usualK) + valve;
   }
 
   /** K of what is fitted to a pipe, its valve apart; {@code usualK} when it does not say. */
   static double fittingsK(leat.plan.Section pipe, double usualK) {
+    return fittingsK(pipe, pipe.need("bore"), roughness(pipe), usualK);
+  }
+
+  private static double fittingsK(
+      leat.plan.Section pipe, double bore, double roughness, double usualK) {
     Double named = pipe.maybe("k");
     Named fittings = pipe.named("fittings");
     if (named != null || fittings.size() == 0) {
@@ -72,13 +95,13 @@ public final class PipeOf {
     }
     double sum = 0;
     for (int i = 0; i < fittings.size(); i++) {
-      sum += Fitting.k(fittings.name(i)) * (Double) fittings.value(i);
+      CountAt howMany = (CountAt) fittings.value(i);
+      sum += k(fittings.name(i), howMany.size(), bore, roughness) * howMany.count().value();
     }
     return sum;
   }
 
-  /** The pipe as a line of one stretch. */
-  static Line line(Liquid water, leat.hydraulics.PipeSection section) {
-    return new Line(water, section);
+  private static double k(String name, Quantity size, double bore, double roughness) {
+    return size == null ? Fitting.k(name) : SizedFitting.k(name, size.value(), bore, roughness);
   }
 }

@@ -75,11 +75,6 @@ public final class TowerAt {
     return wanted.isPresent() ? Math.min(wanted.getAsDouble(), flow()) : flow();
   }
 
-  /** Speed in the last section of the riser at the throttled flow, m/s. */
-  public double throttledVelocity() {
-    return riser().line().velocity(riser().line().size() - 1, throttledFlow());
-  }
-
   /** Bore in which the throttled flow runs at a speed, m. */
   public double boreForVelocity(double velocity) {
     return Mend.boreForVelocity(throttledFlow(), velocity);
@@ -153,14 +148,6 @@ public final class TowerAt {
   /** Height of the middle of the top module over the tank's floor, m, or empty when unknown. */
   public OptionalDouble highestPot() {
     return parts.stack().highestPot();
-  }
-
-  /**
-   * Height of the base that puts the highest pot at a height, m; negative when the stack alone is
-   * higher.
-   */
-  public double baseFor(double height) {
-    return parts.stack().base().need() + height - highestPot().getAsDouble();
   }
 
   /** Inside diameter of the lowest module, m, or empty. */

@@ -151,16 +151,6 @@ class FillFilmTest {
     assertThat(f.riserVolume()).isZero();
     assertThat(f.drainBack()).isZero();
     assertThat(f.integratedTime().getAsDouble()).isZero();
-    assertThat(SiphonBack.of(-0.1, -0.1, 0.01, false).runsOn()).isTrue();
-  }
-
-  @Test
-  void aDrownedOutletSiphonsItsCup() {
-    SiphonBack s = SiphonBack.of(1.5, 1.52, 0.005, false);
-    assertThat(s.siphons()).isTrue();
-    assertThat(s.volume()).isCloseTo(1e-4, within(1e-12));
-    assertThat(SiphonBack.of(1.5, 1.52, 0.005, true).siphons()).isFalse();
-    assertThat(SiphonBack.of(1.5, 1.5, 0.005, false).drowned()).isFalse();
   }
 
   @Test

@@ -18,8 +18,23 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class FittingTest {
+  /** Rows of models that leat has: not the 2-K and 3-K methods, other contractions and coils. */
   static Stream<Row> rows() {
-    return Sheet.of("hydraulics-fittings.csv").atLeast(154);
+    return Sheet.of("hydraulics-fittings.csv").atLeast(154).filter(FittingTest::isOurs);
+  }
+
+  private static boolean isOurs(Row r) {
+    String method = r.text("method");
+    return !method.startsWith("Crane K = N fT")
+        && !method.startsWith("Hooper")
+        && !method.startsWith("Darby")
+        && !(method.startsWith("Rennels") && r.text("fitting").equals("sudden contraction"))
+        && !r.text("kind").equals("ratio");
+  }
+
+  @Test
+  void mostOfTheSheetIsHeld() {
+    assertThat(rows().count()).isGreaterThan(90);
   }
 
   @ParameterizedTest
@@ -35,7 +50,6 @@ class FittingTest {
   private static double ours(Row r) {
     return switch (r.text("kind")) {
       case "constant" -> constant(r);
-      case "ratio" -> coil(r);
       default -> computed(r);
     };
   }
@@ -45,7 +59,7 @@ class FittingTest {
     return switch (r.text("fitting")) {
       case "entrance flush sharp" -> Fitting.k("entrance");
       case "entrance re-entrant thin wall" -> Fitting.k("entrance-inward");
-      case "entrance rounded" -> FittingModel.entranceRounded(r.num("r_over_D"));
+      case "entrance rounded" -> FittingTable.entranceRounded(r.num("r_over_D"));
       case "exit to free jet or tank" -> Fitting.k("exit");
       case "elbow 90 standard screwed 25 mm", "elbow 90 regular threaded" -> Fitting.k("elbow");
       case "elbow 90 long sweep screwed 25 mm" -> Fitting.k("elbow-long");
@@ -62,35 +76,16 @@ class FittingTest {
       case "ball valve fully open" -> Fitting.valveK("ball");
       case "ball valve 1/3 closed" -> Fitting.valveK("ball-third-closed");
       case "ball valve 2/3 closed" -> Fitting.valveK("ball-two-thirds-closed");
-      case "plug cock closed by angle" -> FittingModel.plugCock(r.num("angle_deg"));
+      case "plug cock closed by angle" -> FittingTable.plugCock(r.num("angle_deg"));
       case "push-to-connect elbow 3/4 in, Re > 4E4" -> Fitting.k("push-elbow");
       case "push-to-connect coupling 3/4 in" -> Fitting.k("coupling");
       default -> throw new IllegalStateException(r.text("fitting") + method);
     };
   }
 
-  private static double coil(Row r) {
-    double ratio = r.num("D1_mm") / r.num("D2_mm");
-    assertThat(Bend.coilCritical(ratio)).isCloseTo(r.num("const2"), withPercentage(1e-7));
-    return Bend.coilRatio(r.num("reynolds"), ratio);
-  }
-
   private static double computed(Row r) {
     String fitting = r.text("fitting");
-    String method = r.text("method");
-    if (method.startsWith("Crane K = N fT")) {
-      return FittingModel.crane(r.num("const1"), r.num("const2"));
-    } else if (method.startsWith("Hooper")) {
-      return FittingModel.hooper(
-          r.num("const1"), r.num("const2"), r.num("D1_mm") / 1000, r.num("reynolds"));
-    } else if (method.startsWith("Darby")) {
-      return FittingModel.darby(
-          r.num("const1"),
-          r.num("const2"),
-          r.num("const3"),
-          r.num("D1_mm") / 1000,
-          r.num("reynolds"));
-    } else if (fitting.equals("smooth bend")) {
+    if (fitting.equals("smooth bend")) {
       double d = r.num("D1_mm");
       double f = Colebrook.frictionFactor(r.num("reynolds"), 0.0015 / d);
       return Bend.smooth(r.num("angle_deg"), r.num("r_over_D"), f);
@@ -115,10 +110,7 @@ class FittingTest {
     double d1 = r.num("D1_mm") / 1000;
     double d2 = r.num("D2_mm") / 1000;
     return switch (r.text("fitting")) {
-      case "sudden contraction" ->
-          r.text("method").startsWith("Crane")
-              ? BoreChange.contraction(d1, d2)
-              : BoreChange.contractionRennels(d1, d2);
+      case "sudden contraction" -> BoreChange.contraction(d1, d2);
       case "sudden expansion" -> BoreChange.expansion(d1, d2);
       case "conical reducer (contraction)" -> BoreChange.reducer(d1, d2, r.num("angle_deg"));
       case "conical diffuser (expansion)" -> BoreChange.diffuser(d1, d2, r.num("angle_deg"));
@@ -128,17 +120,12 @@ class FittingTest {
   }
 
   /**
-   * Documented examples of python-fluids (memory): Hooper2K globe valve, 2 in, Re 1E4: 6.15;
-   * Darby3K angle valve, 2 in, Re 1E4: 1.1572523963562353; Crane TP-410 example 7-36, run of a
-   * dividing tee with 1515 L/min straight on and 950 L/min in the branch: -0.06809. The flows are
-   * remembered as 0.02525 and 0.01583 m3/s, rounded, which alone give -0.06810; read back as whole
-   * L/min.
+   * Documented example of python-fluids (memory): Crane TP-410 example 7-36, run of a dividing tee
+   * with 1515 L/min straight on and 950 L/min in the branch: -0.06809. The flows are remembered as
+   * 0.02525 and 0.01583 m3/s, rounded, which alone give -0.06810; read back as whole L/min.
    */
   @Test
-  void meetsDocumentedExamples() {
-    assertThat(FittingModel.hooper(1500, 4, 2 * 0.0254, 1e4)).isCloseTo(6.15, within(1e-12));
-    assertThat(FittingModel.darby(950, 0.25, 4, 2 * 0.0254, 1e4))
-        .isCloseTo(1.1572523963562353, within(1e-12));
+  void meetsADocumentedExample() {
     assertThat(DividingTee.run(950.0 / (1515 + 950))).isCloseTo(-0.06809, within(5e-6));
   }
 
@@ -174,7 +161,8 @@ class FittingTest {
       assertThat(Roughness.source(name)).isNotBlank();
     }
     assertThat(Fitting.k("barb")).isCloseTo(BoreChange.barb(0.016, 0.012), within(0.005));
-    assertThat(Fitting.k("lift-check")).isCloseTo(FittingModel.crane(600, 0.027), within(1e-9));
+    // Crane's K = 600 fT with fT 0.027 of 1/2 in, sheet row FI040
+    assertThat(Fitting.k("lift-check")).isCloseTo(600 * 0.027, within(1e-9));
     assertThat(Fitting.isKnown("elbo")).isFalse();
     assertThatThrownBy(() -> Fitting.k("elbo")).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> Fitting.valveK("x")).isInstanceOf(Impossible.class);
@@ -183,12 +171,12 @@ class FittingTest {
 
   @Test
   void refusesOutsideTheTables() {
-    assertThatThrownBy(() -> FittingModel.plugCock(61)).isInstanceOf(Impossible.class);
+    assertThatThrownBy(() -> FittingTable.plugCock(61)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> BoreChange.contraction(0.01, 0.02)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> BoreChange.reducer(0.02, 0.01, 46)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> DividingTee.run(1.1)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> Screen.sharp(0.2)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> Bend.smooth(90, 0.4, 0.03)).isInstanceOf(Impossible.class);
-    assertThat(FittingModel.entranceRounded(0.5)).isEqualTo(0.04);
+    assertThat(FittingTable.entranceRounded(0.5)).isEqualTo(0.04);
   }
 }

@@ -35,7 +35,7 @@ class SetTest {
     assertThat(set("timing[1].from", "23:00", "timing[1].from")).isEqualTo(1380);
     assertThat(set("limits.pump-margin", "15 %", "limits.pump-margin")).isEqualTo("15 %");
     assertThat(set("towers[0].riser.fittings.elbow", "3", "towers[0].riser.fittings.elbow"))
-        .isEqualTo(3.0);
+        .hasToString("CountAt[count=3, size=null]");
     assertThat(set("rain", "{ec: 0.1 mS/cm}", "rain.ec")).isEqualTo(0.1);
     assertThat(set("timing[3]", "{run: 5 s, rest: 1 h}", "timing[3].run")).isEqualTo(5.0);
     assertThat(set("name", "yes", "name")).isEqualTo("yes");

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import leat.quantity.Cadence;
+import leat.quantity.CountAt;
 import leat.quantity.MeasuredFlow;
 import leat.quantity.PumpPoint;
 import leat.quantity.SenderStep;
@@ -59,7 +60,9 @@ class SketchTest {
 
   private static List<Object> flat(Object value) {
     List<Object> all = new ArrayList<>();
-    if (value instanceof Size size) {
+    if (value instanceof CountAt howMany) {
+      all.add(howMany.count().value());
+    } else if (value instanceof Size size) {
       all.add(size.length().value());
       all.add(size.width().value());
     } else if (value instanceof PumpPoint point) {

@@ -2,10 +2,8 @@ package leat.command.build;
 
 import leat.answer.Answer;
 import leat.answer.Column;
-import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.answer.Show;
-import leat.answer.Working;
 import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.Flag;
@@ -13,7 +11,6 @@ import leat.hydraulics.Bores;
 import leat.hydraulics.HeadLoss;
 import leat.hydraulics.Line;
 import leat.hydraulics.Regime;
-import leat.hydraulics.Riser;
 import leat.hydraulics.Water;
 import leat.plan.Kind;
 import leat.quantity.Dimension;
@@ -36,9 +33,6 @@ public final class HeadCommand extends Command {
   static final Column OTHER =
       Column.of("total_head_churchill_m", "head by Churchill's formula", Show.M);
 
-  private static final Column SLOW = Column.of("slow_m_s", "slow", Show.M_S.digits(1));
-  private static final Column FAST = Column.of("fast_m_s", "fast", Show.M_S.digits(2));
-  private static final Column ABSURD = Column.of("absurd_m_s", "absurd", Show.M_S.digits(2));
   static final Column FITTINGS_K = Column.number("fittings_k", "K of the bends and ends", 4);
   static final Column COMMON_FLOW =
       Column.of("common_flow_L_min", "flow in the common pipe", Show.L_MIN);
@@ -70,6 +64,13 @@ public final class HeadCommand extends Command {
               "0.0015 mm",
               "roughness of the wall, one or one a bore")
           .repeatable(),
+      Flag.of(
+              "--ridges",
+              "LENGTH",
+              LENGTH,
+              "4 mm",
+              "distance from ridge to ridge of a corrugated hose, one or one for each bore")
+          .repeatable(),
       Flag.of("--k", "K", Kind.NUMBER, "2.5", "sum of the loss factors of the fittings, one a bore")
           .repeatable(),
       Flag.of(
@@ -77,7 +78,7 @@ public final class HeadCommand extends Command {
               "NAME=COUNT",
               Kind.FITTING,
               "elbow=2",
-              "a fitting by name and how many, in the last bore; entrance and exit come on top unless they are named; instead of --k")
+              "a fitting by name and how many, in the last bore, behind @ its size where it has one, such as \"bend=1 @ 60 mm\"; entrance and exit come on top unless they are named; instead of --k")
           .repeatable(),
       Flag.of(
           "--temperature",
@@ -162,6 +163,17 @@ public final class HeadCommand extends Command {
     if (input.common() != null) {
       row.set(COMMON_FLOW, input.total());
     }
+    say(answer, row, input.common() != null);
+    HeadWords.minds(answer, row, loss, input.riser());
+    Double celsius = call.quantity("--temperature");
+    if (celsius != null && !Water.USUAL.holds(celsius)) {
+      answer.mind("temperature-range", "outside 5 to 35 C roots suffer, whatever the pipe does.");
+    }
+    HeadWords.workings(answer, loss, fastest);
+    next(call, answer, row);
+  }
+
+  private static void say(Answer answer, Row row, boolean common) {
     answer.sentence(
         row,
         "Lifting {flow_L_min} takes {total_head_m} of head: {static_head_m} to climb, {lost_head_m} lost on the way.");
@@ -169,20 +181,15 @@ public final class HeadCommand extends Command {
     answer.figure(row, FRICTION, "{friction_share_pct}");
     answer.figure(row, FITTING, "{fitting_share_pct}");
     answer.figure(row, VELOCITY, "{regime}, Re {reynolds}");
-    if (input.common() != null) {
+    if (common) {
       answer.figure(row, COMMON_FLOW, "");
     }
-    minds(answer, row, loss, input.riser());
-    Double celsius = call.quantity("--temperature");
-    if (celsius != null && !Water.USUAL.holds(celsius)) {
-      answer.mind("temperature-range", "outside 5 to 35 C roots suffer, whatever the pipe does.");
-    }
-    workings(answer, loss, fastest);
-    next(call, answer, row);
   }
 
   private static void next(Call call, Answer answer, Row row) {
-    String[] kept = {"--lift", "--bore", "--length", "--k", "--roughness", "--temperature"};
+    String[] kept = {
+      "--lift", "--bore", "--length", "--k", "--roughness", "--ridges", "--temperature"
+    };
     String pump = " --shutoff-head ... --max-flow ...   to see what your pump gives";
     if (call.hasPlan()) {
       answer.next(call.again("pump", "--lift", "--temperature") + "   to see what your pump gives");
@@ -207,97 +214,6 @@ public final class HeadCommand extends Command {
         return "turbulent";
       default:
         return "transitional";
-    }
-  }
-
-  private static void minds(Answer answer, Row row, HeadLoss loss, Riser riser) {
-    HeadLoss.OfSection s = loss.fastest();
-    Row limits =
-        Row.aside(SLOW, FAST, ABSURD)
-            .set(SLOW, HeadLoss.OfSection.SLOW)
-            .set(FAST, HeadLoss.OfSection.FAST)
-            .set(ABSURD, HeadLoss.OfSection.ABSURD);
-    answer.mind("head-accuracy", "lost head good to about 10 %; the bends' K is the soft part.");
-    if (s.flickers()) {
-      answer.mind(
-          "transition",
-          row,
-          "near the transition the flow may flicker between laminar and turbulent; friction uncertain by a fifth. Churchill's formula gives {total_head_churchill_m} in all.");
-    }
-    if (s.slow()) {
-      answer.mind("slow", limits, "under {slow_m_s} air and grit stay in the tube.");
-    }
-    if (s.absurd()) {
-      answer.mind(
-          "very-fast",
-          limits,
-          "over {absurd_m_s} in a tower's riser: are these L/h and not L/min?");
-    } else if (s.fast()) {
-      answer.mind(
-          "fast",
-          limits,
-          "over {fast_m_s} it is noisy and friction eats the head: try the next bore up, see --bores.");
-    }
-    if (loss.heavy()) {
-      answer.mind(
-          "heavy-loss", "more than half of the climb is lost on the way: a wider bore pays.");
-    }
-    if (riser.shorterThanLift()) {
-      answer.mind(
-          "short-pipe", "the pipe is shorter than the height it must climb: measure again.");
-    }
-    if (!s.usualBore()) {
-      answer.mind("bore-range", "the formulas were checked for bores of 4 to 50 mm.");
-    }
-  }
-
-  private static void workings(Answer answer, HeadLoss loss, HeadLoss.OfSection s) {
-    answer.working(
-        Working.number(
-            "Reynolds number",
-            "Re = rho v D / mu",
-            Phrase.of("v = ").add(s.velocity(), Show.M_S).add(", D = ").add(s.bore(), Show.MM),
-            s.reynolds(),
-            4,
-            "any",
-            "viscosity: IAPWS SR6-08(2011); density: Tanaka et al. 2001"));
-    answer.working(
-        Working.number(
-            "friction factor (Darcy)",
-            formula(s.regime()),
-            Phrase.of("Re = ").number(s.reynolds(), 4),
-            s.frictionFactor(),
-            4,
-            "Re 4000 to 1E8, e/D 0 to 0.05 for Colebrook",
-            "Colebrook 1939; the line between Re 2000 and 4000 is our own"));
-    answer.working(
-        Working.of(
-            "friction head",
-            "h = f (L/D) v^2/(2 g)",
-            Phrase.of("f = ").number(s.frictionFactor(), 4),
-            loss.frictionHead(),
-            Show.M.digits(4),
-            "full round pipe",
-            "Darcy and Weisbach"));
-    answer.working(
-        Working.of(
-            "bends and ends",
-            "h = sum K v^2/(2 g)",
-            Phrase.of("v = ").add(s.velocity(), Show.M_S),
-            loss.fittingHead(),
-            Show.M.digits(4),
-            "K good to 30 %",
-            "handbook tables of K"));
-  }
-
-  private static String formula(Regime regime) {
-    switch (regime) {
-      case LAMINAR:
-        return "f = 64/Re";
-      case TURBULENT:
-        return "1/sqrt(f) = -2 log10(e/(3.7 D) + 2.51/(Re sqrt(f)))";
-      default:
-        return "f = 0.032 + (Re - 2000)/2000 (f_Colebrook(4000) - 0.032)";
     }
   }
 }

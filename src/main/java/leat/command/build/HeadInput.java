@@ -31,7 +31,7 @@ record HeadInput(Line common, double total, Riser riser, int tower, List<String>
 
   static HeadInput of(Call call, double flow) {
     if (call.has("--bore") || call.has("--length")) {
-      return fromFlags(call);
+      return fromFlags(call, flow);
     }
     if (!call.hasPlan()) {
       throw call.needs("--bore");
@@ -62,11 +62,12 @@ record HeadInput(Line common, double total, Riser riser, int tower, List<String>
     throw new Refused(CommandErrors.unknownWord("tower", wanted, Nearest.of(wanted, names), names));
   }
 
-  private static HeadInput fromFlags(Call call) {
+  private static HeadInput fromFlags(Call call, double flow) {
     List<Object> bores = bores(call);
     List<Object> lengths = call.values("--length");
     List<Object> ks = call.values("--k");
     List<Object> roughnesses = call.values("--roughness");
+    List<Object> ridges = call.values("--ridges");
     List<Object> fittings = call.values("--fitting");
     Double lift = call.quantity("--lift");
     if (lift == null) {
@@ -80,22 +81,25 @@ record HeadInput(Line common, double total, Riser riser, int tower, List<String>
           new PipeSection(
               (Double) lengths.get(i),
               (Double) bores.get(i),
-              pick(roughnesses, i),
-              i < ks.size() ? (Double) ks.get(i) : 0);
+              pick(roughnesses, i, Roughness.SMOOTH_TUBE),
+              i < ks.size() ? (Double) ks.get(i) : 0,
+              pick(ridges, i, 0));
     }
+    Double celsius = call.quantity("--temperature");
+    Liquid water = Liquid.water(celsius == null ? Water.USUAL_CELSIUS : celsius);
     if (ks.isEmpty()) {
-      sections = withFittings(sections, fittings, words);
+      double friction = new Line(water, sections).frictionFactor(sections.length - 1, flow);
+      double k = PipeOf.sumOfK(fittings, sections[sections.length - 1], friction);
+      sections = withFittings(sections, fittings, k, words);
     } else if (sections.length > 1) {
       words.add("--k holds every loss, those where the bore changes, too");
     }
     if (roughnesses.isEmpty()) {
       words.add("wall 0.0015 mm, smooth tube");
     }
-    Double celsius = call.quantity("--temperature");
     if (celsius == null) {
       words.add("water 20 C");
     }
-    Liquid water = Liquid.water(celsius == null ? Water.USUAL_CELSIUS : celsius);
     return new HeadInput(null, 0, new Riser(new Line(water, sections), lift), 0, words);
   }
 
@@ -121,6 +125,9 @@ record HeadInput(Line common, double total, Riser riser, int tower, List<String>
     if (call.texts("--roughness").size() > bores) {
       throw new Refused(CommandErrors.notAsMany(call.command, "--roughness", "--bore"));
     }
+    if (call.texts("--ridges").size() > bores) {
+      throw new Refused(CommandErrors.notAsMany(call.command, "--ridges", "--bore"));
+    }
     if (call.has("--fitting") && call.has("--k")) {
       throw new Refused(CommandErrors.notBoth(call.command, "--k", "--fitting"));
     }
@@ -128,10 +135,10 @@ record HeadInput(Line common, double total, Riser riser, int tower, List<String>
 
   /** Entrance and exit stay where the fittings name none; they and the changes are told. */
   private static PipeSection[] withFittings(
-      PipeSection[] sections, List<Object> fittings, List<String> words) {
+      PipeSection[] sections, List<Object> fittings, double k, List<String> words) {
     PipeSection[] all = PipeRun.joined(sections);
     int last = all.length - 1;
-    all[last] = all[last].withMoreK(PipeOf.sumOfK(fittings));
+    all[last] = all[last].withMoreK(k);
     boolean entrance = !PipeOf.namesEntrance(fittings);
     boolean exit = !PipeOf.namesExit(fittings);
     if (entrance) {
@@ -156,10 +163,9 @@ record HeadInput(Line common, double total, Riser riser, int tower, List<String>
     return all;
   }
 
-  private static double pick(List<Object> roughnesses, int i) {
-    return roughnesses.isEmpty()
-        ? Roughness.SMOOTH_TUBE
-        : (Double) roughnesses.get(Math.min(i, roughnesses.size() - 1));
+  /** The value of pipe {@code i}; one value is that of all. */
+  private static double pick(List<Object> values, int i, double otherwise) {
+    return values.isEmpty() ? otherwise : (Double) values.get(Math.min(i, values.size() - 1));
   }
 
   void taken(Answer answer) {

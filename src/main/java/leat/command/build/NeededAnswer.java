@@ -85,7 +85,7 @@ final class NeededAnswer {
         "definition");
     call.withTaken(answer);
     String lay =
-        call.again("pump", "--lift", "--bore", "--length", "--k", "--roughness")
+        call.again("pump", "--lift", "--bore", "--length", "--k", "--roughness", "--ridges")
             + " --shutoff-head ... --max-flow ...";
     answer.next(
         row.with(Row.aside(COMMAND).set(COMMAND, lay)),

@@ -65,6 +65,13 @@ final class PumpFlags {
           .sets("towers[*].riser.length"),
       Flag.of("--roughness", "LENGTH", LENGTH, "0.0015 mm", "roughness of its wall")
           .sets("towers[*].riser.roughness"),
+      Flag.of(
+              "--ridges",
+              "LENGTH",
+              LENGTH,
+              "4 mm",
+              "distance from ridge to ridge of a corrugated hose")
+          .sets("towers[*].riser.ridges"),
       Flag.of("--k", "K", Kind.NUMBER, "2.5", "sum of the loss factors of its fittings")
           .sets("towers[*].riser.k"),
       Flag.of(

@@ -9,14 +9,10 @@ import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.CommandErrors;
 import leat.cli.Flag;
-import leat.cli.RowTable;
 import leat.command.feed.MixErrors;
 import leat.hydraulics.TankDrain;
 import leat.level.Dipstick;
-import leat.level.Pours;
-import leat.level.StrappingTable;
 import leat.level.Tank;
-import leat.numeric.Impossible;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
@@ -37,17 +33,9 @@ public final class TankCommand extends Command {
   static final Column AREA = Column.of("surface_cm2", "surface", Show.CM2);
   static final Column DRAIN = Column.of("drain_s", "out by the drain", Show.S);
   static final Column LEFT = Column.of("left_L", "left under the drain", Show.L);
-  static final Column NEEDED = Column.of("needed_L", "must hold at full", Show.L);
-  static final Column DRUNK = Column.of("drunk_L", "drunk", Show.L);
-  static final Column BELOW_LOW = Column.of("below_low_L", "below the refill mark", Show.L);
-  static final Column FITS = Column.plain("fits", "fits");
-  static final Column LASTS = Column.of("lasts_d", "a full tank lasts", Show.of(Units.D, 2));
-  static final Column SCALE =
-      Column.of("every_length_pct", "every length times", Show.PERCENT.digits(3));
 
   private static final Column OVERFLOW = Column.of("overflow_mm", "overflow", Show.MM);
   private static final Column FULL = Column.of("full_mm", "full", Show.MM);
-  private static final Column DAYS = Column.number("days", "days", 3);
   private static final String[] SHAPE = {
     "--shape",
     "--top",
@@ -66,7 +54,6 @@ public final class TankCommand extends Command {
   };
   private static final Column RAIN = Column.of("downpour_L", "downpour", Show.L);
   private static final Column SIGHT = Column.of("under_low_L", "below low", Show.L);
-  private static final Column MARKS = Column.number("marks", "marks", 5);
   private static final Column DEPTH = Column.of("depth_mm", "rain", Show.MM.digits(2));
   private static final Column POURED = Column.of("poured_L", "poured", Show.L.digits(1));
   private static final Column RISE = Column.of("rise_mm", "rise", Show.MM);
@@ -96,12 +83,12 @@ public final class TankCommand extends Command {
   public Answer answer(Call call) {
     Plan plan = call.plan();
     Section section = plan.section("tank");
-    Tank tank = call.has("--dipstick") ? dipstick(call) : TankOf.of(section);
+    Tank tank = call.has("--dipstick") ? TankDipstick.read(call) : TankOf.of(section);
     if (call.has("--thirst")) {
-      return need(call, section, tank);
+      return TankNeed.answer(call, section, tank);
     }
     if (call.has("--every")) {
-      return table(call, section, tank);
+      return TankDipstick.answer(call, section, tank);
     }
     if (!call.has("--level") && !call.has("--volume")) {
       throw new Refused(
@@ -110,30 +97,6 @@ public final class TankCommand extends Command {
               "--level, --volume, --every or --thirst says what is asked, such as --level \"200 mm\""));
     }
     return levels(call, section, tank);
-  }
-
-  /** A tank from a file of level_mm and volume_L, in any order of rows. */
-  private static Tank dipstick(Call call) {
-    RowTable table = new RowTable(call, call.text("--dipstick"));
-    int levelAt = table.column("level_mm", "mm", "level");
-    int volumeAt = table.column("volume_L", "litres", "L", "volume");
-    double[] levels = new double[table.size()];
-    double[] volumes = new double[table.size()];
-    for (int i = 0; i < levels.length; i++) {
-      levels[i] = table.quantity(i, levelAt, Units.MM);
-      volumes[i] = table.quantity(i, volumeAt, Units.L);
-    }
-    int[] order = Pours.order(levels);
-    try {
-      return new StrappingTable(
-          Pours.inOrder(levels, order),
-          Pours.inOrder(volumes, order),
-          "smooth".equals(call.plan().section("tank").text("between"))
-              ? StrappingTable.Between.MONOTONE_CUBIC
-              : StrappingTable.Between.LINEAR);
-    } catch (Impossible e) {
-      throw table.bad(e);
-    }
   }
 
   private Answer levels(Call call, Section section, Tank tank) {
@@ -182,7 +145,7 @@ public final class TankCommand extends Command {
     return answer;
   }
 
-  private static void chart(Call call, Answer answer, Tank tank, Section section) {
+  static void chart(Call call, Answer answer, Tank tank, Section section) {
     if (!call.wantsChart()) {
       return;
     }
@@ -305,72 +268,5 @@ public final class TankCommand extends Command {
           row.with(Row.aside(SIGHT).set(SIGHT, -above)),
           "At {level_mm} the tank holds {volume_L}: {under_low_L} below the refill mark.");
     }
-  }
-
-  private Answer table(Call call, Section section, Tank tank) {
-    Answer answer = new Answer(LEVEL, VOLUME, ABOVE_LOW, MM_PER_L).asList();
-    List<Dipstick.Mark> marks = Dipstick.marks(tank, call.above0("--every"), section.maybe("low"));
-    for (int i = 0; i < marks.size(); i++) {
-      Dipstick.Mark mark = marks.get(i);
-      answer
-          .row()
-          .set(LEVEL, mark.level())
-          .set(VOLUME, mark.volume())
-          .set(ABOVE_LOW, mark.aboveLow())
-          .set(MM_PER_L, mark.levelPerVolume());
-    }
-    answer.sentence(
-        Row.aside(MARKS, VOLUME).set(MARKS, marks.size()).set(VOLUME, tank.capacity()),
-        "Dipstick: {marks} marks, {volume_L} to the rim.");
-    answer.table(LEVEL, VOLUME, ABOVE_LOW, MM_PER_L);
-    chart(call, answer, tank, section);
-    call.withTaken(answer);
-    return answer.mind(
-        "drawn-sizes",
-        "from drawn sizes; a filled wall bulges, 1 to 3 % more at the top. Pour known amounts to know.");
-  }
-
-  private Answer need(Call call, Section section, Tank tank) {
-    Double days = call.above0("--days");
-    if (days == null) {
-      throw call.needs("--days");
-    }
-    double full = section.need("full");
-    double low = section.need("low");
-    Dipstick.Need need =
-        Dipstick.need(tank, low, full, call.from0("--thirst"), Units.D.toBase(days));
-    Answer answer = new Answer(NEEDED, DRUNK, BELOW_LOW, FITS, LASTS, SCALE);
-    Row row =
-        answer
-            .row()
-            .set(NEEDED, need.needed())
-            .set(DRUNK, need.drunk())
-            .set(BELOW_LOW, need.unusable())
-            .set(FITS, need.fits())
-            .set(LASTS, need.lasts())
-            .set(SCALE, need.scale());
-    Object told = days == days.intValue() ? (Object) days.intValue() : days;
-    Row said = row.with(Row.aside(DAYS).setAny(DAYS, told));
-    answer.sentence(
-        said,
-        need.fits()
-            ? "It is large enough: {days} days need {needed_L} at full, {below_low_L} of it below the refill mark."
-            : "It is too small: {days} days need {needed_L} at full, {below_low_L} of it below the refill mark.");
-    answer.figure(row, DRUNK, "");
-    answer.figure(row, BELOW_LOW, "");
-    answer.figure(row, LASTS, "");
-    answer.figure(row, SCALE, "the same shape, just enough");
-    answer.working(
-        said,
-        NEEDED,
-        "V = thirst x days + volume at the refill mark",
-        "{drunk_L} drunk in {days} days, {below_low_L} below the mark",
-        "the same thirst every day",
-        "definition");
-    call.withTaken(answer);
-    answer.mind(
-        "thirst-grows",
-        "a grown plant on a hot day drinks twice its mean; size for the hottest week.");
-    return need.fits() ? answer : answer.no();
   }
 }

@@ -12,7 +12,6 @@ import leat.check.Verdict;
 
 /** Plans side by side: the findings in which they differ, a column a plan. */
 final class PlansCompared {
-
   private final List<JudgedPlan> plans;
   private final Column[] verdicts;
   private final Column[] values;

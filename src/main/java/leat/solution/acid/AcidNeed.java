@@ -2,7 +2,7 @@ package leat.solution.acid;
 
 import leat.numeric.Impossible;
 import leat.numeric.Validity;
-import leat.solution.Limits;
+import leat.solution.Accepted;
 
 /**
  * Acid that takes a water from one pH down to another, closed and open to the air, with what it
@@ -182,7 +182,7 @@ public final class AcidNeed {
    */
   public static Answer of(
       double volumeL, double alkalinityMeqL, double ph, double toPh, double celsius, Acid acid) {
-    Limits.someVolume("volume", volumeL);
+    Accepted.someVolume("volume", volumeL);
     AcidPour.checkWater(alkalinityMeqL, ph);
     Impossible.unlessWithin("to", toPh, 0, 14, "a pH lies between 0 and 14");
     Carbonate water = Carbonate.at(celsius);

@@ -1,7 +1,7 @@
 package leat.solution.acid;
 
 import leat.numeric.Impossible;
-import leat.solution.Limits;
+import leat.solution.Accepted;
 
 /**
  * Acid as it is poured: amounts in a volume, and the pH right after and in the open.
@@ -36,7 +36,7 @@ public final class AcidPour {
    */
   public static Amount amount(Acid acid, double mmolPerL, double volumeL) {
     Impossible.ifNegative("acid", mmolPerL);
-    Limits.volume("volume", volumeL);
+    Accepted.volume("volume", volumeL);
     if (acid.isSolid()) {
       return new Amount(null, 0.001 * mmolPerL * volumeL * acid.kind().gPerMol);
     }
@@ -58,7 +58,7 @@ public final class AcidPour {
    */
   public static double phAfter(
       double volumeL, double alkalinityMeqL, double ph, double celsius, Acid acid, double poured) {
-    Limits.someVolume("volume", volumeL);
+    Accepted.someVolume("volume", volumeL);
     checkWater(alkalinityMeqL, ph);
     Impossible.ifNegative("acid", poured);
     Carbonate water = Carbonate.at(celsius);
@@ -81,7 +81,7 @@ public final class AcidPour {
    */
   public static double openPhAfter(
       double volumeL, double alkalinityMeqL, double celsius, Acid acid, double poured, double ppm) {
-    Limits.someVolume("volume", volumeL);
+    Accepted.someVolume("volume", volumeL);
     checkWater(alkalinityMeqL, 7);
     Impossible.ifNegative("acid", poured);
     Impossible.unlessWithin("carbon-dioxide", ppm, 1, 1e6, "air holds 1 ppm to all of it");
@@ -101,8 +101,8 @@ public final class AcidPour {
    */
   public static double alkalinityAfterTopups(
       double tankL, double tankMeqL, double addedL, double waterMeqL) {
-    Limits.someVolume("full", tankL);
-    Limits.volume("water", addedL);
+    Accepted.someVolume("full", tankL);
+    Accepted.volume("water", addedL);
     checkWater(tankMeqL, 7);
     checkWater(waterMeqL, 7);
     return tankMeqL + waterMeqL * addedL / tankL;

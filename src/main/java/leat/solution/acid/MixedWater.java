@@ -1,7 +1,7 @@
 package leat.solution.acid;
 
 import leat.numeric.Impossible;
-import leat.solution.Limits;
+import leat.solution.Accepted;
 
 /**
  * pH of a tank that was topped up with water: right after stirring, and towards which it climbs as
@@ -46,9 +46,9 @@ public record MixedWater(double alkalinityMeqL, double ph, double openPh, double
       double waterMeqL,
       double waterPh,
       double celsius) {
-    Limits.volume("volume", keptL);
-    Limits.volume("water", waterL);
-    double all = Limits.someVolume("volume", keptL + waterL);
+    Accepted.volume("volume", keptL);
+    Accepted.volume("water", waterL);
+    double all = Accepted.someVolume("volume", keptL + waterL);
     Impossible.unlessWithin("ph", tankPh, 0, 14, "a pH lies between 0 and 14");
     AcidPour.checkWater(waterMeqL, waterPh);
     Carbonate carbonate = Carbonate.at(celsius);

@@ -3,7 +3,7 @@ package leat.solution.stock;
 import java.util.ArrayList;
 import java.util.List;
 import leat.numeric.Impossible;
-import leat.solution.Limits;
+import leat.solution.Accepted;
 import leat.solution.recipes.Weighed;
 
 /**
@@ -173,7 +173,7 @@ public final class Stock {
     if (salts.isEmpty()) {
       throw new Impossible("salt", "at least one salt is needed");
     }
-    Limits.someVolume("bottle", bottleL);
+    Accepted.someVolume("bottle", bottleL);
     Impossible.unlessWithin("coldest", celsius, 0, 60, "a bottle is kept between 0 and 60 C");
     Impossible.unlessWithin(
         "makes", dilution, 1, MOST_DILUTION, "a litre of bottle makes a litre or more");

@@ -3,7 +3,7 @@ package leat.solution.stock;
 import java.util.ArrayList;
 import java.util.List;
 import leat.numeric.Impossible;
-import leat.solution.Limits;
+import leat.solution.Accepted;
 
 /**
  * Two stock bottles out of the salts for a litre of tower water: which salt goes where, how strong
@@ -58,8 +58,8 @@ public final class StockBottles {
    */
   public static List<Stock.Weighed> scaled(
       List<Stock.Weighed> forTower, double towerL, double madeL) {
-    Limits.someVolume("volume", towerL);
-    Limits.someVolume("makes", madeL);
+    Accepted.someVolume("volume", towerL);
+    Accepted.someVolume("makes", madeL);
     List<Stock.Weighed> scaled = new ArrayList<>(forTower.size());
     for (Stock.Weighed one : forTower) {
       scaled.add(new Stock.Weighed(one.salt(), one.grams() * madeL / towerL));
@@ -84,7 +84,7 @@ public final class StockBottles {
       return null;
     }
     double times = Stock.WORKING_SHARE / worst.share();
-    return times > 0 && times < Limits.LARGEST_VOLUME_L ? (Double) times : null;
+    return times > 0 && times < Accepted.LARGEST_VOLUME_L ? (Double) times : null;
   }
 
   /**
@@ -96,7 +96,7 @@ public final class StockBottles {
    * @throws Impossible if one is 0
    */
   public static double towerWaterL(double bottleL, double rateMlPerL) {
-    Limits.someVolume("bottle", bottleL);
+    Accepted.someVolume("bottle", bottleL);
     Impossible.unlessWithin(
         "rate", rateMlPerL, 1e-3, 1000, "a rate lies between 0.001 and 1000 mL a litre");
     return 1000 * bottleL / rateMlPerL;
@@ -123,9 +123,9 @@ public final class StockBottles {
    *     change comes oftener than daily, or the thirst is negative
    */
   public static double seasonL(double fullL, double days, Double changeDays, double drinksLPerDay) {
-    Limits.someVolume("full", fullL);
+    Accepted.someVolume("full", fullL);
     Impossible.unlessWithin("season", days, 1, 3653, "a season lasts a day to ten years");
-    Limits.volume("drinks", drinksLPerDay);
+    Accepted.volume("drinks", drinksLPerDay);
     double changes = 0;
     if (changeDays != null) {
       Impossible.unlessWithin("change", changeDays, 1, 3653, "a change comes daily at most");
@@ -145,8 +145,8 @@ public final class StockBottles {
    *     million
    */
   public static Season season(double seasonL, double madeL) {
-    Limits.volume("season", seasonL);
-    Limits.someVolume("makes", madeL);
+    Accepted.volume("season", seasonL);
+    Accepted.someVolume("makes", madeL);
     double exact = seasonL / madeL;
     if (exact > 1e6) {
       throw new Impossible("bottle", "the season would take over a million bottles");

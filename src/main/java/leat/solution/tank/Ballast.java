@@ -1,7 +1,7 @@
 package leat.solution.tank;
 
 import leat.numeric.Impossible;
-import leat.solution.Limits;
+import leat.solution.Accepted;
 
 /**
  * Tap salts that build up: what comes with every can and the plants leave behind stays until the
@@ -45,8 +45,8 @@ public final class Ballast {
    */
   public static double after(double inWater, double addedL, double fullL) {
     Impossible.ifNegative("water", inWater);
-    Limits.volume("water", addedL);
-    Limits.someVolume("full", fullL);
+    Accepted.volume("water", addedL);
+    Accepted.someVolume("full", fullL);
     return inWater * (1 + addedL / fullL);
   }
 
@@ -64,8 +64,8 @@ public final class Ballast {
   public static Double days(double inWater, double limit, double drinksLPerDay, double fullL) {
     Impossible.ifNegative("water", inWater);
     Impossible.unlessPositive("limit", limit);
-    Limits.volume("drinks", drinksLPerDay);
-    Limits.someVolume("full", fullL);
+    Accepted.volume("drinks", drinksLPerDay);
+    Accepted.someVolume("full", fullL);
     if (inWater >= limit) {
       return 0.0;
     }

@@ -1,7 +1,7 @@
 package leat.solution.tank;
 
 import leat.numeric.Impossible;
-import leat.solution.Limits;
+import leat.solution.Accepted;
 
 /**
  * A volume carried in a can: so many full ones and a last, part-filled one.
@@ -31,8 +31,8 @@ public record Cans(int count, int full, double lastL, double equalL) {
    * @throws Impossible if the volume is negative, the can is 0, or it would take over a million
    */
   public static Cans of(double litres, double canL) {
-    Limits.volume("water", litres);
-    Limits.someVolume("can", canL);
+    Accepted.volume("water", litres);
+    Accepted.someVolume("can", canL);
     double ratio = litres / canL;
     if (ratio > MOST) {
       throw new Impossible("can", "the can is too small: over a million of them");

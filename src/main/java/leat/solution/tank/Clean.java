@@ -1,7 +1,7 @@
 package leat.solution.tank;
 
 import leat.numeric.Impossible;
-import leat.solution.Limits;
+import leat.solution.Accepted;
 
 /**
  * A sanitiser diluted for closing the season: hypochlorite by its free chlorine, peroxide by weight
@@ -271,7 +271,7 @@ public final class Clean {
   }
 
   private static Answer dilute(double volume, double bottle, double wanted, double oldShare) {
-    Limits.someVolume("volume", volume);
+    Accepted.someVolume("volume", volume);
     if (bottle <= wanted) {
       return new Answer(Status.BOTTLE_TOO_WEAK, bottle, wanted, null, null, null, null, null);
     }

@@ -1,8 +1,8 @@
 package leat.solution.tank;
 
 import leat.numeric.Impossible;
+import leat.solution.Accepted;
 import leat.solution.Concentrate;
-import leat.solution.Limits;
 
 /**
  * Concentrate poured on top of a volume to lift its EC, its own volume counted.
@@ -112,9 +112,9 @@ public final class Dose {
    * @throws Impossible if the volume is 0, or a volume or EC is negative or absurd
    */
   public static Answer byEc(double volumeL, double fromMsCm, double toMsCm, FeedParts parts) {
-    Limits.someVolume("volume", volumeL);
-    Limits.ec("from", fromMsCm);
-    Limits.ec("to", toMsCm);
+    Accepted.someVolume("volume", volumeL);
+    Accepted.ec("from", fromMsCm);
+    Accepted.ec("to", toMsCm);
     double q = 0.001 * parts.together().strengthMsCm();
     if (toMsCm < fromMsCm) {
       return refused(Status.ALREADY_STRONGER, fromMsCm, parts);
@@ -123,7 +123,7 @@ public final class Dose {
       return poured(volumeL, fromMsCm, 0, parts);
     }
     double m = volumeL * (toMsCm - fromMsCm) / (q - 0.001 * toMsCm);
-    if (!(m > 0) || m > 1000 * Limits.LARGEST_VOLUME_L) {
+    if (!(m > 0) || m > 1000 * Accepted.LARGEST_VOLUME_L) {
       return refused(Status.CONCENTRATE_TOO_WEAK, fromMsCm, parts);
     }
     return poured(volumeL, fromMsCm, m, parts);
@@ -140,8 +140,8 @@ public final class Dose {
    * @throws Impossible if the volume is 0, the EC is negative, or the share lies outside 0 to 10
    */
   public static Answer byLabel(double volumeL, double fromMsCm, double share, FeedParts parts) {
-    Limits.someVolume("volume", volumeL);
-    Limits.ec("from", fromMsCm);
+    Accepted.someVolume("volume", volumeL);
+    Accepted.ec("from", fromMsCm);
     Impossible.unlessWithin("label-share", share, 0, 10, "up to ten times the label, no more");
     return poured(volumeL, fromMsCm, share * parts.together().rateMlPerL() * volumeL, parts);
   }
@@ -196,10 +196,10 @@ public final class Dose {
    */
   public static double ecAfter(
       double volumeL, double fromMsCm, double concentrateMl, Concentrate feed) {
-    Limits.someVolume("volume", volumeL);
-    Limits.ec("from", fromMsCm);
+    Accepted.someVolume("volume", volumeL);
+    Accepted.ec("from", fromMsCm);
     Impossible.ifNegative("concentrate", concentrateMl);
-    double litres = Limits.volume("concentrate", 0.001 * concentrateMl);
+    double litres = Accepted.volume("concentrate", 0.001 * concentrateMl);
     return (fromMsCm * volumeL + feed.strengthMsCm() * litres) / (volumeL + litres);
   }
 

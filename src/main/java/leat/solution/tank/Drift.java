@@ -1,7 +1,7 @@
 package leat.solution.tank;
 
 import leat.numeric.Impossible;
-import leat.solution.Limits;
+import leat.solution.Accepted;
 
 /**
  * What drinking plants leave in a tank that was full at its target: the usual drift of its EC.
@@ -27,10 +27,10 @@ public final class Drift {
    * @throws Impossible if a volume is 0, more is left than full, or an EC is negative
    */
   public static double ecMsCm(double volumeL, double fullL, double targetMsCm, double uptakeMsCm) {
-    Limits.someVolume("volume", volumeL);
-    Limits.someVolume("full", fullL);
-    Limits.ec("target", targetMsCm);
-    Limits.ec("uptake", uptakeMsCm);
+    Accepted.someVolume("volume", volumeL);
+    Accepted.someVolume("full", fullL);
+    Accepted.ec("target", targetMsCm);
+    Accepted.ec("uptake", uptakeMsCm);
     if (volumeL > fullL) {
       throw new Impossible("volume", "more than full is left");
     }

@@ -1,7 +1,7 @@
 package leat.solution.tank;
 
 import leat.numeric.Impossible;
-import leat.solution.Limits;
+import leat.solution.Accepted;
 
 /**
  * Water that takes a solution from one EC down to another: poured on top, or put in the place of
@@ -33,15 +33,15 @@ public record Thinning(double waterL, double finalVolumeL, double swapL) {
    *     is above the one there
    */
   public static Thinning of(double volumeL, double fromMsCm, double toMsCm, double waterEcMsCm) {
-    Limits.someVolume("volume", volumeL);
-    Limits.ec("from", fromMsCm);
-    Limits.ec("to", toMsCm);
-    Limits.ec("water-ec", waterEcMsCm);
+    Accepted.someVolume("volume", volumeL);
+    Accepted.ec("from", fromMsCm);
+    Accepted.ec("to", toMsCm);
+    Accepted.ec("water-ec", waterEcMsCm);
     if (toMsCm > fromMsCm) {
       throw new Impossible("to", "water thins, it does not lift an EC");
     }
     double water = volumeL * (fromMsCm - toMsCm) / (toMsCm - waterEcMsCm);
-    if (toMsCm <= waterEcMsCm || volumeL + water > Limits.LARGEST_VOLUME_L) {
+    if (toMsCm <= waterEcMsCm || volumeL + water > Accepted.LARGEST_VOLUME_L) {
       return null;
     }
     return new Thinning(

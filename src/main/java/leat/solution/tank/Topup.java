@@ -1,6 +1,6 @@
 package leat.solution.tank;
 
-import leat.solution.Limits;
+import leat.solution.Accepted;
 
 /**
  * What to drain and what to pour so that a tank ends full at the target EC: a closed balance of
@@ -254,7 +254,7 @@ public final class Topup {
     leat.numeric.Impossible.ifNegative("rain-area", areaM2);
     leat.numeric.Impossible.unlessWithin(
         "rainfall", depthM, 0, MOST_RAIN_M, "no rain gauge shows more than 2 m");
-    return Limits.volume("rain", 1000 * areaM2 * depthM);
+    return Accepted.volume("rain", 1000 * areaM2 * depthM);
   }
 
   /**
@@ -269,10 +269,10 @@ public final class Topup {
    */
   public static double plainWaterEc(
       double volumeL, double ecMsCm, double fullL, double waterEcMsCm) {
-    Limits.volume("volume", volumeL);
-    Limits.ec("ec", ecMsCm);
-    Limits.someVolume("full", fullL);
-    Limits.ec("water-ec", waterEcMsCm);
+    Accepted.volume("volume", volumeL);
+    Accepted.ec("ec", ecMsCm);
+    Accepted.someVolume("full", fullL);
+    Accepted.ec("water-ec", waterEcMsCm);
     if (volumeL >= fullL) {
       return ecMsCm;
     }

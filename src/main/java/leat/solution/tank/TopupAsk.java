@@ -1,8 +1,8 @@
 package leat.solution.tank;
 
 import leat.numeric.Impossible;
+import leat.solution.Accepted;
 import leat.solution.Concentrate;
-import leat.solution.Limits;
 
 /**
  * A question to {@link Topup}: a tank, what it should become, and what there is to pour.
@@ -34,14 +34,14 @@ public record TopupAsk(
    *     concentrate is no stronger than the water
    */
   public TopupAsk {
-    Limits.volume("volume", volumeL);
-    Limits.ec("ec", ecMsCm);
-    Limits.someVolume("full", fullL);
+    Accepted.volume("volume", volumeL);
+    Accepted.ec("ec", ecMsCm);
+    Accepted.someVolume("full", fullL);
     Impossible.unlessPositive("target", targetMsCm);
-    Limits.ec("target", targetMsCm);
-    Limits.ec("water-ec", waterEcMsCm);
-    Limits.volume("rain", rainL);
-    Limits.ec("rain-ec", rainEcMsCm);
+    Accepted.ec("target", targetMsCm);
+    Accepted.ec("water-ec", waterEcMsCm);
+    Accepted.volume("rain", rainL);
+    Accepted.ec("rain-ec", rainEcMsCm);
     if (feed.strengthMsCm() <= waterEcMsCm * SAME_STRENGTH) {
       throw new Impossible("rate-ec", "the concentrate is no stronger than the water");
     }

@@ -1,7 +1,7 @@
 package leat.solution.tank;
 
 import leat.numeric.Impossible;
-import leat.solution.Limits;
+import leat.solution.Accepted;
 
 /**
  * The balance of {@link Topup} for feed that is weighed: dry salts bring EC and no volume.
@@ -66,12 +66,12 @@ public final class TopupSalts {
       double targetMsCm,
       double waterEcMsCm,
       double gainMsCm) {
-    Limits.volume("volume", volumeL);
-    Limits.ec("ec", ecMsCm);
-    Limits.someVolume("full", fullL);
+    Accepted.volume("volume", volumeL);
+    Accepted.ec("ec", ecMsCm);
+    Accepted.someVolume("full", fullL);
     Impossible.unlessPositive("target", targetMsCm);
-    Limits.ec("target", targetMsCm);
-    Limits.ec("water-ec", waterEcMsCm);
+    Accepted.ec("target", targetMsCm);
+    Accepted.ec("water-ec", waterEcMsCm);
     Impossible.unlessPositive("weigh", gainMsCm);
     double kept =
         Topup.kept(volumeL, ecMsCm, fullL, targetMsCm, waterEcMsCm, Double.POSITIVE_INFINITY);

@@ -8,7 +8,7 @@ import leat.numeric.Impossible;
  *
  * <p>Source: none, wide of anything that stands beside a tower.
  */
-final class Bounds {
+final class Accepted {
   /** Least size of a tank or a stretch of it, m. */
   private static final double LEAST_SIZE = 1e-6;
 
@@ -24,7 +24,7 @@ final class Bounds {
   /** Greatest resistance that is not open, ohm. */
   private static final double GREATEST_OHM = 1e9;
 
-  private Bounds() {}
+  private Accepted() {}
 
   /** A size above 0 of a believable length, m. */
   static double size(String word, double value) {

@@ -7,7 +7,7 @@ import leat.numeric.Impossible;
  *
  * <p>Source: sheet hydraulics.md section 5; the outer limits only keep the sums finite.
  */
-final class CurveLimits {
+final class Accepted {
   /** Less head than this is the end of the curve: no share of it explains anything, m. */
   static final double NO_HEAD = 1e-12;
 
@@ -17,7 +17,7 @@ final class CurveLimits {
    */
   static final double SAME_HEAD = 1e-10;
 
-  private CurveLimits() {}
+  private Accepted() {}
 
   /** How much {@code head} is over {@code lift}, m; exactly 0 when they are equal. */
   static double over(double head, double lift) {

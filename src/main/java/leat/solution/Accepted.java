@@ -8,14 +8,14 @@ import leat.numeric.Impossible;
  *
  * <p>Source: our own bounds (common sense: a swimming pool; a saturated brine is about 250 mS/cm).
  */
-public final class Limits {
+public final class Accepted {
   /** Largest volume taken, L. */
   public static final double LARGEST_VOLUME_L = 1e6;
 
   /** Largest EC taken, mS/cm. */
   static final double LARGEST_EC_MS_CM = 200;
 
-  private Limits() {}
+  private Accepted() {}
 
   /**
    * An EC, taken when a solution can have it.

@@ -3,14 +3,14 @@ package leat.season;
 import leat.numeric.Impossible;
 
 /** What no home's tower has: typing mistakes, and what would make sums overflow. */
-final class Bounds {
+final class Accepted {
   private static final double MOST_L = 1e6;
   private static final double MOST_MS_CM = 1000;
   private static final double MOST_M2 = 1e4;
   private static final double MOST_MM = 2000;
   private static final double MOST_THIRST = 100;
 
-  private Bounds() {}
+  private Accepted() {}
 
   static double litres(String what, double value) {
     return Impossible.unlessWithin(what, value, 0, MOST_L, "it must lie between 0 and 1000000 L");

@@ -1,0 +1,77 @@
+package leat.command.build;
+
+import java.util.List;
+import leat.answer.Answer;
+import leat.answer.Column;
+import leat.answer.Row;
+import leat.cli.Call;
+import leat.cli.RowTable;
+import leat.level.Dipstick;
+import leat.level.Pours;
+import leat.level.StrappingTable;
+import leat.level.Tank;
+import leat.numeric.Impossible;
+import leat.plan.Section;
+import leat.quantity.Units;
+
+/**
+ * Dipstick tables of {@code leat tank}: {@code --every} writes one, {@code --dipstick} reads it.
+ */
+final class TankDipstick {
+  private static final Column MARKS = Column.number("marks", "marks", 5);
+
+  private TankDipstick() {}
+
+  /** A tank from a file of level_mm and volume_L, in any order of rows. */
+  static Tank read(Call call) {
+    RowTable table = new RowTable(call, call.text("--dipstick"));
+    int levelAt = table.column("level_mm", "mm", "level");
+    int volumeAt = table.column("volume_L", "litres", "L", "volume");
+    double[] levels = new double[table.size()];
+    double[] volumes = new double[table.size()];
+    for (int i = 0; i < levels.length; i++) {
+      levels[i] = table.quantity(i, levelAt, Units.MM);
+      volumes[i] = table.quantity(i, volumeAt, Units.L);
+    }
+    int[] order = Pours.order(levels);
+    try {
+      return new StrappingTable(
+          Pours.inOrder(levels, order),
+          Pours.inOrder(volumes, order),
+          "smooth".equals(call.plan().section("tank").text("between"))
+              ? StrappingTable.Between.MONOTONE_CUBIC
+              : StrappingTable.Between.LINEAR);
+    } catch (Impossible e) {
+      throw table.bad(e);
+    }
+  }
+
+  static Answer answer(Call call, Section section, Tank tank) {
+    Answer answer =
+        new Answer(
+                TankCommand.LEVEL, TankCommand.VOLUME, TankCommand.ABOVE_LOW, TankCommand.MM_PER_L)
+            .asList();
+    List<Dipstick.Mark> marks = Dipstick.marks(tank, call.above0("--every"), section.maybe("low"));
+    for (int i = 0; i < marks.size(); i++) {
+      Dipstick.Mark mark = marks.get(i);
+      answer
+          .row()
+          .set(TankCommand.LEVEL, mark.level())
+          .set(TankCommand.VOLUME, mark.volume())
+          .set(TankCommand.ABOVE_LOW, mark.aboveLow())
+          .set(TankCommand.MM_PER_L, mark.levelPerVolume());
+    }
+    answer.sentence(
+        Row.aside(MARKS, TankCommand.VOLUME)
+            .set(MARKS, marks.size())
+            .set(TankCommand.VOLUME, tank.capacity()),
+        "Dipstick: {marks} marks, {volume_L} to the rim.");
+    answer.table(
+        TankCommand.LEVEL, TankCommand.VOLUME, TankCommand.ABOVE_LOW, TankCommand.MM_PER_L);
+    TankCommand.chart(call, answer, tank, section);
+    call.withTaken(answer);
+    return answer.mind(
+        "drawn-sizes",
+        "from drawn sizes; a filled wall bulges, 1 to 3 % more at the top. Pour known amounts to know.");
+  }
+}

@@ -1,0 +1,53 @@
+package leat.plan;
+
+import leat.hydraulics.Fitting;
+import leat.hydraulics.SizedFitting;
+import leat.quantity.CountAt;
+import leat.quantity.Dimension;
+
+/**
+ * Fittings of one name: "elbow=2", "bend=1 @ 60 mm".
+ *
+ * @param name as {@link Fitting} and {@link SizedFitting} know it
+ * @param howMany and of which size
+ */
+public record Fitted(String name, CountAt howMany) {
+  /** What is wrong with the size, or null. */
+  String misfit() {
+    if (!SizedFitting.isKnown(name)) {
+      return howMany.size() == null ? null : PlanErrors.fittingWithoutSize(name, howMany);
+    }
+    boolean suits =
+        howMany.size() == null
+            ? Fitting.isKnown(name)
+            : howMany.size().unit().dimension() == dimension(name);
+    return suits ? null : PlanErrors.fittingSize(name, howMany);
+  }
+
+  private static Dimension dimension(String name) {
+    switch (SizedFitting.by(name)) {
+      case SHARE:
+        return Dimension.SHARE;
+      case ANGLE:
+        return Dimension.ANGLE;
+      default:
+        return Dimension.LENGTH;
+    }
+  }
+
+  static String exampleSize(String name) {
+    switch (SizedFitting.by(name)) {
+      case SHARE:
+        return "40 %";
+      case ANGLE:
+        return "20 deg";
+      default:
+        return "60 mm";
+    }
+  }
+
+  static String typed(CountAt value) {
+    String count = value.count().typed();
+    return value.size() == null ? count : count + " @ " + value.size().typed();
+  }
+}
