@@ -57,7 +57,7 @@ ec > /dev/full 2>err; ok "full disk" "$? $(cat err)" "3 standard output: the dis
 
 # Inputs.
 "$leat" ec --column ec --unit mS/cm < . >out 2>err; ok "a folder as input" "$? $(cat err)" "3 standard input: it cannot be read; is it a folder, or closed?"
-"$leat" ec --column ec --unit mS/cm <&- >out 2>err; ok "closed input" "$? $(wc -c < out)" "2 0"
+"$leat" ec --column ec --unit mS/cm <&- >out 2>err; ok "closed input" "$? $(cat out err)" "2 standard input: there are no rows, not even a header line with the column names"
 printf 'ec\n1.8\n' > rows.csv
 want=$("$leat" ec --column ec --unit mS/cm --prefix x_ --rows rows.csv)
 mkfifo in; cat rows.csv > in & ok "rows from a pipe" "$("$leat" ec --column ec --unit mS/cm --prefix x_ --rows in)" "$want"; wait
@@ -104,6 +104,11 @@ fi
 archive=$(ls "$clone"/target/archives/*-sum.jsa)
 truncate -s 100000 "$archive"; ok "a cut-off archive" "$(ec 2>&1)" "$answer"
 ok "and it was made anew" "$([ "$(stat -c %s "$archive")" -gt 1000000 ] && echo whole)" "whole"
+# Wrong bytes in it, its length right: at most one run is stopped, never with an answer of "no", and nothing is left behind.
+chmod u+w "$archive"; dd if=/dev/urandom of="$archive" bs=4096 seek=100 count=700 conv=notrunc 2>/dev/null
+mkdir damaged; (cd damaged; ec >../out 2>&1; echo $? > ../code); has "a damaged archive" " 0 3 70 134 " " $(cat code) "
+ok "nothing is left in the folder" "$(ls -A damaged)" ""
+ok "and the next run answers" "$(ec 2>&1)" "$answer"
 copy "$work/cut"; truncate -s 500000 "$work/cut/target/leat.jar"; "$work/cut/scripts/leat" ec "1 mS/cm" >out 2>err; ok "a cut-off jar" "$? $(wc -c < out) $(wc -l < err)" "3 0 1"
 rm "$work/cut/target/leat.jar"; "$work/cut/scripts/leat" ec "1 mS/cm" >out 2>err; ok "no jar" "$? $(wc -c < out) $(wc -l < err)" "3 0 1"
 mkdir -p nojava/bin oldjava/bin; echo hello > nojava/bin/java; chmod +x nojava/bin/java
