@@ -934,4 +934,8 @@ _leat() {
   esac
 }
 
-(( $+functions[compdef] )) && compdef _leat leat
+if [[ $funcstack[1] = _leat ]]; then
+  _leat "$@"
+elif (( $+functions[compdef] )); then
+  compdef _leat leat
+fi

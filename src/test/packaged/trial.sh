@@ -85,6 +85,15 @@ for pair in "INT 130" "TERM 143" "HUP 129"; do
   kill -s "${pair% *}" "$run"; wait "$run"
   ok "SIG${pair% *}" "$? $(ls -A | grep -c signalled)" "${pair#* } 0"
 done
+
+# Ctrl-C in a long sweep leaves whole rows; nobody watches, so that no progress is shown.
+env --default-signal=INT "$leat" sweep plan.yaml --vary "towers[*].riser.bore=9..18 mm step 0.001 mm" --vary "pump.power=10..20 W step 0.01 W" \
+  --all --format csv >swept.csv 2>err & run=$!
+waited=0
+until [ -s swept.csv ] || [ $waited -gt 100 ]; do sleep 0.1; waited=$((waited + 1)); done
+kill -s INT "$run"; wait "$run"
+ok "Ctrl-C in a sweep" "$? $(cat err)" "130 "
+ok "rows of a stopped sweep are whole" "$(tail -c 1 swept.csv | od -An -c | tr -d ' ') $(awk -F, '{ print NF }' swept.csv | sort -u | wc -l)" '\n 1'
 exec 9<&-
 
 # Places and environments.

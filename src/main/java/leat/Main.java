@@ -4,7 +4,9 @@ import java.io.File;
 import java.io.FileDescriptor;
 import java.io.FileInputStream;
 import java.io.FileOutputStream;
+import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import leat.cli.Terminal;
 import leat.command.Commands;
@@ -43,11 +45,17 @@ public final class Main {
 
   /** Classes that do not fit together: of an archive with wrong bytes, or of a cut-off jar. */
   private static int unfit(LinkageError e) {
-    System.err.println(
+    String words =
         dropped()
-            ? "leat: its class-data archive was damaged and is dropped; run it again"
-            : "leat: it cannot start: " + e);
-    return 3;
+            ? "leat: its class-data archive was damaged and is dropped; run it again\n"
+            : "leat: it cannot start: " + e + "\n";
+    try (FileOutputStream err = new FileOutputStream(FileDescriptor.err)) {
+      err.write(words.getBytes(StandardCharsets.UTF_8));
+      return 3;
+    } catch (IOException closed) {
+      // nobody reads it
+      return 3;
+    }
   }
 
   /** Drops the archive that the launcher named, which the next run makes anew. */
@@ -56,8 +64,11 @@ public final class Main {
     return archive != null && new File(archive).delete();
   }
 
-  /** The launcher knows whether standard output is a screen. */
+  /** The launcher knows whether standard output and standard error are screens. */
   private static Terminal onScreen(Terminal terminal) {
+    if (Boolean.getBoolean("leat.watched")) {
+      terminal.watched();
+    }
     return Boolean.getBoolean("leat.screen") ? terminal.onScreen() : terminal;
   }
 

@@ -228,11 +228,11 @@ class ArchitectureTest {
     never(
         access("the system's clock", "java.time.Clock", "systemUTC", "systemDefaultZone"),
         "Terminal");
-    never(access("milliseconds", "java.lang.System", "currentTimeMillis", "nanoTime"));
+    never(access("milliseconds", "java.lang.System", "currentTimeMillis", "nanoTime"), "Progress");
     never(access("dates of the old kind", "java.util.Date"));
     never(access("the default zone", "java.time.ZoneId", "systemDefault"));
     never(access("the default zone", "java.util.TimeZone"));
-    never(access("the default locale", "java.util.Locale", "getDefault"));
+    never(access("the default locale", "java.util.Locale", "getDefault"), "Machine");
     never(access("chance", "java.util.Random"));
     never(access("chance", "java.util.concurrent.ThreadLocalRandom"));
     never(access("chance", "java.lang.Math", "random"));

@@ -8,6 +8,12 @@ import leat.quantity.Nearest;
 public final class CheckErrors {
   private CheckErrors() {}
 
+  /** Several plans under {@code --doubt}. */
+  public static Problem doubtsOnePlan() {
+    return new Problem(
+        "doubts-one-plan", null, "leat check", "--doubt takes one plan; ask for each by itself");
+  }
+
   /** An entry of {@code limits} that is no rule. */
   public static Problem unknownRule(Named limits, int i) {
     return limits.problem(i, "limits", "unknown-rule", unknown(limits.name(i)));

@@ -8,6 +8,7 @@ import leat.plan.Refused;
 import leat.plan.Section;
 import leat.plan.Slot;
 import leat.system.DerateOf;
+import leat.weather.WeatherFile;
 
 /**
  * One plan judged again and again with numbers laid over it: bound once, its measured flow
@@ -17,6 +18,8 @@ public final class Designs {
   private final Plan plan;
   private final Slot[] slots;
   private final Derate measured;
+  private WeatherFile weather;
+  private boolean weatherSought;
 
   /**
    * Designs of a plan.
@@ -57,7 +60,21 @@ public final class Designs {
       design = design.with(slots[i], numbers[i]);
     }
     Section pump = design.section("pump");
-    return new Subject(design, pump.has("measured") ? measured : null);
+    return new Subject(design, pump.has("measured") ? measured : null, this);
+  }
+
+  /** The plan's weather file, read once for all designs; null without one that can be read. */
+  WeatherFile weather() {
+    if (!weatherSought && WeatherFile.isNamed(plan)) {
+      try {
+        weather = WeatherFile.of(plan);
+      } catch (Refused e) {
+        // each design's season says what is wrong with it
+        weather = null;
+      }
+    }
+    weatherSought = true;
+    return weather;
   }
 
   /** What the rules find in it. */

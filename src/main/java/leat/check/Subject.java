@@ -15,6 +15,9 @@ import leat.plan.Section;
 import leat.season.YearRuns;
 import leat.stability.SiteWind;
 import leat.system.DerateOf;
+import leat.system.DutyOf;
+import leat.system.MoneyOf;
+import leat.system.PartsOf;
 import leat.system.SeasonOf;
 import leat.system.SenderOf;
 import leat.system.StandingOf;
@@ -39,6 +42,8 @@ public final class Subject {
   private ManifoldFlow flowsFull;
   private TowerAt[] low;
   private TowerAt[] full;
+  private TowerAt[] openLow;
+  private TowerAt[] openFull;
   private Timetable timetable;
   private StandingOf standing;
   private SiteWind wind;
@@ -46,6 +51,10 @@ public final class Subject {
   private Overlap dayAndNight;
   private SeasonOf seasonLaid;
   private YearRuns seasonRuns;
+  private MoneyOf money;
+  private PartsOf parts;
+  private DutyOf duty;
+  private Designs designs;
 
   /** The plan to judge. */
   public Subject(Plan plan) {
@@ -56,6 +65,12 @@ public final class Subject {
   public Subject(Plan plan, Derate believed) {
     this.plan = plan;
     this.believed = believed;
+  }
+
+  /** One of many designs of a plan, which hold what all of them share. */
+  Subject(Plan plan, Derate believed, Designs designs) {
+    this(plan, believed);
+    this.designs = designs;
   }
 
   /** The plan. */
@@ -150,6 +165,22 @@ public final class Subject {
     return full[t];
   }
 
+  /** A tower at the refill mark with all valves open, as {@code leat pump} tells it. */
+  public TowerAt openLow(int t) {
+    if (openLow == null) {
+      openLow = valves().any() ? towers(waterway().flows(waterway().low())) : towers(flowsLow());
+    }
+    return openLow[t];
+  }
+
+  /** The same with the tank full. */
+  public TowerAt openFull(int t) {
+    if (openFull == null) {
+      openFull = valves().any() ? towers(waterway().flows(waterway().full())) : towers(flowsFull());
+    }
+    return openFull[t];
+  }
+
   private TowerAt[] towers(ManifoldFlow flows) {
     TowerAt[] towers = new TowerAt[waterway().towers()];
     for (int t = 0; t < towers.length; t++) {
@@ -216,7 +247,7 @@ public final class Subject {
    */
   public SeasonOf seasonLaid() {
     if (seasonLaid == null) {
-      seasonLaid = SeasonFile.judged(plan);
+      seasonLaid = SeasonFile.judged(plan, designs == null ? null : designs.weather());
     }
     return seasonLaid;
   }
@@ -227,6 +258,30 @@ public final class Subject {
       seasonRuns = YearRuns.of(seasonLaid().tank(), seasonLaid().years(), seasonLaid().thirst());
     }
     return seasonRuns;
+  }
+
+  /** Energy and money of the season. */
+  public MoneyOf money() {
+    if (money == null) {
+      money = MoneyOf.of(plan, seasonLaid());
+    }
+    return money;
+  }
+
+  /** What the towers take to build. */
+  public PartsOf parts() {
+    if (parts == null) {
+      parts = PartsOf.of(plan, null);
+    }
+    return parts;
+  }
+
+  /** What the timings do over the season, else over a year. */
+  public DutyOf duty() {
+    if (duty == null) {
+      duty = DutyOf.of(plan, timetable());
+    }
+    return duty;
   }
 
   private OwnLimits limits() {

@@ -429,4 +429,9 @@ public final class Call {
     }
     return text.charAt(0);
   }
+
+  /** Shows how far a long run is, where somebody watches and no {@code --quiet} is said. */
+  public Progress progress(boolean rows, long all) {
+    return new Progress(terminal, terminal.isWatched(rows) && !has("--quiet"), all);
+  }
 }

@@ -44,6 +44,9 @@ public abstract class CommandList {
     return all;
   }
 
+  /** What {@code leat --version} with flags answers; no command of the list. */
+  public abstract Command version();
+
   /** Words of the sub-commands of a command, without its own. */
   public final List<String> subs(String command) {
     List<String[]> all = all();

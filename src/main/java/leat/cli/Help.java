@@ -29,13 +29,13 @@ final class Help {
   }
 
   static String version() {
-    String version = Help.class.getPackage().getImplementationVersion();
+    String version = Machine.version();
     return "leat " + (version == null ? "(not packaged)" : version) + "\n";
   }
 
   String overview() {
     words("leat sizes, checks and runs a recirculating hydroponic tower at home.");
-    out.append("\nUsage: leat COMMAND [FLAGS]      leat COMMAND --help      leat --version\n");
+    out.append("\nUsage: leat COMMAND [FLAGS]      leat COMMAND --help      leat --version [-v]\n");
     String[] groups = commands.groups();
     List<String[]> all = commands.all();
     for (int g = 0; g < groups.length; g++) {

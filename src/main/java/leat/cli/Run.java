@@ -51,7 +51,8 @@ public final class Run {
       new Output(terminal, null).write(new Help(commands, terminal.columns()).overview());
       return 0;
     }
-    if ("--version".equals(args[0]) || "-V".equals(args[0])) {
+    boolean version = "--version".equals(args[0]) || "-V".equals(args[0]);
+    if (version && args.length == 1) {
       new Output(terminal, null).write(Help.version());
       return 0;
     }
@@ -61,7 +62,7 @@ public final class Run {
       new Output(terminal, null).write(flags ? help.flags() : help.of(find(commands, args, 1)));
       return 0;
     }
-    Command command = find(commands, args, 0);
+    Command command = version ? commands.version() : find(commands, args, 0);
     int words = command.name().indexOf(' ') < 0 ? 1 : 2;
     String[] rest = java.util.Arrays.copyOfRange(args, words, args.length);
     CommandLines.Typed typed = CommandLines.parse(command, rest);

@@ -22,6 +22,7 @@ public final class Terminal {
 
   private Clock clock;
   private boolean screen;
+  private boolean watched;
   private boolean stdinTaken;
   private final List<Problem> told = new ArrayList<>();
 
@@ -53,6 +54,17 @@ public final class Terminal {
   public Terminal onScreen() {
     screen = true;
     return this;
+  }
+
+  /** Standard error is a screen that somebody looks at. */
+  public Terminal watched() {
+    watched = true;
+    return this;
+  }
+
+  /** Standard error is looked at, and rows on standard output would not be mixed with it. */
+  boolean isWatched(boolean rows) {
+    return watched && !(rows && screen);
   }
 
   /** Width that text is wrapped to; 0 for lines that stay whole. */

@@ -6,7 +6,8 @@ import java.util.List;
  * Thirst of crops, each with how it is known. Stages are those of the field; a tower's plants come
  * from a nursery and are given {@link GrowthStages#usual}.
  *
- * <p>Source: FAO-56 Tables 11, 12, 17; sheet season.md section 2, check values season-kc.csv.
+ * <p>Source: FAO-56 (1998) Tables 11, 12, 17; sheet season.md section 2, check values
+ * season-kc.csv.
  */
 public final class CropWaters {
   /** Litres of water for a kg of lettuce, and how far off that may be (Barbosa and others 2015). */

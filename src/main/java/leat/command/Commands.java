@@ -47,6 +47,7 @@ import leat.hydraulics.Fitting;
 import leat.solution.Crops;
 import leat.solution.Salts;
 import leat.solution.acid.Acids;
+import leat.sweep.Measures;
 
 /**
  * The one list of commands, in the order help shows them; group, help, completion and manual pages
@@ -64,6 +65,11 @@ public final class Commands extends CommandList {
   }
 
   @Override
+  public Command version() {
+    return new VersionCommand();
+  }
+
+  @Override
   public String[] words(Flag flag) {
     switch (flag.name()) {
       case "--acid":
@@ -76,6 +82,9 @@ public final class Commands extends CommandList {
         return Fitting.names();
       case "--rule":
         return Rules.ids();
+      case "--measure":
+      case "--rank":
+        return Measures.names().toArray(new String[0]);
       default:
         return super.words(flag);
     }

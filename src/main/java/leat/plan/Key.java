@@ -32,6 +32,8 @@ public final class Key {
   double most = Double.POSITIVE_INFINITY;
   Key[] keys = new Key[0];
   private Object defaultValue;
+  private GuessRange guess;
+  private GuessRange guessOnceStated;
   String[] allowedNames;
 
   private Key(String name, Shape shape, Kind kind, String meaning) {
@@ -120,6 +122,50 @@ public final class Key {
     byDefault = typed;
     takenAs = as;
     return this;
+  }
+
+  /** Nobody has measured its value: it may lie anywhere between these ends, in the base unit. */
+  Key guess(double low, double high, String source, String settledBy) {
+    guess = new GuessRange(GuessRange.Of.VALUES, low, high, source, settledBy, null);
+    return this;
+  }
+
+  /** It is no guess any more in a plan that states another key. */
+  Key settledOnce(String path) {
+    guess =
+        new GuessRange(
+            guess.of(), guess.low(), guess.high(), guess.source(), guess.settledBy(), path);
+    return this;
+  }
+
+  /** Its value may be so many times off. */
+  Key guessTimes(double low, double high, String source, String settledBy) {
+    guess = new GuessRange(GuessRange.Of.FACTORS, low, high, source, settledBy, null);
+    return this;
+  }
+
+  /** It may lie between these ends as long as the plan does not state it. */
+  Key guessUntold(double low, double high, String source, String settledBy) {
+    guess = new GuessRange(GuessRange.Of.UNTOLD, low, high, source, settledBy, null);
+    return this;
+  }
+
+  /** Once stated, it may still be so many times off. */
+  Key thenTimes(double low, double high, String source) {
+    guessOnceStated =
+        new GuessRange(GuessRange.Of.FACTORS, low, high, source, guess.settledBy(), null);
+    return this;
+  }
+
+  /** How far its value may be off; null when it is no guess. */
+  public GuessRange guess(boolean stated) {
+    boolean untold = guess != null && guess.of() == GuessRange.Of.UNTOLD;
+    return stated && untold ? guessOnceStated : guess;
+  }
+
+  /** The declared default of a number, in its base unit; null without one. */
+  public Double defaultNumber() {
+    return byDefault == null ? null : Double.valueOf(((Number) defaultValue()).doubleValue());
   }
 
   /** The key's name. */

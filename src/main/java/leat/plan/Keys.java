@@ -33,6 +33,7 @@ import static leat.quantity.Dimension.VOLTAGE;
 import static leat.quantity.Dimension.VOLUME;
 import static leat.quantity.Dimension.VOLUME_RATIO;
 
+import leat.climate.ThirstSpread;
 import leat.hydraulics.Fitting;
 import leat.hydraulics.Roughness;
 import leat.parts.Material;
@@ -46,6 +47,24 @@ public final class Keys {
    * Latest litres-to-metre limit of a length in a plan: nothing at home is longer than this, in m.
    */
   private static final double LONGEST = 1000;
+
+  private static final String MEASURED = "pump.measured";
+  private static final String BUCKET = "catch the flow in a bucket and write pump.measured";
+
+  /** Bore of a hose against its print, -: common practice, no source. */
+  private static final double HOSE = 0.03;
+
+  /** Length of a tube that a tape measures along a bend, -: common practice, no source. */
+  private static final double TAPE = 0.05;
+
+  /** Loss factors of fittings from tables, -: sheet hydraulics.md, spread of K. */
+  private static final double FITTINGS = 0.30;
+
+  /** Roughness of clean drawn plastic, m: sheet hydraulics.md, table of roughness. */
+  private static final double CLEAN = 1.5e-6;
+
+  /** Roughness of any tube after a season, m: the same sheet, common practice. */
+  private static final double SLIMED = 50e-6;
 
   private Keys() {}
 
@@ -83,7 +102,12 @@ public final class Keys {
           timing(),
           q("wetting", TIME, "20 s", "how long the lowest pot must be wetted in each run")
               .from0()
-              .byDefault("20 s", "wetting 20 s"),
+              .byDefault("20 s", "wetting 20 s")
+              .guessTimes(
+                  0.5,
+                  2,
+                  "half to double, common practice, no source",
+                  "watch the lowest pot until it drips and write wetting"),
           section(
               "dry_limit",
               "longest rest the roots bear",
@@ -103,7 +127,16 @@ public final class Keys {
           meters(),
           target(),
           q("thirst", SHARE, "124 %", "thirst found by `log`, against what the plan would say")
-              .above0(),
+              .above0()
+              .guessUntold(
+                  ThirstSpread.LOW,
+                  ThirstSpread.HIGH,
+                  "80 % of all thirsts before a log, common practice",
+                  "keep a level log for two weeks and write thirst from leat log")
+              .thenTimes(
+                  ThirstSpread.LOW_CALIBRATED,
+                  ThirstSpread.HIGH_CALIBRATED,
+                  "80 % after two weeks of a log, common practice"),
           q("drinks", FLOW, "8 L/d", "what the plants take a day, when known as one figure")
               .from0(),
           crops(),
@@ -385,7 +418,12 @@ public final class Keys {
             .byDefault("0 L", "edges exact"),
         q("tolerance", SHARE, "2 %", "tolerance of the sender's resistors")
             .from0()
-            .byDefault("1 %", "resistors 1 %"),
+            .byDefault("1 %", "resistors 1 %")
+            .guessUntold(
+                0.01,
+                0.05,
+                "grades of resistors, IEC 60063: 1 % (E96) to 5 % (E24)",
+                "read the resistors' grade, or fit the sender with leat level fit"),
         q("reading", RESISTANCE, "1.5 ohm", "tolerance of the meter or ADC")
             .from0()
             .byDefault("1.5 ohm", "meter 1.5 ohm"),
@@ -415,7 +453,12 @@ public final class Keys {
             q("reference", VOLTAGE, "3.3 V", "reference of the ADC").above0(),
             q("resistor_tolerance", SHARE, "1 %", "tolerance of the fixed resistor")
                 .from0()
-                .byDefault("1 %", "fixed resistor 1 %"),
+                .byDefault("1 %", "fixed resistor 1 %")
+                .guessUntold(
+                    0.001,
+                    0.05,
+                    "0.1 % once measured, 5 % as the worst grade sold, IEC 60063",
+                    "measure the fixed resistor and write resistor_tolerance"),
             q("supply_tolerance", SHARE, "2 %", "tolerance of the supply")
                 .from0()
                 .byDefault("0 %", "supply exact"),
@@ -424,7 +467,12 @@ public final class Keys {
                 .byDefault("0 %", "reference exact"),
             one("adc_error", Kind.NUMBER, "3", "error of the ADC in counts")
                 .from0()
-                .byDefault("3", "ADC good to 3 counts"),
+                .byDefault("3", "ADC good to 3 counts")
+                .guessUntold(
+                    1,
+                    8,
+                    "converters of small controllers at 12 bits, common practice",
+                    "read known resistors with it and write adc_error"),
             one("blind", Kind.COUNT, "100", "counts near 0 that the ADC cannot read")
                 .byDefault("0", "no blind counts"),
             one(
@@ -449,7 +497,9 @@ public final class Keys {
         q("derate", SHARE, "70 %", "share of the printed head that is left")
             .within(0, 2)
             .above0()
-            .byDefault("100 %", "the printed head, all of it"),
+            .byDefault("100 %", "the printed head, all of it")
+            .guess(0.70, 0.85, "70 to 85 % of the printed head is usual, common practice", BUCKET)
+            .settledOnce(MEASURED),
         q("speed", SHARE, "83 %", "speed against the printed one")
             .within(0, 2)
             .above0()
@@ -480,16 +530,42 @@ public final class Keys {
 
   private static Key[] pipeKeys() {
     return new Key[] {
-      length("bore", "13 mm", "inside diameter").above0(),
-      length("length", "1.5 m", "length along the pipe"),
+      length("bore", "13 mm", "inside diameter")
+          .above0()
+          .guessTimes(
+              1 - HOSE,
+              1 + HOSE,
+              "hoses vary by 3 %, common practice",
+              "fill a metre of the tube, weigh the water, and write the bore")
+          .settledOnce(MEASURED),
+      length("length", "1.5 m", "length along the pipe")
+          .guessTimes(
+              1 - TAPE,
+              1 + TAPE,
+              "a tape along a bent tube, 5 %, common practice",
+              "measure the cut tube, straight, and write the length")
+          .settledOnce(MEASURED),
       one(
           "material",
           Kind.choice(Roughness.names()),
           "silicone",
           "what it is made of, for its roughness"),
       length("roughness", "0.0015 mm", "roughness of the wall, when known")
-          .byDefault("0.0015 mm", "wall 0.0015 mm, smooth tube"),
-      one("k", Kind.NUMBER, "2.5", "sum of the loss factors of its fittings").from0(),
+          .byDefault("0.0015 mm", "wall 0.0015 mm, smooth tube")
+          .guess(
+              CLEAN,
+              SLIMED,
+              "clean plastic to a season's slime, common practice",
+              "catch the flow in a bucket when it is dirty and write pump.measured")
+          .settledOnce(MEASURED),
+      one("k", Kind.NUMBER, "2.5", "sum of the loss factors of its fittings")
+          .from0()
+          .guessTimes(
+              1 - FITTINGS,
+              1 + FITTINGS,
+              "tables of fittings scatter by 30 %, common practice",
+              BUCKET)
+          .settledOnce(MEASURED),
       named(
               "fittings",
               Kind.NUMBER,

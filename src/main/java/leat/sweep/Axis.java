@@ -19,6 +19,9 @@ import leat.quantity.Variation;
  * plan, which are read once each. A key may also be left to a sample between two ends.
  */
 public final class Axis {
+  /** A last step short of the end by less than this is the end. */
+  private static final double ROUNDING = 1e-9;
+
   private final String path;
   private final Slot slot;
   private final List<String> typed;
@@ -98,7 +101,7 @@ public final class Axis {
     }
     double[] numbers = new double[typed.size()];
     for (int i = 0; i < numbers.length; i++) {
-      numbers[i] = number(slot.kind(), path, typed.get(i));
+      numbers[i] = number(slot.kind(), "design " + (i + 1) + ", " + path, typed.get(i));
     }
     return new Axis(path, slot, typed, null, numbers, null);
   }
@@ -186,7 +189,7 @@ public final class Axis {
 
   private static Axis stepped(String path, Slot slot, String flag, String text) {
     if (slot.kind().dimension() == null) {
-      throw new Refused(SweepErrors.noSteps(flag, text));
+      return counted(path, slot, flag, text);
     }
     List<Quantity> values;
     try {
@@ -200,6 +203,30 @@ public final class Axis {
       numbers[i] = values.get(i).value();
       Unit unit = values.get(i).unit();
       typed.add(inUnit(values.get(i).in(unit), unit));
+    }
+    return new Axis(path, slot, typed, null, numbers, null);
+  }
+
+  /** A range of bare numbers: {@code 4..8 step 1}. */
+  private static Axis counted(String path, Slot slot, String flag, String text) {
+    int dots = text.indexOf("..");
+    int word = text.indexOf("step");
+    double from = number(slot.kind(), flag, text.substring(0, dots).strip());
+    double to = number(slot.kind(), flag, text.substring(dots + 2, word).strip());
+    double step = number(slot.kind(), flag, text.substring(word + "step".length()).strip());
+    if (!(from < to)) {
+      throw new Refused(SweepErrors.fromOverTo(flag, text));
+    }
+    if (!(step > 0) || (to - from) / step > Variation.MOST) {
+      throw new Refused(SweepErrors.noSteps(flag, text));
+    }
+    List<String> typed = new ArrayList<>();
+    for (int i = 0; i <= (to - from) / step + ROUNDING; i++) {
+      typed.add(NumberText.shortest(from + i * step));
+    }
+    double[] numbers = new double[typed.size()];
+    for (int i = 0; i < numbers.length; i++) {
+      numbers[i] = Double.parseDouble(typed.get(i));
     }
     return new Axis(path, slot, typed, null, numbers, null);
   }

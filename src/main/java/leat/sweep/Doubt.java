@@ -23,8 +23,7 @@ import leat.plan.Refused;
  */
 public record Doubt(Rule rule, double share, Guess hangsOn) {
   /** Draws of all guesses, evenly between their ends; the same seed gives the same answer. */
-  public static List<Doubt> of(Plan plan, Rule[] rules, int draws, long seed) {
-    List<Guess> guesses = Guess.of(plan);
+  public static List<Doubt> of(Plan plan, List<Guess> guesses, Rule[] rules, int draws, long seed) {
     String[] paths = new String[guesses.size()];
     for (int g = 0; g < paths.length; g++) {
       paths[g] = guesses.get(g).path();

@@ -22,12 +22,16 @@ public final class Grid {
   private final boolean rows;
   private final double[] shift;
 
+  /** One generator a thread: it is cheap to move on, dear to make. */
+  private final ThreadLocal<HaltonSequenceGenerator> halton;
+
   private Grid(List<Axis> axes, long size, boolean sampled, boolean rows, double[] shift) {
     this.axes = axes;
     this.size = size;
     this.sampled = sampled;
     this.rows = rows;
     this.shift = shift;
+    this.halton = ThreadLocal.withInitial(() -> new HaltonSequenceGenerator(axes.size()));
   }
 
   /** Every combination. */
@@ -88,8 +92,7 @@ public final class Grid {
     int[] at = new int[n];
     double[] numbers = new double[n];
     if (sampled) {
-      HaltonSequenceGenerator halton = new HaltonSequenceGenerator(n);
-      draw(halton.skipTo((int) index), at, numbers);
+      draw(halton.get().skipTo((int) index), at, numbers);
       return new Design(index, at, numbers);
     }
     long rest = index;

@@ -18,6 +18,7 @@ public final class Line {
 
   private final Grid grid;
   private final List<Judge> judges;
+  private volatile boolean stopped;
 
   /** One judge a thread. */
   public Line(Grid grid, List<Judge> judges) {
@@ -25,10 +26,20 @@ public final class Line {
     this.judges = judges;
   }
 
+  /** Ends the run behind the design in work; for another thread. */
+  public void stop() {
+    stopped = true;
+  }
+
+  /** Whether it was stopped. */
+  public boolean isStopped() {
+    return stopped;
+  }
+
   /** Designs from the first up to, not including, the last. */
   public void run(long from, long to, Consumer<Judged> next) {
     if (judges.size() == 1) {
-      for (long i = from; i < to; i++) {
+      for (long i = from; i < to && !stopped; i++) {
         next.accept(judges.get(0).judge(grid.design(i)));
       }
       return;
@@ -37,7 +48,7 @@ public final class Line {
     ExecutorService threads = Executors.newFixedThreadPool(judges.size());
     Deque<Future<List<Judged>>> ahead = new ArrayDeque<>();
     try {
-      for (long i = from; i < to || !ahead.isEmpty(); ) {
+      for (long i = from; !stopped && (i < to || !ahead.isEmpty()); ) {
         while (i < to && ahead.size() < 4 * judges.size()) {
           long start = i;
           long end = Math.min(to, i + BLOCK);

@@ -3,7 +3,6 @@ package leat.sweep;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import leat.answer.Column;
 import leat.check.Designs;
 import leat.check.Subject;
 import leat.numeric.Impossible;
@@ -20,12 +19,16 @@ import leat.plan.Refused;
  * @param atHigh value with the guess at its high end
  */
 public record Nudge(Guess guess, Measure measure, double atLow, double asIs, double atHigh) {
+  /** A share of the value under which a move is the solver's rounding. */
+  private static final double STILL = 1e-9;
+
   /** Every guess to its two ends, the one that moves its measure most first. */
   public static List<Nudge> of(Plan plan, List<Measure> measures) {
     List<Nudge> all = new ArrayList<>();
+    List<Guess> guesses = Guess.of(plan);
     for (Measure measure : measures) {
       double asIs = measure.known(new Subject(plan));
-      for (Guess guess : Guess.of(plan)) {
+      for (Guess guess : guesses) {
         Designs designs = new Designs(plan, guess.path());
         all.add(
             new Nudge(
@@ -51,6 +54,12 @@ public record Nudge(Guess guess, Measure measure, double atLow, double asIs, dou
     }
   }
 
+  /** Whether the guess does not move the measure, or its ends are not known. */
+  public boolean isStill() {
+    double scale = Math.max(Math.abs(asIs), Math.max(Math.abs(atLow), Math.abs(atHigh)));
+    return !(swing() > STILL * scale) || Double.isNaN(asIs);
+  }
+
   /** How far the measure moves, in its base unit; 0 where it is not known. */
   public double swing() {
     double swing = Math.abs(atHigh - atLow);
@@ -63,16 +72,11 @@ public record Nudge(Guess guess, Measure measure, double atLow, double asIs, dou
     double widest = 0;
     for (int i = 0; i < all.size(); i++) {
       double share = all.get(i).swing() / Math.max(Math.abs(all.get(i).asIs()), 1e-12);
-      if (share > widest * (1 + 1e-9) && all.get(i).swing() > 1e-12) {
+      if (share > widest && !all.get(i).isStill()) {
         widest = share;
         most = i;
       }
     }
     return most;
-  }
-
-  /** The measure's column. */
-  public Column column() {
-    return measure.column();
   }
 }

@@ -24,7 +24,9 @@ public final class SweepErrors {
   /** Steps of a bare number. */
   public static Problem noSteps(String flag, String typed) {
     return problem(
-        "no-steps", flag, "list the values with commas, such as 1,2,3; got \"" + typed + "\"");
+        "no-steps",
+        flag,
+        "a list such as 1,2,3 or a range such as 4..8 step 1 is needed; got \"" + typed + "\"");
   }
 
   /** What the reader of a range says. */
@@ -48,9 +50,8 @@ public final class SweepErrors {
   }
 
   /** The same key twice. */
-  public static Problem keyTwice(String path) {
-    return problem(
-        "key-twice", "--vary", path + " is varied twice; put all its values in one list");
+  public static Problem keyTwice(String flag, String path) {
+    return problem("key-twice", flag, path + " is varied twice; put all its values in one list");
   }
 
   /** Nothing is varied. */
@@ -115,6 +116,24 @@ public final class SweepErrors {
         "a measure, a sign and a number are needed, such as \"margin_pct>20\"; got \""
             + typed
             + "\"");
+  }
+
+  /** Nought of what is counted. */
+  public static Problem noneAsked(String flag) {
+    return problem("none-asked", flag, "1 or more is needed; got \"0\"");
+  }
+
+  /** A table without designs. */
+  public static Problem noRows(String file) {
+    return problem("no-designs", file, "it has a header and no design under it");
+  }
+
+  /** What a question about guesses does not vary. */
+  public static Problem guessesAlone(String question, String flag) {
+    return problem(
+        "guesses-alone",
+        "leat sweep",
+        question + " asks about the guesses of one plan; " + flag + " does not go with it");
   }
 
   /** A file of a section that is empty. */

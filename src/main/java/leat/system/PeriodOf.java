@@ -2,6 +2,8 @@ package leat.system;
 
 import java.time.LocalDate;
 import leat.energy.Dates;
+import leat.energy.Tariff;
+import leat.energy.Timetable;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
@@ -55,6 +57,14 @@ public final class PeriodOf {
       return of(ZoneOf.anyDays((int) length));
     }
     return of(ZoneOf.days(plan, from, (int) length));
+  }
+
+  /** The same for a timetable and a tariff, which say whether dates are needed. */
+  public static PeriodOf of(
+      Plan plan, Timetable timetable, Tariff tariff, Double days, String typed) {
+    boolean byClock = timetable.size() > 1 || tariff.size() > 1;
+    boolean byDate = !timetable.windows().everyDayAlike() || !tariff.windows().everyDayAlike();
+    return of(plan, days, typed, byClock, byDate);
   }
 
   private static PeriodOf of(Dates dates) {

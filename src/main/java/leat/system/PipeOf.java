@@ -47,7 +47,8 @@ public final class PipeOf {
     return new leat.hydraulics.PipeSection(length, bore, roughness(pipe), k(pipe, usualK, taken));
   }
 
-  private static double roughness(leat.plan.Section pipe) {
+  /** Roughness that its material, or the default, gives it, m. */
+  public static double roughness(leat.plan.Section pipe) {
     if (pipe.has("material") && !pipe.has("roughness")) {
       return Roughness.of(pipe.text("material"));
     }
@@ -55,17 +56,21 @@ public final class PipeOf {
   }
 
   private static double k(leat.plan.Section pipe, double usualK, String taken) {
+    double valve = pipe.has("valve") ? Fitting.valveK(pipe.text("valve")) : 0;
+    if (!pipe.has("k") && pipe.named("fittings").size() == 0) {
+      pipe.took(taken);
+    }
+    return fittingsK(pipe, usualK) + valve;
+  }
+
+  /** K of what is fitted to a pipe, its valve apart; {@code usualK} when it does not say. */
+  static double fittingsK(leat.plan.Section pipe, double usualK) {
     Double named = pipe.maybe("k");
     Named fittings = pipe.named("fittings");
-    double valve = pipe.has("valve") ? Fitting.valveK(pipe.text("valve")) : 0;
-    if (named != null) {
-      return named + valve;
+    if (named != null || fittings.size() == 0) {
+      return named != null ? named : usualK;
     }
-    if (fittings.size() == 0) {
-      pipe.took(taken);
-      return usualK + valve;
-    }
-    double sum = valve;
+    double sum = 0;
     for (int i = 0; i < fittings.size(); i++) {
       sum += Fitting.k(fittings.name(i)) * (Double) fittings.value(i);
     }

@@ -159,6 +159,12 @@ public final class Waterway {
     return new Line(water, PipeOf.of(tower.section("riser"), usual, taken));
   }
 
+  /** K of the fittings of a {@code pipe} or {@code riser} of a plan, named or taken; no valve. */
+  public static double fittingsK(Plan plan, leat.plan.Section pipe, boolean isRiser) {
+    double riser = plan.section("pipe").isGiven() ? EXIT : PipeSection.K_WHEN_NOT_NAMED;
+    return PipeOf.fittingsK(pipe, isRiser ? riser : ENTRANCE);
+  }
+
   /** The derate that explains a measured flow of all towers together. */
   public MeasuredDerate measure(MeasuredFlow flow) {
     Manifold trial = manifold(flow.level() == null ? full() : flow.level().value());

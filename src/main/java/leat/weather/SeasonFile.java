@@ -37,9 +37,19 @@ public final class SeasonFile {
    * @throws Refused when a key is missing
    */
   public static SeasonOf judged(Plan plan) {
-    WeatherFile file = null;
+    return judged(plan, null);
+  }
+
+  /**
+   * The same with the weather read before.
+   *
+   * @param plan the plan
+   * @param read its weather file; null to read it, where the plan names one
+   */
+  public static SeasonOf judged(Plan plan, WeatherFile read) {
+    WeatherFile file = read;
     try {
-      file = WeatherFile.isNamed(plan) ? WeatherFile.of(plan) : null;
+      file = file == null && named(plan) ? WeatherFile.of(plan) : file;
       return of(plan, file);
     } catch (Refused e) {
       if (e.problems().get(0).code().startsWith("weather-") || file == null && named(plan)) {

@@ -62,11 +62,13 @@ public final class Declared {
     }
   }
 
-  /** Every concrete subclass of {@link Command}, built; in the order of help. */
+  /** Every concrete subclass of {@link Command} but that of --version, built; in help's order. */
   public static List<Command> commands() {
     List<Command> commands = new ArrayList<>();
     for (Class<?> type : commandClasses()) {
-      if (Command.class.isAssignableFrom(type) && !Modifier.isAbstract(type.getModifiers())) {
+      if (Command.class.isAssignableFrom(type)
+          && !Modifier.isAbstract(type.getModifiers())
+          && type != LIST.version().getClass()) {
         commands.add(build(type));
       }
     }

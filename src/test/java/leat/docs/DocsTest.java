@@ -101,6 +101,41 @@ class DocsTest {
     }
   }
 
+  /** The glossary tells words that the program uses, and no others. */
+  @Test
+  void everyTermOfTheGlossaryIsUsed() throws IOException {
+    StringBuilder said = new StringBuilder();
+    try (Stream<Path> files = Files.list(ManPages.FOLDER)) {
+      for (Path file : (Iterable<Path>) files.sorted()::iterator) {
+        if (!file.endsWith("leat-glossary.7") && !file.endsWith("leat-sources.7")) {
+          said.append(Golden.read(file).replace("\\-", "-"));
+        }
+      }
+    }
+    String all = said.toString().toLowerCase(Locale.ROOT);
+    assertThat(Pages.terms()).hasSizeGreaterThan(70);
+    assertThat(new ArrayList<>(Pages.terms().keySet()))
+        .isSortedAccordingTo(String.CASE_INSENSITIVE_ORDER)
+        .allSatisfy(t -> assertThat(all).as(t).contains(t.toLowerCase(Locale.ROOT)));
+  }
+
+  /** With its margins no line of the manual is over 120 characters wide. */
+  @Test
+  void noPageIsTooWide() throws IOException {
+    try (Stream<Path> files = Files.list(ManPages.FOLDER)) {
+      for (Path file : (Iterable<Path>) files.sorted()::iterator) {
+        boolean asItIs = false;
+        for (String line : Golden.read(file).lines().toList()) {
+          asItIs = line.equals(".nf") || asItIs && !line.equals(".fi");
+          String plain = line.replaceAll("\\\\\\[u....\\]|\\\\\\(..|\\\\.", "x");
+          for (String piece : asItIs ? List.of(plain) : List.of(plain.split(" "))) {
+            assertThat(piece.length()).as("%s: %s", file, line).isLessThanOrEqualTo(Roff.WIDEST);
+          }
+        }
+      }
+    }
+  }
+
   @Test
   void completion() {
     Golden.check(Completion.FILE, Completion.script());

@@ -47,6 +47,9 @@ final class ManPages {
       pages.put(page(command.name()) + ".1", of(command));
     }
     pages.put("leat-plan.5", plan());
+    pages.put("leat.7", Pages.guide(shell));
+    pages.put("leat-glossary.7", Pages.glossary());
+    pages.put("leat-sources.7", Sources.page());
     pages.put("leat-units.7", units());
     pages.put("leat-rules.7", rules());
     pages.put("leat-errors.7", errors());
@@ -62,7 +65,10 @@ final class ManPages {
   static boolean exists(String reference) {
     if (List.of(
             "leat(1)",
+            "leat(7)",
             "leat-plan(5)",
+            "leat-glossary(7)",
+            "leat-sources(7)",
             "leat-units(7)",
             "leat-rules(7)",
             "leat-errors(7)",
@@ -112,7 +118,16 @@ final class ManPages {
             + " can be hurt, local codes and licensed practice decide.");
     page.head("SEE ALSO");
     page.marked(
-        references(List.of("leat-plan(5)", "leat-units(7)", "leat-rules(7)", "leat-errors(7)")));
+        references(
+            List.of(
+                "leat(7)",
+                "leat-plan(5)",
+                "leat-glossary(7)",
+                "leat-sources(7)",
+                "leat-units(7)",
+                "leat-rules(7)",
+                "leat-errors(7)",
+                "leat-changes(7)")));
     return page.toString();
   }
 
@@ -215,7 +230,7 @@ final class ManPages {
     page.entry(Roff.bold("LEAT_DEBUG"), "When set, a bug in leat shows its stack trace.");
   }
 
-  private static String references(List<String> names) {
+  static String references(List<String> names) {
     StringBuilder out = new StringBuilder();
     for (String name : names) {
       int open = name.indexOf('(');

@@ -127,7 +127,11 @@ final class OtherShells {
       out.append(" ;;\n");
     }
     out.append("  esac\n}\n\n");
-    return out.append("(( $+functions[compdef] )) && compdef _leat leat\n").toString();
+    // Found on the fpath, the file is the body of the function at its first call; sourced, it is
+    // not.
+    out.append("if [[ $funcstack[1] = _leat ]]; then\n  _leat \"$@\"\n");
+    out.append("elif (( $+functions[compdef] )); then\n  compdef _leat leat\nfi\n");
+    return out.toString();
   }
 
   private static List<String> subs(Command command) {

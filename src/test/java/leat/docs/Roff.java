@@ -1,5 +1,8 @@
 package leat.docs;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /** Writes a manual page in roff's man macros. */
 final class Roff {
   private final StringBuilder out = new StringBuilder();
@@ -76,14 +79,43 @@ final class Roff {
     return this;
   }
 
-  /** Lines shown as they are. */
+  /** Widest line that is shown as it is; with its margins it stays within 120 characters. */
+  static final int WIDEST = 104;
+
+  /** Lines shown as they are; longer ones are folded at a blank, or cut where there is none. */
   Roff verbatim(String plain) {
     out.append(".PP\n.RS 4\n.nf\n");
     for (String line : plain.split("\n", -1)) {
-      out.append(line.isEmpty() ? "\\&" : text(line)).append('\n');
+      for (String part : folded(line)) {
+        out.append(part.isEmpty() ? "\\&" : text(part)).append('\n');
+      }
     }
     out.append(".fi\n.RE\n");
     return this;
+  }
+
+  private static List<String> folded(String line) {
+    List<String> parts = new ArrayList<>();
+    boolean command = line.startsWith("$ ") || line.startsWith("Next: leat ");
+    String rest = line;
+    while (rest.length() > WIDEST) {
+      int at = rest.lastIndexOf(' ', WIDEST - 2);
+      int flag = rest.lastIndexOf(" --", WIDEST - 2);
+      at = command && flag > WIDEST / 2 ? flag : at;
+      while (command
+          && at > 0
+          && rest.substring(0, at).chars().filter(c -> c == '"').count() % 2 > 0) {
+        at = rest.lastIndexOf(' ', at - 1);
+      }
+      if (at <= 6 || rest.substring(0, at).isBlank()) {
+        parts.add(rest.substring(0, WIDEST - 4) + " ...");
+        return parts;
+      }
+      parts.add(rest.substring(0, at).stripTrailing() + (command ? " \\" : ""));
+      rest = "      " + rest.substring(at + 1);
+    }
+    parts.add(rest);
+    return parts;
   }
 
   @Override

@@ -43,6 +43,8 @@ public final class CheckCommand extends Command {
       Flag.on("--compare", "plans side by side: where they differ, with the values in columns"),
       Flag.on("--rules", "lists the rules with their limits and sources"),
       Flag.of("--rule", "ID", Kind.TEXT, "pump-margin", "judges this rule only").repeatable(),
+      DoubtFlags.doubt(),
+      DoubtFlags.seed(),
     };
   }
 
@@ -62,6 +64,9 @@ public final class CheckCommand extends Command {
     if (names.isEmpty()) {
       throw new Refused(CommandErrors.neededPlan(this));
     }
+    if (call.has("--doubt")) {
+      return DoubtAnswer.of(call, onePlan(call, names), rules(call.texts("--rule")));
+    }
     Rule[] rules = explained != null ? new Rule[] {explained} : rules(call.texts("--rule"));
     List<JudgedPlan> plans = new ArrayList<>();
     for (int p = 0; p < names.size(); p++) {
@@ -70,18 +75,35 @@ public final class CheckCommand extends Command {
     return exit(call, plans, told(call, plans, explained));
   }
 
+  /** The plan that is doubted; what belongs to verdicts does not go with it. */
+  private String onePlan(Call call, List<String> names) {
+    String[] others = {"--compare", "--strict", "--explain", "--all"};
+    for (int i = 0; i < others.length; i++) {
+      if (call.has(others[i])) {
+        throw new Refused(CommandErrors.notBoth(this, "--doubt", others[i]));
+      }
+    }
+    if (names.size() > 1) {
+      throw new Refused(CheckErrors.doubtsOnePlan());
+    }
+    return names.get(0);
+  }
+
   /** The rule that is to be explained, taken off the operands; null when none is named. */
   private static Rule explained(Call call, List<String> names) {
-    if (names.isEmpty()) {
-      return null;
+    for (int i = 0; i < names.size(); i++) {
+      String name = names.get(i);
+      Rule rule = Rules.find(name);
+      if (rule != null) {
+        names.remove(i);
+        return rule;
+      }
+      boolean mayBePlan = i > 0 && name.indexOf('.') >= 0;
+      if (!"-".equals(name) && !mayBePlan && !call.terminal.file(name).exists()) {
+        throw new Refused(CheckErrors.noSuchRule(name));
+      }
     }
-    Rule rule = Rules.find(names.get(0));
-    if (rule != null) {
-      names.remove(0);
-    } else if (!"-".equals(names.get(0)) && !call.terminal.file(names.get(0)).exists()) {
-      throw new Refused(CheckErrors.noSuchRule(names.get(0)));
-    }
-    return rule;
+    return null;
   }
 
   private static Rule[] rules(List<String> ids) {

@@ -14,32 +14,19 @@ import leat.cli.CommandErrors;
 import leat.cli.Flag;
 import leat.cli.Output;
 import leat.plan.Kind;
-import leat.plan.Plan;
 import leat.plan.Refused;
-import leat.sweep.Doubt;
 import leat.sweep.Measure;
 import leat.sweep.Measures;
-import leat.sweep.Nudge;
+import leat.sweep.SweepErrors;
 
 /** {@code leat sweep}: one plan with keys varied, every design judged and ranked. */
 public final class SweepCommand extends Command {
-  private static final long SEED = 20_270_301L;
-
   static final Column MEASURE = Column.plain("measure", "measure");
   static final Column COMMAND = Column.plain("command", "answered by");
+  static final Column UNIT = Column.plain("unit", "unit");
+  static final Column READS = Column.plain("reads", "reads");
   static final Column BETTER = Column.plain("better", "better");
   static final Column MEANING = Column.plain("label", "which is");
-  static final Column KEY = Column.plain("key", "guess");
-  static final Column LOW = Column.number("low", "low", 3);
-  static final Column HIGH = Column.number("high", "high", 3);
-  static final Column AT_LOW = Column.number("at_low", "at low", 3);
-  static final Column AT_HIGH = Column.number("at_high", "at high", 3);
-  static final Column AS_IS = Column.number("as_is", "as it is", 3);
-  static final Column RULE = Column.plain("rule", "rule");
-  static final Column SHARE = Column.number("share_pass", "passes in", 3);
-  static final Column HANGS = Column.plain("hangs_on", "hangs on");
-  static final Column RULES = Column.plain("rules", "rules");
-  static final Column SURE = Column.plain("sure", "sure");
   static final Column DRAWS = Column.plain("draws", "draws");
 
   @Override
@@ -64,7 +51,7 @@ public final class SweepCommand extends Command {
           .repeatable(),
       Flag.of("--rows", "FILE", Kind.TEXT, "designs.csv", "a table of designs, headers are keys"),
       Flag.of("--sample", "N", Kind.COUNT, "500", "so many designs between the ends"),
-      Flag.of("--seed", "N", Kind.COUNT, "7", "seed of --sample and --doubt"),
+      DoubtFlags.seed(),
       Flag.of("--measure", "NAME", Kind.TEXT, "margin_pct", "a number to show of each design")
           .repeatable(),
       Flag.on("--measures", "lists the numbers that designs can be compared by"),
@@ -84,8 +71,7 @@ public final class SweepCommand extends Command {
       Flag.of("--slice", "I/N", Kind.TEXT, "2/4", "the i-th of n parts"),
       Flag.of("--jobs", "N", Kind.COUNT, "2", "threads; as many as the machine has otherwise"),
       Flag.on("--nudge", "moves each guess to its ends: which answer moves most"),
-      Flag.of(
-          "--doubt", "N", Kind.COUNT, "200", "draws all guesses N times: how sure each rule is"),
+      DoubtFlags.doubt(),
       Flag.on("--yes", "also for more than 100 million designs"),
     };
   }
@@ -107,18 +93,39 @@ public final class SweepCommand extends Command {
     if (call.has("--measures")) {
       return measures();
     }
+    guessesAlone(call);
     if (call.has("--nudge")) {
-      return nudge(call);
+      return NudgeAnswer.of(call, planName(call, this), asked(call));
     }
     if (call.has("--doubt")) {
-      return doubt(call);
+      return DoubtAnswer.of(call, planName(call, this), rules(call));
     }
-    return new SweepRun(call, this).answer();
+    return new SweepText(call, new SweepRun(call, this)).answer();
   }
 
-  static long seed(Call call) {
-    Object seed = call.value("--seed");
-    return seed == null ? SEED : ((Number) seed).longValue();
+  /** Refuses what varies beside a question about guesses. */
+  private static void guessesAlone(Call call) {
+    String question = call.has("--nudge") ? "--nudge" : call.has("--doubt") ? "--doubt" : null;
+    String[] others = {
+      "--vary", "--rows", "--sample", "--rank", "--pareto", "--top", "--where", "--slice"
+    };
+    for (String other : others) {
+      if (question != null && call.has(other)) {
+        throw new Refused(SweepErrors.guessesAlone(question, other));
+      }
+    }
+    if (call.has("--nudge") && call.has("--doubt")) {
+      throw new Refused(CommandErrors.notBoth(call.command, "--nudge", "--doubt"));
+    }
+  }
+
+  /** A count that must not be 0. */
+  static int atLeast1(Call call, String flag) {
+    int count = ((Number) call.value(flag)).intValue();
+    if (count < 1) {
+      throw new Refused(SweepErrors.noneAsked(flag));
+    }
+    return count;
   }
 
   /** The plan that is varied. */
@@ -150,89 +157,30 @@ public final class SweepCommand extends Command {
   }
 
   private static Answer measures() {
-    Answer answer = new Answer(MEASURE, COMMAND, BETTER, MEANING).asList();
+    Answer answer = new Answer(MEASURE, UNIT, BETTER, MEANING, COMMAND, READS).asList();
     for (Measure measure : Measures.all()) {
       answer
           .row()
           .set(MEASURE, measure.name())
+          .set(UNIT, measure.unit())
+          .set(BETTER, measure.upIsBetter() ? "up" : "down")
+          .set(MEANING, measure.column().label())
           .set(COMMAND, measure.command())
-          .set(BETTER, measure.upIsBetter() ? "more" : "less")
-          .set(MEANING, measure.column().label());
+          .set(READS, measure.reads());
     }
     answer.sentence(
         Row.aside(DRAWS).set(DRAWS, Measures.all().size()),
         "Designs can be compared by {draws} numbers; --measure shows one, --rank orders by one.");
-    return answer.table(MEASURE, COMMAND, BETTER, MEANING);
-  }
-
-  private Answer nudge(Call call) {
-    Plan plan = call.plan(planName(call, this));
-    List<Nudge> all = Nudge.of(plan, asked(call));
-    Answer answer = new Answer(KEY, LOW, HIGH, MEASURE, AT_LOW, AT_HIGH, AS_IS).asList();
-    for (Nudge nudge : all) {
-      answer
-          .row()
-          .set(KEY, nudge.guess().path())
-          .set(LOW, nudge.guess().low())
-          .set(HIGH, nudge.guess().high())
-          .set(MEASURE, nudge.measure().name())
-          .set(AT_LOW, shown(nudge.column(), nudge.atLow()))
-          .set(AT_HIGH, shown(nudge.column(), nudge.atHigh()))
-          .set(AS_IS, shown(nudge.column(), nudge.asIs()));
-    }
-    if (all.isEmpty()) {
-      answer.sentence(Row.aside(), "The plan states no number that is a guess.");
-    } else {
-      int most = Nudge.mostMoved(all);
-      answer.sentence(
-          answer.row(Math.max(0, most)),
-          most < 0
-              ? "No guess of the plan moves {measure}."
-              : "{key} matters most: {measure} goes from {at_low} to {at_high} over the range that this guess may have.");
-      answer.table(KEY, MEASURE, AT_LOW, AS_IS, AT_HIGH);
-    }
-    return answer.next(
-        call.again("sweep " + Call.quoted(planName(call, this)))
-            + " --doubt 200   tells how sure each rule is");
+    return answer.table(MEASURE, BETTER, MEANING, COMMAND, READS);
   }
 
   /** The measures asked for, else margin and flow. */
-  private static List<Measure> asked(Call call) {
+  static List<Measure> asked(Call call) {
     List<String> names = call.texts("--measure");
     List<Measure> measures = new ArrayList<>();
     for (String name : names.isEmpty() ? List.of("margin_pct", "flow_low_L_min") : names) {
       measures.add(Measures.find(name));
     }
     return measures;
-  }
-
-  /** A value in the unit of its column; null for unknown. */
-  static Double shown(Column column, double base) {
-    if (Double.isNaN(base)) {
-      return null;
-    }
-    return column.show() == null ? base : column.show().metric().fromBase(base);
-  }
-
-  private Answer doubt(Call call) {
-    int draws = ((Number) call.value("--doubt")).intValue();
-    Plan plan = call.plan(planName(call, this));
-    List<Doubt> all = Doubt.of(plan, rules(call), draws, seed(call));
-    Answer answer = new Answer(RULE, SHARE, HANGS).asList();
-    int sure = 0;
-    for (Doubt doubt : all) {
-      sure += doubt.hangsOn() == null ? 1 : 0;
-      answer
-          .row()
-          .set(RULE, doubt.rule().id())
-          .set(SHARE, doubt.share())
-          .set(HANGS, doubt.hangsOn() == null ? null : doubt.hangsOn().path());
-    }
-    Row counts = Row.aside(DRAWS, RULES, SURE);
-    counts.set(DRAWS, draws).set(RULES, all.size()).set(SURE, sure);
-    answer.sentence(
-        counts,
-        "In {draws} draws of all guesses {sure} of {rules} rules always say the same; the others hang on a guess.");
-    return answer.table(RULE, SHARE, HANGS);
   }
 }

@@ -34,7 +34,7 @@ final class SweepGrid {
       }
       String path = typed.substring(0, equals).strip();
       if (!paths.add(path)) {
-        throw new Refused(SweepErrors.keyTwice(path));
+        throw new Refused(SweepErrors.keyTwice("--vary", path));
       }
       axes.add(axis(call, plan, path, typed.substring(equals + 1).strip()));
     }
@@ -43,10 +43,7 @@ final class SweepGrid {
     }
     return call.has("--sample")
         ? Grid.sample(
-            axes,
-            ((Number) call.value("--sample")).longValue(),
-            SweepCommand.seed(call),
-            call.has("--yes"))
+            axes, SweepCommand.atLeast1(call, "--sample"), DoubtFlags.seed(call), call.has("--yes"))
         : Grid.full(axes, call.has("--yes"));
   }
 
@@ -70,7 +67,7 @@ final class SweepGrid {
     } catch (IOException e) {
       throw new Refused(List.of(PlanErrors.cannotRead(name, "no such file, or no UTF-8 text")), 3);
     }
-    if (text.isBlank()) {
+    if (text.lines().allMatch(line -> line.isBlank() || line.strip().startsWith("#"))) {
       throw new Refused(SweepErrors.emptyFragment(name));
     }
     return text;
@@ -84,7 +81,14 @@ final class SweepGrid {
     }
     RowTable table = new RowTable(call, call.text("--rows"));
     List<Axis> axes = new ArrayList<>();
+    if (table.size() == 0) {
+      throw new Refused(SweepErrors.noRows(call.text("--rows")));
+    }
+    Set<String> paths = new HashSet<>();
     for (String path : table.names()) {
+      if (!paths.add(path)) {
+        throw new Refused(SweepErrors.keyTwice("--rows", path));
+      }
       int column = table.column(path);
       List<String> typed = new ArrayList<>();
       for (int r = 0; r < table.size(); r++) {

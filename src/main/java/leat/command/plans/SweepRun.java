@@ -5,16 +5,18 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
 import java.util.function.Consumer;
-import leat.answer.Answer;
 import leat.answer.Column;
 import leat.answer.Row;
 import leat.check.Rule;
 import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.Output;
+import leat.cli.Progress;
 import leat.cli.RowsOut;
+import leat.cli.Signals;
 import leat.plan.Plan;
 import leat.plan.Refused;
+import leat.quantity.NumberText;
 import leat.sweep.Front;
 import leat.sweep.Grid;
 import leat.sweep.Judge;
@@ -28,29 +30,27 @@ import leat.sweep.Where;
 
 /** One call of sweep: its designs judged in order, kept as far as they are shown. */
 final class SweepRun {
-  private static final Column PASSES = Column.plain("passes", "pass");
-  private static final Column FAILS = Column.plain("fails", "fail");
-  private static final Column WARNS = Column.plain("warns", "warn");
+  static final Column PASSES = Column.plain("passes", "pass");
+  static final Column FAILS = Column.plain("fails", "fail");
+  static final Column WARNS = Column.plain("warns", "warn");
   private static final Column UNKNOWNS = Column.plain("unknowns", "unknown");
-  private static final Column WORST = Column.plain("worst_rule", "worst rule");
-  private static final Column REFUSED = Column.plain("refused", "cannot be, because");
-  private static final Column FINE = Column.plain("fine", "fine");
-  private static final Column DESIGNS = Column.plain("designs", "designs");
-  private static final int SHOWN = 20;
+  static final Column WORST = Column.plain("worst_rule", "worst rule");
+  static final Column REFUSED = Column.plain("refused", "cannot be, because");
 
-  private final Call call;
-  private final List<Measure> measures = new ArrayList<>();
+  final Call call;
+  final List<Measure> measures = new ArrayList<>();
   private final List<Where> wheres = new ArrayList<>();
   private final List<Integer> whereAt = new ArrayList<>();
-  private final Rule[] rules;
+  final Rule[] rules;
   private final Grid grid;
   private final Slice slice;
   private final List<Judge> judges = new ArrayList<>();
-  private final Column[] keys;
-  private final Column[] columns;
-  private int shownMeasures;
-  private long seen;
-  private long fine;
+  final Column[] keys;
+  final Column[] columns;
+  int shownMeasures;
+  long seen;
+  long fine;
+  long refused;
 
   /** Whether the designs must be kept before the first can be written. */
   static boolean wantsAll(Call call) {
@@ -90,7 +90,7 @@ final class SweepRun {
     Object typed = call.value("--jobs");
     return typed == null
         ? Runtime.getRuntime().availableProcessors()
-        : Math.max(1, ((Number) typed).intValue());
+        : SweepCommand.atLeast1(call, "--jobs");
   }
 
   private void chooseMeasures() {
@@ -119,12 +119,12 @@ final class SweepRun {
     return call.has("--pareto") ? List.of(call.text("--pareto").split(",")) : List.of();
   }
 
-  private static String bare(String name) {
+  static String bare(String name) {
     String stripped = name.strip();
     return stripped.startsWith("-") ? stripped.substring(1) : stripped;
   }
 
-  private int measure(String name) {
+  int measure(String name) {
     for (int i = 0; i < measures.size(); i++) {
       if (measures.get(i).name().equals(name)) {
         return i;
@@ -147,6 +147,7 @@ final class SweepRun {
   private boolean isShown(Judged one) {
     seen++;
     fine += one.isFine() ? 1 : 0;
+    refused += one.refused() != null ? 1 : 0;
     if (!one.isFine() && !call.has("--all")) {
       return false;
     }
@@ -159,18 +160,29 @@ final class SweepRun {
   }
 
   private void run(Consumer<Judged> next) {
-    new Line(grid, judges)
-        .run(
-            slice.from(grid.size()),
-            slice.to(grid.size()),
-            one -> {
-              if (isShown(one)) {
-                next.accept(one);
-              }
-            });
+    run(new Line(grid, judges), false, next);
   }
 
-  private void fill(Row row, Judged one) {
+  private void run(Line line, boolean rows, Consumer<Judged> next) {
+    long from = slice.from(grid.size());
+    long to = slice.to(grid.size());
+    Progress progress = call.progress(rows, to - from);
+    try {
+      line.run(
+          from,
+          to,
+          one -> {
+            progress.step();
+            if (isShown(one)) {
+              next.accept(one);
+            }
+          });
+    } finally {
+      progress.end();
+    }
+  }
+
+  void fill(Row row, Judged one) {
     for (int i = 0; i < keys.length; i++) {
       row.set(keys[i], grid.typed(one.design(), i));
     }
@@ -182,7 +194,13 @@ final class SweepRun {
         .set(REFUSED, one.refused());
     for (int m = 0; m < shownMeasures; m++) {
       double value = one.measures()[m];
-      row.set(measures.get(m).column(), Double.isNaN(value) ? null : Double.valueOf(value));
+      Column column = measures.get(m).column();
+      boolean whole = column.show() == null && NumberText.isWhole(value);
+      row.setAny(
+          column,
+          Double.isNaN(value)
+              ? null
+              : whole ? (Object) (int) NumberText.nearest(value) : Double.valueOf(value));
     }
   }
 
@@ -191,69 +209,32 @@ final class SweepRun {
     RowsOut out = new RowsOut(call, output, slice.isFirst(), columns);
     long[] written = {0};
     boolean done = false;
+    Line line = new Line(grid, judges);
+    Signals signals = new Signals(line::stop);
     try {
       run(
+          line,
+          true,
           one -> {
             Row row = out.next();
             fill(row, one);
             out.write(row);
             written[0]++;
           });
-      done = true;
+      done = !line.isStopped();
     } finally {
+      if (line.isStopped()) {
+        out.flush();
+      }
       out.finish(done);
+      signals.end();
     }
     return written[0] == 0 && slice == Slice.WHOLE ? 1 : 0;
   }
 
-  /** The designs that are shown, in the order asked for. */
-  Answer answer() {
-    List<Judged> kept = kept();
-    Answer answer = new Answer(columns).asList();
-    boolean text = "text".equals(call.format().name);
-    int shown = text && !call.has("--top") ? Math.min(SHOWN, kept.size()) : kept.size();
-    for (int i = 0; i < shown; i++) {
-      fill(answer.row(), kept.get(i));
-    }
-    Row counts = Row.aside(FINE, DESIGNS, PASSES);
-    counts.set(FINE, (int) fine).set(DESIGNS, (int) seen).set(PASSES, kept.size() - shown);
-    if (kept.isEmpty()) {
-      answer.sentence(
-          counts,
-          fine == 0
-              ? "None of {designs} designs passes every rule; --all shows them with the rule that fails."
-              : "{fine} of {designs} designs pass every rule, and none meets what --where asks.");
-      return answer.no();
-    }
-    answer.sentence(counts, "{fine} of {designs} designs fail no rule.");
-    answer.table(shownColumns(kept.subList(0, shown)));
-    if (kept.size() > shown) {
-      answer.mind("more-designs", counts, "{passes} more are not shown: --top N, or --format csv.");
-    }
-    return answer.next(
-        call.again("check " + Call.quoted(SweepCommand.planName(call, call.command)))
-            + " --set KEY=VALUE   with the values of a row tells each rule of a design");
-  }
-
-  /** Columns of the text: those that say something. */
-  private Column[] shownColumns(List<Judged> shown) {
-    List<Column> all = new ArrayList<>(List.of(keys));
-    for (int m = 0; m < shownMeasures; m++) {
-      all.add(measures.get(m).column());
-    }
-    if (rules.length > 0) {
-      all.add(FAILS);
-      all.add(WARNS);
-      all.add(WORST);
-    }
-    if (shown.stream().anyMatch(one -> one.refused() != null)) {
-      all.add(REFUSED);
-    }
-    return all.toArray(new Column[0]);
-  }
-
-  private List<Judged> kept() {
-    int top = call.has("--top") ? ((Number) call.value("--top")).intValue() : Integer.MAX_VALUE;
+  /** The designs that are kept, in the order asked for. */
+  List<Judged> kept() {
+    int top = call.has("--top") ? SweepCommand.atLeast1(call, "--top") : Integer.MAX_VALUE;
     List<Judged> kept = new ArrayList<>();
     Comparator<Judged> order = order();
     if (call.has("--pareto")) {

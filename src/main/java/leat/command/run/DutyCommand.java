@@ -180,11 +180,8 @@ public final class DutyCommand extends Command {
       throw call.needs("--power");
     }
     TariffOf price = price(call);
-    boolean byClock = timetable.size() > 1 || price.tariff().size() > 1;
-    boolean byDate =
-        !timetable.windows().everyDayAlike() || !price.tariff().windows().everyDayAlike();
     PeriodOf period =
-        PeriodOf.of(plan, call.above0("--days"), call.text("--days"), byClock, byDate);
+        PeriodOf.of(plan, timetable, price.tariff(), call.above0("--days"), call.text("--days"));
     return new DutyLine.Terms(plan, price, period);
   }
 

@@ -2,16 +2,14 @@ package leat.command.run;
 
 import java.util.List;
 import leat.cli.Call;
-import leat.energy.Bill;
 import leat.energy.Draw;
-import leat.energy.Duty;
 import leat.energy.Saving;
-import leat.energy.Tariff;
 import leat.energy.Timetable;
 import leat.energy.Timing;
 import leat.plan.Plan;
 import leat.plan.Section;
 import leat.system.DrawOf;
+import leat.system.DutyOf;
 import leat.system.PeriodOf;
 import leat.system.TariffOf;
 import leat.system.TimetableOf;
@@ -30,32 +28,18 @@ final class DutyLine {
   final double j;
   final double cost;
 
-  private DutyLine(String name, Timetable timetable, Duty duty) {
+  private DutyLine(String name, Timetable timetable, DutyOf duty) {
     this.name = name;
     this.timetable = timetable;
     this.share = duty.share();
     this.startsPerDay = duty.startsPerDay();
-    this.runS = duty.runTotalS();
-    this.starts = duty.startsTotal();
-    this.pumpJ = duty.pumpJTotal();
-    this.jDay = duty.totalJDay();
+    this.runS = duty.runS();
+    this.starts = duty.starts();
+    this.pumpJ = duty.pumpJ();
+    this.jDay = duty.jDay();
     this.costDay = duty.costDay();
-    this.j = duty.totalJ();
-    this.cost = duty.costTotal();
-  }
-
-  private DutyLine(String name, Timetable timetable, Bill bill) {
-    this.name = name;
-    this.timetable = timetable;
-    this.share = bill.share();
-    this.startsPerDay = bill.startsPerDay();
-    this.runS = bill.runS();
-    this.starts = bill.starts();
-    this.pumpJ = bill.pumpJ();
-    this.jDay = bill.totalJDay();
-    this.costDay = bill.costDay();
-    this.j = bill.totalJ();
-    this.cost = bill.cost();
+    this.j = duty.j();
+    this.cost = duty.cost();
   }
 
   /** The only timing, or null for a timetable. */
@@ -80,20 +64,7 @@ final class DutyLine {
     }
 
     DutyLine line(String name, Timetable timetable) {
-      Tariff tariff = price.tariff();
-      if (period.dates() != null) {
-        return new DutyLine(name, timetable, Bill.of(timetable, tariff, draw, period.dates()));
-      }
-      return new DutyLine(
-          name,
-          timetable,
-          Duty.of(
-              timetable.timing(0),
-              draw,
-              tariff.pricePerJ(0),
-              tariff.standingCostPerDay(),
-              1,
-              period.days()));
+      return new DutyLine(name, timetable, DutyOf.of(timetable, draw, price, period));
     }
   }
 
