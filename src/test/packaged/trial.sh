@@ -65,7 +65,7 @@ ok "a chart in plain ASCII" "$(LC_ALL=C "$leat" pump -p plan.yaml --chart | LC_A
 
 # Inputs.
 "$leat" ec --column ec --unit mS/cm < . >out 2>err; ok "a folder as input" "$? $(cat err)" "3 standard input: it cannot be read; is it a folder, or closed?"
-"$leat" ec --column ec --unit mS/cm <&- >out 2>err; ok "closed input" "$? $(wc -c < out)" "2 0"
+"$leat" ec --column ec --unit mS/cm <&- >out 2>err; ok "closed input" "$? $(cat out err)" "2 standard input: there are no rows, not even a header line with the column names"
 printf 'ec\n1.8\n' > rows.csv
 want=$("$leat" ec --column ec --unit mS/cm --prefix x_ --rows rows.csv)
 mkfifo in; cat rows.csv > in & ok "rows from a pipe" "$("$leat" ec --column ec --unit mS/cm --prefix x_ --rows in)" "$want"; wait
@@ -76,7 +76,14 @@ ok "a slow input is answered at once" "$(cat slow)" "$want"; wait
 
 # Pipes that close, signals.
 "$leat" tank -p plan.yaml --every "1 mm" --format csv 2>err | head -n 1 >/dev/null; ok "| head" "$(cat err | grep -vc '^Mind\|^Taken\|^  ')" "0"
-(LANGUAGE=de LC_MESSAGES=de_DE.UTF-8 "$leat" tank -p plan.yaml --every "0.1 mm" --format csv; echo $? > code) 2>/dev/null | head -n 1 >/dev/null; ok "| head in German" "$(cat code)" "0"
+# LC_ALL=C.UTF-8 does not stop LANGUAGE: with Debian's libc-l10n the C library would speak German.
+if [ -f /usr/share/locale/de/LC_MESSAGES/libc.mo ]; then
+  (LANGUAGE=de LC_MESSAGES=de_DE.UTF-8 "$leat" tank -p plan.yaml --every "0.1 mm" --format csv; echo $? > code) 2>/dev/null | head -n 1 >/dev/null; ok "| head in German" "$(cat code)" "0"
+  ok "German words of the system" "$(LANGUAGE=de LC_ALL=C.UTF-8 "$leat" ec "1.85 mS/cm" -o /nonexistent/x 2>&1; LANGUAGE=de LC_ALL=de_DE.UTF-8 "$leat" ec --column ec --unit mS/cm < . 2>&1)" "/nonexistent/x: there is no folder /nonexistent
+standard input: it cannot be read; is it a folder, or closed?"
+else
+  skip "LANGUAGE=de (needs Debian's libc-l10n)"
+fi
 mkfifo hold
 exec 9<>hold
 for pair in "INT 130" "TERM 143" "HUP 129"; do
@@ -121,6 +128,11 @@ fi
 archive=$(ls "$clone"/target/archives/*-sum.jsa)
 truncate -s 100000 "$archive"; ok "a cut-off archive" "$(ec 2>&1)" "$answer"
 ok "and it was made anew" "$([ "$(stat -c %s "$archive")" -gt 1000000 ] && echo whole)" "whole"
+# Wrong bytes in it, its length right: at most one run is stopped, never with an answer of "no", and nothing is left behind.
+chmod u+w "$archive"; dd if=/dev/urandom of="$archive" bs=4096 seek=100 count=700 conv=notrunc 2>/dev/null
+mkdir damaged; (cd damaged; ec >../out 2>&1; echo $? > ../code); has "a damaged archive" " 0 3 70 134 " " $(cat code) "
+ok "nothing is left in the folder" "$(ls -A damaged)" ""
+ok "and the next run answers" "$(ec 2>&1)" "$answer"
 copy "$work/cut"; truncate -s 500000 "$work/cut/target/leat.jar"; "$work/cut/scripts/leat" ec "1 mS/cm" >out 2>err; ok "a cut-off jar" "$? $(wc -c < out) $(wc -l < err)" "3 0 1"
 rm "$work/cut/target/leat.jar"; "$work/cut/scripts/leat" ec "1 mS/cm" >out 2>err; ok "no jar" "$? $(wc -c < out) $(wc -l < err)" "3 0 1"
 mkdir -p nojava/bin oldjava/bin; echo hello > nojava/bin/java; chmod +x nojava/bin/java
@@ -144,6 +156,9 @@ fi
 
 # Work without bounds.
 "$leat" tank -p plan.yaml --every "0.0001 mm" >out 2>err; ok "a dipstick of a million marks" "$? $(wc -l < err)" "2 1"
+java=${JAVA_HOME:+$JAVA_HOME/bin/}java
+"$java" -Xmx8m -XX:+UseSerialGC -cp "$home/target/leat.jar" leat.Main tank -p plan.yaml --every "0.02 mm" --format json >out 2>err
+ok "out of memory" "$? $(cat err)" "2 leat: what is asked does not fit into the memory: ask for fewer rows, marks or steps at a time"
 awk 'BEGIN { print "ec"; for (i = 0; i < 300000; i++) print "\"1.8" }' > quotes.csv
 start=$(date +%s); "$leat" ec --column ec --unit mS/cm --prefix x_ --rows quotes.csv >out 2>err; code=$?; end=$(date +%s)
 ok "rows that each open a quote" "$code $([ $((end - start)) -lt 20 ] && echo soon)" "2 soon"

@@ -73,16 +73,19 @@ public final class CsvWriter {
     return "'" + word;
   }
 
+  /** A number as leat writes it: no plus sign, a minus before digits and behind an e alone. */
   private static boolean isNumber(String word) {
     boolean digits = false;
     for (int i = 1; i < word.length(); i++) {
       char c = word.charAt(i);
+      char before = word.charAt(i - 1);
       digits |= c >= '0' && c <= '9';
-      if ("0123456789.eE+-".indexOf(c) < 0) {
+      boolean sign = c == '+' || c == '-';
+      if ("0123456789.eE+-".indexOf(c) < 0 || sign && before != 'e' && before != 'E') {
         return false;
       }
     }
-    return digits;
+    return digits && word.charAt(0) == '-';
   }
 
   static String number(double base, Column column) {

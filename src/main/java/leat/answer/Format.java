@@ -82,8 +82,7 @@ public final class Format {
 
   /**
    * What goes to standard error beside a CSV or one text: its notes, workings where asked for, and
-   * what such a text is; empty
-   * otherwise.
+   * what such a text is; empty otherwise.
    */
   public String aside(Answer answer) {
     boolean rowsAlone = "csv".equals(name) || VALUE.equals(name);

@@ -34,7 +34,7 @@ public final class Run {
     } catch (OutOfMemoryError e) {
       tell(terminal, new Refused(CommandErrors.tooLarge()));
       return 2;
-    } catch (RuntimeException | StackOverflowError | LinkageError e) {
+    } catch (RuntimeException | StackOverflowError e) {
       if (terminal.environment.get("LEAT_DEBUG") != null) {
         throw e;
       }

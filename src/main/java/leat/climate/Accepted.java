@@ -2,7 +2,11 @@ package leat.climate;
 
 import leat.numeric.Impossible;
 
-/** What this package accepts as input; the limits are refusals, not ranges of validity. */
+/**
+ * What this package accepts as input; the limits are refusals, not ranges of validity.
+ *
+ * <p>Source: none; wide of any place where people grow food, our own bounds.
+ */
 final class Accepted {
   /** Coldest and hottest air a weather file may hold, C (the sheet's own choice). */
   static final double COLDEST_CELSIUS = -60;

@@ -5,6 +5,8 @@ import leat.numeric.Impossible;
 /**
  * What this package accepts as input, so that no answer overflows. The limits lie far outside
  * anything a home tower has; they are refusals, not ranges of validity.
+ *
+ * <p>Source: none; wide of anything at home, our own bounds.
  */
 final class Accepted {
   static final double DAY_S = 86_400;

@@ -13,7 +13,7 @@ import java.util.Arrays;
  * <p>Source: R. Bellman's principle of optimality.
  */
 final class LadderSearch {
-  /** Slack when two errors count as the same, mohm. */
+  /** Slack when two errors count as the same, mohm; our own. */
   private static final double SAME = 1e-6;
 
   private final long[] values;

@@ -2,7 +2,11 @@ package leat.log;
 
 import leat.level.CapSensor;
 
-/** No water at the cap: dry for longer than the plan allows. */
+/**
+ * No water at the cap: dry for longer than the plan allows.
+ *
+ * <p>Source: sheet log.md; the times are our own, no source.
+ */
 final class CapJudge {
   private static final double LEAST_DRYNESS = -0.25;
   private static final double MOST_DRYNESS = 1.25;

@@ -1,6 +1,10 @@
 package leat.log;
 
-/** A broken or shorted wire: two rows or more within a time, never a single one. */
+/**
+ * A broken or shorted wire: two rows or more within a time, never a single one.
+ *
+ * <p>Source: sheet log.md; the count is our own, no source.
+ */
 final class FaultJudge {
   /** Good rows between two faulty ones: with more, both were single rows. Common practice. */
   private static final int MOST_BETWEEN = 4;

@@ -1,6 +1,10 @@
 package leat.log;
 
-/** Median difference of the last rows, kept by a count of each second. */
+/**
+ * Median difference of the last rows, kept by a count of each second.
+ *
+ * <p>Source: none; loggers write every few seconds to every hour, our own bounds.
+ */
 final class Interval {
   private static final int LAST = 255;
   private static final int LONGEST_S = 7200;

@@ -1,6 +1,10 @@
 package leat.log;
 
-/** How far a run of the pump lowers the reading, learned row by row. */
+/**
+ * How far a run of the pump lowers the reading, learned row by row.
+ *
+ * <p>Source: sheet log.md; the bounds are our own, no source.
+ */
 final class Lessons {
   /** Running rows before the dip is trusted. Common practice, no source. */
   private static final int LEAST_ROWS = 20;

@@ -3,6 +3,8 @@ package leat.log;
 /**
  * Rain of a log without a rain column: the step at rest rises slower than a refill, and the EC
  * falls.
+ *
+ * <p>Source: sheet log.md; the wait is our own, no source.
  */
 final class RiseJudge {
   /** The watch looks at the EC every ten minutes: twice that, ms. */

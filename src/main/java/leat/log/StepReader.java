@@ -11,6 +11,8 @@ import leat.numeric.Impossible;
 /**
  * A reading to its step: the nearest nominal resistance, taken within half the distance to its
  * neighbour. All answers of an ADC of up to 16 bits are worked out once.
+ *
+ * <p>Source: sheet log.md; sizes of tables are our own decision.
  */
 final class StepReader {
   static final int BLANK = -1;

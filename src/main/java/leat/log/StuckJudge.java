@@ -1,6 +1,10 @@
 package leat.log;
 
-/** A float that does not follow while thirst should have moved it. */
+/**
+ * A float that does not follow while thirst should have moved it.
+ *
+ * <p>Source: sheet log.md; the time is our own, no source.
+ */
 final class StuckJudge {
   /** A float is looked at so often, ms: thirst is slow. */
   private static final long LOOK = 30 * 60_000;

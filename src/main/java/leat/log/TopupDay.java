@@ -1,6 +1,10 @@
 package leat.log;
 
-/** The date of the next can, against the keeper's hour. */
+/**
+ * The date of the next can, against the keeper's hour.
+ *
+ * <p>Source: sheet log.md section 5; ten years as the farthest day is our own.
+ */
 final class TopupDay {
   private static final double DAY_MS = 86_400_000.0;
 

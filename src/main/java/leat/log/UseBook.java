@@ -7,6 +7,8 @@ import java.util.List;
  * What was used between the moments at which the volume is known: the edges. Between two edges
  * without a pouring the use is their difference; over a pouring it is filled with the rate of both
  * sides, held to what the steps read allow.
+ *
+ * <p>Source: sheet log.md; the least part of a day is our own, no source.
  */
 final class UseBook {
   /** A rate needs this share of a day. Common practice, no source. */

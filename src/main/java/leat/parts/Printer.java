@@ -5,6 +5,8 @@ import leat.numeric.Impossible;
 /**
  * The printers that make the parts.
  *
+ * <p>Source: common practice, no source; owners measure their own.
+ *
  * @param count of equal printers, 1 or more
  * @param jobs a day and printer that somebody sees to, above 0
  * @param power mean draw while printing, W, not the supply's rating

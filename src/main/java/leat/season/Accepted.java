@@ -2,7 +2,11 @@ package leat.season;
 
 import leat.numeric.Impossible;
 
-/** What no home's tower has: typing mistakes, and what would make sums overflow. */
+/**
+ * What no home's tower has: typing mistakes, and what would make sums overflow.
+ *
+ * <p>Source: none; wide of any home system, our own bounds.
+ */
 final class Accepted {
   private static final double MOST_L = 1e6;
   private static final double MOST_MS_CM = 1000;

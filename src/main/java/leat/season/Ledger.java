@@ -4,6 +4,8 @@ package leat.season;
  * Adds up a season as the {@link Machine} goes through it, and closes its two balances.
  *
  * <p>Source: conservation of water and salt.
+ *
+ * <p>Source: arithmetic of litres and grams; the bound is our own.
  */
 final class Ledger {
   /** How far a balance may be off by rounding, L and mS/cm L. */

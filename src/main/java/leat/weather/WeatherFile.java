@@ -214,7 +214,8 @@ public final class WeatherFile {
       }
     }
     try {
-      return Double.parseDouble(cell);
+      double number = Double.parseDouble(cell);
+      return Double.isInfinite(number) ? bad(typed, column, line) : number;
     } catch (NumberFormatException e) {
       return bad(typed, column, line);
     }

@@ -104,7 +104,8 @@ record Trial(List<String> args, String input) {
 
   /** `check` begins a block with the name of its plan, also of one that is named Infinity. */
   private String withoutInput(String out) {
-    String rest = out;
+    // a line to type next keeps the flags as typed
+    String rest = out.replaceAll("(?m)^Next: .*", "");
     for (String arg : !args.isEmpty() && args.get(0).equals("check") ? args : List.<String>of()) {
       // as a heading, and in the column "plan" of csv and json
       rest = rest.replace(arg + ": ", "").replace(arg + ",", "").replace('"' + arg + '"', "");

@@ -144,4 +144,19 @@ class HeadLossTest {
         .isInstanceOfSatisfying(
             Impossible.class, e -> assertThat(e.quantity()).isEqualTo(quantity));
   }
+
+  /** 0.3, 1.5 and 2.5 m/s: common practice, no source; a hair on each side. */
+  @Test
+  void speedsAreJudgedAtTheirBounds() {
+    assertThat(at(0.2999).slow()).isTrue();
+    assertThat(at(0.3).slow()).isFalse();
+    assertThat(at(1.5).fast()).isFalse();
+    assertThat(at(1.5001).fast()).isTrue();
+    assertThat(at(2.5).absurd()).isFalse();
+    assertThat(at(2.5001).absurd()).isTrue();
+  }
+
+  private static HeadLoss.OfSection at(double velocity) {
+    return new HeadLoss.OfSection(0.013, velocity, 1e4, Regime.TURBULENT, 0.03, 1, 0);
+  }
 }

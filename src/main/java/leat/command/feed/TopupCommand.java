@@ -143,7 +143,9 @@ public final class TopupCommand extends Command {
     MixedPhText ph = MixedPhText.of(call, one.reached() ? one.keptL() : null, one.waterL());
     Column[] columns = TopupColumns.of(band != null, asked.feed);
     RainSeenText rain = RainSeenText.of(call, Litres.of(held.middle), asked.ec(held), asked.target);
-    Answer answer = new Answer(RainSeenText.with(MixedPhText.with(LoggedTank.with(columns, held.log), ph), rain));
+    Answer answer =
+        new Answer(
+            RainSeenText.with(MixedPhText.with(LoggedTank.with(columns, held.log), ph), rain));
     Row row = answer.row();
     TopupColumns.fill(row, columns, asked, one);
     if (band != null) {

@@ -9,6 +9,8 @@ import java.util.List;
  *
  * <p>Source: RFC 5545, sections 3.1 (lines end with CR LF and fold at 75 octets), 3.3.11 (escapes),
  * 3.6.1 (events; DTEND is the day after the last).
+ *
+ * <p>Source: RFC 5545, which folds lines at 75 octets.
  */
 public final class Calendar {
   private static final String END_OF_LINE = "\r\n";

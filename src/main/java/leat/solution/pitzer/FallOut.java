@@ -18,10 +18,13 @@ import leat.numeric.Roots;
  * Gibbs energy on 120 random bottles within a gram or 3 %. Check values: solution-mixed.csv.
  */
 final class FallOut {
-  private static final double SMALLEST_MOVE = 1e-7; // mol in a litre
+  /** Where a sweep ends, mol in a litre, and after how many; our own. */
+  private static final double SMALLEST_MOVE = 1e-7;
+
+  /** Sweeps at most; our own. */
   private static final int MOST_SWEEPS = 500;
 
-  /** Of the scarcest ion, and of the water, this much cannot fall out, -. */
+  /** Of the scarcest ion, and of the water, this much cannot fall out, -; our own. */
   private static final double LEFT = 1e-9;
 
   private static final double WATER_KG_MOL = Species.WATER_G_MOL / 1000; // kg/mol

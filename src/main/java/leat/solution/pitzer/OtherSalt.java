@@ -13,6 +13,8 @@ import leat.solution.Salt;
  *
  * <p>Own products whose charges do not close, and salts with ions beyond the model, are marked as
  * not modelled. Borates and molybdates of the list bring nothing that counts.
+ *
+ * <p>Source: arithmetic; the share that counts is our own.
  */
 final class OtherSalt {
   /** Charges that may stay open, of all charges, -: what labels round (own choice). */

@@ -152,4 +152,12 @@ class KclStandardTest {
         .isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> MeterCheck.corrected(1, 0)).isInstanceOf(Impossible.class);
   }
+
+  /** A label within half a per cent of a table's value is that bottle, one per cent off is none. */
+  @Test
+  void aLabelIsTakenForATableWithinHalfAPerCent() {
+    assertThat(KclStandard.ofLabel(1.413 * 1.0049).isTabulated()).isTrue();
+    assertThat(KclStandard.ofLabel(1.413 * 0.99).isTabulated()).isFalse();
+    assertThat(KclStandard.ofLabel(1.413 * 1.01).isTabulated()).isFalse();
+  }
 }

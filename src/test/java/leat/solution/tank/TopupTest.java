@@ -222,6 +222,40 @@ class TopupTest {
     }
   }
 
+  /** Where the rain begins to overflow the amounts have a corner: it is looked at exactly. */
+  @Test
+  void theCornersOfRainAreInTheBand() {
+    Random dice = new Random(12);
+    int seen = 0;
+    while (seen < 200) {
+      TopupAsk ask;
+      try {
+        ask = random(dice);
+      } catch (Impossible weak) {
+        continue;
+      }
+      double brim = ask.fullL() - ask.rainL();
+      double low = 0.83 * brim;
+      double high = Math.min(1.21 * brim, 1.001 * ask.fullL());
+      if (!(ask.rainL() > 0 && low > 0 && high > brim)) {
+        continue;
+      }
+      seen++;
+      TopupBand b = TopupBand.between(ask, low, high);
+      double[] corners = {brim, Math.min(ask.fullL(), high)};
+      for (double corner : corners) {
+        Topup.Answer a = Topup.solve(ask.holding(corner));
+        if (a.reached()) {
+          double spare = 1e-12 * ask.fullL();
+          assertThat(a.drainL()).isBetween(b.drainLowL() - spare, b.drainHighL() + spare);
+          assertThat(a.waterL()).isBetween(b.waterLowL() - spare, b.waterHighL() + spare);
+          assertThat(a.concentrateMl())
+              .isBetween(b.concentrateLowMl() - 1e3 * spare, b.concentrateHighMl() + 1e3 * spare);
+        }
+      }
+    }
+  }
+
   @Test
   void anEndWithoutAnAnswerIsDoubtful() {
     TopupAsk ask = TopupAsk.dry(36, 1, 45, 1.4, 1.8, new Concentrate(5, 1.9));
