@@ -1,7 +1,5 @@
 package leat.climate;
 
-import leat.numeric.Impossible;
-
 /**
  * Rain that drains into the tank: mm x area x catch, the area seen from above of what drains there;
  * under a roof none.
@@ -23,19 +21,4 @@ public final class RainCatch {
   public static final double RAIN_EC_MS_CM = 0.02;
 
   private RainCatch() {}
-
-  /**
-   * Litres caught.
-   *
-   * @param mm rain, mm
-   * @param areaM2 area that drains into the tank, m2
-   * @param share share of the rain that is caught, 0 to 1
-   * @return L
-   * @throws Impossible if rain or area is negative or the share outside 0 to 1
-   */
-  public static double litres(double mm, double areaM2, double share) {
-    return Accepted.size("rain", mm)
-        * Accepted.size("rain area", areaM2)
-        * Accepted.share("rain share", share);
-  }
 }
