@@ -193,7 +193,7 @@ class SeasonTest {
     assertThatThrownBy(() -> steady(0, 1)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> steady(3, -1)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> steady(3, 1e7)).isInstanceOf(Impossible.class);
-    assertThatThrownBy(() -> new DayInput(1, 1, 3000, Attendance.USUAL))
+    assertThatThrownBy(() -> SeasonDays.of(new double[] {1}, new double[] {1}, new double[] {3000}))
         .isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> steady(3, Double.NaN)).isInstanceOf(Impossible.class);
     TankPlan plan = tank(FEED, Upkeep.of(Refill.DAILY), 1);
