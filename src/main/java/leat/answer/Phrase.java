@@ -124,11 +124,6 @@ public final class Phrase {
     return this;
   }
 
-  /** A quantity, or "-" for unknown. */
-  public Phrase addOrDash(Double value, Show show) {
-    return value == null ? add("-") : add(value.doubleValue(), show);
-  }
-
   /** A bare number with significant digits. */
   public Phrase number(double value, int digits) {
     parts.add(NumberText.significant(value, digits));

@@ -4,7 +4,7 @@ import leat.numeric.Impossible;
 
 /**
  * Hours of daylight as FAO-56 counts them: the sun's centre over a flat horizon, no refraction. N =
- * 24 ws/pi. For the hours between sunrise and sunset see {@link SunriseToSunset}.
+ * 24 ws/pi.
  *
  * <p>Source: FAO-56 equation 34; sheet season.md section 1, check values season-fao56.csv and
  * season-daylength.csv.

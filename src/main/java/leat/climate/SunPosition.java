@@ -11,7 +11,7 @@ import leat.numeric.Impossible;
  *
  * <p>Source: FAO-56 equations 23, 24, 25; the holding is ours; sheet season.md section 1, check
  * values season-fao56.csv and season-daylength.csv. The declination is up to 1.2 degrees off the
- * true one; {@link SunriseToSunset} has the better one.
+ * true one.
  */
 public final class SunPosition {
   private static final double PER_DAY = 2 * Math.PI / 365;

@@ -33,11 +33,4 @@ public final class ThirstSpread {
   public static final double HIGH_CALIBRATED = 1.17;
 
   private ThirstSpread() {}
-
-  /** Low, middle and high factor. */
-  public static double[] factors(boolean calibrated) {
-    return calibrated
-        ? new double[] {LOW_CALIBRATED, 1, HIGH_CALIBRATED}
-        : new double[] {LOW, 1, HIGH};
-  }
 }

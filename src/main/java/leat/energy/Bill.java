@@ -9,7 +9,7 @@ import leat.numeric.Impossible;
  * <pre>J of a band = sum over timings of (P s + P_others(s)) x seconds in force together</pre>
  *
  * <p>Starts are a sum of fractions: say "about". A controller that runs free differs by up to one
- * longest cycle for each change of timing, see {@link FreeRun}.
+ * longest cycle for each change of timing.
  *
  * <p>Source: sheet energy.md section 2, check values energy-tariff.csv.
  *

@@ -37,6 +37,23 @@ public final class Timetable {
     return new Timetable(new Window[] {Window.always(), nightWindow}, new Timing[] {day, night});
   }
 
+  /**
+   * The timetable with every run and every rest so many times as long.
+   *
+   * @param run factor on every run, -, above 0
+   * @param rest factor on every rest, -, 0 or more
+   * @return the timetable
+   */
+  public Timetable times(double run, double rest) {
+    Window[] same = new Window[timings.length];
+    Timing[] changed = new Timing[timings.length];
+    for (int i = 0; i < changed.length; i++) {
+      same[i] = windows.window(i);
+      changed[i] = new Timing(run * timings[i].runS(), rest * timings[i].restS());
+    }
+    return new Timetable(same, changed);
+  }
+
   /** The timing of the highest share of running: the cautious one for a battery. */
   public Timing busiest() {
     Timing busiest = timings[0];

@@ -19,16 +19,6 @@ public final class PipeRun {
   private PipeRun() {}
 
   /**
-   * The pieces with entrance, exit and every change of bore.
-   *
-   * @param pieces from the pump outwards, each with the K of its own fittings only, at least one
-   * @return the same pieces with K added where it belongs
-   */
-  public static PipeSection[] whole(PipeSection... pieces) {
-    return withExit(withEntrance(joined(pieces)));
-  }
-
-  /**
    * The pieces with every change of bore between them.
    *
    * @param pieces from the pump outwards

@@ -45,22 +45,6 @@ public record DividerDesign(
   /** Least fixed resistor considered, ohm. */
   private static final double LEAST_FIXED = 1e-3;
 
-  /**
-   * Whether what each step can be taken for stays inside its window: then a count never leaves its
-   * step by the divider's and the ladder's errors alone. If not, widen the plan's reading
-   * tolerance.
-   *
-   * @param limits the windows
-   */
-  public boolean staysInWindows(Limits limits) {
-    for (Divider.Step s : steps) {
-      if (s.misread() == null || s.misread() > limits.halfWindow(s.ohm())) {
-        return false;
-      }
-    }
-    return true;
-  }
-
   /** What a controller's pin feeds without harm, A; common practice, no source. */
   private static final double PIN_CURRENT = 0.0101;
 

@@ -1,6 +1,5 @@
 package leat.level;
 
-import java.util.List;
 import leat.numeric.Impossible;
 
 /**
@@ -166,29 +165,9 @@ public final class Ladder {
     return reed[i];
   }
 
-  /** Resistor of reed {@code i} towards the return, ohm. */
-  public double resistor(int i) {
-    return resistor[i];
-  }
-
   /** Resistance read when only reed {@code i} is closed, ohm. */
   public double node(int i) {
     return node[i];
-  }
-
-  /** Which end the return wire goes to. */
-  public ReturnAt returnAt() {
-    return returnAt;
-  }
-
-  /** By how much each edge lies lower when the level falls, m. */
-  public double hysteresis() {
-    return dropOut - pullIn;
-  }
-
-  /** Greatest distance of neighbouring reeds, m. */
-  public double greatestPitch() {
-    return greatestPitch(reed);
   }
 
   /**
@@ -202,35 +181,6 @@ public final class Ladder {
       most = Math.max(most, reeds[i] - reeds[i - 1]);
     }
     return most;
-  }
-
-  /** Least distance of neighbouring reeds, m; a reed's body must fit into it. */
-  public double leastPitch() {
-    double least = Double.MAX_VALUE;
-    for (int i = 1; i < reed.length; i++) {
-      least = Math.min(least, reed[i] - reed[i - 1]);
-    }
-    return least;
-  }
-
-  /**
-   * Whether the next reed always closes before the last one opens. If not, a healthy sender reads
-   * open between reeds and looks broken: warn.
-   */
-  public boolean makesBeforeBreaking() {
-    return pullIn + dropOut >= greatestPitch() - Tank.ROUNDING;
-  }
-
-  /**
-   * Whether the float resting on its lower stop closes the first reed; if not, empty reads open.
-   */
-  public boolean seesEmpty() {
-    return Math.abs(bottomStop - reed[0]) <= pullIn + Tank.ROUNDING;
-  }
-
-  /** Whether the float resting at its upper stop closes the last reed; if not, full reads open. */
-  public boolean seesFull() {
-    return Math.abs(topStop - reed[reed.length - 1]) <= pullIn + Tank.ROUNDING;
   }
 
   /** Lowest level of the float at which reed {@code i} is read, m; before the stops. */
@@ -284,50 +234,5 @@ public final class Ladder {
   public boolean isRead(int i, double rim) {
     return floatLow(i, Motion.RISING) < Math.min(topStop, rim)
         && floatHigh(i, Motion.FALLING) > bottomStop;
-  }
-
-  /**
-   * A stretch of the float's way in which nothing changes.
-   *
-   * @param from level at its begin, m
-   * @param to level at its end, m; below from when the level falls
-   * @param lowest lowest closed reed, -1 for none
-   * @param highest highest closed reed, -1 for none; all between are closed too
-   * @param ohm resistance read, ohm; null when no reed is closed
-   */
-  public record Stretch(double from, double to, int lowest, int highest, Double ohm) {}
-
-  /**
-   * What closes when, from the lower stop to the upper and back. It begins with every reed open
-   * that is not within pull-in.
-   *
-   * @param motion RISING for the way up, FALLING for the way back down
-   * @throws Impossible if the motion is unknown
-   */
-  public List<Stretch> sequence(Motion motion) {
-    if (motion == Motion.UNKNOWN) {
-      throw new Impossible("motion", "a sequence needs a direction");
-    }
-    return new ReedSequence(this, motion == Motion.RISING).stretches();
-  }
-
-  /** Within how far of it a reed pulls in, m. */
-  public double pullIn() {
-    return pullIn;
-  }
-
-  /** Beyond how far of it a reed drops out, m. */
-  public double dropOut() {
-    return dropOut;
-  }
-
-  /** Level at which the float comes to rest below, m. */
-  public double bottomStop() {
-    return bottomStop;
-  }
-
-  /** Level at which the float comes to rest above, m. */
-  public double topStop() {
-    return topStop;
   }
 }

@@ -395,23 +395,4 @@ public final class Staircase {
     }
     return highest;
   }
-
-  /**
-   * The step read at a level for a given motion, from the bottom; -1 when the sender reads open
-   * there (reeds further apart than they reach). With motion unknown the lower of two possible.
-   *
-   * @param level level, m
-   * @param motion which way the level moves
-   * @throws Impossible if the tank's shape is unknown
-   */
-  public int stepAt(double level, Motion motion) {
-    double[] low = levels(levelLow)[motion.ordinal()];
-    double[] high = levelHigh[motion.ordinal()];
-    for (int i = 0; i < ohm.length; i++) {
-      if (level >= low[i] && level <= high[i]) {
-        return i;
-      }
-    }
-    return -1;
-  }
 }

@@ -87,11 +87,6 @@ public final class LogTimes {
     return millis;
   }
 
-  /** Whether the text last read was a local time without offset. */
-  public boolean wasLocal() {
-    return local;
-  }
-
   /** Whether it had an offset other than that of the zone then; Z says nothing of the place. */
   public boolean isOfOtherZone() {
     return !local

@@ -1,7 +1,5 @@
 package leat.season;
 
-import leat.numeric.Impossible;
-
 /** What a season should be like: a question of its sums. */
 public interface Goal {
   /** So many evenings in a row outside the band are no more than weather (common practice). */
@@ -72,19 +70,6 @@ public interface Goal {
           return totals.tapSalt().most() <= Totals.TapSalt.ADVISE_CHANGE;
         }
       };
-
-  /** Somebody need do something on so many evenings at most. */
-  static Goal servicesAtMost(int most) {
-    if (most < 0) {
-      throw new Impossible("services", "a count cannot be negative");
-    }
-    return new Goal() {
-      @Override
-      public boolean met(Totals totals) {
-        return totals.counts().services() <= most;
-      }
-    };
-  }
 
   /** Both. */
   static Goal both(Goal one, Goal other) {

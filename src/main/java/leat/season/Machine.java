@@ -1,11 +1,12 @@
 package leat.season;
 
 /**
- * The tank's day, in place: {@link TankDay} wraps it as a function of records, {@link Season} runs
- * it over a season without a record a day. Letters: V volume, S salt, X overflow, D thirst, E what
- * is drunk of it, K salt that goes with it, Q drained, W water, M concentrate.
+ * The tank's day, in place: rain, what runs over, thirst, then the evening's service. {@link
+ * Season} runs it over a season without a record a day. Letters: V volume, S salt, X overflow, D
+ * thirst, E what is drunk of it, K salt that goes with it, Q drained, W water, M concentrate.
  *
- * <p>Source: mass balance of water and salt.
+ * <p>Source: mass balance of water and salt; EC adds by volume, good to a few per cent at 0.5 to 3
+ * mS/cm (common practice). Check values: season-balance-daily.csv, season-rain.csv.
  */
 final class Machine {
   /** Marks meet exact volumes; a day is dry or over by more than this, L. */

@@ -3,13 +3,19 @@ package leat.season;
 import leat.numeric.Impossible;
 
 /**
- * What drains rain into the tank.
+ * What drains rain into the tank: mm x area x share.
+ *
+ * <p>Source: the salt of rain is common practice; sheet season.md section 3, check values
+ * season-rain.csv.
  *
  * @param areaM2 area seen from above, m2; 0 under a roof
  * @param share the share of it that arrives, 0 to 1
  * @param ecMsCm EC of rain, mS/cm
  */
 public record RainCatch(double areaM2, double share, double ecMsCm) {
+  /** EC of rain when nobody tells it, mS/cm. Common practice. */
+  public static final double RAIN_EC_MS_CM = 0.02;
+
   /** No rain gets in. */
   public static final RainCatch ROOFED = new RainCatch(0, 1, 0);
 

@@ -71,11 +71,6 @@ public final class SeasonDays {
     return attendance[t];
   }
 
-  /** Day {@code t} with thirst times a factor. */
-  public DayInput input(int t, double thirst) {
-    return new DayInput(thirst * plants[t], thirst * open[t], rain[t], attendance[t]);
-  }
-
   /** The largest day's thirst, L. */
   public double mostThirstL() {
     double most = 0;

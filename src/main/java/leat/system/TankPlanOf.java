@@ -2,7 +2,6 @@ package leat.system;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import leat.climate.RainCatch;
 import leat.level.Tank;
 import leat.plan.Plan;
 import leat.plan.Refused;
@@ -12,6 +11,7 @@ import leat.quantity.Units;
 import leat.season.EcBand;
 import leat.season.Feeding;
 import leat.season.Marks;
+import leat.season.RainCatch;
 import leat.season.Refill;
 import leat.season.Since;
 import leat.season.TankPlan;
@@ -103,14 +103,14 @@ public final class TankPlanOf {
         all.gainMsCm());
   }
 
-  private static leat.season.RainCatch rain(Plan plan) {
+  private static RainCatch rain(Plan plan) {
     Section tank = plan.section("tank");
     Double area = tank.maybe("rain_area");
     if (SiteOf.hasRoof(plan) || area == null || area == 0) {
-      return leat.season.RainCatch.ROOFED;
+      return RainCatch.ROOFED;
     }
     double ec = plan.section("rain").getOr("ec", RainCatch.RAIN_EC_MS_CM, "rain of 0.02 mS/cm");
-    return new leat.season.RainCatch(area, tank.get("rain_share"), ec);
+    return new RainCatch(area, tank.get("rain_share"), ec);
   }
 
   private static EcBand band(Section target) {

@@ -263,9 +263,4 @@ public final class WeatherFile {
   public Weather weather() {
     return weather;
   }
-
-  /** Whether it has a column of rain. */
-  public boolean hasRain() {
-    return at[RAIN] >= 0;
-  }
 }

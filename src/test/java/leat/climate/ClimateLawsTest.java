@@ -43,16 +43,6 @@ class ClimateLawsTest {
     assertThat(DayLength.hours(-latitude, day)).isCloseTo(middle, within(0.002));
   }
 
-  @Property
-  void sunriseToSunsetIsLonger(
-      @ForAll @DoubleRange(min = -60, max = 60) double latitude,
-      @ForAll @IntRange(min = 0, max = 3000) int days) {
-    LocalDate date = LocalDate.of(2024, 1, 1).plusDays(days);
-    double longer =
-        SunriseToSunset.hours(latitude, date) - SunriseToSunset.hoursAbove(latitude, date, 0);
-    assertThat(longer).isBetween(0.1, 0.5);
-  }
-
   /** More net radiation, drier air, a hotter afternoon: never less water. */
   @Property
   void moreAsksMore(

@@ -76,10 +76,9 @@ class QuantileTest {
     assertThat(sigma).isCloseTo(0.32, within(0.005));
     double z = 1.2815515655;
     double after = ThirstSpread.SIGMA_CALIBRATED;
-    assertThat(ThirstSpread.factors(false)[0]).isCloseTo(Math.exp(-z * 0.32), within(0.005));
-    assertThat(ThirstSpread.factors(false)[2]).isCloseTo(Math.exp(z * 0.32), within(0.005));
-    assertThat(ThirstSpread.factors(true)[0]).isCloseTo(Math.exp(-z * after), within(0.005));
-    assertThat(ThirstSpread.factors(true)[2]).isCloseTo(Math.exp(z * after), within(0.005));
-    assertThat(ThirstSpread.factors(true)[1]).isEqualTo(1);
+    assertThat(ThirstSpread.LOW).isCloseTo(Math.exp(-z * 0.32), within(0.005));
+    assertThat(ThirstSpread.HIGH).isCloseTo(Math.exp(z * 0.32), within(0.005));
+    assertThat(ThirstSpread.LOW_CALIBRATED).isCloseTo(Math.exp(-z * after), within(0.005));
+    assertThat(ThirstSpread.HIGH_CALIBRATED).isCloseTo(Math.exp(z * after), within(0.005));
   }
 }

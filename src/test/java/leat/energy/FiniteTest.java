@@ -76,7 +76,6 @@ class FiniteTest {
           return LongestRest.of(e, held);
         });
     finite(() -> RelayLife.of(new Motor(a, b, 0.6, c), new Contact(d, e, f, 1.5), a, b));
-    finite(() -> PumpLife.of(new PumpWear(a, b, c), d, e));
     finite(
         () ->
             Backup.of(

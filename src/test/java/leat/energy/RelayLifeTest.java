@@ -2,7 +2,6 @@ package leat.energy;
 
 import static leat.energy.DutyTest.refused;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import java.util.stream.Stream;
 import leat.Sheet;
@@ -40,14 +39,6 @@ class RelayLifeTest {
     Close.to(r, "starts_season", duty.startsTotal());
     Close.toOrEmpty(r, "relay_days", relay.days());
     Close.toOrEmpty(r, "relay_seasons", relay.seasons());
-    PumpWear wear =
-        new PumpWear(
-            3600 * r.num("pump_life_h"), 3600 * r.num("pump_mtbf_h"), 3600 * r.num("start_wear_h"));
-    PumpLife pump = PumpLife.of(wear, duty.runTotalS(), duty.startsTotal());
-    Close.to(r, "pump_hours_season", pump.seasonRunS() / 3600);
-    Close.to(r, "pump_wear_hours_season", pump.seasonWearS() / 3600);
-    Close.to(r, "pump_seasons", pump.seasons());
-    Close.to(r, "pump_survives_season_pct", 100 * pump.survivesSeason());
     boolean lasts = r.has("relay_seasons") && r.num("relay_seasons") >= 1;
     assertThat(relay.lastsSeason()).isEqualTo(lasts);
   }
@@ -71,15 +62,6 @@ class RelayLifeTest {
     assertThat(RelayLife.of(Motor.mains(0, 230), noCredit, 10, 180).operations()).hasValue(1e5);
   }
 
-  /** The MTBF itself is survived by exp(-1) = 37 %, and by compounding small steps. */
-  @Test
-  void anMtbfIsNoPromise() {
-    PumpWear wear = new PumpWear(3.6e7, 7.2e7, 0);
-    assertThat(PumpLife.of(wear, 7.2e7, 0).survivesSeason()).isCloseTo(0.37, within(0.005));
-    double compounded = Math.pow(1 - 1.0 / 1_000_000, 1_000_000);
-    assertThat(PumpLife.of(wear, 7.2e7, 0).survivesSeason()).isCloseTo(compounded, within(1e-6));
-  }
-
   @Test
   void refusesWhatCannotBe() {
     refused("power", () -> Motor.mains(-1, 230));
@@ -92,9 +74,5 @@ class RelayLifeTest {
     refused("life exponent", () -> new Contact(10, 1e5, 1e7, -1));
     refused("starts", () -> RelayLife.of(Motor.mains(1, 230), Contact.of(10, 1e5), -1, 1));
     refused("days", () -> RelayLife.of(Motor.mains(1, 230), Contact.of(10, 1e5), 1, 0));
-    refused("pump life", () -> new PumpWear(0, 1, 0));
-    refused("MTBF", () -> new PumpWear(1, 0, 0));
-    refused("start wear", () -> new PumpWear(1, 1, -1));
-    refused("run", () -> PumpLife.of(new PumpWear(1, 1, 0), 0, 0));
   }
 }

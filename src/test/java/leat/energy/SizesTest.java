@@ -46,16 +46,16 @@ class SizesTest {
     // 50 W a tenth of the time, 10 days, 0.30 for each kWh
     assertThat(cost).isCloseTo(50 * 0.1 * 240 / 1000 * 0.3, within(1e-9));
     assertThat(Bill.of(overlap, timetable, tariff, draw).share()).isCloseTo(0.1, within(1e-12));
-    assertThat(RunFactor.forCost(overlap, timetable, tariff, draw, cost)).hasValue(1);
-    double half = RunFactor.forCost(overlap, timetable, tariff, draw, cost / 2).getAsDouble();
+    assertThat(new CostFactor(overlap, tariff, draw).onRuns(timetable, cost)).hasValue(1);
+    double half = new CostFactor(overlap, tariff, draw).onRuns(timetable, cost / 2).getAsDouble();
     // f 60/(f 60 + 540) = 0.05
     assertThat(half).isCloseTo(27 / 0.95 / 60, within(1e-9));
-    assertThat(RunFactor.forCost(overlap, timetable, tariff, draw, cost / 1e6)).isEmpty();
-    Timing cut = RunFactor.cut(timetable, 0.5).timing(0);
+    assertThat(new CostFactor(overlap, tariff, draw).onRuns(timetable, cost / 1e6)).isEmpty();
+    Timing cut = timetable.times(0.5, 1).timing(0);
     assertThat(cut).isEqualTo(new Timing(30, 540));
     assertThat(
             Bill.of(overlap, timetable, tariff, draw)
-                .against(Bill.of(overlap, RunFactor.cut(timetable, half), tariff, draw)))
+                .against(Bill.of(overlap, timetable.times(half, 1), tariff, draw)))
         .isNotNull();
   }
 

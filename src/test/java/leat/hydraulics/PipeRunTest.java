@@ -20,6 +20,10 @@ class PipeRunTest {
     return new PipeSection(length, bore, 1.5e-6, k);
   }
 
+  private static PipeSection[] whole(PipeSection... pieces) {
+    return PipeRun.withExit(PipeRun.withEntrance(PipeRun.joined(pieces)));
+  }
+
   /**
    * Second route: Bernoulli by hand over 19, 13 and 16 mm, each K on the velocity in its own bore;
    * contraction after Crane 0.5 (1 - b2), expansion after Borda and Carnot (v1 - v2)^2/2g.
@@ -29,7 +33,7 @@ class PipeRunTest {
       @ForAll @Scale(2) @DoubleRange(min = 0.5, max = 20) double litres) {
     double flow = litres * L_MIN;
     PipeSection[] bare = {piece(1, 0.019, 1.5), piece(0.6, 0.013, 0), piece(1.4, 0.016, 0.3)};
-    Line run = new Line(WATER, PipeRun.whole(bare));
+    Line run = new Line(WATER, whole(bare));
     double v1 = speed(flow, 0.019);
     double v2 = speed(flow, 0.013);
     double v3 = speed(flow, 0.016);
@@ -54,7 +58,7 @@ class PipeRunTest {
 
   @Test
   void onePieceHasItsTwoEndsAndEqualBoresHaveNoJoint() {
-    assertThat(PipeRun.whole(piece(1, 0.013, 0))[0].fittingsK())
+    assertThat(whole(piece(1, 0.013, 0))[0].fittingsK())
         .isCloseTo(PipeSection.K_WHEN_NOT_NAMED, within(1e-12));
     PipeSection[] equal = PipeRun.joined(piece(1, 0.013, 0.2), piece(2, 0.013, 0.4));
     assertThat(equal[0].fittingsK()).isEqualTo(0.2);

@@ -230,7 +230,6 @@ class WildInputTest {
       attempt("power", () -> divider().senderPower(wild(0, 240), wild(0, 1)));
       attempt("current", () -> divider().current(wild(0, 240), wild(0, 1)));
       attempt("node", () -> divider().nodeVoltage(wild(0, 240), wild(0, 1)));
-      attempt("lead", () -> Lead.ohm(wild(0, 10), wild(1e-7, 1e-6), wild(0, 40)));
       attempt(
           "fit",
           () ->
@@ -279,20 +278,6 @@ class WildInputTest {
                   null,
                   Motion.RISING,
                   wild(1, 20)));
-      attempt(
-          "use",
-          () -> {
-            StepUse log = new StepUse();
-            double t = 0;
-            for (int i = 0; i < 20; i++) {
-              t += Math.abs(wild(0, 10000));
-              log.add(t, r.nextInt(3) + (20 - i) / 5);
-            }
-            Staircase s = stairs();
-            StepUse.Result result = log.result(s, wild(0, 0.001), wild(0, 5000));
-            StepUse.Next next = StepUse.next(result, s, wild(0, 0.001));
-            return next == null ? result : new Object[] {result, next};
-          });
     }
     assertThat(answers).isGreaterThan(2_000);
     assertThat(refusals).isGreaterThan(2_000);

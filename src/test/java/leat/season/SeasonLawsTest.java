@@ -129,7 +129,7 @@ class SeasonLawsTest {
   private static List<DayRow> part(Drawn d, TankState[] state, int from, int to) {
     List<DayRow> rows = new ArrayList<>();
     for (int t = from; t < to; t++) {
-      TankDay.Step step = TankDay.next(d.plan, state[0], d.days.input(t, 1));
+      TankDay.Step step = TankDay.next(d.plan, state[0], DayInput.of(d.days, t));
       rows.add(step.row());
       state[0] = step.state();
     }

@@ -115,13 +115,8 @@ class SeasonTest {
     assertThat(busiest.services())
         .isEqualTo(
             (int) rows.subList(20, 34).stream().filter(r -> r.service() != Service.NONE).count());
-    // 45 L to 15 L at 3 L: days 9 and 19, then 4 days of 9 L.
-    assertThat(ServiceGap.longest(rows)).isEqualTo(new ServiceGap(10, -1, 9));
-    assertThat(ServiceGap.shortest(rows)).isEqualTo(new ServiceGap(4, 19, 23));
     List<DayRow> none =
         Season.run(tank(FEED, Upkeep.of(Refill.NONE), 1.2), steady(10, 1), 1).days();
-    assertThat(ServiceGap.longest(none)).isEqualTo(new ServiceGap(10, -1, 9));
-    assertThat(ServiceGap.shortest(none)).isNull();
     assertThat(Fortnight.busiest(none).days()).isEqualTo(10);
   }
 
@@ -198,7 +193,7 @@ class SeasonTest {
     assertThatThrownBy(() -> steady(0, 1)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> steady(3, -1)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> steady(3, 1e7)).isInstanceOf(Impossible.class);
-    assertThatThrownBy(() -> new DayInput(1, 1, 3000, Attendance.USUAL))
+    assertThatThrownBy(() -> SeasonDays.of(new double[] {1}, new double[] {1}, new double[] {3000}))
         .isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> steady(3, Double.NaN)).isInstanceOf(Impossible.class);
     TankPlan plan = tank(FEED, Upkeep.of(Refill.DAILY), 1);

@@ -163,18 +163,6 @@ class SowingTest {
   }
 
   @Test
-  void weeksHoldEveryHarvest() {
-    Batches b = Batches.of(every(24, 35, 0, 10, Sizes.SPREAD));
-    List<HarvestWeek> weeks = HarvestWeek.of(b);
-    assertThat(weeks.stream().mapToInt(HarvestWeek::plants).sum()).isEqualTo(b.plants());
-    assertThat(weeks).anyMatch(w -> w.plants() == 0);
-    for (int i = 1; i < weeks.size(); i++) {
-      assertThat(weeks.get(i).monday()).isEqualTo(weeks.get(i - 1).monday().plusDays(7));
-    }
-    assertThat(weeks.get(0).monday()).isEqualTo(LocalDate.of(2027, 4, 26));
-  }
-
-  @Test
   void nonsenseIsRefused() {
     assertThatThrownBy(() -> every(0, 35, 0, 7, Sizes.SPREAD)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> every(5, 0, 0, 7, Sizes.SPREAD)).isInstanceOf(Impossible.class);

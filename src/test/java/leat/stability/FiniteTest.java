@@ -45,8 +45,6 @@ class FiniteTest {
     finite(() -> SiteWind.ofMean(a, terrain, b, c, null).gust());
     finite(() -> SiteWind.ofGust(a, terrain, b, c, null).mean());
     finite(() -> SiteWind.ofMean(a, terrain, b, 1, c).pressure(1.25));
-    finite(() -> WindAtHeight.power(a, b, c, 0.2));
-    finite(() -> WindAtHeight.logarithmic(a, b, c, 0.05, 0));
     finite(() -> Air.density(a, 1e5 * b));
     finite(() -> Air.speed(a, b));
     finite(() -> TubeDrag.coefficient(a, b, c, 20));

@@ -65,28 +65,6 @@ class WindTest {
         .isCloseTo(r.num("v_m_s"), within(1e-12));
   }
 
-  static Stream<Row> simple() {
-    return Sheet.of("stability-profile-simple.csv").atLeast(9);
-  }
-
-  @ParameterizedTest
-  @MethodSource("simple")
-  void otherHeightsAgreeWithTheSheet(Row r) {
-    double v = r.num("v_ref_m_s");
-    double ref = r.num("z_ref_m");
-    double z = r.num("z_m");
-    double at =
-        switch (r.text("method")) {
-          case "power" -> WindAtHeight.power(v, ref, z, r.num("alpha"));
-          case "log" -> WindAtHeight.logarithmic(v, ref, z, r.num("z0_m"), r.num("d_m"));
-          // FAO-56 eq. 47, u 4.87/ln(67.8 z - 5.42), is the logarithmic law of cut grass:
-          // ln(67.8 x 2 - 5.42) = 4.869.
-          case "fao56" -> WindAtHeight.logarithmic(v, ref, z, 1 / 67.8, 5.42 / 67.8);
-          default -> throw new AssertionError(r.text("method"));
-        };
-    same(r, at, "v_m_s");
-  }
-
   static Stream<Row> classes() {
     return Sheet.of("stability-beaufort-class.csv").atLeast(21);
   }
@@ -157,7 +135,6 @@ class WindTest {
     refused(() -> SiteWind.ofMean(20, Terrain.OPEN, 10, 1, 0.9), "gust factor");
     refused(() -> SiteWind.gustAlone(Double.NaN), "wind");
     refused(() -> Beaufort.of(-0.1), "wind");
-    refused(() -> WindAtHeight.logarithmic(10, 10, 0.1, 0.1, 0), "height");
     assertThat(Terrain.named("forest")).isNull();
   }
 

@@ -11,10 +11,9 @@ import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.energy.Bill;
+import leat.energy.CostFactor;
 import leat.energy.Draw;
 import leat.energy.Overlap;
-import leat.energy.RestFactor;
-import leat.energy.RunFactor;
 import leat.energy.Timetable;
 import leat.energy.Timing;
 import leat.plan.Named;
@@ -87,12 +86,12 @@ final class CostSeason extends DeclaredRule {
     Timetable timetable = subject.timetable();
     Draw draw = DrawOf.of(subject.plan());
     double limit = finding.limit();
-    OptionalDouble longer = RestFactor.forCost(overlap, timetable, price.tariff(), draw, limit);
+    OptionalDouble longer = new CostFactor(overlap, price.tariff(), draw).onRests(timetable, limit);
     if (longer.isEmpty()) {
       return Advice.of("no rest is long enough: the controller alone costs more");
     }
     Advice advice = Advice.of("a pump that draws less");
-    OptionalDouble shorter = RunFactor.forCost(overlap, timetable, price.tariff(), draw, limit);
+    OptionalDouble shorter = new CostFactor(overlap, price.tariff(), draw).onRuns(timetable, limit);
     if (shorter.isPresent()) {
       advice.cure(scaled(timetable, shorter.getAsDouble(), 1));
     }
@@ -120,8 +119,8 @@ final class CostSeason extends DeclaredRule {
     for (int i = 0; i < timetable.size(); i++) {
       cut = Math.max(cut, needs.least().wholeSeconds() / timetable.timing(i).runS());
     }
-    Timetable least = RunFactor.cut(timetable, cut);
-    OptionalDouble longer = RestFactor.forCost(overlap, least, price.tariff(), draw, limit);
+    Timetable least = timetable.times(cut, 1);
+    OptionalDouble longer = new CostFactor(overlap, price.tariff(), draw).onRests(least, limit);
     return longer.isPresent() ? advice.cure(scaled(least, 1, longer.getAsDouble())) : advice;
   }
 

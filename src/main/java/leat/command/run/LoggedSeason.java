@@ -6,6 +6,7 @@ import leat.answer.Column;
 import leat.answer.Row;
 import leat.answer.Show;
 import leat.cli.Call;
+import leat.cli.DateWords;
 import leat.command.sense.LogErrors;
 import leat.command.sense.LoggedTank;
 import leat.plan.Plan;

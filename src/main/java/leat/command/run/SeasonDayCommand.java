@@ -7,6 +7,7 @@ import leat.answer.Row;
 import leat.answer.Show;
 import leat.cli.Call;
 import leat.cli.Command;
+import leat.cli.DateWords;
 import leat.cli.Flag;
 import leat.climate.DailyLight;
 import leat.climate.HumidityBy;

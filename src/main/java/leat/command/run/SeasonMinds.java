@@ -7,6 +7,7 @@ import leat.answer.Column;
 import leat.answer.Row;
 import leat.answer.Show;
 import leat.cli.Call;
+import leat.cli.DateWords;
 import leat.climate.Method;
 import leat.plan.Problem;
 import leat.quantity.Units;

@@ -6,6 +6,7 @@ import leat.answer.Column;
 import leat.answer.Row;
 import leat.answer.Show;
 import leat.cli.Call;
+import leat.cli.DateWords;
 import leat.climate.SeasonWeather;
 import leat.plan.Plan;
 import leat.quantity.Units;

@@ -6,6 +6,7 @@ import java.util.List;
 import leat.answer.Answer;
 import leat.answer.Column;
 import leat.answer.Row;
+import leat.cli.DateWords;
 import leat.climate.FrostDates;
 import leat.climate.FrostYear;
 import leat.plan.Plan;

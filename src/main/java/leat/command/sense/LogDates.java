@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
+import leat.cli.DateWords;
 
 /**
  * Moments and dates of a log in words and as ISO 8601, in the zone of the plan. Written by hand:
@@ -12,20 +13,6 @@ import java.time.ZonedDateTime;
  */
 final class LogDates {
   private static final int WEEK = 7;
-  private static final String[] MONTHS = {
-    "January",
-    "February",
-    "March",
-    "April",
-    "May",
-    "June",
-    "July",
-    "August",
-    "September",
-    "October",
-    "November",
-    "December"
-  };
   private static final String[] WEEKDAYS = {
     "Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"
   };
@@ -107,7 +94,7 @@ final class LogDates {
   }
 
   private static String day(LocalDate date) {
-    return date.getDayOfMonth() + " " + MONTHS[date.getMonthValue() - 1];
+    return date.getDayOfMonth() + " " + DateWords.month(date.getMonthValue());
   }
 
   /** 4 June. */

@@ -1,9 +1,10 @@
 package leat.energy;
 
 /**
- * What a real controller does that runs free: each cycle takes the timing in force at its pump
- * start and keeps it to its end, across midnight, band and window borders; a run that straddles a
- * border is charged by the part in each band. The first start is the period's first instant.
+ * The second route of {@link Bill}: what a real controller does that runs free: each cycle takes
+ * the timing in force at its pump start and keeps it to its end, across midnight, band and window
+ * borders; a run that straddles a border is charged by the part in each band. The first start is
+ * the period's first instant.
  *
  * <p>It differs from {@link Bill} by at most one longest cycle of running for each change of timing
  * in the period, plus one; neither is tuned to the other. A timing without pause starts the pump
@@ -19,7 +20,7 @@ package leat.energy;
  * @param totalJ all energy, J
  * @param energyCost its cost, money
  */
-public record FreeRun(
+record FreeRun(
     double starts,
     double runS,
     double[] pumpJByBand,
@@ -28,7 +29,7 @@ public record FreeRun(
     double energyCost) {
 
   /** The controller's way through a period. */
-  public static FreeRun of(Timetable timetable, Tariff tariff, Draw draw, Dates dates) {
+  static FreeRun of(Timetable timetable, Tariff tariff, Draw draw, Dates dates) {
     Controller controller = new Controller(tariff.size());
     double[] bandS = new double[tariff.size()];
     Stretches stretches =

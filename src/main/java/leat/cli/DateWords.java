@@ -1,9 +1,9 @@
-package leat.command.run;
+package leat.cli;
 
 import java.time.LocalDate;
 
 /** Dates as a reader of English says them, whatever the locale. */
-final class DateWords {
+public final class DateWords {
   private static final String[] MONTHS = {
     "January",
     "February",
@@ -22,17 +22,17 @@ final class DateWords {
   private DateWords() {}
 
   /** "April". */
-  static String month(int number) {
+  public static String month(int number) {
     return MONTHS[number - 1];
   }
 
   /** "10 Jul". */
-  static String day(LocalDate date) {
+  public static String day(LocalDate date) {
     return date.getDayOfMonth() + " " + MONTHS[date.getMonthValue() - 1].substring(0, 3);
   }
 
   /** "10 Jul to 2 Aug", or one day. */
-  static String span(LocalDate first, LocalDate last) {
+  public static String span(LocalDate first, LocalDate last) {
     return first.equals(last) ? day(first) : day(first) + " to " + day(last);
   }
 }

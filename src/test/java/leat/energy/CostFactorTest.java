@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
 import leat.numeric.Impossible;
 import org.junit.jupiter.api.Test;
 
-class RestFactorTest {
+class CostFactorTest {
   private static final Window NIGHT = Window.between(22 * 3600, 6 * 3600);
   private final Timetable timetable =
       Timetable.dayAndNight(new Timing(90, 720), new Timing(60, 1500), NIGHT);
@@ -33,17 +33,17 @@ class RestFactorTest {
   @Test
   void theStretchedTimetableCostsTheLimit() {
     for (double factor : new double[] {1.01, 1.5, 4, 30, 400}) {
-      OptionalDouble found = RestFactor.forCost(overlap, timetable, tariff, draw, cost(factor));
+      OptionalDouble found = new CostFactor(overlap, tariff, draw).onRests(timetable, cost(factor));
       assertThat(found.getAsDouble()).isCloseTo(factor, within(1e-6 * factor));
     }
   }
 
   @Test
   void nothingToStretchAndNothingThatHelps() {
-    assertThat(RestFactor.forCost(overlap, timetable, tariff, draw, cost(1))).hasValue(1);
+    assertThat(new CostFactor(overlap, tariff, draw).onRests(timetable, cost(1))).hasValue(1);
     double alone = 30 * 24 * 1.2 / 1000 * 0.2;
-    assertThat(RestFactor.forCost(overlap, timetable, tariff, draw, alone)).isEmpty();
-    assertThatThrownBy(() -> RestFactor.forCost(overlap, timetable, tariff, draw, -1))
+    assertThat(new CostFactor(overlap, tariff, draw).onRests(timetable, alone)).isEmpty();
+    assertThatThrownBy(() -> new CostFactor(overlap, tariff, draw).onRests(timetable, -1))
         .isInstanceOf(Impossible.class);
   }
 

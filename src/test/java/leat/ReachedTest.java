@@ -1,0 +1,128 @@
+package leat;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaAccess;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaCodeUnit;
+import com.tngtech.archunit.core.domain.JavaMethod;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.Set;
+import java.util.TreeSet;
+import leat.cli.Declared;
+import org.junit.jupiter.api.Test;
+
+/**
+ * No class that no command line reaches. From {@code main} along every call; a call of a method may
+ * mean each method that overrides it. A constant is copied into its users by the compiler, so a
+ * class of constants alone shows no call and is left out. Methods that nothing reaches (a record's
+ * parts among them, which tests read) are listed in target/unreached.txt.
+ */
+class ReachedTest {
+  private static final JavaClasses LEAT =
+      new ClassFileImporter().importPath(Declared.CLASSES.resolve("leat"));
+
+  /** Used for a constant only, which the compiler copies; their formulas are not asked for. */
+  private static final Set<String> FOR_A_CONSTANT =
+      Set.of(
+          // no flow of heat over a day; by month for the examples of FAO-56 that the sheet holds
+          "leat.climate.SoilHeat",
+          // the tank's side; by shape for the rows from which that number was taken
+          "leat.stability.BoxDrag",
+          "leat.stability.Slenderness",
+          // planted tubes and round tanks; by Reynolds number likewise
+          "leat.stability.TubeDrag");
+
+  /** What every class has, or runs for a constant alone. */
+  private static final Set<String> BY_ALL =
+      Set.of("<clinit>", "toString", "hashCode", "equals", "values");
+
+  private final Set<JavaCodeUnit> reached = new HashSet<>();
+  private final Set<JavaClass> loaded = new HashSet<>();
+  private final Deque<JavaCodeUnit> next = new ArrayDeque<>();
+
+  private void walk() {
+    reach(LEAT.get("leat.Main").getMethod("main", String[].class));
+    reach(LEAT.get("leat.Training").getMethod("main", String[].class));
+    while (!next.isEmpty()) {
+      for (JavaAccess<?> access : next.poll().getAccessesFromSelf()) {
+        load(access.getTargetOwner());
+        if (access.getTarget().resolveMember().orElse(null) instanceof JavaCodeUnit unit) {
+          reach(unit);
+          if (unit instanceof JavaMethod method) {
+            overriding(method);
+          }
+        }
+      }
+    }
+  }
+
+  private void reach(JavaCodeUnit unit) {
+    load(unit.getOwner());
+    if (reached.add(unit)) {
+      next.add(unit);
+    }
+  }
+
+  private void load(JavaClass type) {
+    if (loaded.add(type)) {
+      type.getStaticInitializer().ifPresent(this::reach);
+    }
+  }
+
+  private void overriding(JavaMethod method) {
+    for (JavaClass sub : method.getOwner().getAllSubclasses()) {
+      for (JavaMethod m : sub.getMethods()) {
+        if (m.getName().equals(method.getName())
+            && m.getParameters().size() == method.getParameters().size()) {
+          reach(m);
+        }
+      }
+    }
+  }
+
+  private static boolean constantsAlone(JavaClass type) {
+    return type.getMethods().isEmpty() && !type.isInterface();
+  }
+
+  private static String outermost(JavaClass type) {
+    String name = type.getName();
+    return name.contains("$") ? name.substring(0, name.indexOf('$')) : name;
+  }
+
+  @Test
+  void everyClassIsReachedByACommandLine() throws IOException {
+    walk();
+    Set<String> used = new HashSet<>();
+    for (JavaCodeUnit unit : reached) {
+      if (!BY_ALL.contains(unit.getName())) {
+        used.add(outermost(unit.getOwner()));
+      }
+    }
+    Set<String> unused = new TreeSet<>();
+    Set<String> methods = new TreeSet<>();
+    for (JavaClass type : LEAT) {
+      String name = outermost(type);
+      if (!used.contains(name) && !constantsAlone(type) && !name.endsWith("package-info")) {
+        unused.add(name);
+      }
+      for (JavaMethod m : type.getMethods()) {
+        if (!reached.contains(m)) {
+          methods.add(m.getFullName());
+        }
+      }
+    }
+    Files.write(Path.of("target/unreached.txt"), methods);
+    assertThat(used).hasSizeGreaterThan(900);
+    assertThat(unused)
+        .as("classes that no command line reaches")
+        .isEqualTo(new TreeSet<>(FOR_A_CONSTANT));
+  }
+}
