@@ -61,6 +61,16 @@ public record LightNeed(
     return null;
   }
 
+  /** A need that the grower types, mol/m2 a day: low mark and good mark are the same. */
+  public static LightNeed typed(double molM2) {
+    return new LightNeed("", molM2, molM2, "typed", "the grower's own");
+  }
+
+  /** Whether the grower typed it. */
+  public boolean isTyped() {
+    return name.isEmpty();
+  }
+
   /** Longest lamp day that suits the crop, h. */
   public double lampHours() {
     boolean fruit =

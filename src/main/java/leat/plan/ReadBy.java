@@ -279,6 +279,8 @@ final class ReadBy {
       season.catch: topup season
       lamp.power: season
       lamp.efficacy: season
+      lamp.lumens: season
+      lamp.share: season
       lamp.hours: season
       lamp.area: season
       prices.filament: parts

@@ -239,8 +239,7 @@ class SeasonCommandTest {
     assertThat(json.number("water_use_L")).isCloseTo(r.num("sum_et_L"), within(1.64e-4));
     assertThat(json.number("topup_concentrate_mL"))
         .isCloseTo(r.num("sum_concentrate_mL"), within(1e-3));
-    assertThat(json.number("topup_water_L"))
-        .isCloseTo(r.num("sum_topup_water_L"), within(1.64e-4));
+    assertThat(json.number("topup_water_L")).isCloseTo(r.num("sum_topup_water_L"), within(1.64e-4));
     assertThat(json.number("drained_L")).isCloseTo(r.num("sum_drained_L"), within(2e-5));
     assertThat(json.number("ec_max_mS_cm")).isCloseTo(r.num("ec_max_mS_cm"), within(1e-6));
     assertThat(json.number("ec_end_mS_cm")).isCloseTo(r.num("ec_end_mS_cm"), within(1e-6));
