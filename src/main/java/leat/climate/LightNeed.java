@@ -61,7 +61,11 @@ public record LightNeed(
     return null;
   }
 
-  /** A need that the grower types, mol/m2 a day: low mark and good mark are the same. */
+  /**
+   * A need that the grower types: low mark and good mark are the same.
+   *
+   * @param molM2 light wanted, mol/m2 a day
+   */
   public static LightNeed typed(double molM2) {
     return new LightNeed("", molM2, molM2, "typed", "the grower's own");
   }

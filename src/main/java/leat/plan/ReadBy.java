@@ -283,9 +283,9 @@ final class ReadBy {
       lamp.share: season
       lamp.hours: season
       lamp.area: season
-      prices.filament: parts
-      prices.filaments: parts
-      prices.spool: parts
+      prices.filament: parts season
+      prices.filaments: parts season
+      prices.spool: parts season
       prices.tubes: head pump
       prices.pump: parts season
       prices.tank: parts season
