@@ -20,7 +20,25 @@ public final class LightMeter {
   /** White LED (from memory). */
   public static final double WHITE_LED = 70;
 
+  private static final String[] WORDS = {"sun", "white-led", "fluorescent", "sodium", "halide"};
+  private static final double[] FACTORS = {SUN, WHITE_LED, FLUORESCENT, SODIUM, HALIDE};
+
   private LightMeter() {}
+
+  /** Words of the lights whose factor is known, sunlight first. */
+  public static String[] words() {
+    return WORDS.clone();
+  }
+
+  /** Lux of 1 umol/m2 s of the light of that word, one of {@link #words}. */
+  public static double luxPerUmol(String word) {
+    for (int i = 0; i < WORDS.length; i++) {
+      if (WORDS[i].equals(word)) {
+        return FACTORS[i];
+      }
+    }
+    throw new Impossible("lux", "no factor of lux is known for " + word);
+  }
 
   /**
    * Photons.

@@ -61,6 +61,20 @@ public record LightNeed(
     return null;
   }
 
+  /**
+   * A need that the grower types: low mark and good mark are the same.
+   *
+   * @param molM2 light wanted, mol/m2 a day
+   */
+  public static LightNeed typed(double molM2) {
+    return new LightNeed("", molM2, molM2, "typed", "the grower's own");
+  }
+
+  /** Whether the grower typed it. */
+  public boolean isTyped() {
+    return name.isEmpty();
+  }
+
   /** Longest lamp day that suits the crop, h. */
   public double lampHours() {
     boolean fruit =

@@ -149,6 +149,10 @@ public final class Keys {
                   .within(0, 4.1)
                   .above0()
                   .byDefault("2.5", "a lamp of 2.5 umol/J, a good LED"),
+              one("lumens", Kind.NUMBER, "100", "or the lumens for a watt of a white lamp")
+                  .within(0, 250)
+                  .above0(),
+              q("share", SHARE, "50 %", "share of its light that lands on the plants").above0(),
               q("hours", TIME, "16 h", "longest time it may burn a day").within(0, 86400).above0(),
               q("area", AREA, "0.5 m2", "area that it lights").above0()),
           prices(),

@@ -139,7 +139,7 @@ final class ReadBy {
       towers[].modules[].pot_at: parts check sweep
       towers[].modules[].pot: parts check sweep
       towers[].modules[].turn: parts check sweep
-      towers[].modules[].mass: wind parts check sweep
+      towers[].modules[].mass: wind parts season check sweep
       towers[].modules[].print_time: parts sweep
       towers[].cap.mass: pump wind parts check sweep
       towers[].cap.height: wind parts check sweep
@@ -282,10 +282,12 @@ final class ReadBy {
       season.catch: topup season
       lamp.power: season
       lamp.efficacy: season
+      lamp.lumens: season
+      lamp.share: season
       lamp.hours: season
       lamp.area: season
-      prices.filament: parts sweep
-      prices.filaments: parts sweep
+      prices.filament: parts season sweep
+      prices.filaments: parts season sweep
       prices.spool: parts sweep
       prices.tubes: head pump
       prices.pump: parts season sweep

@@ -16,6 +16,7 @@ final class Rivals {
     {"riser", "k", "fittings", ""},
     {"pipe", "k", "fittings", ""},
     {"crops", "water", "area", ""},
+    {"lamp", "efficacy", "lumens", ""},
     {"sender", "steps", "edges", ""},
     {"sender", "steps", "ladder", ""},
     {"sender", "edges", "ladder", ""},

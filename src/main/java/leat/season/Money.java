@@ -11,7 +11,9 @@ package leat.season;
  * @param firstFill what was poured before the first day
  * @param seed money of the seed, NaN when no crop names its price
  * @param shop what the harvest would cost in a shop, NaN when no crop names its price
- * @param bought money of tower, tank and all that lasts, NaN when no price is named
+ * @param bought money of tower, tank and all that lasts, filament by whole spools; NaN when no
+ *     price is named
+ * @param boughtLeast the same with the filament used alone, the rest of the spools being kept
  */
 public record Money(
     Prices prices,
@@ -19,7 +21,8 @@ public record Money(
     FirstFill firstFill,
     double seed,
     double shop,
-    double bought) {
+    double bought,
+    double boughtLeast) {
 
   /** Money of the energy of the season. */
   public double energy() {
@@ -69,7 +72,16 @@ public record Money(
 
   /** The same at a cost of the season. */
   public double paybackAt(double cost) {
+    return seasons(bought, cost);
+  }
+
+  /** The least that it can be: the spools' rest is kept for other prints. */
+  public double paybackLeast(double cost) {
+    return seasons(boughtLeast, cost);
+  }
+
+  private double seasons(double spent, double cost) {
     double gain = shop - cost;
-    return gain > 0 ? bought / gain : Double.NaN;
+    return gain > 0 ? spent / gain : Double.NaN;
   }
 }

@@ -2,6 +2,7 @@ package leat.system;
 
 import leat.climate.DailyLight;
 import leat.climate.Lamp;
+import leat.climate.LightMeter;
 import leat.plan.Plan;
 import leat.plan.Section;
 import leat.quantity.Units;
@@ -25,12 +26,20 @@ public final class LightOf {
   public static Lamp lamp(Plan plan) {
     Section lamp = plan.section("lamp");
     Double watts = lamp.maybe("power");
-    plan.taken().note("half of the lamp's light lands on the plants");
     return new Lamp(
         watts == null ? Double.NaN : watts,
-        lamp.get("efficacy"),
-        Lamp.ROUND_TOWER,
+        efficacy(lamp),
+        lamp.getOr("share", Lamp.ROUND_TOWER, "half of the lamp's light lands on the plants"),
         lamp.need("area"));
+  }
+
+  private static double efficacy(Section lamp) {
+    Double lumens = lamp.maybe("lumens");
+    if (lumens == null) {
+      return lamp.get("efficacy");
+    }
+    lamp.took("70 lx of a white lamp are 1 umol/m2 s");
+    return Lamp.ofLumenUmolJ(lumens, LightMeter.WHITE_LED);
   }
 
   /** Longest time it may burn a day, h; the crop's usual when the plan does not say. */

@@ -6,6 +6,7 @@ import leat.energy.Bill;
 import leat.energy.Dates;
 import leat.energy.Draw;
 import leat.energy.Timetable;
+import leat.parts.BuildList;
 import leat.plan.Plan;
 import leat.plan.Section;
 import leat.quantity.Units;
@@ -151,6 +152,23 @@ public final class MoneyOf {
     return (Double.isNaN(sum) ? 0 : sum) + count * each;
   }
 
+  /** Printed parts as {@code parts} prices them, by whole spools or by the filament used. */
+  private double printed(boolean bySpool) {
+    if (goesOn || !BuildOf.isPriced(plan)) {
+      return Double.NaN;
+    }
+    BuildList list = BuildOf.of(plan);
+    Double filament = bySpool ? list.filamentCost() : list.filamentCostByMass();
+    return filament == null ? Double.NaN : plus(filament, 1, list.energyCost());
+  }
+
+  /** Everything that lasts, printed parts included. */
+  private double lasting(boolean bySpool) {
+    double printed = printed(bySpool);
+    double bought = bought();
+    return Double.isNaN(printed) ? bought : plus(bought, 1, printed);
+  }
+
   private double bought() {
     Section section = plan.section("prices");
     double sum = Double.NaN;
@@ -162,7 +180,7 @@ public final class MoneyOf {
 
   /** The money. */
   public Money money() {
-    return new Money(prices, energyCost, firstFill, seed, shop, bought());
+    return new Money(prices, energyCost, firstFill, seed, shop, lasting(true), lasting(false));
   }
 
   /** Energy of each day, J; null when timing or power is not known. */

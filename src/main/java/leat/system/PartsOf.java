@@ -6,24 +6,16 @@ import leat.hydraulics.Film;
 import leat.hydraulics.Liquid;
 import leat.parts.BuildList;
 import leat.parts.DeckLoad;
-import leat.parts.Filament;
-import leat.parts.Material;
 import leat.parts.Module;
-import leat.parts.Part;
 import leat.parts.PotRing;
-import leat.parts.Printer;
-import leat.parts.Purchase;
 import leat.parts.Tower;
 import leat.parts.WetMass;
-import leat.plan.Named;
 import leat.plan.Plan;
 import leat.plan.Section;
-import leat.quantity.Units;
 import leat.stability.Situation;
 
 /** What a plan's towers take: stacks, the list of parts, masses, the load on the deck. */
 public final class PartsOf {
-  private static final String[] BOUGHT = {"pump", "tank", "sender", "controller", "other"};
   private static final double WATER = 20;
 
   private final Plan plan;
@@ -138,101 +130,9 @@ public final class PartsOf {
   /** The list of parts, of all towers. */
   public BuildList list() {
     if (list == null) {
-      list = built();
+      list = BuildOf.of(plan, towers);
     }
     return list;
-  }
-
-  private BuildList built() {
-    List<Material> materials = new ArrayList<>();
-    List<Part> parts = new ArrayList<>();
-    for (int t = 0; t < towers.size(); t++) {
-      int material = material(sections.get(t), materials);
-      List<Module> modules = towers.get(t).modules();
-      for (int i = 0; i < modules.size(); i++) {
-        Section module = sections.get(t).sections("modules").get(i);
-        String own = module.text("name");
-        String name = own == null ? "module" : own;
-        double mass = module.need("mass");
-        int pieces = count(t) * modules.get(i).count();
-        add(parts, new Part(name, pieces, mass, printTime(module), material));
-      }
-      Section cap = sections.get(t).section("cap");
-      if (cap.has("mass") && cap.need("mass") > 0) {
-        add(parts, new Part("cap", count(t), cap.need("mass"), printTime(cap), material));
-      }
-    }
-    Double energy = plan.section("tariff").maybe("price");
-    return new BuildList(parts, stocks(materials), printer(), energy, bought());
-  }
-
-  private static double printTime(Section section) {
-    return section.getOr("print_time", Printer.PRINT_TIME, "8 h to print a part");
-  }
-
-  /** Equal parts of several towers are one row. */
-  private static void add(List<Part> parts, Part part) {
-    for (int i = 0; i < parts.size(); i++) {
-      Part there = parts.get(i);
-      if (there.isLike(part)) {
-        parts.set(i, there.plus(part.pieces()));
-        return;
-      }
-    }
-    parts.add(part);
-  }
-
-  /** Number of a tower's material in the list; null stands for one that is not named. */
-  private static int material(Section tower, List<Material> materials) {
-    Material own = Material.named(tower.text("material"));
-    int at = materials.indexOf(own);
-    if (at < 0) {
-      materials.add(own);
-      return materials.size() - 1;
-    }
-    return at;
-  }
-
-  private List<BuildList.Stock> stocks(List<Material> materials) {
-    Section prices = plan.section("prices");
-    Section printer = plan.section("printer");
-    double waste = printer.getOr("waste", Filament.WASTE, "10 % of the filament wasted");
-    double spool = prices.getOr("spool", Filament.SPOOL, "1 kg on a spool");
-    Named own = prices.named("filaments");
-    List<BuildList.Stock> stocks = new ArrayList<>();
-    for (int i = 0; i < materials.size(); i++) {
-      Double price = prices.maybe("filament");
-      String name = materials.get(i) == null ? "filament" : materials.get(i).word();
-      for (int k = 0; k < own.size(); k++) {
-        price = own.name(k).equals(name) ? (Double) own.value(k) : price;
-      }
-      stocks.add(new BuildList.Stock(name, waste, spool, price));
-    }
-    return stocks;
-  }
-
-  private Printer printer() {
-    Section printer = plan.section("printer");
-    Double jobs = printer.maybe("jobs");
-    if (jobs == null) {
-      printer.took("2 prints a day on each printer");
-    }
-    return new Printer(
-        (int) printer.getOr("count", 1, "one printer"),
-        jobs == null ? Printer.JOBS : Units.PER_D.fromBase(jobs),
-        printer.getOr("power", Printer.POWER, "printer 120 W"),
-        printer.getOr("changeover", Printer.CHANGEOVER, "30 min between prints"));
-  }
-
-  private List<Purchase> bought() {
-    Section prices = plan.section("prices");
-    List<Purchase> bought = new ArrayList<>();
-    for (int i = 0; i < BOUGHT.length; i++) {
-      if (prices.has(BOUGHT[i])) {
-        bought.add(new Purchase(BOUGHT[i], prices.need(BOUGHT[i])));
-      }
-    }
-    return bought;
   }
 
   /** Mass of all towers, film and riser known only when each tower's flow and riser are. */

@@ -15,6 +15,7 @@ import leat.climate.Cover;
 import leat.climate.DailyLight;
 import leat.climate.Lamp;
 import leat.climate.LampDay;
+import leat.climate.LightMeter;
 import leat.climate.LightNeed;
 import leat.climate.MonthLight;
 import leat.climate.Site;
@@ -51,8 +52,9 @@ public final class SeasonLightCommand extends Command {
   static final Column HOURS = Column.of("lamp_h", "lamp burns", Show.H);
   static final Column KWH = Column.of("lamp_day_kWh", "lamp, a day", Show.KWH);
   static final Column WATTS = Column.of("lamp_needed_W", "lamp that would do", Show.W);
+  static final Column PPFD = Column.number("ppfd_umol_m2_s", "by the meter umol/m2 s", 1);
+  static final Column LAMP_PPFD = Column.number("lamp_ppfd_umol_m2_s", "lamp umol/m2 s", 1);
   static final Column WITH = Column.number("dli_with_lamp_mol_m2", "with the lamp mol/m2", 2);
-  private static final Column NAME = Column.plain("name", "month");
 
   @Override
   public String name() {
@@ -65,7 +67,30 @@ public final class SeasonLightCommand extends Command {
       Flag.of("--month", "N", Kind.COUNT, "3", "one month, 1 for January"),
       Flag.of("--tmin", "TEMPERATURE", TEMPERATURE, "2 C", "mean of its lowest temperatures"),
       Flag.of("--tmax", "TEMPERATURE", TEMPERATURE, "10 C", "mean of its highest temperatures"),
+      Flag.of(
+          "--light",
+          "MOL",
+          Kind.NUMBER,
+          "12",
+          "light of the day in the open as a sensor summed it, mol/m2; no month is asked then"),
+      Flag.of(
+          "--lux",
+          "LX",
+          Kind.NUMBER,
+          "9000",
+          "reading of a lux meter at the plants, mean of the hours of light"),
+      Flag.of("--lux-of", "LIGHT", Kind.choice(LightMeter.words()), "white-led", "light it reads")
+          .byDefault(LightMeter.words()[0])
+          .belongsTo("--lux"),
+      Flag.of(
+              "--lux-hours",
+              "TIME",
+              Kind.quantity(Dimension.TIME),
+              "16 h",
+              "hours of light of that reading")
+          .belongsTo("--lux"),
       Flag.of("--crop", "NAME", Kind.TEXT, "lettuce", "crop whose need is meant"),
+      Flag.of("--need", "MOL", Kind.NUMBER, "17", "light that the plants want a day, mol/m2"),
       Flag.of(
           "--window",
           "SIZE",
@@ -87,6 +112,10 @@ public final class SeasonLightCommand extends Command {
           .sets("lamp.power"),
       Flag.of("--lamp-efficacy", "N", Kind.NUMBER, "2.5", "umol of light for a joule")
           .sets("lamp.efficacy"),
+      Flag.of("--lamp-lumens", "N", Kind.NUMBER, "100", "or lumens for a watt, a white lamp's")
+          .sets("lamp.lumens"),
+      Flag.of("--lamp-share", "SHARE", SHARE, "60 %", "share of its light on the plants")
+          .sets("lamp.share"),
       Flag.of("--lamp-hours", "TIME", Kind.quantity(Dimension.TIME), "16 h", "longest lamp day")
           .sets("lamp.hours"),
       Flag.of("--lamp-area", "AREA", Kind.quantity(Dimension.AREA), "0.5 m2", "area that it lights")
@@ -125,17 +154,20 @@ public final class SeasonLightCommand extends Command {
     if (call.has("--window") != call.has("--distance")) {
       throw call.needs(call.has("--window") ? "--distance" : "--window");
     }
-    Site site = SiteOf.of(call.plan(), false, true);
-    List<MonthLight> months = months(call, site);
+    TypedLight typed = TypedLight.of(this, call);
     List<LightNeed> needs = needs(call);
     Answer answer =
         new Answer(
             MONTH, RA, DAYLIGHT, RS, CLEAR, OPEN, DLI, SKY, CROP, LOW, GOOD, ENOUGH, MISSING,
-            STATUS, HOURS, KWH, WATTS, WITH);
-    for (MonthLight month : months) {
-      row(call, answer, month, needs);
+            STATUS, HOURS, KWH, WATTS, WITH, PPFD, LAMP_PPFD);
+    if (typed != null) {
+      typed(call, answer, typed, needs);
+    } else {
+      for (MonthLight month : months(call, SiteOf.of(call.plan(), false, true))) {
+        row(call, answer, month, needs);
+      }
     }
-    text(call, answer);
+    LightText.write(answer);
     return call.withTaken(answer);
   }
 
@@ -163,6 +195,14 @@ public final class SeasonLightCommand extends Command {
   /** What the named crop, or each crop of the plan, needs. */
   private List<LightNeed> needs(Call call) {
     List<LightNeed> needs = new ArrayList<>();
+    Double typed = (Double) call.value("--need");
+    if (typed != null && call.has("--crop")) {
+      throw new Refused(CommandErrors.notBoth(this, "--need", "--crop"));
+    }
+    if (typed != null) {
+      needs.add(LightNeed.typed(typed));
+      return needs;
+    }
     String named = call.text("--crop");
     if (named != null) {
       LightNeed need = LightNeed.find(named);
@@ -196,14 +236,35 @@ public final class SeasonLightCommand extends Command {
             .set(RS, SeasonRows.known(month.rsMjM2()))
             .set(CLEAR, month.clearMolM2())
             .set(OPEN, SeasonRows.known(month.molM2()));
+    LightNeed need = need(row, needs);
+    if (!Double.isNaN(month.molM2())) {
+      atThePlants(call, row, natural(call, row, month.molM2()), need);
+    }
+  }
+
+  private void typed(Call call, Answer answer, TypedLight typed, List<LightNeed> needs) {
+    Row row = answer.row();
+    LightNeed need = need(row, needs);
+    if (typed.isMetered()) {
+      row.set(PPFD, typed.ppfd());
+      atThePlants(call, row, typed.molM2(), need);
+    } else {
+      row.set(OPEN, typed.molM2());
+      atThePlants(call, row, natural(call, row, typed.molM2()), need);
+    }
+  }
+
+  private static LightNeed need(Row row, List<LightNeed> needs) {
     LightNeed need = LightNeed.neediest(needs);
     if (need != null) {
-      row.set(CROP, need.name()).set(LOW, need.lowMolM2()).set(GOOD, need.goodMolM2());
+      row.setAny(CROP, need.isTyped() ? null : need.name())
+          .set(LOW, need.lowMolM2())
+          .set(GOOD, need.goodMolM2());
     }
-    if (Double.isNaN(month.molM2())) {
-      return;
-    }
-    double natural = natural(call, row, month.molM2());
+    return need;
+  }
+
+  private static void atThePlants(Call call, Row row, double natural, LightNeed need) {
     row.set(DLI, natural);
     if (need != null) {
       row.set(ENOUGH, natural >= need.lowMolM2()).set(MISSING, need.missingMolM2(natural));
@@ -239,68 +300,7 @@ public final class SeasonLightCommand extends Command {
         .set(HOURS, Units.H.toBase(day.hours()))
         .set(KWH, Units.KWH.toBase(day.kwhDay()))
         .set(WATTS, day.wattsNeeded())
-        .set(WITH, day.reachedMolM2());
-  }
-
-  private static void text(Call call, Answer answer) {
-    Row first = answer.row(0);
-    Row name = Row.aside(NAME);
-    name.set(NAME, DateWords.month((Integer) first.get(MONTH)));
-    if (answer.size() > 1) {
-      table(answer);
-    } else if (first.get(DLI) == null) {
-      answer.sentence(
-          first.with(name),
-          "In {name} the brightest day brings {dli_clear_mol_m2} mol/m2; how much comes through the clouds the temperatures would tell: --tmin, --tmax.");
-    } else {
-      one(answer, first, name);
-    }
-    for (int i = 0; i < answer.size(); i++) {
-      minds(answer, answer.row(i));
-    }
-    answer.mind(
-        "light-level",
-        "light on the level, good to 10 % where the sun was measured, less from temperatures; a tower stands upright, and its shaded side gets less than half.");
-    answer.next("leat crops --list   the light that crops need, with EC and pH");
-  }
-
-  private static void one(Answer answer, Row row, Row name) {
-    answer.sentence(row.with(name), "In {name} the plants get {dli_mol_m2} mol/m2 a day.");
-    answer.figure(row, DAYLIGHT, "");
-    answer.figure("in the open", row, "{dli_open_mol_m2} mol/m2", "a clear sky {dli_clear_mol_m2}");
-    if (row.get(CROP) != null) {
-      answer.figure("need", row, "{low_mol_m2} to {good_mol_m2} mol/m2", "{crop}");
-    }
-    if (row.get(STATUS) != null) {
-      answer.figure(
-          "lamp", row, "{lamp_h}", "{lamp_day_kWh} a day, then {dli_with_lamp_mol_m2} mol/m2");
-      answer.figure(row, WATTS, "");
-    }
-  }
-
-  private static void table(Answer answer) {
-    int low = 0;
-    for (int i = 0; i < answer.size(); i++) {
-      low += Boolean.FALSE.equals(answer.row(i).get(ENOUGH)) ? 1 : 0;
-    }
-    Row count = Row.aside(MONTH, NAME);
-    count.set(MONTH, low).set(NAME, String.valueOf(answer.size()));
-    answer.sentence(
-        count,
-        low == 0
-            ? "The light is enough in each of the {name} months."
-            : "In {month} of {name} months the light is under the crops' low mark.");
-    answer.table(MONTH, DAYLIGHT, OPEN, DLI, CROP, LOW, GOOD, ENOUGH, HOURS, KWH);
-  }
-
-  private static void minds(Answer answer, Row row) {
-    if (Boolean.FALSE.equals(row.get(ENOUGH))) {
-      Row name = Row.aside(NAME);
-      name.set(NAME, DateWords.month((Integer) row.get(MONTH)));
-      answer.mind(
-          "light-low",
-          row.with(name),
-          "in {name} {crop} gets {dli_mol_m2} mol/m2 a day, under its low mark of {low_mol_m2}: thin and pale.");
-    }
+        .set(WITH, day.reachedMolM2())
+        .set(LAMP_PPFD, SeasonRows.known(lamp.ppfdUmolM2S()));
   }
 }

@@ -279,6 +279,6 @@ final class SeasonSums {
       return;
     }
     Interval cost = runs.interval(money::season);
-    PAYBACK.set(row, value, money.paybackAt(cost.low()), money.paybackAt(cost.high()));
+    PAYBACK.set(row, value, money.paybackLeast(cost.low()), money.paybackAt(cost.high()));
   }
 }

@@ -71,6 +71,39 @@ class SeasonAnswersTest {
         .isCloseTo(109 / (json.number("harvest_value") - json.number("cost_season")), within(1e-8));
   }
 
+  /** What lasts costs what {@code leat parts} says, cent by cent: whole spools, prints, bought. */
+  @Test
+  void printedPartsArePaidBackToo() {
+    String[] more = {
+      "--set",
+      "prices.filament=22 EUR/kg",
+      "--set",
+      "towers[0].base.height=350 mm",
+      "--format",
+      "json"
+    };
+    Cli parts = with(more, "parts", "balcony.yaml");
+    Cli season = with(more, "season", "balcony.yaml");
+    assertThat(parts.number("cost_filament")).isGreaterThan(parts.number("cost_filament_by_mass"));
+    assertThat(season.number("cost_bought")).isCloseTo(parts.number("cost_total"), within(1e-9));
+    double gain = season.number("harvest_value") - season.number("cost_season");
+    assertThat(season.number("payback_seasons"))
+        .isCloseTo(parts.number("cost_total") / gain, within(1e-8));
+    double kept = parts.number("cost_filament") - parts.number("cost_filament_by_mass");
+    double most = season.number("harvest_value") - season.number("cost_season_low");
+    assertThat(season.number("payback_seasons_low"))
+        .isCloseTo((parts.number("cost_total") - kept) / most, within(1e-8));
+    double least = season.number("harvest_value") - season.number("cost_season_high");
+    assertThat(season.number("payback_seasons_high"))
+        .isCloseTo(parts.number("cost_total") / least, within(1e-8));
+  }
+
+  private static Cli with(String[] more, String... line) {
+    Cli run = Cli.run(Stream.concat(Stream.of(line), Stream.of(more)).toArray(String[]::new));
+    assertThat(run.exit).as(run.err).isZero();
+    return run;
+  }
+
   /** The range is that of reruns: a plan with the thirst at its ends, year by year. */
   @Test
   void rangeIsOfRerunsNotScaled() throws IOException {
