@@ -2,7 +2,7 @@
 # Completion of leat for zsh: source it behind compinit, or put it on the fpath as _leat.
 # Made from the declarations of the program; change those.
 
-_leat_keys=('name=' 'about=' 'currency=' 'units=' 'site.time_zone=' 'site.latitude=' 'site.altitude=' 'site.terrain=' 'site.height_above_ground=' 'site.wind.speed=' 'site.wind.is=' 'site.shelter=' 'site.gust_factor=' 'site.air_density=' 'site.weather=' 'site.weather_columns=' 'site.months[0].tmin=' 'site.months[0].tmax=' 'site.months[0].rain=' 'site.months[0].rain_days=' 'site.exposure=' 'site.coast=' 'site.wind_height=' 'site.light.transmission=' 'site.light.shade=' 'site.sun_on_tank=' 'tank.shape=' 'tank.bottom=' 'tank.top=' 'tank.diameter=' 'tank.length=' 'tank.height=' 'tank.corner=' 'tank.corner_top=' 'tank.floor_rise=' 'tank.floor_flat=' 'tank.sections=' 'tank.table=' 'tank.between=' 'tank.bodies[0].name=' 'tank.bodies[0].area=' 'tank.bodies[0].from=' 'tank.bodies[0].to=' 'tank.holds=' 'tank.holds_full=' 'tank.full=' 'tank.low=' 'tank.intake=' 'tank.rim_overflow=' 'tank.wall.thickness=' 'tank.wall.colour=' 'tank.wall.insulation=' 'tank.warmest=' 'tank.mass=' 'tank.foot=' 'tank.stand=' 'tank.ground=' 'tank.friction=' 'tank.rain_area=' 'tank.rain_share=' 'tank.open_area=' 'tank.heel=' 'tank.drain.bore=' 'tank.drain.height=' 'tank.drain.length=' 'tank.drain.drop=' 'sender.steps=' 'sender.edges=' 'sender.ladder.reeds=' 'sender.ladder.first=' 'sender.ladder.pitch=' 'sender.ladder.levels=' 'sender.ladder.resistors=' 'sender.ladder.empty=' 'sender.ladder.full=' 'sender.ladder.return_at=' 'sender.ladder.pull_in=' 'sender.ladder.drop_out=' 'sender.ladder.stops=' 'sender.below=' 'sender.hysteresis=' 'sender.hysteresis_volume=' 'sender.edge_error=' 'sender.tolerance=' 'sender.reading=' 'sender.lead=' 'sender.open_above=' 'sender.short_below=' 'sender.divider.supply=' 'sender.divider.resistor=' 'sender.divider.sender_side=' 'sender.divider.bits=' 'sender.divider.reference=' 'sender.divider.resistor_tolerance=' 'sender.divider.supply_tolerance=' 'sender.divider.reference_tolerance=' 'sender.divider.adc_error=' 'sender.divider.blind=' 'sender.divider.ratiometric=' 'pump.curve=' 'pump.shutoff_head=' 'pump.max_flow=' 'pump.derate=' 'pump.speed=' 'pump.measured=' 'pump.power=' 'pump.power_factor=' 'pump.supply.mains=' 'pump.supply.dc=' 'pump.supply.cable.length=' 'pump.supply.cable.section=' 'pump.check_valve=' 'pump.body=' 'cap_sensor.wet=' 'cap_sensor.dry=' 'hold_up=' 'pipe.bore=' 'pipe.length=' 'pipe.material=' 'pipe.roughness=' 'pipe.k=' 'pipe.fittings=' 'pipe.valve=' 'towers[0].name=' 'towers[0].count=' 'towers[0].riser.bore=' 'towers[0].riser.length=' 'towers[0].riser.material=' 'towers[0].riser.roughness=' 'towers[0].riser.k=' 'towers[0].riser.fittings=' 'towers[0].riser.valve=' 'towers[0].outlet=' 'towers[0].wanted=' 'towers[0].base.height=' 'towers[0].modules[0].name=' 'towers[0].modules[0].count=' 'towers[0].modules[0].height=' 'towers[0].modules[0].overlap=' 'towers[0].modules[0].diameter=' 'towers[0].modules[0].wall=' 'towers[0].modules[0].pots=' 'towers[0].modules[0].pot_at=' 'towers[0].modules[0].pot=' 'towers[0].modules[0].turn=' 'towers[0].modules[0].mass=' 'towers[0].modules[0].print_time=' 'towers[0].cap.mass=' 'towers[0].cap.height=' 'towers[0].cap.spreader=' 'towers[0].cap.gap=' 'towers[0].cap.plate=' 'towers[0].cap.clearance=' 'towers[0].cap.grip=' 'towers[0].cap.print_time=' 'towers[0].guys.lines=' 'towers[0].guys.ring=' 'towers[0].guys.run=' 'towers[0].guys.anchor=' 'towers[0].guys.breaking=' 'towers[0].grown.mass=' 'towers[0].grown.width=' 'towers[0].tie=' 'towers[0].material=' 'towers[0].foot_radius=' 'towers[0].fastened=' 'strainer.aperture=' 'strainer.wire=' 'strainer.diameter=' 'strainer.clogged=' 'strainer.freeboard=' 'timing[0].run=' 'timing[0].rest=' 'timing[0].from=' 'timing[0].to=' 'timing[0].months=' 'timing[0].days=' 'wetting=' 'dry_limit.day=' 'dry_limit.night=' 'dry_limit.alarm=' 'controller.power=' 'controller.relay.rated=' 'controller.relay.coil=' 'controller.relay.coil_when=' 'controller.relay.cycles=' 'controller.relay.inrush=' 'backup.hours=' 'backup.battery=' 'backup.capacity=' 'backup.chemistry=' 'backup.depth=' 'backup.reserve=' 'backup.inverter=' 'backup.idle=' 'tariff.price=' 'tariff.standing=' 'tariff.bands[0].from=' 'tariff.bands[0].to=' 'tariff.bands[0].months=' 'tariff.bands[0].days=' 'tariff.bands[0].price=' 'water.ec=' 'water.alkalinity=' 'water.ph=' 'water.nitrate=' 'water.phosphorus=' 'water.potassium=' 'water.calcium=' 'water.magnesium=' 'water.sulfate=' 'water.sodium=' 'water.chloride=' 'water.temperature=' 'water.price=' 'rain.ec=' 'feed.parts[0].name=' 'feed.parts[0].rate=' 'feed.parts[0].price=' 'feed.rate_ec=' 'feed.acid.name=' 'feed.acid.price=' 'feed.stock.bottle=' 'feed.stock.makes=' 'feed.stock.coldest=' 'feed.stock.grams=' 'feed.salts[0].name=' 'feed.salts[0].elements=' 'feed.salts[0].price=' 'meters.ec.slope=' 'meters.ec.checked=' 'meters.ec.compensates=' 'meters.ec.scale=' 'meters.ph.offset=' 'meters.ph.checked=' 'target.ec=' 'target.ec_low=' 'target.ec_high=' 'target.ph=' 'target.ph_low=' 'target.ph_high=' 'thirst=' 'drinks=' 'crops[0].name=' 'crops[0].tower=' 'crops[0].pots=' 'crops[0].sow=' 'crops[0].until=' 'crops[0].every=' 'crops[0].nursery=' 'crops[0].growing=' 'crops[0].germination=' 'crops[0].loss=' 'crops[0].harvest=' 'crops[0].water=' 'crops[0].area=' 'crops[0].initial=' 'crops[0].development=' 'crops[0].late=' 'crops[0].start_share=' 'crops[0].end_share=' 'crops[0].turnaround=' 'crops[0].sizes=' 'crops[0].earliest_transplant=' 'crops[0].latest_harvest=' 'crops[0].base=' 'crops[0].upper=' 'crops[0].warmth=' 'crops[0].ec_low=' 'crops[0].ec_high=' 'crops[0].ph_low=' 'crops[0].ph_high=' 'crops[0].seed_price=' 'crops[0].shop_price=' 'season.from=' 'season.to=' 'season.refill=' 'season.start.volume=' 'season.start.ec=' 'season.uptake=' 'season.dose_below=' 'season.dilute_above=' 'season.change.every=' 'season.change.or_added=' 'season.away[0].from=' 'season.away[0].to=' 'season.catch=' 'lamp.power=' 'lamp.efficacy=' 'lamp.hours=' 'lamp.area=' 'prices.filament=' 'prices.filaments=' 'prices.spool=' 'prices.pump=' 'prices.tank=' 'prices.sender=' 'prices.controller=' 'prices.other=' 'prices.life=' 'printer.power=' 'printer.count=' 'printer.jobs=' 'printer.changeover=' 'printer.waste=' 'clean.with=' 'clean.strength=' 'clean.aim=' 'clean.contact=' 'limits=' 'log.time=' 'log.reading=' 'log.reading_in=' 'log.ec=' 'log.ph=' 'log.temperature=' 'log.pump=' 'log.cap=' 'log.rain=' 'log.name=' 'log.value=' 'log.delimiter=' 'log.decimal=' 'log.keeper=' 'log.thresholds.disorder=' 'log.thresholds.rest=' 'log.thresholds.clock_jump=' 'log.thresholds.gap=' 'log.thresholds.fault=' 'log.thresholds.refill_steps=' 'log.thresholds.refill_within=' 'log.thresholds.change_above=' 'log.thresholds.change_below=' 'log.thresholds.change_fall=' 'log.thresholds.change_refill=' 'log.thresholds.rain_join=' 'log.thresholds.rain_least=' 'log.thresholds.rain_ec=' 'log.thresholds.leak_factor=' 'log.thresholds.leak_steps=' 'log.thresholds.leak_join=' 'log.thresholds.dry=' 'log.thresholds.dry_intervals=' 'log.thresholds.stuck_steps=' 'log.thresholds.stuck_jump_steps=' 'log.thresholds.stuck_jump=' 'log.thresholds.wilt=' 'log.thresholds.use_days=' 'log.thresholds.use_least_days=' 'log.thresholds.weekday_days=' 'log.thresholds.day_from=' 'log.thresholds.day_to=' 'log.thresholds.night=' 'log.thresholds.ec_rows=' 'log.thresholds.silent=')
+_leat_keys=('name=' 'about=' 'currency=' 'units=' 'site.time_zone=' 'site.latitude=' 'site.altitude=' 'site.terrain=' 'site.height_above_ground=' 'site.wind.speed=' 'site.wind.is=' 'site.shelter=' 'site.gust_factor=' 'site.air_density=' 'site.weather=' 'site.weather_columns=' 'site.months[0].tmin=' 'site.months[0].tmax=' 'site.months[0].rain=' 'site.months[0].rain_days=' 'site.exposure=' 'site.coast=' 'site.wind_height=' 'site.light.transmission=' 'site.light.shade=' 'site.sun_on_tank=' 'tank.shape=' 'tank.bottom=' 'tank.top=' 'tank.diameter=' 'tank.length=' 'tank.height=' 'tank.corner=' 'tank.corner_top=' 'tank.floor_rise=' 'tank.floor_flat=' 'tank.sections=' 'tank.table=' 'tank.between=' 'tank.bodies[0].name=' 'tank.bodies[0].area=' 'tank.bodies[0].from=' 'tank.bodies[0].to=' 'tank.holds=' 'tank.holds_full=' 'tank.full=' 'tank.low=' 'tank.intake=' 'tank.rim_overflow=' 'tank.wall.thickness=' 'tank.wall.colour=' 'tank.wall.insulation=' 'tank.warmest=' 'tank.mass=' 'tank.foot=' 'tank.stand=' 'tank.ground=' 'tank.friction=' 'tank.rain_area=' 'tank.rain_share=' 'tank.open_area=' 'tank.heel=' 'tank.drain.bore=' 'tank.drain.height=' 'tank.drain.length=' 'tank.drain.drop=' 'sender.steps=' 'sender.edges=' 'sender.ladder.reeds=' 'sender.ladder.first=' 'sender.ladder.pitch=' 'sender.ladder.levels=' 'sender.ladder.resistors=' 'sender.ladder.empty=' 'sender.ladder.full=' 'sender.ladder.return_at=' 'sender.ladder.pull_in=' 'sender.ladder.drop_out=' 'sender.ladder.stops=' 'sender.below=' 'sender.hysteresis=' 'sender.hysteresis_volume=' 'sender.edge_error=' 'sender.tolerance=' 'sender.reading=' 'sender.lead=' 'sender.open_above=' 'sender.short_below=' 'sender.divider.supply=' 'sender.divider.resistor=' 'sender.divider.sender_side=' 'sender.divider.bits=' 'sender.divider.reference=' 'sender.divider.resistor_tolerance=' 'sender.divider.supply_tolerance=' 'sender.divider.reference_tolerance=' 'sender.divider.adc_error=' 'sender.divider.blind=' 'sender.divider.ratiometric=' 'pump.curve=' 'pump.shutoff_head=' 'pump.max_flow=' 'pump.derate=' 'pump.speed=' 'pump.measured=' 'pump.power=' 'pump.power_factor=' 'pump.supply.mains=' 'pump.supply.dc=' 'pump.supply.cable.length=' 'pump.supply.cable.section=' 'pump.check_valve=' 'pump.body=' 'cap_sensor.wet=' 'cap_sensor.dry=' 'hold_up=' 'pipe.bore=' 'pipe.length=' 'pipe.material=' 'pipe.roughness=' 'pipe.ridges=' 'pipe.k=' 'pipe.fittings=' 'pipe.valve=' 'towers[0].name=' 'towers[0].count=' 'towers[0].riser.bore=' 'towers[0].riser.length=' 'towers[0].riser.material=' 'towers[0].riser.roughness=' 'towers[0].riser.ridges=' 'towers[0].riser.k=' 'towers[0].riser.fittings=' 'towers[0].riser.valve=' 'towers[0].outlet=' 'towers[0].wanted=' 'towers[0].base.height=' 'towers[0].modules[0].name=' 'towers[0].modules[0].count=' 'towers[0].modules[0].height=' 'towers[0].modules[0].overlap=' 'towers[0].modules[0].diameter=' 'towers[0].modules[0].wall=' 'towers[0].modules[0].pots=' 'towers[0].modules[0].pot_at=' 'towers[0].modules[0].pot=' 'towers[0].modules[0].turn=' 'towers[0].modules[0].mass=' 'towers[0].modules[0].print_time=' 'towers[0].cap.mass=' 'towers[0].cap.height=' 'towers[0].cap.spreader=' 'towers[0].cap.gap=' 'towers[0].cap.plate=' 'towers[0].cap.clearance=' 'towers[0].cap.grip=' 'towers[0].cap.print_time=' 'towers[0].guys.lines=' 'towers[0].guys.ring=' 'towers[0].guys.run=' 'towers[0].guys.anchor=' 'towers[0].guys.breaking=' 'towers[0].grown.mass=' 'towers[0].grown.width=' 'towers[0].tie=' 'towers[0].material=' 'towers[0].foot_radius=' 'towers[0].fastened=' 'strainer.aperture=' 'strainer.wire=' 'strainer.diameter=' 'strainer.clogged=' 'strainer.freeboard=' 'timing[0].run=' 'timing[0].rest=' 'timing[0].from=' 'timing[0].to=' 'timing[0].months=' 'timing[0].days=' 'wetting=' 'dry_limit.day=' 'dry_limit.night=' 'dry_limit.alarm=' 'controller.power=' 'controller.relay.rated=' 'controller.relay.coil=' 'controller.relay.coil_when=' 'controller.relay.cycles=' 'controller.relay.inrush=' 'backup.hours=' 'backup.battery=' 'backup.capacity=' 'backup.chemistry=' 'backup.depth=' 'backup.reserve=' 'backup.inverter=' 'backup.idle=' 'tariff.price=' 'tariff.standing=' 'tariff.bands[0].from=' 'tariff.bands[0].to=' 'tariff.bands[0].months=' 'tariff.bands[0].days=' 'tariff.bands[0].price=' 'water.ec=' 'water.alkalinity=' 'water.ph=' 'water.nitrate=' 'water.phosphorus=' 'water.potassium=' 'water.calcium=' 'water.magnesium=' 'water.sulfate=' 'water.sodium=' 'water.chloride=' 'water.temperature=' 'water.price=' 'rain.ec=' 'feed.parts[0].name=' 'feed.parts[0].rate=' 'feed.parts[0].price=' 'feed.rate_ec=' 'feed.acid.name=' 'feed.acid.price=' 'feed.stock.bottle=' 'feed.stock.makes=' 'feed.stock.coldest=' 'feed.stock.grams=' 'feed.salts[0].name=' 'feed.salts[0].elements=' 'feed.salts[0].price=' 'meters.ec.slope=' 'meters.ec.checked=' 'meters.ec.compensates=' 'meters.ec.scale=' 'meters.ph.offset=' 'meters.ph.checked=' 'target.ec=' 'target.ec_low=' 'target.ec_high=' 'target.ph=' 'target.ph_low=' 'target.ph_high=' 'thirst=' 'drinks=' 'crops[0].name=' 'crops[0].tower=' 'crops[0].pots=' 'crops[0].sow=' 'crops[0].until=' 'crops[0].every=' 'crops[0].nursery=' 'crops[0].growing=' 'crops[0].germination=' 'crops[0].loss=' 'crops[0].harvest=' 'crops[0].water=' 'crops[0].area=' 'crops[0].initial=' 'crops[0].development=' 'crops[0].late=' 'crops[0].start_share=' 'crops[0].end_share=' 'crops[0].turnaround=' 'crops[0].sizes=' 'crops[0].earliest_transplant=' 'crops[0].latest_harvest=' 'crops[0].base=' 'crops[0].upper=' 'crops[0].warmth=' 'crops[0].ec_low=' 'crops[0].ec_high=' 'crops[0].ph_low=' 'crops[0].ph_high=' 'crops[0].seed_price=' 'crops[0].shop_price=' 'season.from=' 'season.to=' 'season.refill=' 'season.start.volume=' 'season.start.ec=' 'season.start.changed=' 'season.start.filled=' 'season.start.added=' 'season.uptake=' 'season.dose_below=' 'season.dilute_above=' 'season.change.every=' 'season.change.or_added=' 'season.away[0].from=' 'season.away[0].to=' 'season.catch=' 'lamp.power=' 'lamp.efficacy=' 'lamp.hours=' 'lamp.area=' 'prices.filament=' 'prices.filaments=' 'prices.spool=' 'prices.tubes=' 'prices.pump=' 'prices.tank=' 'prices.sender=' 'prices.controller=' 'prices.other=' 'prices.life=' 'printer.power=' 'printer.count=' 'printer.jobs=' 'printer.changeover=' 'printer.waste=' 'clean.with=' 'clean.strength=' 'clean.aim=' 'clean.contact=' 'limits=' 'log.time=' 'log.reading=' 'log.reading_in=' 'log.ec=' 'log.ph=' 'log.temperature=' 'log.pump=' 'log.cap=' 'log.rain=' 'log.name=' 'log.value=' 'log.delimiter=' 'log.decimal=' 'log.keeper=' 'log.thresholds.disorder=' 'log.thresholds.rest=' 'log.thresholds.clock_jump=' 'log.thresholds.gap=' 'log.thresholds.fault=' 'log.thresholds.refill_steps=' 'log.thresholds.refill_within=' 'log.thresholds.change_above=' 'log.thresholds.change_below=' 'log.thresholds.change_fall=' 'log.thresholds.change_refill=' 'log.thresholds.rain_join=' 'log.thresholds.rain_least=' 'log.thresholds.rain_ec=' 'log.thresholds.leak_factor=' 'log.thresholds.leak_steps=' 'log.thresholds.leak_join=' 'log.thresholds.dry=' 'log.thresholds.dry_intervals=' 'log.thresholds.stuck_steps=' 'log.thresholds.stuck_jump_steps=' 'log.thresholds.stuck_jump=' 'log.thresholds.wilt=' 'log.thresholds.use_days=' 'log.thresholds.use_least_days=' 'log.thresholds.weekday_days=' 'log.thresholds.day_from=' 'log.thresholds.day_to=' 'log.thresholds.night=' 'log.thresholds.ec_rows=' 'log.thresholds.silent=')
 _leat_rules=(reaches-top pump-margin tower-fed flow-wanted valve-needed pump-on-curve outlet-over-top reach no-siphon freeboard intake-covered cap-lift film-closed film-not-flooding gap-carries gap-clear riser-not-fast riser-not-slow strainer-head strainer-holds pump-measured wind-tip wind-slide wind-lid wind-joint wind-line guy-anchor pots-fit same-column-spacing deck-load steps-resolvable low-above-step intake-seen full-seen step-under-thirst dip-seen sender-fitted run-covers rest-day rest-night starts-per-hour relay-life cost-season backup-hours cable-drop crops-share target-in-band target-above-water oxygen meters-checked water-alkalinity change-interval parts-compatible acid-household season-dry season-ec-high season-ec-low season-overflow away-dry tank-warm frost-pipes)
 _leat_commands=(
   'head:head lost in a riser at a flow'
@@ -43,7 +43,7 @@ _leat() {
     return
   fi
   case "${words[2]} ${words[3]}" in
-    'level table'|'level ladder'|'level divider'|'level fit'|'dose salts'|'duty backup'|'duty cable'|'duty cap'|'season day'|'season light'|'plan new'|'plan set'|'plan schema'|'plan show'|'plan keys') command="${words[2]} ${words[3]}" ;;
+    'level table'|'level ladder'|'level divider'|'level fit'|'dose salts'|'duty backup'|'duty cable'|'duty cap'|'season day'|'season light'|'plan new'|'plan set'|'plan schema'|'plan show'|'plan card'|'plan header'|'plan keys') command="${words[2]} ${words[3]}" ;;
   esac
   case $command in
     'head')
@@ -53,8 +53,9 @@ _leat() {
         '*'--bore'[inside diameter; several for pipes in series]:LENGTH: ' \
         '*'--length'[length of pipe, one a bore]:LENGTH: ' \
         '*'--roughness'[roughness of the wall, one or one a bore]:LENGTH: ' \
+        '*'--ridges'[distance from ridge to ridge of a corrugated hose, one or one for each bore]:LENGTH: ' \
         '*'--k'[sum of the loss factors of the fittings, one a bore]:K: ' \
-        '*'--fitting'[a fitting by name and how many, in the last bore; entrance and exit come on top unless they are named; instead of --k]:NAME=COUNT:(entrance= entrance-inward= entrance-rounded= exit= elbow= elbow-long= elbow-smooth= elbow-45= bend-180= tee-run= tee-branch= union= coupling= push-elbow= barb= swing-check= lift-check=)' \
+        '*'--fitting'[a fitting by name and how many, in the last bore, behind @ its size where it has one, such as "bend=1 @ 60 mm"; entrance and exit come on top unless they are named; instead of --k]:NAME=COUNT:(entrance= entrance-inward= entrance-rounded= exit= elbow= elbow-long= elbow-smooth= elbow-45= bend-180= tee-run= tee-branch= union= coupling= push-elbow= barb= swing-check= lift-check=)' \
         --temperature'[temperature of the water]:TEMP: ' \
         --tower'[tower of the plan; the first otherwise]:NAME: ' \
         --all-towers'[flow in the plan'\''s common pipe; otherwise every tower takes --flow]:FLOW: ' \
@@ -63,6 +64,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -86,6 +88,7 @@ _leat() {
         --bore'[inside diameter of the riser]:LENGTH: ' \
         --length'[length of the riser]:LENGTH: ' \
         --roughness'[roughness of its wall]:LENGTH: ' \
+        --ridges'[distance from ridge to ridge of a corrugated hose]:LENGTH: ' \
         --k'[sum of the loss factors of its fittings]:K: ' \
         --temperature'[temperature of the water]:TEMP: ' \
         --check-valve'[whether a check valve keeps the riser full]:YES: ' \
@@ -101,6 +104,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -139,6 +143,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -172,6 +177,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -190,6 +196,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -213,6 +220,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -234,6 +242,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -263,6 +272,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -293,6 +303,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -318,6 +329,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -342,6 +354,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -372,6 +385,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -400,6 +414,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -425,6 +440,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -447,6 +463,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -463,6 +480,8 @@ _leat() {
         --volume'[what is in the tank; a band as 28..34 L when a stepped sender reads it]:VOLUME: ' \
         --reading'[instead of a volume, what the plan'\''s sender reads, with the pump off]:OHM: ' \
         --counts'[the reading is counts of the ADC, through sender.divider]' \
+        '*'--log'[goes on from what a logger'\''s rows say, as leat log reads them; several in order]:FILE:_files' \
+        --now'[what the clock says; without it, the time of the newest row]:TIME: ' \
         --motion'[which way the level has moved since the reading last changed]:WAY:(unknown rising falling)' \
         --ec'[what the meter reads in it; EC, or ppm]:EC: ' \
         --at'[temperature of the solution, for a meter that does not bring its reading to 25 C]:TEMP: ' \
@@ -479,6 +498,8 @@ _leat() {
         --rainfall'[the same by a rain gauge, over tank.rain_area of the plan]:DEPTH: ' \
         --rain-ec'[EC of the rain]:EC: ' \
         --ph'[pH of the tank, to tell the pH of the mix; target.ph of the plan otherwise]:PH: ' \
+        --was'[what was in the tank after the last top-up; tells the rain that fell in since]:VOLUME: ' \
+        --was-ec'[the EC that it had then, with --was]:EC: ' \
         --can'[biggest can; splits the water]:VOLUME: ' \
         --column'[reads rows from standard input (or --rows) and answers for this column of each]:NAME: ' \
         --rows'[file of rows instead of standard input, with --column]:FILE:_files' \
@@ -487,6 +508,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -510,6 +532,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -527,6 +550,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -545,6 +569,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -567,6 +592,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -608,6 +634,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -638,6 +665,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -663,6 +691,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -680,6 +709,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -707,6 +737,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html ics)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -722,9 +753,12 @@ _leat() {
       (( CURRENT == 3 )) && compadd -- day light
       _arguments \
         --by'[rows of weeks or months]:SPAN:(week month)' \
+        '*'--log'[goes on from what a logger'\''s rows say, as leat log reads them; several in order]:FILE:_files' \
+        --now'[what the clock says; without it, the time of the newest row]:TIME: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html ics)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -754,6 +788,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -784,6 +819,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -807,6 +843,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -840,6 +877,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -852,9 +890,10 @@ _leat() {
         {--help,-h}'[shows this help]' \
         '*:operand:_leat_plan_files' ;;
     'plan')
-      (( CURRENT == 3 )) && compadd -- new set schema show keys
+      (( CURRENT == 3 )) && compadd -- new set schema show card header keys
       _arguments \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -870,6 +909,7 @@ _leat() {
         --currency'[currency of the plan'\''s prices]:CODE: ' \
         --force'[writes over a file that is there already]' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -882,6 +922,7 @@ _leat() {
     'plan set')
       _arguments \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -895,6 +936,7 @@ _leat() {
     'plan schema')
       _arguments \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -909,6 +951,42 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
+        --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
+        --delimiter'[between the columns of csv, read or written]:CHAR: ' \
+        --decimal'[decimal sign of csv, read or written]:CHAR: ' \
+        --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
+        --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
+        --explain'[shows each formula with the numbers in it, its range and its source]' \
+        {--help,-h}'[shows this help]' \
+        '*:operand:_leat_plan_files' ;;
+    'plan card')
+      _arguments \
+        --paper'[paper that it is printed on]:SIZE:(a4 letter)' \
+        --dipstick'[a strip in true scale to cut out and tape to the tank instead]' \
+        --date'[date on the card; today otherwise]:DATE: ' \
+        {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
+        '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
+        --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
+        --delimiter'[between the columns of csv, read or written]:CHAR: ' \
+        --decimal'[decimal sign of csv, read or written]:CHAR: ' \
+        --raw'[csv keeps words that begin with = + - @ or a tab as they are; otherwise an apostrophe keeps a spreadsheet from running them]' \
+        --color'[colour of FAIL, warn and pass; auto is on a terminal where NO_COLOR is not set]:WHEN:(auto always never)' \
+        {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
+        --explain'[shows each formula with the numbers in it, its range and its source]' \
+        {--help,-h}'[shows this help]' \
+        '*:operand:_leat_plan_files' ;;
+    'plan header')
+      _arguments \
+        {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
+        '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
+        {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -922,6 +1000,7 @@ _leat() {
     'plan keys')
       _arguments \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -935,6 +1014,7 @@ _leat() {
     'units')
       _arguments \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
+        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
