@@ -15,13 +15,31 @@ public record Fitted(String name, CountAt howMany) {
   /** What is wrong with the size, or null. */
   String misfit() {
     if (!SizedFitting.isKnown(name)) {
-      return howMany.size() == null ? null : PlanErrors.fittingWithoutSize(name, howMany);
+      return howMany.size() == null ? null : takesNoSize(name, howMany);
     }
     boolean suits =
         howMany.size() == null
             ? Fitting.isKnown(name)
             : howMany.size().unit().dimension() == dimension(name);
-    return suits ? null : PlanErrors.fittingSize(name, howMany);
+    return suits ? null : needsSize(name, howMany);
+  }
+
+  /** A fitting whose size is missing or of another kind: "screen: 1", "bend: 1 @ 40 %". */
+  private static String needsSize(String name, CountAt got) {
+    return "\""
+        + name
+        + "\" needs its size behind '@' ("
+        + SizedFitting.about(name)
+        + "), such as \"1 @ "
+        + exampleSize(name)
+        + "\"; got \""
+        + typed(got)
+        + "\"";
+  }
+
+  /** A fitting that has no size: "elbow: 1 @ 60 mm". */
+  private static String takesNoSize(String name, CountAt got) {
+    return "\"" + name + "\" takes no size; got \"" + typed(got) + "\"";
   }
 
   private static Dimension dimension(String name) {
@@ -35,7 +53,7 @@ public record Fitted(String name, CountAt howMany) {
     }
   }
 
-  static String exampleSize(String name) {
+  private static String exampleSize(String name) {
     switch (SizedFitting.by(name)) {
       case SHARE:
         return "40 %";

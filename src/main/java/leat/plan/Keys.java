@@ -571,7 +571,7 @@ public final class Keys {
               "fittings",
               Kind.FITTINGS,
               "{entrance: 1, elbow: 2, exit: 1}",
-              "fittings by name, how many of each, and behind @ a size where they have one: bend: 2 @ 60 mm",
+              "fittings by name, how many of each; behind @ a size, as a bend's radius",
               Fitting.allNames())
           .from0(),
       one("valve", Kind.choice(Fitting.valveNames()), "ball", "valve in it, taken open")

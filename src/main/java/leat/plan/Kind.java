@@ -599,7 +599,7 @@ public abstract class Kind {
 
         @Override
         String schema() {
-          return "\"type\":[\"number\",\"string\"],\"pattern\":"
+          return "\"type\":[\"number\",\"string\"],\"minimum\":0,\"pattern\":"
               + JsonText.string(SchemaPattern.countAt());
         }
       };

@@ -115,9 +115,7 @@ final class PipeSense {
         try {
           SizedFitting.k(fitted.name(), size.value(), pipe.need("bore"), roughness);
         } catch (Impossible e) {
-          problems.add(
-              PlanErrors.fitting(
-                  fittings.origin(i), path, PlanErrors.fittingCannot(fitted.name(), e)));
+          problems.add(PlanErrors.fitting(fittings.origin(i), path, fitted.name(), e));
         }
       }
     }

@@ -1,8 +1,6 @@
 package leat.plan;
 
-import leat.hydraulics.SizedFitting;
 import leat.numeric.Impossible;
-import leat.quantity.CountAt;
 import leat.quantity.Dimension;
 import leat.quantity.Nearest;
 import leat.quantity.NumberText;
@@ -751,27 +749,9 @@ public final class PlanErrors {
         "part-negative", "\"" + part + "\" cannot be negative", start, start + part.length(), null);
   }
 
-  /** A fitting whose size is missing or of another kind: "screen: 1", "bend: 1 @ 40 %". */
-  static String fittingSize(String name, CountAt got) {
-    return "\""
-        + name
-        + "\" needs its size behind '@' ("
-        + SizedFitting.about(name)
-        + "), such as \"1 @ "
-        + Fitted.exampleSize(name)
-        + "\"; got \""
-        + Fitted.typed(got)
-        + "\"";
-  }
-
-  /** A fitting that has no size: "elbow: 1 @ 60 mm". */
-  static String fittingWithoutSize(String name, CountAt got) {
-    return "\"" + name + "\" takes no size; got \"" + Fitted.typed(got) + "\"";
-  }
-
-  /** A fitting of a size that cannot be: "screen: 1 @ 400 %". */
-  static String fittingCannot(String name, Impossible e) {
-    return "\"" + name + "\": " + e.quantity() + ": " + e.getMessage();
+  /** A fitting whose size the trade refuses, in a plan. */
+  public static Problem fitting(Origin at, String path, String name, Impossible e) {
+    return fitting(at, path, "\"" + name + "\": " + e.quantity() + ": " + e.getMessage());
   }
 
   /** A fitting whose size does not suit, typed in a plan. */

@@ -11,9 +11,9 @@ final class ReadBy {
       name: sow season
       currency: dose duty season check sweep
       units: head pump tank wind parts level log ec dose stock topup acid crops oxygen clean duty sow season check sweep
-      site.time_zone: log duty season check sweep
-      site.latitude: sow season check sweep
-      site.altitude: oxygen season check sweep
+      site.time_zone: log topup duty season check sweep
+      site.latitude: stock sow season check sweep
+      site.altitude: stock oxygen season check sweep
       site.terrain: wind check sweep
       site.height_above_ground: wind check sweep
       site.wind.speed: wind check sweep
@@ -21,15 +21,15 @@ final class ReadBy {
       site.shelter: wind check sweep
       site.gust_factor: wind check sweep
       site.air_density: wind check sweep
-      site.weather: sow season check sweep
-      site.weather_columns: sow season check sweep
-      site.months[].tmin: season check sweep
-      site.months[].tmax: season check sweep
-      site.months[].rain: season check sweep
-      site.months[].rain_days: season check sweep
-      site.exposure: season check sweep
-      site.coast: season check sweep
-      site.wind_height: season check sweep
+      site.weather: log stock sow season check sweep
+      site.weather_columns: stock sow season check sweep
+      site.months[].tmin: stock season check sweep
+      site.months[].tmax: stock season check sweep
+      site.months[].rain: stock season check sweep
+      site.months[].rain_days: stock season check sweep
+      site.exposure: log stock season check sweep
+      site.coast: stock season check sweep
+      site.wind_height: stock season check sweep
       site.light.transmission: season
       site.light.shade: season
       tank.shape: tank wind parts level log dose stock topup acid clean season check sweep
@@ -51,9 +51,9 @@ final class ReadBy {
       tank.holds: level log check sweep
       tank.holds_full: level log check sweep
       tank.full: pump tank wind parts level log dose stock topup acid clean duty season check sweep
-      tank.low: head pump tank wind level log duty season check sweep
-      tank.intake: pump level log clean season check sweep
-      tank.rim_overflow: tank log season check sweep
+      tank.low: head pump tank wind level log stock topup duty season check sweep
+      tank.intake: pump level log stock topup clean season check sweep
+      tank.rim_overflow: tank log stock topup season check sweep
       tank.wall.thickness: wind check sweep
       tank.warmest: check sweep
       tank.mass: wind parts check sweep
@@ -61,17 +61,17 @@ final class ReadBy {
       tank.stand: wind parts check sweep
       tank.ground: wind check sweep
       tank.friction: wind check sweep
-      tank.rain_area: tank log topup season check sweep
-      tank.rain_share: season check sweep
-      tank.open_area: season check sweep
-      tank.heel: season check sweep
+      tank.rain_area: tank log stock topup season check sweep
+      tank.rain_share: log stock season check sweep
+      tank.open_area: log stock season check sweep
+      tank.heel: log stock season check sweep
       tank.drain.bore: tank
-      tank.drain.height: tank sweep
+      tank.drain.height: tank check sweep
       tank.drain.length: tank
       tank.drain.drop: tank
       sender.steps: level log topup check sweep
       sender.edges: level log topup check sweep
-      sender.ladder.pull_in: sweep
+      sender.ladder.pull_in: check sweep
       sender.below: level log topup check sweep
       sender.hysteresis: level log topup check sweep
       sender.hysteresis_volume: level log topup check sweep
@@ -105,22 +105,24 @@ final class ReadBy {
       pump.supply.cable.length: duty check sweep
       pump.supply.cable.section: duty check sweep
       pump.check_valve: pump duty check sweep
-      cap_sensor.wet: log duty sweep
-      cap_sensor.dry: log duty sweep
+      cap_sensor.wet: log topup duty check sweep
+      cap_sensor.dry: log topup duty check sweep
       hold_up: pump level log topup clean check sweep
       pipe.bore: head pump duty check sweep
       pipe.length: head pump duty check sweep
       pipe.material: head pump duty check sweep
       pipe.roughness: head pump duty check sweep
+      pipe.ridges: head pump duty check sweep
       pipe.k: head pump duty check sweep
       pipe.fittings: head pump duty check sweep
       pipe.valve: head pump duty check sweep
       towers[].name: head pump wind parts duty sow season check sweep
-      towers[].count: head pump wind parts duty sow season check sweep
+      towers[].count: head pump wind parts log stock duty sow season check sweep
       towers[].riser.bore: head pump parts duty check sweep
       towers[].riser.length: head pump parts duty check sweep
       towers[].riser.material: head pump duty check sweep
       towers[].riser.roughness: head pump duty check sweep
+      towers[].riser.ridges: head pump duty check sweep
       towers[].riser.k: head pump duty check sweep
       towers[].riser.fittings: head pump duty check sweep
       towers[].riser.valve: head pump duty check sweep
@@ -138,7 +140,7 @@ final class ReadBy {
       towers[].modules[].pot: parts check sweep
       towers[].modules[].turn: parts check sweep
       towers[].modules[].mass: wind parts check sweep
-      towers[].modules[].print_time: parts
+      towers[].modules[].print_time: parts sweep
       towers[].cap.mass: pump wind parts check sweep
       towers[].cap.height: wind parts check sweep
       towers[].cap.spreader: check sweep
@@ -146,7 +148,7 @@ final class ReadBy {
       towers[].cap.plate: check sweep
       towers[].cap.clearance: pump check sweep
       towers[].cap.grip: pump check sweep
-      towers[].cap.print_time: parts
+      towers[].cap.print_time: parts sweep
       towers[].guys.lines: wind check sweep
       towers[].guys.ring: wind check sweep
       towers[].guys.run: wind check sweep
@@ -155,7 +157,7 @@ final class ReadBy {
       towers[].grown.mass: wind parts check sweep
       towers[].grown.width: wind check sweep
       towers[].tie: wind check sweep
-      towers[].material: parts
+      towers[].material: parts sweep
       towers[].foot_radius: wind check sweep
       towers[].fastened: wind check sweep
       strainer.aperture: check sweep
@@ -163,16 +165,16 @@ final class ReadBy {
       strainer.diameter: check sweep
       strainer.clogged: check sweep
       strainer.freeboard: check sweep
-      timing[].run: log duty season check sweep
-      timing[].rest: duty season check sweep
-      timing[].from: duty season check sweep
-      timing[].to: duty season check sweep
+      timing[].run: log topup duty season check sweep
+      timing[].rest: log topup duty season check sweep
+      timing[].from: log topup duty season check sweep
+      timing[].to: log topup duty season check sweep
       timing[].months: duty season check sweep
       timing[].days: duty season check sweep
       wetting: duty check sweep
       dry_limit.day: duty check sweep
       dry_limit.night: duty check sweep
-      dry_limit.alarm: log duty
+      dry_limit.alarm: log topup duty
       controller.power: duty season check sweep
       controller.relay.rated: duty check sweep
       controller.relay.coil: duty season check sweep
@@ -194,7 +196,7 @@ final class ReadBy {
       tariff.bands[].months: duty season check sweep
       tariff.bands[].days: duty season check sweep
       tariff.bands[].price: duty season check sweep
-      water.ec: dose stock topup season check sweep
+      water.ec: log dose stock topup season check sweep
       water.alkalinity: ec dose stock topup acid season check sweep
       water.ph: topup acid season check sweep
       water.nitrate: ec dose stock
@@ -207,11 +209,11 @@ final class ReadBy {
       water.chloride: ec dose stock check sweep
       water.temperature: topup acid season check sweep
       water.price: season
-      rain.ec: topup season check sweep
+      rain.ec: log stock topup season check sweep
       feed.parts[].name: dose stock topup
-      feed.parts[].rate: dose stock topup season check sweep
+      feed.parts[].rate: log dose stock topup season check sweep
       feed.parts[].price: season
-      feed.rate_ec: dose stock topup season check sweep
+      feed.rate_ec: log dose stock topup season check sweep
       feed.acid.name: acid season check sweep
       feed.acid.price: season
       feed.stock.bottle: stock
@@ -219,130 +221,131 @@ final class ReadBy {
       feed.stock.coldest: stock
       feed.stock.grams: stock check sweep
       feed.salts[].name: ec dose topup
-      feed.salts[].elements: ec dose topup sweep
+      feed.salts[].elements: ec dose topup check sweep
       feed.salts[].price: ec dose topup
       meters.ec.slope: ec dose topup check sweep
       meters.ec.checked: check
       meters.ec.compensates: ec dose topup
-      meters.ec.scale: ec dose topup sweep
+      meters.ec.scale: ec dose topup check sweep
       meters.ph.offset: check sweep
       meters.ph.checked: check
-      target.ec: dose topup season check sweep
-      target.ec_low: log season check sweep
-      target.ec_high: log dose topup season check sweep
+      target.ec: log dose stock topup season check sweep
+      target.ec_low: log stock topup season check sweep
+      target.ec_high: log dose stock topup season check sweep
       target.ph: stock topup acid season check sweep
-      target.ph_low: sweep
-      target.ph_high: sweep
+      target.ph_low: check sweep
+      target.ph_high: check sweep
       thirst: log stock season check sweep
       drinks: log stock season check sweep
-      crops[].name: dose topup crops sow season check sweep
-      crops[].tower: parts sow season check sweep
+      crops[].name: dose stock topup crops sow season check sweep
+      crops[].tower: parts stock sow season check sweep
       crops[].pots: parts stock sow season check sweep
-      crops[].sow: sow season check sweep
-      crops[].until: sow season check sweep
-      crops[].every: sow season check sweep
-      crops[].nursery: sow season check sweep
-      crops[].growing: sow season check sweep
-      crops[].germination: sow season check sweep
-      crops[].loss: sow season check sweep
-      crops[].harvest: season check sweep
+      crops[].sow: stock sow season check sweep
+      crops[].until: stock sow season check sweep
+      crops[].every: stock sow season check sweep
+      crops[].nursery: stock sow season check sweep
+      crops[].growing: stock sow season check sweep
+      crops[].germination: stock sow season check sweep
+      crops[].loss: stock sow season check sweep
+      crops[].harvest: stock season check sweep
       crops[].water: stock season check sweep
-      crops[].area: season check sweep
-      crops[].initial: season check sweep
-      crops[].development: season check sweep
-      crops[].late: season check sweep
-      crops[].start_share: season check sweep
-      crops[].end_share: season check sweep
-      crops[].turnaround: sow season check sweep
-      crops[].sizes: sow season check sweep
-      crops[].earliest_transplant: sow season check sweep
-      crops[].latest_harvest: sow season check sweep
+      crops[].area: stock season check sweep
+      crops[].initial: stock season check sweep
+      crops[].development: stock season check sweep
+      crops[].late: stock season check sweep
+      crops[].start_share: stock season check sweep
+      crops[].end_share: stock season check sweep
+      crops[].turnaround: stock sow season check sweep
+      crops[].sizes: stock sow season check sweep
+      crops[].earliest_transplant: stock sow season check sweep
+      crops[].latest_harvest: stock sow season check sweep
       crops[].warmth: sow
       crops[].ec_low: dose topup crops check sweep
       crops[].ec_high: dose topup crops check sweep
       crops[].ph_low: dose topup crops check sweep
       crops[].ph_high: dose topup crops check sweep
-      crops[].seed_price: season check sweep
-      crops[].shop_price: season check sweep
-      season.from: stock duty sow season check sweep
-      season.to: stock duty season check sweep
-      season.refill: season check sweep
-      season.start.volume: season check sweep
-      season.start.ec: season check sweep
-      season.uptake: season check sweep
-      season.dose_below: season check sweep
-      season.dilute_above: season check sweep
-      season.change.every: stock season check sweep
-      season.change.or_added: season check sweep
-      season.away[].from: sweep
-      season.away[].to: sweep
+      crops[].seed_price: stock season check sweep
+      crops[].shop_price: stock season check sweep
+      season.from: log stock duty sow season check sweep
+      season.to: log stock duty season check sweep
+      season.refill: log stock season check sweep
+      season.start.volume: log stock season check sweep
+      season.start.ec: log stock season check sweep
+      season.start.changed: log stock season check sweep
+      season.uptake: log stock season check sweep
+      season.dose_below: log stock season check sweep
+      season.dilute_above: log stock season check sweep
+      season.change.every: log stock season check sweep
+      season.change.or_added: log stock season check sweep
+      season.away[].from: check sweep
+      season.away[].to: check sweep
       season.catch: topup season
       lamp.power: season
       lamp.efficacy: season
       lamp.hours: season
       lamp.area: season
-      prices.filament: parts
-      prices.filaments: parts
-      prices.spool: parts
+      prices.filament: parts sweep
+      prices.filaments: parts sweep
+      prices.spool: parts sweep
       prices.tubes: head pump
-      prices.pump: parts season
-      prices.tank: parts season
-      prices.sender: parts season
-      prices.controller: parts season
-      prices.other: parts season
-      printer.power: parts
-      printer.count: parts
-      printer.jobs: parts
-      printer.changeover: parts
-      printer.waste: parts
+      prices.pump: parts season sweep
+      prices.tank: parts season sweep
+      prices.sender: parts season sweep
+      prices.controller: parts season sweep
+      prices.other: parts season sweep
+      printer.power: parts sweep
+      printer.count: parts sweep
+      printer.jobs: parts sweep
+      printer.changeover: parts sweep
+      printer.waste: parts sweep
       clean.with: clean
       clean.strength: clean
       clean.aim: clean
       clean.contact: clean
       limits: parts check sweep
-      log.time: log
-      log.reading: log
-      log.reading_in: log
-      log.ec: log
-      log.temperature: log
-      log.pump: log
-      log.cap: log
-      log.rain: log
-      log.name: log
-      log.value: log
-      log.delimiter: log
-      log.keeper: log
-      log.thresholds.disorder: log
-      log.thresholds.rest: log
-      log.thresholds.clock_jump: log
-      log.thresholds.gap: log
-      log.thresholds.fault: log
-      log.thresholds.refill_steps: log
-      log.thresholds.refill_within: log
-      log.thresholds.change_above: log
-      log.thresholds.change_below: log
-      log.thresholds.change_fall: log
-      log.thresholds.change_refill: log
-      log.thresholds.rain_join: log
-      log.thresholds.rain_least: log
-      log.thresholds.rain_ec: log
-      log.thresholds.leak_factor: log
-      log.thresholds.leak_steps: log
-      log.thresholds.leak_join: log
-      log.thresholds.dry: log
-      log.thresholds.dry_intervals: log
-      log.thresholds.stuck_steps: log
-      log.thresholds.stuck_jump_steps: log
-      log.thresholds.stuck_jump: log
-      log.thresholds.wilt: log
-      log.thresholds.use_days: log
-      log.thresholds.use_least_days: log
-      log.thresholds.weekday_days: log
-      log.thresholds.day_from: log
-      log.thresholds.day_to: log
-      log.thresholds.night: log
-      log.thresholds.ec_rows: log
-      log.thresholds.silent: log
+      log.time: log topup
+      log.reading: log topup
+      log.reading_in: log topup
+      log.ec: log topup
+      log.temperature: log topup
+      log.pump: log topup
+      log.cap: log topup
+      log.rain: log topup
+      log.name: log topup
+      log.value: log topup
+      log.delimiter: log topup
+      log.keeper: log topup
+      log.thresholds.disorder: log topup
+      log.thresholds.rest: log topup
+      log.thresholds.clock_jump: log topup
+      log.thresholds.gap: log topup
+      log.thresholds.fault: log topup
+      log.thresholds.refill_steps: log topup
+      log.thresholds.refill_within: log topup
+      log.thresholds.change_above: log topup
+      log.thresholds.change_below: log topup
+      log.thresholds.change_fall: log topup
+      log.thresholds.change_refill: log topup
+      log.thresholds.rain_join: log topup
+      log.thresholds.rain_least: log topup
+      log.thresholds.rain_ec: log topup
+      log.thresholds.leak_factor: log topup
+      log.thresholds.leak_steps: log topup
+      log.thresholds.leak_join: log topup
+      log.thresholds.dry: log topup
+      log.thresholds.dry_intervals: log topup
+      log.thresholds.stuck_steps: log topup
+      log.thresholds.stuck_jump_steps: log topup
+      log.thresholds.stuck_jump: log topup
+      log.thresholds.wilt: log topup
+      log.thresholds.use_days: log topup
+      log.thresholds.use_least_days: log topup
+      log.thresholds.weekday_days: log topup
+      log.thresholds.day_from: log topup
+      log.thresholds.day_to: log topup
+      log.thresholds.night: log topup
+      log.thresholds.ec_rows: log topup
+      log.thresholds.silent: log topup
       """;
 
   private ReadBy() {}
