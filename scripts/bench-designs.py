@@ -1,6 +1,6 @@
 #!/usr/bin/env python3
 # The designs of scripts/bench-designs again in Python, flow and margin alone: the pump's curve built once, SciPy's brentq over
-# the friction factor of fluids (Clamond's Colebrook). Prints the rate, the ratio and the largest difference; more than a millionth is a failure.
+# the friction factor of fluids (Clamond's Colebrook). Prints the rate and the ratio as lines of its table, and the largest difference; more than a millionth is a failure.
 # Needs the Debian packages python3-fluids and python3-scipy. Usage: bench-designs.py DESIGNS.csv
 import sys
 import time
@@ -43,5 +43,12 @@ rate = len(designs) / best
 worst = 0.0
 for (bore, flow, margin), (flow_here, margin_here) in zip(designs, answers):
     worst = max(worst, abs(flow_here * M3_S_OF_L_MIN - flow * M3_S_OF_L_MIN) / (flow * M3_S_OF_L_MIN), abs(margin_here - margin) / margin)
-print(f"Python, fluids, SciPy {rate:6.0f} designs a second for the same; leat {leat_rate / rate:.0f} times; {len(designs)} designs differ by {worst:.1e} at most")
+
+
+def row(value, unit, what, with_what):
+    print(f"{value:>8} {unit:<2}  {what:<54}  {with_what}")
+
+
+row(f"{rate:.0f}", "/s", "flow and margin alone, in Python", "fluids, SciPy's brentq")
+row(f"{leat_rate / rate:.2f}", "x", "leat's rate for flow and margin alone", f"Python; {len(designs)} designs differ by {worst:.1e} at most")
 sys.exit(0 if worst <= 1e-6 else 1)

@@ -3,7 +3,7 @@ package leat.plan;
 /**
  * Which commands ask for which key, as measured: {@code ReadByTest} runs every command over plans
  * and examples, and writes this table with {@code -Dleat.docs=write}. A key that stands not here is
- * accepted, because a later command will read it, and shown in no manual.
+ * accepted: it is for the plan's reader alone.
  */
 final class ReadBy {
   private static final String TABLE =

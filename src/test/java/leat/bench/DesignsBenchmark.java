@@ -60,9 +60,10 @@ public final class DesignsBenchmark {
     long all = shares[0] + shares[1] + shares[2];
     System.out.printf(
         Locale.ROOT,
-        "%-20s %7.0f designs a second; binding %2.0f %%, solving %2.0f %%, judging %2.0f %%; %d compared with a fresh check%n",
-        name,
+        "%8.0f %-2s  %-54s  binding %.0f %%, solving %.0f %%, judging %.0f %%; %d compared with a fresh check%n",
         n * 1e9 / best,
+        "/s",
+        "designs of " + name + ", every rule",
         100.0 * shares[0] / all,
         100.0 * shares[1] / all,
         100.0 * shares[2] / all,

@@ -91,9 +91,10 @@ public final class FlowBenchmark {
     }
     System.out.printf(
         Locale.ROOT,
-        "%-20s %7.0f designs a second for flow and margin alone (mean of both %.6g)%n",
-        file.getName(),
+        "%8.0f %-2s  %-54s  mean of both %.6g%n",
         n * 1e9 / best,
+        "/s",
+        "designs of " + file.getName() + ", flow and margin alone",
         sum / rounds / n);
   }
 
@@ -134,11 +135,12 @@ public final class FlowBenchmark {
     }
     System.out.printf(
         Locale.ROOT,
-        "%-20s %7.0f designs a second by the clock on one thread, %.0f on two: %.2f times; processor time a design on two %.2f times that on one%n",
-        file.getName(),
+        "%8.2f %-2s  %-54s  one; %.0f /s, then %.0f /s by the clock; processor time a design %.2f times%n",
+        rates[1] / rates[0],
+        "x",
+        "designs of " + file.getName() + ", two threads",
         rates[0],
         rates[1],
-        rates[1] / rates[0],
         costs[1] / costs[0]);
   }
 

@@ -43,10 +43,10 @@ final class Shell {
     }
   }
 
-  /** Runs a line that begins with {@code leat}. */
+  /** Runs a line; one that begins with another word than {@code leat} needs a shell. */
   Shown run(String line) {
     List<String> words = words(line);
-    if (words == null) {
+    if (words == null || !words.get(0).equals("leat")) {
       return inShell(line);
     }
     String[] args = words.subList(1, words.size()).toArray(new String[0]);

@@ -141,7 +141,7 @@ public final class TankCommand extends Command {
     answer.next(
         call.again("tank", SHAPE)
             + (call.us() ? " --every 1in" : " --every 10mm")
-            + " -o dipstick.csv");
+            + " --format csv -o dipstick.csv");
     return answer;
   }
 
