@@ -9,7 +9,6 @@ import leat.answer.Show;
 import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.CommandErrors;
-import leat.cli.DateWords;
 import leat.cli.Flag;
 import leat.climate.Cover;
 import leat.climate.DailyLight;
