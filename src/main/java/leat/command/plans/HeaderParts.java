@@ -34,8 +34,8 @@ final class HeaderParts {
   }
 
   void add() {
-    left.make("full mark", () -> mark("FULL", SenderOf.fullVolume(plan), "litres when full"));
-    left.make("refill mark", () -> mark("LOW", low(), "litres at the refill mark"));
+    left.make("full mark", () -> mark("FULL", SenderOf.fullVolume(plan), "mL, when full"));
+    left.make("refill mark", () -> mark("LOW", low(), "mL, at the refill mark"));
     sender();
     left.make("cap sensor", () -> sensor = sensor(plan.section("cap_sensor")));
     left.make("time until the cap is wet", this::waits);
