@@ -241,13 +241,7 @@ final class TextWriter {
       if (!with.isEmpty()) {
         out.append(wrapped("  with " + with, "    ")).append('\n');
       }
-      out.append("  = ");
-      if (w.show == null) {
-        out.append(NumberText.significant(w.result, w.digits));
-      } else {
-        out.append(Phrase.of(w.result, w.show).render(us));
-      }
-      out.append('\n');
+      out.append("  = ").append(w.result(us)).append('\n');
       String from = "  range " + w.range + "; source " + w.source;
       out.append(wrapped(from, "    ")).append('\n');
     }

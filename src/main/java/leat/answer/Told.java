@@ -97,12 +97,9 @@ public final class Told {
     List<Formula> formulas = new ArrayList<>();
     for (int i = 0; format.explain && i < answer.workings.size(); i++) {
       Working w = answer.workings.get(i);
-      String result =
-          w.show == null
-              ? NumberText.significant(w.result, w.digits)
-              : Phrase.of(w.result, w.show).render(format.us);
       formulas.add(
-          new Formula(w.what, w.formula, w.with.render(format.us), result, w.range, w.source));
+          new Formula(
+              w.what, w.formula, w.with.render(format.us), w.result(format.us), w.range, w.source));
     }
     return formulas;
   }

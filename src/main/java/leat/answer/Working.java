@@ -1,5 +1,7 @@
 package leat.answer;
 
+import leat.quantity.NumberText;
+
 /** One formula with the numbers in it, for {@code --explain}. */
 public final class Working {
   final String what;
@@ -60,5 +62,12 @@ public final class Working {
       String range,
       String source) {
     return new Working(what, formula, with, result, null, digits, range, source);
+  }
+
+  /** The result in words. */
+  String result(boolean us) {
+    return show == null
+        ? NumberText.significant(result, digits)
+        : Phrase.of(result, show).render(us);
   }
 }

@@ -14,7 +14,6 @@ import leat.plan.Refused;
 
 /** The one list of rules, in the order they are judged and shown. */
 public final class Rules {
-  private static final String MISSING = "missing-key";
 
   private Rules() {}
 
@@ -93,23 +92,9 @@ public final class Rules {
     try {
       found.addAll(rule.measure(subject));
     } catch (Refused e) {
-      found.add(Finding.lacking(rule, missing(e)));
+      found.add(Finding.lacking(rule, e.missingKeys()));
     } catch (Impossible e) {
       found.add(Finding.refused(rule, e.quantity() + ": " + e.getMessage()));
     }
-  }
-
-  /** The keys that are missing; any other refusal is one of the whole plan. */
-  private static String missing(Refused refused) {
-    StringBuilder keys = new StringBuilder();
-    int n = refused.problems().size();
-    for (int i = 0; i < n; i++) {
-      if (!MISSING.equals(refused.problems().get(i).code())) {
-        throw refused;
-      }
-      keys.append(i == 0 ? "" : i == n - 1 ? " and " : ", ");
-      keys.append(refused.problems().get(i).key());
-    }
-    return keys.toString();
   }
 }

@@ -338,11 +338,6 @@ public final class Call {
     return named != null ? named : fallbackPlan();
   }
 
-  /** Whether the command line itself names a plan. */
-  public boolean planNamed() {
-    return plan != null || text("--plan") != null || !plans.isEmpty();
-  }
-
   /** Whether a plan file is named. */
   public boolean hasPlan() {
     return planName() != null;

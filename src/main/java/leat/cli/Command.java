@@ -58,9 +58,9 @@ public abstract class Command {
     return false;
   }
 
-  /** Whether each operand is a plan, however it is named. */
-  public boolean planIsOperand() {
-    return false;
+  /** Whether the one operand is a plan, however it is named. */
+  public final boolean planIsOperand() {
+    return "[PLAN]".equals(operands());
   }
 
   /** The formats it answers in. */

@@ -80,9 +80,7 @@ public final class Run {
   private static int answer(
       Command command, CommandLines.Typed typed, Call call, Terminal terminal) {
     boolean page = "html".equals(call.format().name);
-    if (page && terminal.isScreen() && call.text("--output") == null) {
-      throw new Refused(CommandErrors.pageToScreen(command));
-    }
+    refusePageOnScreen(page, command, call, terminal);
     Output output = new Output(terminal, call.text("--output"));
     int streamed = command.stream(call, output);
     if (streamed >= 0) {
@@ -97,9 +95,7 @@ public final class Run {
     } catch (Refused e) {
       throw Asking.all(e, command, typed, terminal);
     }
-    if (answer.isPage() && terminal.isScreen() && call.text("--output") == null) {
-      throw new Refused(CommandErrors.pageToScreen(command));
-    }
+    refusePageOnScreen(answer.isPage(), command, call, terminal);
     // the plan that was read may name the units
     Format format = call.format();
     if (Format.VALUE.equals(format.name)) {
@@ -108,6 +104,13 @@ public final class Run {
     output.write(page ? Page.of(call, answer, format) : format.write(answer));
     tell(terminal, format.aside(answer));
     return answer.exitCode();
+  }
+
+  private static void refusePageOnScreen(
+      boolean page, Command command, Call call, Terminal terminal) {
+    if (page && terminal.isScreen() && call.text("--output") == null) {
+      throw new Refused(CommandErrors.pageToScreen(command));
+    }
   }
 
   private static int values(Command command, Call call, Output output, Answer answer) {

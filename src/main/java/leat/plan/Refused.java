@@ -9,6 +9,7 @@ import java.util.List;
 public final class Refused extends RuntimeException {
   private static final long serialVersionUID = 1L;
   private static final int MOST_SHOWN = 20;
+  private static final String MISSING = "missing-key";
 
   private final transient List<Problem> problems;
   private final int exitCode;
@@ -38,6 +39,23 @@ public final class Refused extends RuntimeException {
   /** 2 for the user's mistake, 3 for a file that cannot be read or written. */
   public int exitCode() {
     return exitCode;
+  }
+
+  /**
+   * The keys that are missing, in words.
+   *
+   * @throws Refused this one, if it is about anything else: a mistake of the whole plan
+   */
+  public String missingKeys() {
+    StringBuilder keys = new StringBuilder();
+    int n = problems.size();
+    for (int i = 0; i < n; i++) {
+      if (!MISSING.equals(problems.get(i).code())) {
+        throw this;
+      }
+      keys.append(i == 0 ? "" : i == n - 1 ? " and " : ", ").append(problems.get(i).key());
+    }
+    return keys.toString();
   }
 
   @Override

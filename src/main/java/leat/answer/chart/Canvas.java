@@ -15,6 +15,16 @@ final class Canvas {
     this.up = up;
   }
 
+  /** Ends a line of text without blanks before its end. */
+  static void endLine(StringBuilder out) {
+    int end = out.length();
+    while (end > 0 && out.charAt(end - 1) == ' ') {
+      end--;
+    }
+    out.setLength(end);
+    out.append('\n');
+  }
+
   int columns() {
     return cells[0].length;
   }

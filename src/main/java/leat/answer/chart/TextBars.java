@@ -111,7 +111,7 @@ final class TextBars {
     }
     out.append("  ").append(name).append(" ".repeat(names - name.length() + 1)).append(bar);
     out.append(' ').append(series == null ? "-" : words(series, i));
-    trim();
+    Canvas.endLine(out);
   }
 
   private void axis() {
@@ -125,9 +125,9 @@ final class TextBars {
       }
     }
     out.append(" ".repeat(names + 3)).append(words);
-    trim();
+    Canvas.endLine(out);
     out.append(" ".repeat(names + 3)).append(chart.y().heading(us));
-    trim();
+    Canvas.endLine(out);
   }
 
   private void legend() {
@@ -145,14 +145,5 @@ final class TextBars {
     if (!entries.isEmpty()) {
       out.append("  ").append(Visible.of(String.join("   ", entries))).append('\n');
     }
-  }
-
-  private void trim() {
-    int end = out.length();
-    while (end > 0 && out.charAt(end - 1) == ' ') {
-      end--;
-    }
-    out.setLength(end);
-    out.append('\n');
   }
 }

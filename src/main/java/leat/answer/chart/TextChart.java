@@ -160,7 +160,7 @@ public final class TextChart {
     String side = word.isEmpty() ? (boxes ? "\u2502" : "|") : (boxes ? "\u2524" : "+");
     out.append("  ").append(" ".repeat(room - word.length())).append(word).append(side);
     out.append(canvas.row(r));
-    trim();
+    Canvas.endLine(out);
   }
 
   /** The axis along: a line, words below it, what it counts. */
@@ -182,7 +182,7 @@ public final class TextChart {
     }
     out.append(margin).append(boxes ? "\u2514" : "+").append(line).append('\n');
     out.append(margin).append(' ').append(words);
-    trim();
+    Canvas.endLine(out);
     String heading = chart.x().heading(us);
     if (!heading.isEmpty()) {
       out.append(margin).append(' ').append(heading).append('\n');
@@ -200,15 +200,6 @@ public final class TextChart {
       out.append(used == 0 ? "  " : "   ").append(word);
       used += (used == 0 ? 2 : 3) + word.length();
     }
-    out.append('\n');
-  }
-
-  private void trim() {
-    int end = out.length();
-    while (end > 0 && out.charAt(end - 1) == ' ') {
-      end--;
-    }
-    out.setLength(end);
     out.append('\n');
   }
 }

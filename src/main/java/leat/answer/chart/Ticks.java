@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import leat.quantity.DateWords;
 import leat.quantity.NumberText;
 
 /** Places on an axis that get a word, in the unit shown. */
@@ -13,9 +14,6 @@ final class Ticks {
   private static final int DAY = 24 * HOUR;
   private static final int[] SPACES = {
     HOUR, 2 * HOUR, 6 * HOUR, 12 * HOUR, DAY, 2 * DAY, 7 * DAY, 14 * DAY
-  };
-  private static final String[] MONTHS = {
-    "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"
   };
 
   final List<Double> at = new ArrayList<>();
@@ -68,7 +66,7 @@ final class Ticks {
           t,
           space < DAY && moment.getHour() > 0
               ? (moment.getHour() < 10 ? "0" : "") + moment.getHour() + ":00"
-              : moment.getDayOfMonth() + " " + MONTHS[moment.getMonthValue() - 1]);
+              : DateWords.day(moment.toLocalDate()));
     }
   }
 
@@ -79,7 +77,7 @@ final class Ticks {
     long each = Math.max(1, (months + most - 1) / most);
     LocalDate month = first.getDayOfMonth() == 1 ? first : first.withDayOfMonth(1).plusMonths(1);
     for (; !month.isAfter(last); month = month.plusMonths(each)) {
-      String name = MONTHS[month.getMonthValue() - 1];
+      String name = DateWords.shortMonth(month.getMonthValue());
       add(
           Axis.at(month),
           each >= 12 || month.getMonthValue() == 1 ? name + " " + month.getYear() : name);

@@ -119,7 +119,7 @@ public final class WindCommand extends Command {
     }
     for (int i = 0; i < SUM.length; i++) {
       if (call.has(SUM[i])) {
-        if (call.hasPlan() && call.planNamed()) {
+        if (call.namesPlan()) {
           throw new Refused(CommandErrors.notBoth(this, SUM[i], "a plan"));
         }
         return new WindSum(call).answer();

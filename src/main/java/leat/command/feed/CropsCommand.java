@@ -33,6 +33,9 @@ public final class CropsCommand extends Command {
   static final Column LIGHT_LOW = Column.number("dli_low_mol_m2", "light from", 3);
   static final Column LIGHT_GOOD = Column.number("dli_good_mol_m2", "good", 3);
   static final Column LIGHT_KNOWN = Column.plain("dli_known", "light is");
+  private static final Column[] OF_ONE = {
+    CROP, EC_LOW, EC_HIGH, PH_LOW, PH_HIGH, SOURCE, KNOWN, LIGHT_LOW, LIGHT_GOOD, LIGHT_KNOWN
+  };
   static final Column CAN_SHARE = Column.plain("can_share", "can share");
   static final Column S_EC_LOW = Column.of("shared_ec_low_mS_cm", "shared EC from", EC);
   static final Column S_EC_HIGH = Column.of("shared_ec_high_mS_cm", "to", EC);
@@ -85,18 +88,7 @@ public final class CropsCommand extends Command {
             LIGHT_LOW,
             LIGHT_GOOD,
             LIGHT_KNOWN);
-    Answer own =
-        new Answer(
-            CROP,
-            EC_LOW,
-            EC_HIGH,
-            PH_LOW,
-            PH_HIGH,
-            SOURCE,
-            KNOWN,
-            LIGHT_LOW,
-            LIGHT_GOOD,
-            LIGHT_KNOWN);
+    Answer own = new Answer(OF_ONE);
     for (int i = 0; i < crops.size(); i++) {
       fill(own.row(), crops.get(i));
       share(fill(answer.row(), crops.get(i)), shared);
@@ -267,19 +259,7 @@ public final class CropsCommand extends Command {
   }
 
   private static Answer list(Call call) {
-    Answer answer =
-        new Answer(
-                CROP,
-                EC_LOW,
-                EC_HIGH,
-                PH_LOW,
-                PH_HIGH,
-                SOURCE,
-                KNOWN,
-                LIGHT_LOW,
-                LIGHT_GOOD,
-                LIGHT_KNOWN)
-            .asList();
+    Answer answer = new Answer(OF_ONE).asList();
     List<Crop> all = Crops.all();
     for (int i = 0; i < all.size(); i++) {
       fill(answer.row(), all.get(i));

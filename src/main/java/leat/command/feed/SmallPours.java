@@ -20,11 +20,7 @@ final class SmallPours {
       return;
     }
     SmallPour small = SmallPour.of(ml);
-    Row row =
-        Row.aside(DROPS, PARTS, THINNED)
-            .set(DROPS, small.drops())
-            .set(PARTS, small.parts())
-            .set(THINNED, Litres.baseOfMl(small.thinnedMl()));
+    Row row = row(small);
     if (small.drops() == 0) {
       answer.mind(
           "a-drop",
@@ -49,17 +45,20 @@ final class SmallPours {
       return;
     }
     SmallPour small = SmallPour.of(ml);
-    Row row =
-        Row.aside(DROPS, PARTS, THINNED)
-            .set(DROPS, small.drops())
-            .set(PARTS, small.parts())
-            .set(THINNED, Litres.baseOfMl(small.thinnedMl()));
+    Row row = row(small);
     answer.mind(
         "a-drop",
         row,
         small.drops() < 2
             ? "so little is a drop or less: put 1 part of the acid into water, fill up to {parts} parts in all, and pour {thinned_mL} of that first."
             : "so little is about {drops} drops: better put 1 part of the acid into water, fill up to {parts} parts in all, and pour {thinned_mL} of that first.");
+  }
+
+  private static Row row(SmallPour small) {
+    return Row.aside(DROPS, PARTS, THINNED)
+        .set(DROPS, small.drops())
+        .set(PARTS, small.parts())
+        .set(THINNED, Litres.baseOfMl(small.thinnedMl()));
   }
 
   /** The same for an acid that is weighed. */

@@ -14,8 +14,6 @@ final class LeftOut {
   static final Column GIVEN = Column.plain("given", "given");
   static final Column NEEDS = Column.plain("needs", "needs");
 
-  private static final String MISSING = "missing-key";
-
   private final List<String> parts = new ArrayList<>();
   private final List<String> needs = new ArrayList<>();
 
@@ -25,26 +23,13 @@ final class LeftOut {
     try {
       maker.run();
     } catch (Refused e) {
-      lacking = missing(e);
+      lacking = e.missingKeys();
     } catch (Impossible e) {
       lacking = e.quantity() + ": " + e.getMessage();
     }
     parts.add(part);
     needs.add(lacking);
     return lacking == null;
-  }
-
-  private static String missing(Refused refused) {
-    StringBuilder keys = new StringBuilder();
-    int n = refused.problems().size();
-    for (int i = 0; i < n; i++) {
-      if (!MISSING.equals(refused.problems().get(i).code())) {
-        throw refused;
-      }
-      keys.append(i == 0 ? "" : i == n - 1 ? " and " : ", ");
-      keys.append(refused.problems().get(i).key());
-    }
-    return keys.toString();
   }
 
   /** A row for each part. */

@@ -39,11 +39,6 @@ public final class PlanCardCommand extends Command {
   }
 
   @Override
-  public boolean planIsOperand() {
-    return true;
-  }
-
-  @Override
   public Flag[] flags() {
     return new Flag[] {
       Flag.of(

@@ -30,11 +30,6 @@ public final class PlanHeaderCommand extends Command {
   }
 
   @Override
-  public boolean planIsOperand() {
-    return true;
-  }
-
-  @Override
   public Flag[] flags() {
     return new Flag[0];
   }

@@ -3,7 +3,7 @@ package leat.command.run;
 import leat.answer.Answer;
 import leat.answer.Column;
 import leat.answer.Row;
-import leat.cli.DateWords;
+import leat.quantity.DateWords;
 
 /** What {@code leat season light} says in words. */
 final class LightText {

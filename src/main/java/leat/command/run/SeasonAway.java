@@ -4,7 +4,7 @@ import leat.answer.Answer;
 import leat.answer.Column;
 import leat.answer.Row;
 import leat.answer.Show;
-import leat.cli.DateWords;
+import leat.quantity.DateWords;
 import leat.quantity.Units;
 import leat.season.AwayOutcome;
 import leat.season.YearRuns;

@@ -33,11 +33,6 @@ public final class SeasonCommand extends Command {
   }
 
   @Override
-  public boolean planIsOperand() {
-    return true;
-  }
-
-  @Override
   public String[] formats() {
     return new String[] {"text", "csv", "json", "html", "ics"};
   }

@@ -4,7 +4,7 @@ import java.util.List;
 import leat.answer.Phrase;
 import leat.answer.chart.Axis;
 import leat.answer.chart.Chart;
-import leat.cli.DateWords;
+import leat.quantity.DateWords;
 import leat.season.Batch;
 import leat.system.Sown;
 

@@ -49,11 +49,6 @@ public final class SowCommand extends Command {
   }
 
   @Override
-  public boolean planIsOperand() {
-    return true;
-  }
-
-  @Override
   public String[] formats() {
     return new String[] {"text", "csv", "json", "html", "ics"};
   }
@@ -103,7 +98,7 @@ public final class SowCommand extends Command {
     if (own == null && !call.hasPlan()) {
       throw new Refused(CommandErrors.neededPlan(this));
     }
-    if (own != null && (call.namesPlan())) {
+    if (own != null && call.namesPlan()) {
       throw new Refused(CommandErrors.notBoth(this, "--plan", own));
     }
     Plan plan = own == null ? call.plan() : null;

@@ -5,7 +5,7 @@ import leat.answer.Answer;
 import leat.answer.Column;
 import leat.answer.Row;
 import leat.cli.Call;
-import leat.cli.DateWords;
+import leat.quantity.DateWords;
 import leat.season.Batches;
 import leat.season.DroppedBatch;
 import leat.season.PotUse;

@@ -5,7 +5,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
-import leat.cli.DateWords;
+import leat.quantity.DateWords;
 
 /**
  * Moments and dates of a log in words and as ISO 8601, in the zone of the plan. Written by hand:

@@ -1,4 +1,4 @@
-package leat.cli;
+package leat.quantity;
 
 import java.time.LocalDate;
 
@@ -26,9 +26,14 @@ public final class DateWords {
     return MONTHS[number - 1];
   }
 
+  /** "Apr". */
+  public static String shortMonth(int number) {
+    return month(number).substring(0, 3);
+  }
+
   /** "10 Jul". */
   public static String day(LocalDate date) {
-    return date.getDayOfMonth() + " " + MONTHS[date.getMonthValue() - 1].substring(0, 3);
+    return date.getDayOfMonth() + " " + shortMonth(date.getMonthValue());
   }
 
   /** "10 Jul to 2 Aug", or one day. */
