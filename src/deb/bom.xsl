@@ -17,6 +17,9 @@
         <description>Charts of html pages</description>
         <licenses><license><id>MIT</id></license></licenses>
         <purl>pkg:npm/uplot@<xsl:value-of select="$uplot"/></purl>
+        <externalReferences>
+          <reference type="website"><url>https://github.com/leeoniya/uPlot</url></reference>
+        </externalReferences>
       </component>
       <component type="platform" bom-ref="openjdk">
         <name>OpenJDK</name>
