@@ -242,9 +242,18 @@ public final class PlanErrors {
   /** An unknown key. */
   public static Problem unknownKey(Origin at, String path, String name, Key section) {
     String near = Binder.nearestKey(name, section);
-    near = near == null ? elsewhere(Keys.PLAN, name) : near;
-    String mend = near == null ? knownKeys(section) : "; did you mean \"" + near + "\"?";
+    String mend = near == null ? rightPlace(name, section) : "; did you mean \"" + near + "\"?";
     return new Problem("unknown-key", at, path, "unknown key" + mend);
+  }
+
+  private static String rightPlace(String name, Key section) {
+    String place = elsewhere(Keys.PLAN, name);
+    if (place == null) {
+      return knownKeys(section);
+    }
+    return place.equals(name)
+        ? "; \"" + name + "\" is a key of the whole plan, not of " + section.name
+        : "; did you mean \"" + place + "\"?";
   }
 
   /** Path of a key of this name in another section, or null. */
