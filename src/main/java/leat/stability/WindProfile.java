@@ -38,12 +38,12 @@ public final class WindProfile {
    * Height the profile is read at.
    *
    * @param terrain the ground around
-   * @param height above the ground, m, above 0 to 200
+   * @param height above the ground, m, 0 to 200; under the terrain's least height that one counts
    * @return m, not under the terrain's least
    * @throws Impossible outside
    */
   public static double heightUsed(Terrain terrain, double height) {
-    Impossible.unlessPositive("height above ground", height);
+    Impossible.ifNegative("height above ground", height);
     if (!VALID.holds(height)) {
       throw new Impossible("height above ground", "the wind profile ends at 200 m");
     }
@@ -54,7 +54,7 @@ public final class WindProfile {
    * Roughness factor cr: mean wind there over that of open country at 10 m.
    *
    * @param terrain the ground around
-   * @param height above the ground, m, above 0 to 200
+   * @param height above the ground, m, 0 to 200; under the terrain's least height that one counts
    * @return -
    * @throws Impossible outside
    */
@@ -66,7 +66,7 @@ public final class WindProfile {
    * Turbulence intensity Iv.
    *
    * @param terrain the ground around
-   * @param height above the ground, m, above 0 to 200
+   * @param height above the ground, m, 0 to 200; under the terrain's least height that one counts
    * @return -
    * @throws Impossible outside
    */
@@ -78,7 +78,7 @@ public final class WindProfile {
    * Gust over mean at the same place.
    *
    * @param terrain the ground around
-   * @param height above the ground, m, above 0 to 200
+   * @param height above the ground, m, 0 to 200; under the terrain's least height that one counts
    * @return -
    * @throws Impossible outside
    */

@@ -129,7 +129,7 @@ class WindTest {
   @Test
   void refusesWhatNoWindIs() {
     refused(() -> SiteWind.ofMean(20, Terrain.OPEN, 200.1, 1, null), "height above ground");
-    refused(() -> SiteWind.ofMean(20, Terrain.OPEN, 0, 1, null), "height above ground");
+    refused(() -> SiteWind.ofMean(20, Terrain.OPEN, -0.1, 1, null), "height above ground");
     refused(() -> SiteWind.ofMean(-1, Terrain.OPEN, 10, 1, null), "wind");
     refused(() -> SiteWind.ofMean(20, Terrain.OPEN, 10, 0, null), "shelter");
     refused(() -> SiteWind.ofMean(20, Terrain.OPEN, 10, 1, 0.9), "gust factor");
