@@ -25,7 +25,7 @@ public final class TankPlanOf {
   /** The tank of a plan; refused with the key that is missing. */
   public static TankPlan of(Plan plan) {
     Section season = plan.section("season");
-    Marks marks = marks(plan.section("tank"), refill(season));
+    Marks marks = marks(plan.section("tank"), refill(season), plan.root().maybe("hold_up"));
     Feeding feeding = feeding(plan);
     double target = feeding.targetMsCm();
     Double own = season.maybe("uptake");
@@ -77,7 +77,7 @@ public final class TankPlanOf {
     return days;
   }
 
-  private static Marks marks(Section tank, Refill refill) {
+  private static Marks marks(Section tank, Refill refill, Double held) {
     Tank shape = TankOf.of(tank);
     double full = litres(shape, tank.need("full"));
     double intake =
@@ -87,7 +87,8 @@ public final class TankPlanOf {
     double low = !atLow && !tank.has("low") ? intake : litres(shape, tank.need("low"));
     double rim =
         litres(shape, tank.getOr("rim_overflow", shape.height(), "it runs over at the rim"));
-    return new Marks(full, low, intake, rim, Units.L.fromBase(tank.get("heel")));
+    double heel = Units.L.fromBase(tank.get("heel"));
+    return new Marks(full, low, intake, rim, heel, held == null ? 0 : Units.L.fromBase(held));
   }
 
   private static double litres(Tank shape, double level) {
