@@ -110,7 +110,9 @@ final class SeasonText {
         sure
             ? "From {from} to {to} it drinks {water_use_L}"
             : "From {from} to {to} it drinks {water_use_L} ({water_use_low_L!} to {water_use_high_L!})";
-    if (!drinks()) {
+    if (!drinks() && runs.totals().flows().shortL() > 0) {
+      answer.sentence(all, "From {from} to {to} the plants find no water: {short_L} short.");
+    } else if (!drinks()) {
       answer.sentence(all, "From {from} to {to} nothing drinks.");
     } else if (sums.get(SeasonSums.COST.middle()) == null) {
       answer.sentence(
@@ -135,7 +137,9 @@ final class SeasonText {
         "{cost_water:money} {currency}",
         over
             ? "rain gives {rain_L}, of which {overflow_L} runs over"
-            : rain ? "rain gives {rain_L} of it" : "{topups} top-ups");
+            : rain
+                ? "rain gives {rain_L} of it"
+                : runs.totals().counts().topups() == 1 ? "one top-up" : "{topups} top-ups");
     line(
         answer,
         all,

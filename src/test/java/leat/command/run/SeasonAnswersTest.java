@@ -131,6 +131,14 @@ class SeasonAnswersTest {
     assertThat(Cli.run(none).out).doesNotContain("running").doesNotContain("in the towers");
   }
 
+  /** Nothing can be drunk is not nothing drinks. */
+  @Test
+  void noWaterIsToldAsThirst() {
+    Cli dry = Cli.run("season", "hard-water.yaml", "--set", "hold_up=80 L");
+    assertThat(dry.exit).isEqualTo(1);
+    assertThat(dry.out).startsWith("From 20 Apr to 1 Oct the plants find no water: 660 L short.");
+  }
+
   /** The words follow from two runs: the same answer as with tank.full at the top step. */
   @Test
   void filledByTheSenderAlone() {
