@@ -9,8 +9,10 @@ import leat.stability.Assembly;
 import leat.stability.Column;
 import leat.stability.Foot;
 import leat.stability.GuyLines;
+import leat.stability.Joint;
 import leat.stability.LineLoad;
 import leat.stability.Situation;
+import leat.stability.StackJoint;
 import leat.stability.Standing;
 import leat.stability.Tub;
 
@@ -191,11 +193,33 @@ public final class StandingOf {
     return slides(slidesFirst(pressure)).frictionNotToSlide(pressure);
   }
 
+  /** Joints of a tower from the bottom up, each over all states. */
+  public List<StackJoint> joints(int t) {
+    List<StackJoint> joints = new ArrayList<>();
+    for (int i = 0; i < assembly.joints(firstColumn[t], states.get(0)).size(); i++) {
+      List<Joint> same = new ArrayList<>();
+      for (Situation state : states) {
+        same.add(assembly.joints(firstColumn[t], state).get(i));
+      }
+      joints.add(new StackJoint(same));
+    }
+    return joints;
+  }
+
+  /** Gust that opens the first joint of a tower in any state, m/s; null when none opens. */
+  public Double firstJointOpensAt(int t, double density) {
+    Double least = null;
+    for (StackJoint joint : joints(t)) {
+      least = StackJoint.least(least, joint.opensAt(density));
+    }
+    return least;
+  }
+
   /** Pull of a rod that keeps the joints of a tower shut in all states at a pressure in Pa, N. */
   public double tieToStayShut(int t, double pressure) {
     double most = 0;
-    for (int i = 0; i < states.size(); i++) {
-      most = Math.max(most, assembly.tieToStayShut(firstColumn[t], states.get(i), pressure));
+    for (StackJoint joint : joints(t)) {
+      most = Math.max(most, joint.tieToStayShut(pressure));
     }
     return most;
   }
