@@ -6,27 +6,27 @@ import leat.quantity.Quantity;
 
 /**
  * The read values of one section of a plan. Absent values are asked for in three ways: {@code
- * maybe} (null), {@code get} (the declared default, noted as taken), {@code need} (refused with the
- * key's name and an example).
+ * maybe} (null), {@code get} (the declared default, noted in what the caller takes), {@code need}
+ * (refused with the key's name and an example).
  */
 public final class Section {
   final Key key;
   final String path;
   final Object[] values;
   final Node[] nodes;
-  private final Taken taken;
+  private final Asker asker;
 
-  Section(Key key, String path, Taken taken) {
+  Section(Key key, String path, Asker asker) {
     this.key = key;
     this.path = path;
-    this.taken = taken;
+    this.asker = asker;
     this.values = new Object[key.keys.length];
     this.nodes = new Node[key.keys.length];
   }
 
   /** A copy whose values can be changed; the sections in it are shared. */
   Section copy() {
-    Section copy = new Section(key, path, taken);
+    Section copy = new Section(key, path, asker);
     System.arraycopy(values, 0, copy.values, 0, values.length);
     System.arraycopy(nodes, 0, copy.nodes, 0, nodes.length);
     return copy;
@@ -46,7 +46,7 @@ public final class Section {
 
   private int index(String name) {
     int i = key.indexOf(name);
-    taken.ask(this, key.keys[i]);
+    asker.ask(this, key.keys[i]);
     return i;
   }
 
@@ -110,10 +110,10 @@ public final class Section {
   /** The refusal for an absent key. */
   public Refused missing(String name) {
     Key missing = key.keys[index(name)];
-    String flag = taken.planName() == null ? taken.flagFor(path(name)) : null;
+    String flag = asker.planName() == null ? asker.flagFor(path(name)) : null;
     return new Refused(
         flag == null
-            ? PlanErrors.missing(taken.planName(), path(name), missing)
+            ? PlanErrors.missing(asker.planName(), path(name), missing)
             : PlanErrors.missingFlag(flag, missing));
   }
 
@@ -121,16 +121,12 @@ public final class Section {
    * A quantity in its base unit or a bare number; the declared default, noted as taken, when
    * absent.
    */
-  public double get(String name) {
-    return ((Number) getRaw(name)).doubleValue();
+  public double get(String name, Taken taken) {
+    return ((Number) orDefault(name, taken)).doubleValue();
   }
 
   /** Any value; the declared default, noted as taken, when absent. */
-  public Object orDefault(String name) {
-    return getRaw(name);
-  }
-
-  private Object getRaw(String name) {
+  public Object orDefault(String name, Taken taken) {
     int i = index(name);
     if (values[i] != null) {
       return values[i];
@@ -142,16 +138,22 @@ public final class Section {
   /** A quantity, a bare number, true or false, or its absence; it is read when it is asked. */
   public Value value(String name) {
     int i = key.indexOf(name);
-    return new Value(this, key.keys[i], key.keys[i].keys.length > 0 ? null : values[i]);
+    return new Value(this, key.keys[i], key.keys[i].keys.length > 0 ? null : values[i], null);
+  }
+
+  /** The same, which can tell later that its declared default was taken. */
+  public Value value(String name, Taken taken) {
+    int i = key.indexOf(name);
+    return new Value(this, key.keys[i], values[i], taken);
   }
 
   /** A key is asked for. */
   void ask(Key asked) {
-    taken.ask(this, asked);
+    asker.ask(this, asked);
   }
 
   /** A quantity or the fallback, noted as taken in these words. */
-  public double getOr(String name, double otherwise, String as) {
+  public double getOr(String name, double otherwise, String as, Taken taken) {
     Double value = maybe(name);
     if (value != null) {
       return value;
@@ -161,13 +163,13 @@ public final class Section {
   }
 
   /** true or false, with its declared default. */
-  public boolean yes(String name) {
-    return (Boolean) getRaw(name);
+  public boolean yes(String name, Taken taken) {
+    return (Boolean) orDefault(name, taken);
   }
 
   /** A text or choice, with its declared default. */
-  public String word(String name) {
-    return (String) getRaw(name);
+  public String word(String name, Taken taken) {
+    return (String) orDefault(name, taken);
   }
 
   /** A text or choice, or null. */
@@ -176,15 +178,21 @@ public final class Section {
   }
 
   /** A whole number, with its declared default. */
-  public int count(String name) {
-    return (int) get(name);
+  public int count(String name, Taken taken) {
+    return (int) get(name, taken);
+  }
+
+  /** A whole number, or another one when absent. */
+  public int countOr(String name, int otherwise) {
+    Double value = maybe(name);
+    return value == null ? otherwise : value.intValue();
   }
 
   /** A section; an empty one when absent. */
   public Section section(String name) {
     int i = index(name);
     if (values[i] == null) {
-      return new Section(key.keys[i], path(name), taken);
+      return new Section(key.keys[i], path(name), asker);
     }
     return (Section) values[i];
   }
@@ -220,11 +228,6 @@ public final class Section {
   /** The node of a key, or null. */
   Node node(String name) {
     return nodes[index(name)];
-  }
-
-  /** Notes that a default was used, in the words of {@code Taken:}. */
-  public void took(String as) {
-    taken.note(as);
   }
 
   /** A problem at a key of this section; at its flag when it was not typed in a file. */
