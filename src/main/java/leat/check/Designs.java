@@ -55,10 +55,7 @@ public final class Designs {
    * @throws Refused when a number is out of range or does not go with the others
    */
   public Subject with(double... numbers) {
-    Plan design = plan;
-    for (int i = 0; i < slots.length; i++) {
-      design = design.with(slots[i], numbers[i]);
-    }
+    Plan design = slots.length == 0 ? plan : plan.with(slots, numbers);
     Section pump = design.section("pump");
     return new Subject(design, pump.has("measured") ? measured : null, this);
   }

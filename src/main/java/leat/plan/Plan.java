@@ -16,26 +16,30 @@ public final class Plan {
   private final Node written;
   private final String currency;
   private final Plan before;
-  private final Slot slot;
-  private final double number;
+  private final Slot[] slots;
+  private final double[] numbers;
   private Plan asWritten;
 
-  private Plan(Plan before, Slot slot, double number) {
+  private Plan(Plan before, Slot[] slots, double[] numbers) {
     this.name = before.name;
-    this.root = slot.lay(before.root, number);
+    Section laid = before.root;
+    for (int i = 0; i < slots.length; i++) {
+      laid = slots[i].lay(laid, numbers[i]);
+    }
+    this.root = laid;
     this.taken = before.taken;
     this.node = before.node;
     this.written = before.written;
     this.currency = before.currency;
     this.before = before;
-    this.slot = slot;
-    this.number = number;
+    this.slots = slots;
+    this.numbers = numbers;
   }
 
   private Plan(String name, Section root, Taken taken, Node node, Node written, String currency) {
     this.before = null;
-    this.slot = null;
-    this.number = Double.NaN;
+    this.slots = null;
+    this.numbers = null;
     this.written = written;
     this.currency = currency;
     this.name = name;
@@ -152,9 +156,20 @@ public final class Plan {
    * @throws Refused when the number is out of the key's range, or does not go with the others
    */
   public Plan with(Slot slot, double number) {
-    Plan laid = new Plan(this, slot, number);
+    return with(new Slot[] {slot}, new double[] {number});
+  }
+
+  /**
+   * The same with several numbers, all laid over before they are held against each other.
+   *
+   * @param slots of this plan; whoever asks leaves them and the numbers as they are
+   * @param numbers one for each slot, in the base unit of its key
+   * @throws Refused when a number is out of its key's range, or does not go with the others
+   */
+  public Plan with(Slot[] slots, double[] numbers) {
+    Plan laid = new Plan(this, slots, numbers);
     List<Problem> problems = new ArrayList<>();
-    PlanSense.check(laid.root, problems);
+    PlanSense.check(laid.root, root, problems);
     if (!problems.isEmpty()) {
       throw new Refused(problems);
     }
@@ -165,7 +180,10 @@ public final class Plan {
   public Plan with(String path, String value) {
     if (before != null) {
       Plan changed = before.with(path, value);
-      return slot.path().equals(path) ? changed : changed.with(slot, number);
+      for (int i = 0; i < slots.length; i++) {
+        changed = slots[i].path().equals(path) ? changed : changed.with(slots[i], numbers[i]);
+      }
+      return changed;
     }
     Draft draft = new Draft(name, node);
     draft.written = written;

@@ -1,6 +1,5 @@
 package leat.plan;
 
-import java.util.ArrayList;
 import java.util.List;
 import leat.quantity.Quantity;
 
@@ -16,6 +15,9 @@ public final class Section {
   final Node[] nodes;
   private final Taken taken;
 
+  /** Empty sections for those that are not given, made when first asked for. */
+  private Section[] absent;
+
   Section(Key key, String path, Taken taken) {
     this.key = key;
     this.path = path;
@@ -24,24 +26,31 @@ public final class Section {
     this.nodes = new Node[key.keys.length];
   }
 
-  /** A copy whose values can be changed; the sections in it are shared. */
-  Section copy() {
-    Section copy = new Section(key, path, taken);
-    System.arraycopy(values, 0, copy.values, 0, values.length);
-    System.arraycopy(nodes, 0, copy.nodes, 0, nodes.length);
-    return copy;
+  private Section(Section same) {
+    this.key = same.key;
+    this.path = same.path;
+    this.taken = same.taken;
+    this.values = same.values.clone();
+    this.nodes = same.nodes.clone();
+    this.absent = same.absent();
   }
 
-  /** Sets a number in a fresh copy; what says the same thing in another way is laid aside. */
+  private Section[] absent() {
+    if (absent == null) {
+      absent = new Section[key.keys.length];
+    }
+    return absent;
+  }
+
+  /** A copy whose values can be changed; the sections in it are shared. */
+  Section copy() {
+    return new Section(this);
+  }
+
+  /** Sets a value in a fresh copy; null takes it away. */
   void lay(int i, Object value) {
     values[i] = value;
     nodes[i] = null;
-    String name = key.keys[i].name;
-    for (int n = 0; Rivals.other(key.name, name, n) != null; n++) {
-      int other = index(Rivals.other(key.name, name, n));
-      values[other] = null;
-      nodes[other] = null;
-    }
   }
 
   private int index(String name) {
@@ -183,20 +192,21 @@ public final class Section {
   /** A section; an empty one when absent. */
   public Section section(String name) {
     int i = index(name);
-    if (values[i] == null) {
-      return new Section(key.keys[i], path(name), taken);
+    if (values[i] != null) {
+      return (Section) values[i];
     }
-    return (Section) values[i];
+    Section[] absent = absent();
+    if (absent[i] == null) {
+      absent[i] = new Section(key.keys[i], path(name), taken);
+    }
+    return absent[i];
   }
 
   /** A list of sections; empty when absent. */
+  @SuppressWarnings("unchecked")
   public List<Section> sections(String name) {
     List<?> list = (List<?>) raw(name);
-    List<Section> result = new ArrayList<>();
-    for (int i = 0; list != null && i < list.size(); i++) {
-      result.add((Section) list.get(i));
-    }
-    return result;
+    return list == null ? List.of() : (List<Section>) list;
   }
 
   /** A list of values; empty when absent. */
