@@ -30,7 +30,7 @@ final class WindAnswer {
     this.plan = plan;
     this.standing = standing;
     this.wind = wind;
-    this.density = WindOf.density(plan.section("site"));
+    this.density = WindOf.density(plan.section("site"), call.taken());
     this.pressure = wind.pressure(density);
   }
 
