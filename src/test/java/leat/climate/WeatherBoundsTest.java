@@ -146,6 +146,22 @@ class WeatherBoundsTest {
     assertThat(june.leftOut().get(0).inside()).isFalse();
   }
 
+  /** A season over New Year may begin before the file: a year without a day of it is none of it. */
+  @Test
+  void aYearBeforeTheFileIsTakenOnlyForItsOwnDays() {
+    List<WeatherDay> rows = new ArrayList<>();
+    for (LocalDate d = LocalDate.of(2020, 3, 1); d.getYear() < 2022; d = d.plusDays(1)) {
+      rows.add(WeatherDay.of(d, 8, 18, 0));
+    }
+    SeasonYears winter = Weather.of(rows).season(LocalDate.of(2027, 11, 10), 100);
+    assertThat(winter.years()).extracting(SeasonWeather::year).containsExactly(2020);
+    assertThat(winter.leftOut()).extracting(LeftOutYear::year).containsExactly(2021);
+    rows.add(WeatherDay.of(LocalDate.of(2020, 2, 17), 8, 18, 0));
+    assertThat(Weather.of(rows).season(LocalDate.of(2027, 11, 10), 100).leftOut())
+        .extracting(LeftOutYear::year)
+        .containsExactly(2019, 2021);
+  }
+
   /** The first run of missing days, not all that lies between the first and the last of them. */
   @Test
   void onlyTheFirstRunOfMissingDaysIsNamed() {
