@@ -115,6 +115,8 @@ record Trial(List<String> args, String input) {
     for (String arg : !args.isEmpty() && args.get(0).equals("check") ? args : List.<String>of()) {
       // as a heading, and in the column "plan" of csv and json
       rest = rest.replace(arg + ": ", "").replace(arg + ",", "").replace('"' + arg + '"', "");
+      // as the head of its column
+      rest = rest.replaceAll("(?m)^ .*" + Pattern.quote(arg) + "( .*)?$", "");
     }
     return rest;
   }
