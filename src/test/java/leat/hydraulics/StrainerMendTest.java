@@ -133,4 +133,39 @@ class StrainerMendTest {
     assertThatThrownBy(() -> Strainer.of(1e-3, 5e-4, 1e-3, 1e-4, 1, 0.05, 1e-6))
         .isInstanceOf(Impossible.class);
   }
+
+  /** The lift is what the curve has left over the pipe's loss: with it the head is the pump's. */
+  @Test
+  void theGreatestLiftUsesUpThePumpsHead() {
+    for (int litres = 1; litres <= 33; litres += 4) {
+      double flow = litres * L_MIN;
+      double lift = Mend.liftForFlow(PUMP, LINE, flow).getAsDouble();
+      assertThat(new Riser(LINE, 0).head(flow) + lift).isCloseTo(PUMP.head(flow), within(1e-12));
+    }
+    // to the curve's very end, where nothing is left but what the pipe takes
+    assertThat(Mend.liftForFlow(PUMP, LINE, PUMP.maxFlow()).getAsDouble())
+        .isCloseTo(-LINE.loss(PUMP.maxFlow()), within(1e-12));
+    assertThat(Mend.derateForFlow(PUMP, new Riser(LINE, 1), PUMP.maxFlow())).isEmpty();
+    assertThat(Mend.derateForFlow(PUMP, new Riser(LINE, 1), (1 - 1e-15) * PUMP.maxFlow()))
+        .isEmpty();
+  }
+
+  /** A bore that lets the second of two towers have 2 L/min exists, and is found. */
+  @Test
+  void aBoreForATowerAmongOthers() {
+    Manifold m = new Manifold(null, new Riser(LINE, 1.2), new Riser(LINE, 1.5));
+    double natural = m.solve(PUMP).flow(1);
+    double bore = Mend.boreForFlow(PUMP, m, 1, 0, natural).getAsDouble();
+    assertThat(bore).isCloseTo(0.013, withPercentage(1e-4));
+    assertThat(Mend.boreForFlow(PUMP, m, 1, 0, 0.5 * natural).getAsDouble()).isLessThan(bore);
+  }
+
+  /** Where the narrowest tube looked at does, 0.5 mm, that is the answer. */
+  @Test
+  void theNarrowestBoreIsHalfAMillimetre() {
+    assertThat(Mend.boreForLoss(LINE, 0, 1e-9, 500).getAsDouble()).isEqualTo(5e-4);
+    Line rough = new Line(Liquid.water(20), new PipeSection(2.2, 0.013, 1e-4, 2.5));
+    assertThat(Mend.boreForLoss(rough, 0, 1e-9, 500).getAsDouble())
+        .isCloseTo(2e-3, withPercentage(1e-4));
+  }
 }
