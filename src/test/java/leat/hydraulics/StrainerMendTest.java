@@ -70,32 +70,6 @@ class StrainerMendTest {
       new Line(Liquid.water(20), new PipeSection(2.2, 0.013, 1.5e-6, 2.5));
 
   @Property
-  void mendsOfOneRiserPassExactly(
-      @ForAll @Scale(3) @DoubleRange(min = 0.5, max = 2.2) double lift,
-      @ForAll @Scale(3) @DoubleRange(min = 1, max = 9) double litres) {
-    double flow = litres * L_MIN;
-    Riser riser = new Riser(LINE, lift);
-    double derate = Mend.derateForFlow(PUMP, riser, flow).getAsDouble();
-    if (derate <= 2) {
-      assertThat(OperatingPoint.of(PUMP.derated(derate), riser).flow())
-          .isCloseTo(flow, withPercentage(1e-6));
-      assertThat(Mend.shutoffHeadForFlow(PUMP, 0.8, riser, flow).getAsDouble())
-          .isCloseTo(2.8 * derate / 0.8, withPercentage(1e-9));
-    }
-    double highest = Mend.liftForFlow(PUMP, LINE, flow).getAsDouble();
-    if (highest < 2.7) {
-      assertThat(OperatingPoint.of(PUMP, new Riser(LINE, highest)).flow())
-          .isCloseTo(flow, withPercentage(1e-6));
-    }
-    double marginDerate = Mend.derateForMargin(PUMP, lift, 0.2);
-    assertThat(OperatingPoint.of(PUMP.derated(marginDerate), riser).marginShare().getAsDouble())
-        .isCloseTo(0.2, within(1e-9));
-    assertThat(Mend.liftForMargin(PUMP, 0.2) * 1.2).isCloseTo(2.8, within(1e-12));
-    assertThat(Mend.shutoffHeadForMargin(lift, 0.2, 0.7) * 0.7)
-        .isCloseTo(1.2 * lift, within(1e-12));
-  }
-
-  @Property
   void boresPassExactly(@ForAll @Scale(3) @DoubleRange(min = 1, max = 9) double litres) {
     double flow = litres * L_MIN;
     double bore = Mend.boreForLoss(LINE, 0, flow, 0.25).getAsDouble();
@@ -124,8 +98,6 @@ class StrainerMendTest {
 
   @Test
   void saysWhenNothingHelps() {
-    assertThat(Mend.derateForFlow(PUMP, new Riser(LINE, 1), 40 * L_MIN)).isEmpty();
-    assertThat(Mend.liftForFlow(PUMP, LINE, 40 * L_MIN)).isEmpty();
     assertThat(Mend.boreForLoss(LINE, 0, 1e-4, -0.1)).isEmpty();
     Manifold m = new Manifold(null, new Riser(LINE, 2.9));
     assertThat(Mend.boreForFlow(PUMP, m, 0, 0, 1e-4)).isEmpty();
@@ -181,7 +153,7 @@ class StrainerMendTest {
     ManifoldFlow f = m.solve(pump);
     finite(f.totalFlow(), f.manifoldHead(), f.flow(0), f.flow(1), f.share(0), f.pumpHead());
     finite(m.drainBack(f, true), m.derateFor(pump, 1, any(r, 1e-4)).orElse(0));
-    Fill fill = Fill.of(pump, one, r.nextBoolean());
+    RiserFill fill = RiserFill.of(pump, one, r.nextBoolean());
     finite(fill.fillTime().orElse(0), fill.integratedTime().orElse(0), fill.drainBack());
     double flow = any(r, 1e-4);
     MeasuredDerate d = MeasuredDerate.of(pump, m, flow, any(r, 30), 1);
