@@ -50,7 +50,7 @@ public final class Waterway {
     if (sections.isEmpty()) {
       throw plan.root().missing("towers");
     }
-    this.water = Liquid.water(temperature(plan, celsius, taken));
+    this.water = Liquid.water(temperature(celsius, taken));
     this.common = commonPipe(plan.section("pipe"), taken);
     this.towers = new Tower[sections.size()];
     this.firstRiser = new int[towers.length];
@@ -89,11 +89,6 @@ public final class Waterway {
     this.checkValve = same.checkValve;
     this.believed = believed;
     this.derate = derate;
-  }
-
-  /** The water's way of a plan, by what its pump is told to give. */
-  public static Waterway of(Plan plan, Taken taken) {
-    return of(plan, null, null, taken);
   }
 
   /** The same for a verdict: without {@code derate} and {@code measured} 70 % is left. */
@@ -140,7 +135,7 @@ public final class Waterway {
     return new Waterway(printed, believed, believed.share());
   }
 
-  private static double temperature(Plan plan, Double celsius, Taken taken) {
+  private static double temperature(Double celsius, Taken taken) {
     if (celsius != null) {
       return celsius;
     }

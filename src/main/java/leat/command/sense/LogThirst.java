@@ -87,10 +87,6 @@ final class LogThirst {
     return unread;
   }
 
-  int days() {
-    return use == null ? 0 : use.n();
-  }
-
   /** The log over the plan, -; null where one of them is silent. */
   Double factor() {
     if (bySeason != null) {
