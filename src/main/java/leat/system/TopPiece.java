@@ -17,12 +17,16 @@ public record TopPiece(
     Value gap, Value spreader, Value plate, Value mass, Value clearance, Value grip) {
 
   static TopPiece of(Section cap) {
-    return new TopPiece(
-        cap.value("gap"),
-        cap.value("spreader"),
-        cap.value("plate"),
-        cap.value("mass"),
-        cap.value("clearance"),
-        cap.value("grip"));
+    TopPiece made = cap.made(TopPiece.class);
+    return made != null
+        ? made
+        : cap.keep(
+            new TopPiece(
+                cap.value("gap"),
+                cap.value("spreader"),
+                cap.value("plate"),
+                cap.value("mass"),
+                cap.value("clearance"),
+                cap.value("grip")));
   }
 }

@@ -12,7 +12,6 @@ import leat.hydraulics.PipeSection;
 import leat.hydraulics.Power;
 import leat.hydraulics.PumpCurve;
 import leat.hydraulics.Riser;
-import leat.hydraulics.Water;
 import leat.plan.Plan;
 import leat.plan.Value;
 import leat.quantity.MeasuredFlow;
@@ -48,7 +47,7 @@ public final class Waterway {
     if (sections.isEmpty()) {
       throw plan.root().missing("towers");
     }
-    this.water = Liquid.water(temperature(plan, celsius));
+    this.water = water(plan, celsius);
     this.common = commonPipe(plan.section("pipe"));
     this.towers = new Tower[sections.size()];
     this.firstRiser = new int[towers.length];
@@ -137,12 +136,12 @@ public final class Waterway {
     return new Waterway(printed, believed, believed.share());
   }
 
-  private static double temperature(Plan plan, Double celsius) {
+  private static Liquid water(Plan plan, Double celsius) {
     if (celsius != null) {
-      return celsius;
+      return Liquid.water(celsius);
     }
     plan.taken().note("water 20 C");
-    return Water.USUAL_CELSIUS;
+    return Liquid.usualWater();
   }
 
   private Line commonPipe(leat.plan.Section pipe) {
