@@ -7,6 +7,7 @@ import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
 import leat.plan.Slot;
+import leat.plan.Taken;
 import leat.system.DerateOf;
 import leat.weather.WeatherFile;
 
@@ -41,7 +42,7 @@ public final class Designs {
       return null;
     }
     try {
-      return DerateOf.of(plan);
+      return DerateOf.of(plan, new Taken());
     } catch (Refused | Impossible e) {
       // Each design's rules say what is missing.
       return null;

@@ -4,14 +4,11 @@ import java.io.File;
 import java.util.ArrayList;
 import java.util.List;
 
-/**
- * A plan as read: its values by section, its file's name and folder, and the defaults that were
- * used.
- */
+/** A plan as read: its values by section, its file's name and folder. */
 public final class Plan {
   private final String name;
   private final Section root;
-  private final Taken taken;
+  private final Asker asker;
   private final Node node;
   private final Node written;
   private final String currency;
@@ -27,7 +24,7 @@ public final class Plan {
       laid = slots[i].lay(laid, numbers[i]);
     }
     this.root = laid;
-    this.taken = before.taken;
+    this.asker = before.asker;
     this.node = before.node;
     this.written = before.written;
     this.currency = before.currency;
@@ -36,7 +33,7 @@ public final class Plan {
     this.numbers = numbers;
   }
 
-  private Plan(String name, Section root, Taken taken, Node node, Node written, String currency) {
+  private Plan(String name, Section root, Asker asker, Node node, Node written, String currency) {
     this.before = null;
     this.slots = null;
     this.numbers = null;
@@ -44,7 +41,7 @@ public final class Plan {
     this.currency = currency;
     this.name = name;
     this.root = root;
-    this.taken = taken;
+    this.asker = asker;
     this.node = node;
   }
 
@@ -91,19 +88,14 @@ public final class Plan {
     return root.section(section);
   }
 
-  /** The defaults used so far. */
-  public Taken taken() {
-    return taken;
-  }
-
   /**
    * The keys that were asked for, lists of sections marked by {@code []}; empty unless the draft
    * was told to {@link Draft#record}.
    */
   public List<String> asked() {
-    List<String> all = new ArrayList<>(taken.asked());
+    List<String> all = new ArrayList<>(asker.asked());
     if (asWritten != null) {
-      all.addAll(asWritten.taken.asked());
+      all.addAll(asWritten.asker.asked());
     }
     return all;
   }
@@ -131,7 +123,7 @@ public final class Plan {
     }
     if (asWritten == null) {
       Draft draft = new Draft(name, written);
-      draft.recording = taken.isRecording();
+      draft.recording = asker.isRecording();
       asWritten = draft.read();
     }
     return asWritten;
@@ -293,9 +285,9 @@ public final class Plan {
 
     /** Reads the values; every mistake at once. */
     public Plan read() {
-      Taken taken = new Taken(name, flagPaths, flags);
+      Asker asker = new Asker(name, flagPaths, flags);
       List<Problem> all = new ArrayList<>(problems);
-      Binder binder = new Binder(all, taken);
+      Binder binder = new Binder(all, asker);
       Section root = binder.bind(node, Keys.PLAN);
       String currency = binder.currency(root.text("currency"));
       PlanSense.check(root, all);
@@ -307,9 +299,9 @@ public final class Plan {
         throw new Refused(all);
       }
       if (recording) {
-        taken.record();
+        asker.record();
       }
-      return new Plan(name, root, taken, node, written(), currency);
+      return new Plan(name, root, asker, node, written(), currency);
     }
 
     /** A bucket that was typed is held under the pump as it now is, on the tower of the file. */

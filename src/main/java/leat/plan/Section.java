@@ -5,44 +5,38 @@ import leat.quantity.Quantity;
 
 /**
  * The read values of one section of a plan. Absent values are asked for in three ways: {@code
- * maybe} (null), {@code get} (the declared default, noted as taken), {@code need} (refused with the
- * key's name and an example).
+ * maybe} (null), {@code get} (the declared default, noted in what the caller takes), {@code need}
+ * (refused with the key's name and an example).
  */
 public final class Section {
   final Key key;
   final String path;
   final Object[] values;
   final Node[] nodes;
-  private final Taken taken;
+  private final Asker asker;
 
   /** What was made of it; designs of one plan share the sections that they do not vary. */
   private Object made;
 
   /** Empty sections for those that are not given, made when first asked for. */
-  private Section[] absent;
+  private final Section[] absent;
 
-  Section(Key key, String path, Taken taken) {
+  Section(Key key, String path, Asker asker) {
     this.key = key;
     this.path = path;
-    this.taken = taken;
+    this.asker = asker;
     this.values = new Object[key.keys.length];
     this.nodes = new Node[key.keys.length];
+    this.absent = new Section[key.keys.length];
   }
 
   private Section(Section same) {
     this.key = same.key;
     this.path = same.path;
-    this.taken = same.taken;
+    this.asker = same.asker;
     this.values = same.values.clone();
     this.nodes = same.nodes.clone();
-    this.absent = same.absent();
-  }
-
-  private Section[] absent() {
-    if (absent == null) {
-      absent = new Section[key.keys.length];
-    }
-    return absent;
+    this.absent = same.absent;
   }
 
   /** A copy whose values can be changed; the sections in it are shared. */
@@ -58,7 +52,7 @@ public final class Section {
 
   private int index(String name) {
     int i = key.indexOf(name);
-    taken.ask(this, key.keys[i]);
+    asker.ask(this, key.keys[i]);
     return i;
   }
 
@@ -122,10 +116,10 @@ public final class Section {
   /** The refusal for an absent key. */
   public Refused missing(String name) {
     Key missing = key.keys[index(name)];
-    String flag = taken.planName() == null ? taken.flagFor(path(name)) : null;
+    String flag = asker.planName() == null ? asker.flagFor(path(name)) : null;
     return new Refused(
         flag == null
-            ? PlanErrors.missing(taken.planName(), path(name), missing)
+            ? PlanErrors.missing(asker.planName(), path(name), missing)
             : PlanErrors.missingFlag(flag, missing));
   }
 
@@ -133,16 +127,12 @@ public final class Section {
    * A quantity in its base unit or a bare number; the declared default, noted as taken, when
    * absent.
    */
-  public double get(String name) {
-    return ((Number) getRaw(name)).doubleValue();
+  public double get(String name, Taken taken) {
+    return ((Number) orDefault(name, taken)).doubleValue();
   }
 
   /** Any value; the declared default, noted as taken, when absent. */
-  public Object orDefault(String name) {
-    return getRaw(name);
-  }
-
-  private Object getRaw(String name) {
+  public Object orDefault(String name, Taken taken) {
     int i = index(name);
     if (values[i] != null) {
       return values[i];
@@ -154,16 +144,22 @@ public final class Section {
   /** A quantity, a bare number, true or false, or its absence; it is read when it is asked. */
   public Value value(String name) {
     int i = key.indexOf(name);
-    return new Value(this, key.keys[i], key.keys[i].keys.length > 0 ? null : values[i]);
+    return new Value(this, key.keys[i], key.keys[i].keys.length > 0 ? null : values[i], null);
+  }
+
+  /** The same, which can tell later that its declared default was taken. */
+  public Value value(String name, Taken taken) {
+    int i = key.indexOf(name);
+    return new Value(this, key.keys[i], values[i], taken);
   }
 
   /** A key is asked for. */
   void ask(Key asked) {
-    taken.ask(this, asked);
+    asker.ask(this, asked);
   }
 
   /** A quantity or the fallback, noted as taken in these words. */
-  public double getOr(String name, double otherwise, String as) {
+  public double getOr(String name, double otherwise, String as, Taken taken) {
     Double value = maybe(name);
     if (value != null) {
       return value;
@@ -173,13 +169,13 @@ public final class Section {
   }
 
   /** true or false, with its declared default. */
-  public boolean yes(String name) {
-    return (Boolean) getRaw(name);
+  public boolean yes(String name, Taken taken) {
+    return (Boolean) orDefault(name, taken);
   }
 
   /** A text or choice, with its declared default. */
-  public String word(String name) {
-    return (String) getRaw(name);
+  public String word(String name, Taken taken) {
+    return (String) orDefault(name, taken);
   }
 
   /** A text or choice, or null. */
@@ -188,8 +184,14 @@ public final class Section {
   }
 
   /** A whole number, with its declared default. */
-  public int count(String name) {
-    return (int) get(name);
+  public int count(String name, Taken taken) {
+    return (int) get(name, taken);
+  }
+
+  /** A whole number, or another one when absent. */
+  public int countOr(String name, int otherwise) {
+    Double value = maybe(name);
+    return value == null ? otherwise : value.intValue();
   }
 
   /** A section; an empty one when absent. */
@@ -198,9 +200,8 @@ public final class Section {
     if (values[i] != null) {
       return (Section) values[i];
     }
-    Section[] absent = absent();
     if (absent[i] == null) {
-      absent[i] = new Section(key.keys[i], path(name), taken);
+      absent[i] = new Section(key.keys[i], path(name), asker);
     }
     return absent[i];
   }
@@ -246,11 +247,6 @@ public final class Section {
   /** The node of a key, or null. */
   Node node(String name) {
     return nodes[index(name)];
-  }
-
-  /** Notes that a default was used, in the words of {@code Taken:}. */
-  public void took(String as) {
-    taken.note(as);
   }
 
   /** A problem at a key of this section; at its flag when it was not typed in a file. */
