@@ -100,18 +100,22 @@ final class PipeSense {
     Named fittings = pipe.named("fittings");
     for (int i = 0; i < fittings.size(); i++) {
       Fitted fitted = new Fitted(fittings.name(i), (CountAt) fittings.value(i));
-      String path = pipe.path("fittings") + "." + fitted.name();
       String misfit = fitted.misfit();
       Quantity size = fitted.howMany().size();
       if (misfit != null) {
-        problems.add(PlanErrors.fitting(fittings.origin(i), path, misfit));
+        problems.add(PlanErrors.fitting(fittings.origin(i), path(pipe, fitted), misfit));
       } else if (size != null) {
         try {
           SizedFitting.k(fitted.name(), size.value(), pipe.need("bore"), roughness);
         } catch (Impossible e) {
-          problems.add(PlanErrors.fitting(fittings.origin(i), path, fitted.name(), e));
+          problems.add(
+              PlanErrors.fitting(fittings.origin(i), path(pipe, fitted), fitted.name(), e));
         }
       }
     }
+  }
+
+  private static String path(Section pipe, Fitted fitted) {
+    return pipe.path("fittings") + "." + fitted.name();
   }
 }

@@ -36,61 +36,76 @@ final class PlanSense {
    */
   static void check(Section root, Section before, List<Problem> problems) {
     PlanSense sense = new PlanSense(root, before, problems);
-    sense.water();
-    sense.towers();
-    if (sense.differs("timing")) {
-      sense.windows("timing", root.sections("timing"), true);
-    }
-    if (sense.differs("tariff")) {
-      sense.windows("bands", root.section("tariff").sections("bands"), false);
-    }
-    if (sense.differs("feed") || sense.differs("meters")) {
-      sense.feed();
-    }
-    if (sense.differs("target")) {
-      sense.targets();
-    }
-    // a number laid over a tower leaves its name
-    if (sense.differs("crops")) {
-      sense.crops();
-    }
-    if (sense.differs("season")) {
-      sense.dates();
+    for (int i = 0; i < root.values.length; i++) {
+      if (before == null || root.values[i] != before.values[i]) {
+        sense.look(root.key.keys[i].name);
+      }
     }
   }
 
-  private boolean differs(String name) {
-    return before == null || root.raw(name) != before.raw(name);
+  private void look(String key) {
+    switch (key) {
+      case "tank":
+        TankSense.check(root.section("tank"), problems);
+        if (before != null) {
+          sender();
+        }
+        break;
+      case "sender":
+        sender();
+        break;
+      case "pump":
+        PipeSense.pump(root.section("pump"), problems);
+        break;
+      case "pipe":
+        PipeSense.pipe(root.section("pipe"), problems);
+        break;
+      case "towers":
+        towers();
+        break;
+      default:
+        lookOn(key);
+    }
   }
 
-  /** Whether tower {@code i} differs in a section or list of its own. */
+  private void lookOn(String key) {
+    switch (key) {
+      case "cap_sensor":
+        capSensor();
+        break;
+      case "timing":
+        windows("timing", root.sections("timing"), true);
+        break;
+      case "tariff":
+        windows("bands", root.section("tariff").sections("bands"), false);
+        break;
+      case "feed":
+        feed();
+        break;
+      case "meters":
+        scale(root.section("meters").section("ec"));
+        break;
+      case "target":
+        targets();
+        break;
+      case "crops":
+        crops();
+        break;
+      case "season":
+        dates();
+        break;
+      default:
+    }
+  }
+
+  private void sender() {
+    SenderSense.check(root.section("sender"), TankSense.rim(root.section("tank")), problems);
+  }
+
+  /** Whether a tower differs in a section or list of its own; a number leaves all names. */
   private boolean differs(int i, String name) {
     return before == null
         || root.sections("towers").get(i).raw(name) != before.sections("towers").get(i).raw(name);
-  }
-
-  private void water() {
-    if (differs("tank")) {
-      TankSense.check(root.section("tank"), problems);
-    }
-    if (differs("tank") || differs("sender")) {
-      SenderSense.check(root.section("sender"), TankSense.rim(root.section("tank")), problems);
-    }
-    if (differs("pump")) {
-      PipeSense.pump(root.section("pump"), problems);
-    }
-    if (differs("pipe")) {
-      PipeSense.pipe(root.section("pipe"), problems);
-    }
-    List<Section> towers = root.sections("towers");
-    for (int i = 0; i < towers.size(); i++) {
-      if (differs(i, "riser")) {
-        PipeSense.pipe(towers.get(i).section("riser"), problems);
-      }
-    }
-    if (differs("cap_sensor")) {
-      capSensor();
-    }
   }
 
   /** Tells a value that lies over another one; {@code why} says what is wrong with that. */
@@ -114,20 +129,26 @@ final class PlanSense {
   private void towers() {
     List<Section> towers = root.sections("towers");
     for (int i = 0; i < towers.size(); i++) {
-      if (!differs(i, "modules")) {
-        continue;
+      if (differs(i, "riser")) {
+        PipeSense.pipe(towers.get(i).section("riser"), problems);
       }
-      String name = towers.get(i).text("name");
-      for (int k = 0; k < i; k++) {
-        if (name != null && name.equals(towers.get(k).text("name"))) {
-          problems.add(PlanErrors.namedTwice(towers.get(i), name));
-          break;
-        }
+      if (differs(i, "modules")) {
+        modules(towers, i);
       }
-      List<Section> modules = towers.get(i).sections("modules");
-      for (int k = 0; k < modules.size(); k++) {
-        notOver(modules.get(k), "overlap", "height", "it sits deeper than it is high", problems);
+    }
+  }
+
+  private void modules(List<Section> towers, int i) {
+    String name = towers.get(i).text("name");
+    for (int k = 0; k < i; k++) {
+      if (name != null && name.equals(towers.get(k).text("name"))) {
+        problems.add(PlanErrors.namedTwice(towers.get(i), name));
+        break;
       }
+    }
+    List<Section> modules = towers.get(i).sections("modules");
+    for (int k = 0; k < modules.size(); k++) {
+      notOver(modules.get(k), "overlap", "height", "it sits deeper than it is high", problems);
     }
   }
 
@@ -196,7 +217,9 @@ final class PlanSense {
         }
       }
     }
-    Section meter = root.section("meters").section("ec");
+  }
+
+  private void scale(Section meter) {
     if (meter.has("scale")) {
       try {
         PpmScale.of(meter.need("scale"));

@@ -12,7 +12,6 @@ import leat.hydraulics.PipeSection;
 import leat.hydraulics.Power;
 import leat.hydraulics.PumpCurve;
 import leat.hydraulics.Riser;
-import leat.hydraulics.Water;
 import leat.plan.Plan;
 import leat.plan.Taken;
 import leat.plan.Value;
@@ -50,7 +49,7 @@ public final class Waterway {
     if (sections.isEmpty()) {
       throw plan.root().missing("towers");
     }
-    this.water = Liquid.water(temperature(celsius, taken));
+    this.water = water(celsius, taken);
     this.common = commonPipe(plan.section("pipe"), taken);
     this.towers = new Tower[sections.size()];
     this.firstRiser = new int[towers.length];
@@ -135,12 +134,12 @@ public final class Waterway {
     return new Waterway(printed, believed, believed.share());
   }
 
-  private static double temperature(Double celsius, Taken taken) {
+  private static Liquid water(Double celsius, Taken taken) {
     if (celsius != null) {
-      return celsius;
+      return Liquid.water(celsius);
     }
     taken.note("water 20 C");
-    return Water.USUAL_CELSIUS;
+    return Liquid.usualWater();
   }
 
   private Line commonPipe(leat.plan.Section pipe, Taken taken) {
