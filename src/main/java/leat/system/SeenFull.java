@@ -3,6 +3,7 @@ package leat.system;
 import leat.level.Motion;
 import leat.level.Staircase;
 import leat.plan.Plan;
+import leat.plan.Taken;
 import leat.quantity.Units;
 import leat.season.Season;
 import leat.season.TankPlan;
@@ -18,11 +19,11 @@ import leat.season.YearRuns;
  */
 public record SeenFull(double litres, Totals totals) {
   /** What the sender of a plan sees; null without a sender, or when it sees to the full mark. */
-  public static SeenFull of(Plan plan, YearRuns runs) {
+  public static SeenFull of(Plan plan, YearRuns runs, Taken taken) {
     if (!SenderOf.isKnown(plan.section("sender"))) {
       return null;
     }
-    Staircase stairs = SenderOf.staircase(plan);
+    Staircase stairs = SenderOf.staircase(plan, taken);
     double top = Units.L.fromBase(stairs.volumeLow(stairs.size() - 1, Motion.RISING));
     TankPlan tank = runs.plan();
     if (top >= tank.marks().fullL() || top <= tank.marks().lowL()) {

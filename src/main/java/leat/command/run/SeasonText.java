@@ -56,7 +56,8 @@ final class SeasonText {
    */
   void write(Answer answer, LoggedSeason logged, SeenFull seen) {
     Plan plan = call.plan();
-    Row words = words(plan.section("season").getOr("catch", USUAL_CAN, "a can of 10 L"));
+    Row words =
+        words(plan.section("season").getOr("catch", USUAL_CAN, "a can of 10 L", call.taken()));
     Row all = sums.with(words);
     sentence(answer, all);
     if (logged != null) {
