@@ -1,7 +1,6 @@
 package leat.answer;
 
 import java.util.List;
-import leat.quantity.NumberText;
 import leat.quantity.Unit;
 import leat.quantity.Visible;
 
@@ -226,7 +225,7 @@ final class TextWriter {
     }
     if (value instanceof Double number) {
       return column.show() == null
-          ? NumberText.significant(number, column.digits())
+          ? column.bare(number)
           : Phrase.text(number, column.show(), us);
     }
     return Visible.of(String.valueOf(value));

@@ -46,7 +46,16 @@ public final class RunNeeds {
   /** The needs of a plan's towers; refused with the key that is missing. */
   public static RunNeeds of(Plan plan) {
     Waterway way = Waterway.judged(plan);
-    return of(plan, way, way.flows(way.low()));
+    return of(plan, way, set(plan, way));
+  }
+
+  /** Flows at the refill mark, the plan's valves set to what is wanted. */
+  private static ManifoldFlow set(Plan plan, Waterway way) {
+    SetValves valves = SetValves.of(way);
+    if (valves.holdBack()) {
+      plan.taken().note("valves set at the refill mark to the flows wanted");
+    }
+    return valves.low(way);
   }
 
   /**
@@ -59,13 +68,13 @@ public final class RunNeeds {
     Derate believed = way.believed();
     if (believed.kind() == Derate.Kind.NAMED && believed.share() > PumpCurve.USUAL_DERATE_WORN) {
       Waterway worn = Waterway.judged(plan, Derate.named(PumpCurve.USUAL_DERATE_WORN));
-      RunNeeds needs = of(plan, worn, worn.flows(worn.low()));
+      RunNeeds needs = of(plan, worn, set(plan, worn));
       if (needs.dryTower() == null) {
         plan.taken().note(DerateOf.ASSUMED);
         return needs;
       }
     }
-    return of(plan, way, way.flows(way.low()));
+    return of(plan, way, set(plan, way));
   }
 
   /** The same with the flows at the refill mark solved before. */

@@ -12,13 +12,13 @@ public final class MixErrors {
   private MixErrors() {}
 
   /** More in the tank than it holds to the rim. */
-  public static Problem overTheRim(String typed, double capacity) {
+  public static Problem overTheRim(String typed, double capacity, boolean us) {
     return new Problem(
         "over-the-rim",
         null,
         "--volume",
         "the tank holds "
-            + Phrase.of(capacity, Show.L).render(false)
+            + Phrase.of(capacity, Show.L).render(us)
             + " to the rim; got \""
             + typed
             + "\"");

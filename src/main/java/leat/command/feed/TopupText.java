@@ -182,7 +182,7 @@ final class TopupText {
 
   private String carried() {
     if (cans.lastIsACup()) {
-      return cans.full() == 1 ? "1 can and {last_can_mL}" : "{full_cans} cans and {last_can_mL}";
+      return cans.full() == 1 ? "1 full can and a splash, {last_can_mL}" : "{full_cans} full cans and a splash, {last_can_mL}";
     }
     if (cans.lastL() > 0 && cans.full() > 0) {
       return "{cans} cans, the last with {last_can_L}";
