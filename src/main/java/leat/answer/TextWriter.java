@@ -224,9 +224,7 @@ final class TextWriter {
       return "-";
     }
     if (value instanceof Double number) {
-      return column.show() == null
-          ? column.bare(number)
-          : Phrase.text(number, column.show(), us);
+      return column.show() == null ? column.bare(number) : Phrase.text(number, column.show(), us);
     }
     return Visible.of(String.valueOf(value));
   }

@@ -16,26 +16,81 @@ import leat.solution.conductivity.PpmScale;
  */
 final class PlanSense {
   private final Section root;
+  private final Section before;
   private final List<Problem> problems;
 
-  private PlanSense(Section root, List<Problem> problems) {
+  private PlanSense(Section root, Section before, List<Problem> problems) {
     this.root = root;
+    this.before = before;
     this.problems = problems;
   }
 
   static void check(Section root, List<Problem> problems) {
-    PlanSense sense = new PlanSense(root, problems);
-    TankSense.check(root.section("tank"), problems);
-    SenderSense.check(root.section("sender"), TankSense.rim(root.section("tank")), problems);
-    PipeSense.check(root, problems);
-    sense.capSensor();
+    check(root, null, problems);
+  }
+
+  /**
+   * Looks only at what is not shared with a plan that has no mistakes.
+   *
+   * @param before that plan, over which numbers were laid; null to look at all
+   */
+  static void check(Section root, Section before, List<Problem> problems) {
+    PlanSense sense = new PlanSense(root, before, problems);
+    sense.water();
     sense.towers();
-    sense.windows("timing", root.sections("timing"), true);
-    sense.windows("bands", root.section("tariff").sections("bands"), false);
-    sense.feed();
-    sense.targets();
-    sense.crops();
-    sense.dates();
+    if (sense.differs("timing")) {
+      sense.windows("timing", root.sections("timing"), true);
+    }
+    if (sense.differs("tariff")) {
+      sense.windows("bands", root.section("tariff").sections("bands"), false);
+    }
+    if (sense.differs("feed") || sense.differs("meters")) {
+      sense.feed();
+    }
+    if (sense.differs("target")) {
+      sense.targets();
+    }
+    // a number laid over a tower leaves its name
+    if (sense.differs("crops")) {
+      sense.crops();
+    }
+    if (sense.differs("season")) {
+      sense.dates();
+    }
+  }
+
+  private boolean differs(String name) {
+    return before == null || root.raw(name) != before.raw(name);
+  }
+
+  /** Whether tower {@code i} differs in a section or list of its own. */
+  private boolean differs(int i, String name) {
+    return before == null
+        || root.sections("towers").get(i).raw(name) != before.sections("towers").get(i).raw(name);
+  }
+
+  private void water() {
+    if (differs("tank")) {
+      TankSense.check(root.section("tank"), problems);
+    }
+    if (differs("tank") || differs("sender")) {
+      SenderSense.check(root.section("sender"), TankSense.rim(root.section("tank")), problems);
+    }
+    if (differs("pump")) {
+      PipeSense.pump(root.section("pump"), problems);
+    }
+    if (differs("pipe")) {
+      PipeSense.pipe(root.section("pipe"), problems);
+    }
+    List<Section> towers = root.sections("towers");
+    for (int i = 0; i < towers.size(); i++) {
+      if (differs(i, "riser")) {
+        PipeSense.pipe(towers.get(i).section("riser"), problems);
+      }
+    }
+    if (differs("cap_sensor")) {
+      capSensor();
+    }
   }
 
   /** Tells a value that lies over another one; {@code why} says what is wrong with that. */
@@ -59,6 +114,9 @@ final class PlanSense {
   private void towers() {
     List<Section> towers = root.sections("towers");
     for (int i = 0; i < towers.size(); i++) {
+      if (!differs(i, "modules")) {
+        continue;
+      }
       String name = towers.get(i).text("name");
       for (int k = 0; k < i; k++) {
         if (name != null && name.equals(towers.get(k).text("name"))) {

@@ -132,6 +132,13 @@ class WarmthTest {
     assertThat(CropWarmth.all()).hasSize(7);
     assertThatThrownBy(() -> DegreeDays.SINE.ofDay(5, 4, 0, 9)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> DegreeDays.SINE.ofDay(5, 9, 9, 9)).isInstanceOf(Impossible.class);
+    for (DegreeDays each : DegreeDays.values()) {
+      assertThatThrownBy(() -> each.ofDay(5, 4.9, 0, 9)).isInstanceOf(Impossible.class);
+    }
+    assertThatThrownBy(() -> DegreeDays.CLIPPED.ofDay(5, 9, 9, 9)).isInstanceOf(Impossible.class);
+    assertThatThrownBy(() -> HargreavesSamani.mmDay(5, 4.9, 30)).isInstanceOf(Impossible.class);
+    assertThatThrownBy(() -> TemperatureRadiation.mjM2(TemperatureRadiation.INLAND, 5, 4.9, 30, 20))
+        .isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> DegreeDays.SINE.daysTo(0, new double[1], new double[1], 0, 4, 24))
         .isInstanceOf(Impossible.class);
   }
@@ -178,5 +185,26 @@ class WarmthTest {
     assertThat(TankWarmth.swingShare(tau)).isCloseTo(most, within(1e-3));
     assertThat(TankWarmth.swingLagS(tau)).isCloseTo(at % 86_400 - 21_600, within(60.0));
     assertThat(TankWarmth.lossWPerK(0.75)).isCloseTo(6, within(1e-12));
+  }
+
+  /** A square tank of 0.25 m2 filled 0.4 m deep: lid and bottom 0.5 m2, four sides of 0.2 m2. */
+  @Test
+  void theOutsideOfATank() {
+    assertThat(TankWarmth.outsideM2(0.25, 0.4)).isCloseTo(1.3, within(1e-12));
+    assertThatThrownBy(() -> TankWarmth.outsideM2(0, 0.4)).isInstanceOf(Impossible.class);
+    assertThatThrownBy(() -> TankWarmth.outsideM2(0.25, 0)).isInstanceOf(Impossible.class);
+  }
+
+  /** FAO-56 equation 44 by hand: 0.14 (16.1 - 14.1). */
+  @Test
+  void soilHeatSinceTheMonthBefore() {
+    assertThat(SoilHeat.sinceMonthMjM2(14.1, 16.1)).isCloseTo(0.28, within(1e-12));
+  }
+
+  /** 1.05 x 5 mm x 0.2 m2 x 0.5; three closed towers of 0.005 m2 each. */
+  @Test
+  void openWater() {
+    assertThat(OpenWater.litresDay(5, 0.2, 0.5)).isCloseTo(0.525, within(1e-12));
+    assertThat(OpenWater.closedTowersM2(3)).isCloseTo(0.015, within(1e-12));
   }
 }

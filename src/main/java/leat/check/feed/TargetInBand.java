@@ -89,8 +89,7 @@ final class TargetInBand extends DeclaredRule {
     if (finding.part() == EC) {
       boolean low = target.need("ec") < shared.ecLowMsCm();
       Phrase band =
-          Phrase.of("the crops like ")
-              .range(shared.ecLowMsCm(), shared.ecHighMsCm(), Show.MS_CM);
+          Phrase.of("the crops like ").range(shared.ecLowMsCm(), shared.ecHighMsCm(), Show.MS_CM);
       return Advice.none()
           .note(band)
           .cure(

@@ -82,7 +82,8 @@ abstract class SeasonRule extends DeclaredRule {
   public Advice advice(Subject subject, Finding finding) {
     Advice advice = Advice.none();
     List<SeasonCure> cures =
-        SeasonCure.of(subject.plan(), subject.seasonLaid(), subject.seasonRuns(), goal);
+        SeasonCure.of(
+            subject.plan(), subject.seasonLaid(), subject.seasonRuns(), goal, subject.taken());
     for (int i = 0; i < cures.size(); i++) {
       advice.cure(Cure.typed(cures.get(i).key(), cures.get(i).value()));
     }

@@ -130,8 +130,7 @@ final class PumpWords {
 
   private void levels(Phrase words, boolean worn) {
     for (int l = 0; l < states.size(); l++) {
-      words.add(
-          states.size() == 1 ? "" : l == 0 ? "at the refill mark " : "; with the tank full ");
+      words.add(states.size() == 1 ? "" : l == 0 ? "at the refill mark " : "; with the tank full ");
       flows(words, way, states.get(l), worn ? worn(l) : null);
     }
   }

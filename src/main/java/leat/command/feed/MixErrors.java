@@ -96,6 +96,17 @@ public final class MixErrors {
             + " --volume ... --ec ...   tells the grams; for a liquid give --rate and --rate-ec");
   }
 
+  /** Salts of one's own, but no recipe that says how many grams of each belong together. */
+  public static Problem noRecipe(leat.cli.Command command, String again) {
+    return new Problem(
+        "no-recipe",
+        null,
+        "leat " + command.name(),
+        "this plan feeds by the gram (feed.salts) and has no recipe: write feed.stock (grams, makes), or type it:  "
+            + again
+            + " --volume ... --ec ... --weigh SALT=GRAMS --makes VOLUME; for a liquid give --rate and --rate-ec");
+  }
+
   /** A pH aimed at that no tank of plants has. */
   public static Problem sourTarget(leat.plan.Section target, double ph) {
     return target.problem(

@@ -61,9 +61,9 @@ public final class DutyCapCommand extends Command {
     Plan plan = call.plan();
     Section section = plan.section("cap_sensor");
     CapSensor sensor = new CapSensor(section.need("wet"), section.need("dry"));
-    Waterway way = Waterway.judged(plan);
+    Waterway way = Waterway.judged(plan, call.taken());
     SetValves valves = SetValves.of(way);
-    DryLimit dry = RunNeeds.dryLimit(plan);
+    DryLimit dry = RunNeeds.dryLimit(plan, call.taken());
     Double run = shortestRun(plan);
     Answer answer = new Answer(TOWER, WET, DRY, SIDE, FULL, LOW, JUDGE, RUN, ALARM);
     String dryTower = null;

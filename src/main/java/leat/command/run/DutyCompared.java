@@ -52,13 +52,13 @@ final class DutyCompared {
   }
 
   Answer answer() {
-    double operations = DrawOf.operations(plan);
+    double operations = DrawOf.operations(plan, call.taken());
     for (int i = 0; i < words.length; i++) {
       words[i] = row(lines.get(i), operations);
     }
     figures();
     relay();
-    DutyBounds bounds = DutyBounds.judge(answer, plan, first.timetable, terms.period);
+    DutyBounds bounds = DutyBounds.judge(answer, plan, first.timetable, terms.period, call.taken());
     dry = bounds.dry();
     Phrase broken = bounds.first();
     Phrase sentence = Answer.filled(sentenceRow(), sentence());
@@ -181,11 +181,15 @@ final class DutyCompared {
       return;
     }
     RelayLife life =
-        RelayLife.of(DrawOf.motor(plan), DrawOf.contact(plan), first.starts, terms.period.days());
+        RelayLife.of(
+            DrawOf.motor(plan, call.taken()),
+            DrawOf.contact(plan, call.taken()),
+            first.starts,
+            terms.period.days());
     Row row =
         Row.aside(INRUSH, CONTACT)
             .set(INRUSH, life.inrushA())
-            .set(CONTACT, DrawOf.contact(plan).ratedA());
+            .set(CONTACT, DrawOf.contact(plan, call.taken()).ratedA());
     answer.figure(
         "contact at the start",
         row,

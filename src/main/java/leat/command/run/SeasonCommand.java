@@ -58,9 +58,9 @@ public final class SeasonCommand extends Command {
     }
     LoggedSeason logged = LoggedSeason.of(call);
     Plan plan = logged == null ? call.plan() : logged.plan();
-    SeasonOf season = SeasonFile.of(plan);
+    SeasonOf season = SeasonFile.of(plan, call.taken());
     YearRuns runs = YearRuns.of(season.tank(), season.years(), season.thirst());
-    MoneyOf energy = MoneyOf.of(plan, season);
+    MoneyOf energy = MoneyOf.of(plan, season, call.taken());
     Money money = energy.money();
     SeasonRun run = runs.run();
     if ("ics".equals(call.text("--format"))) {

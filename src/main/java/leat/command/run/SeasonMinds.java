@@ -101,7 +101,7 @@ final class SeasonMinds {
   }
 
   private void cures(Answer answer, Goal goal) {
-    List<SeasonCure> cures = SeasonCure.of(call.plan(), season, runs, goal);
+    List<SeasonCure> cures = SeasonCure.of(call.plan(), season, runs, goal, call.taken());
     if (cures.isEmpty()) {
       answer.mind("no-cure", "no one key of the plan mends it.");
     }

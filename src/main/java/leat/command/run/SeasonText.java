@@ -50,7 +50,8 @@ final class SeasonText {
   /** Writes all; {@code logged} is null when the season starts as the plan says. */
   void write(Answer answer, LoggedSeason logged) {
     Plan plan = call.plan();
-    Row words = words(plan.section("season").getOr("catch", USUAL_CAN, "a can of 10 L"));
+    Row words =
+        words(plan.section("season").getOr("catch", USUAL_CAN, "a can of 10 L", call.taken()));
     Row all = sums.with(words);
     sentence(answer, all);
     if (logged != null) {

@@ -173,7 +173,7 @@ final class LevelFitWords {
   private void planAgrees(Answer answer) {
     Plan plan = call.plan();
     if (SenderOf.isKnown(plan.section("sender"))
-        && SenderOf.staircase(plan).falls() != fit.falls()) {
+        && SenderOf.staircase(plan, call.taken()).falls() != fit.falls()) {
       answer.mind(
           "other-way",
           "the plan's sender goes the other way: another sender, or pours of another tank.");
@@ -261,7 +261,7 @@ final class LevelFitWords {
 
   private String litres(double volume) {
     if (call.us()) {
-      return NumberText.atMost(Units.GAL.fromBase(volume), 3) + " gal";
+      return NumberText.atMost(Units.GALLON.fromBase(volume), 3) + " gal";
     }
     return NumberText.atMost(Units.L.fromBase(volume), 2) + " L";
   }
@@ -275,9 +275,7 @@ final class LevelFitWords {
   }
 
   private String hysteresisText() {
-    return tank != null
-        ? millimetres(hysteresis)
-        : litres(hysteresis);
+    return tank != null ? millimetres(hysteresis) : litres(hysteresis);
   }
 
   private String millimetres(double length) {

@@ -120,7 +120,7 @@ final class LogInput {
     time = LogNames.need(found, names.time(), "time", input.name());
     header = found;
     if (system == null) {
-      system = LogOf.of(plan, names.isCounts(names.isLong() ? List.of() : found));
+      system = LogOf.of(plan, names.isCounts(names.isLong() ? List.of() : found), call.taken());
       pass = new LogPass(system, LogOf.limits(plan), sink);
       times = new LogTimes(system.zone(), names.time());
       longRows = names.isLong() ? new LongRows(pass, names, system) : null;

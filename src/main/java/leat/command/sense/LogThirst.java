@@ -9,6 +9,7 @@ import leat.log.UseMean;
 import leat.numeric.Impossible;
 import leat.plan.Plan;
 import leat.plan.Refused;
+import leat.plan.Taken;
 import leat.quantity.Units;
 import leat.season.Calibration;
 import leat.system.DrinksOf;
@@ -32,11 +33,11 @@ final class LogThirst {
     this.unread = unread;
   }
 
-  static LogThirst of(Plan plan, LogReport report) {
+  static LogThirst of(Plan plan, LogReport report, Taken taken) {
     String unread = null;
     if (plan.section("season").has("from") && plan.section("season").has("to")) {
       try {
-        LogThirst found = of(SeasonFile.of(plan), report.days());
+        LogThirst found = of(SeasonFile.of(plan, taken), report.days());
         if (found.bySeason.isEnough()) {
           return found;
         }
