@@ -104,16 +104,15 @@ public record Balance(
    * @throws Impossible if a flow is too small for a valve, or all are closed
    */
   public static Balance equal(PumpCurve curve, Manifold manifold) {
-    int open = 0;
-    for (int i = 0; i < manifold.size(); i++) {
-      open += manifold.isClosed(i) ? 0 : 1;
-    }
-    if (open == 0) {
-      throw new Impossible("flow", "every valve is closed: no flow can pass");
-    }
+    boolean open = false;
     double[] alike = new double[manifold.size()];
     for (int i = 0; i < alike.length; i++) {
-      alike[i] = manifold.isClosed(i) ? 0 : curve.maxFlow() / open;
+      open |= !manifold.isClosed(i);
+      // what it comes to is the solver's: here only who is to have some
+      alike[i] = manifold.isClosed(i) ? 0 : curve.maxFlow();
+    }
+    if (!open) {
+      throw new Impossible("flow", "every valve is closed: no flow can pass");
     }
     return new BalanceSolver(curve, manifold, alike, true).solve();
   }
