@@ -48,7 +48,10 @@ class GalleryAnswersTest {
       boolean command = line.startsWith("$ ");
       answers |= command;
       if (command) {
-        out.append(out.toString().endsWith("\n\n") ? "" : "\n").append(line).append('\n').append(said(line, folder));
+        out.append(out.toString().endsWith("\n\n") ? "" : "\n")
+            .append(line)
+            .append('\n')
+            .append(said(line, folder));
       } else if (answers && line.startsWith("## ")) {
         out.append('\n').append(line);
       } else if (!answers) {
