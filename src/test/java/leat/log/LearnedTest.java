@@ -186,4 +186,48 @@ class LearnedTest {
       assertThat(lessons.dipSteps()).isEqualTo(Double.valueOf(spoilt == 0 ? 0.5 : Double.NaN));
     }
   }
+
+  /** Both ends solve the sheet's equation, m D +- z sqrt(sv2 + s2 D + s2 D2/n) = V - V_low. */
+  @Test
+  void theEndsOfTheDaysLeftSolveTheirEquation() {
+    double z = DaysLeft.Z;
+    java.util.Random r = new java.util.Random(3);
+    int endless = 0;
+    for (int i = 0; i < 2000; i++) {
+      double left = 0.08 * r.nextDouble();
+      double band = 0.01 * r.nextDouble();
+      double m = 0.002 + 0.01 * r.nextDouble();
+      double s = (i % 2 == 0 ? 0.3 : 4) * m * r.nextDouble();
+      int n = 1 + r.nextInt(7);
+      DaysLeft d = DaysLeft.of(0.02 + left, band, 0.02, m, s, n);
+      assertThat(d.days()).isCloseTo(left / m, within(1e-9));
+      assertThat(d.low()).isLessThanOrEqualTo(d.days() + 1e-9);
+      assertThat(d.high()).isGreaterThanOrEqualTo(d.days() - 1e-9);
+      double sv2 = band * band / 12;
+      double low = d.low();
+      double scatter = z * Math.sqrt(sv2 + s * s * low + s * s * low * low / n);
+      if (low > 0) {
+        assertThat(m * low + scatter).isCloseTo(left, within(1e-9));
+      } else {
+        assertThat(left).as("not even now is sure").isLessThanOrEqualTo(scatter + 1e-9);
+      }
+      if (Double.isInfinite(d.high())) {
+        endless++;
+        assertThat(m * m).isLessThanOrEqualTo(z * z * s * s / n);
+      } else {
+        double high = d.high();
+        double wide = z * Math.sqrt(sv2 + s * s * high + s * s * high * high / n);
+        assertThat(m * high - wide).isCloseTo(left, within(1e-9));
+      }
+    }
+    assertThat(endless).isBetween(100, 1000);
+  }
+
+  @Test
+  void underTheMarkNoDayIsLeft() {
+    DaysLeft below = DaysLeft.of(0.01, 0, 0.02, 0.006, 0, 3);
+    assertThat(below).isEqualTo(new DaysLeft(0, 0, 0));
+    assertThatThrownBy(() -> DaysLeft.of(0.01, 0, 0.02, 0, 0, 3)).isInstanceOf(Impossible.class);
+    assertThatThrownBy(() -> DaysLeft.of(0.01, 0, 0.02, 1, 0, 0)).isInstanceOf(Impossible.class);
+  }
 }

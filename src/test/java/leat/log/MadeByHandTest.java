@@ -120,7 +120,9 @@ class MadeByHandTest {
     }
   }
 
-  /** 10 L an hour from noon on day 5, for two hours: half an hour takes what thirst takes in a day. */
+  /**
+   * 10 L an hour from noon on day 5, for two hours: half an hour takes what thirst takes in a day.
+   */
   @Test
   void aLeakIsAFallThatThirstDoesNotExplain() {
     long noon = 5 * DAY + 12 * HOUR;
@@ -171,7 +173,9 @@ class MadeByHandTest {
     LogReport never = report(8, t -> t <= noon ? 85 - drunk(t) : litres.applyAsDouble(noon + HOUR));
     LogEvent leak = only(never, EventKind.LEAK);
     assertThat(leak.cause()).isEqualTo(LogEvent.DRAINED);
-    assertThat(leak.told()).as("a change may take eight hours").isGreaterThan(JUNE + noon + 8 * HOUR);
+    assertThat(leak.told())
+        .as("a change may take eight hours")
+        .isGreaterThan(JUNE + noon + 8 * HOUR);
   }
 
   /** Two and a half intervals are no silence yet. */
@@ -257,5 +261,44 @@ class MadeByHandTest {
     assertThat(r.dateAfter(2)).isEqualTo(JUNE / DAY + 11);
     assertThat(r.daysBefore(2)).isEqualTo(r.last() - 2 * DAY);
     assertThat(r.dateOf(JUNE - 1)).isEqualTo(JUNE / DAY - 1);
+  }
+
+  /** Each row comes on in order, its volume within its band and near what was there. */
+  @Test
+  void everyRowHasItsVolume() {
+    List<Long> times = new ArrayList<>();
+    RowSink sink =
+        (row, volume, low, high) -> {
+          times.add(row.time);
+          assertThat(volume).isBetween(low - 1e-12, high + 1e-12);
+          assertThat(1000 * volume).isCloseTo(85 - drunk(row.time - JUNE), within(10.0));
+        };
+    LogPass pass = new LogPass(SYSTEM, LogLimits.DEFAULT, sink);
+    List<LogRow> rows = rows(5, t -> 85 - drunk(t));
+    for (LogRow row : rows) {
+      pass.accept(row);
+    }
+    pass.finish();
+    assertThat(times).isEqualTo(rows.stream().map(r -> r.time).toList());
+  }
+
+  /** 1 June 2027 is a Tuesday: of four days none is a Monday. */
+  @Test
+  void weekdaysFromMonday() {
+    LogReport r = report(4.5, t -> 85 - drunk(t));
+    UseMean[] weekdays = r.weekdays();
+    assertThat(weekdays).hasSize(7);
+    assertThat(weekdays[0]).isNull();
+    assertThat(weekdays[1].n()).isEqualTo(1);
+    assertThat(weekdays[4].n()).isEqualTo(1);
+    assertThat(weekdays[5]).as("today is not whole").isNull();
+    assertThat(weekdays[6]).isNull();
+    assertThat(r.differs(0)).isFalse();
+    assertThat(r.differs(2)).isFalse();
+    LogReport young = report(2.5, t -> 85 - drunk(t));
+    assertThat(young.use()).as("two days say nothing").isNull();
+    assertThat(young.daysLeft()).isNull();
+    assertThat(young.hasVolume()).isTrue();
+    assertThat(report(2.5, t -> 99).isBlind()).isTrue();
   }
 }
