@@ -12,6 +12,8 @@ import com.tngtech.archunit.core.domain.AccessTarget;
 import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaField;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -24,6 +26,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import leat.cli.Declared;
+import leat.plan.Taken;
 import org.junit.jupiter.api.Test;
 
 /** What may know what; see DEVELOPERS.md. */
@@ -341,6 +344,50 @@ class ArchitectureTest {
                     a.getTarget().getOwner().getName().matches("java.lang.(Strict)?Math")
                         && !a.getTarget().getName().matches("min|max|abs")))
         .check(LEAT);
+  }
+
+  /**
+   * A plan and its sections are values: what a reader takes by default, the reader collects. What
+   * is found once from the values themselves may be kept, and the keys that were asked for, which
+   * {@code LEAT_DEBUG=reads} tells.
+   */
+  @Test
+  void aPlanKeepsNothingOfItsReaders() {
+    Set<String> kept = Set.of("Plan.asWritten", "Asker.asked");
+    for (String name : List.of("Plan", "Section", "Value", "Asker", "Slot")) {
+      JavaClass one = LEAT.get("leat.plan." + name);
+      for (JavaField field : one.getFields()) {
+        boolean fixed = field.getModifiers().contains(JavaModifier.FINAL);
+        assertThat(fixed || kept.contains(name + "." + field.getName()))
+            .as(field.getFullName() + " is set once")
+            .isTrue();
+        boolean given = name.equals("Value");
+        assertThat(!field.getRawType().isEquivalentTo(Taken.class) || given)
+            .as(field.getFullName() + " is what a reader takes")
+            .isTrue();
+      }
+    }
+    noClasses()
+        .that(resideInAPackage("leat.plan"))
+        .should()
+        .callConstructor(Taken.class)
+        .because("whoever asks makes it")
+        .check(LEAT);
+    noClasses()
+        .that(resideInAPackage("leat.system"))
+        .and(DescribedPredicate.describe("others", c -> !c.getSimpleName().equals("DerateOf")))
+        .should()
+        .callConstructor(Taken.class)
+        .because("what is taken there is told by the caller")
+        .check(LEAT);
+    for (JavaClass one : LEAT) {
+      for (JavaField field : one.getFields()) {
+        boolean shared = field.getModifiers().contains(JavaModifier.STATIC);
+        assertThat(shared && field.getRawType().isEquivalentTo(Taken.class))
+            .as(field.getFullName() + " is shared by all")
+            .isFalse();
+      }
+    }
   }
 
   /** Messages are built by named methods, so that the gallery can show each. */

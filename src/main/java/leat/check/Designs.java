@@ -7,6 +7,7 @@ import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
 import leat.plan.Slot;
+import leat.plan.Taken;
 import leat.system.DerateOf;
 import leat.weather.WeatherFile;
 
@@ -41,7 +42,7 @@ public final class Designs {
       return null;
     }
     try {
-      return DerateOf.of(plan);
+      return DerateOf.of(plan, new Taken());
     } catch (Refused | Impossible e) {
       // Each design's rules say what is missing.
       return null;
@@ -55,10 +56,7 @@ public final class Designs {
    * @throws Refused when a number is out of range or does not go with the others
    */
   public Subject with(double... numbers) {
-    Plan design = plan;
-    for (int i = 0; i < slots.length; i++) {
-      design = design.with(slots[i], numbers[i]);
-    }
+    Plan design = slots.length == 0 ? plan : plan.with(slots, numbers);
     Section pump = design.section("pump");
     return new Subject(design, pump.has("measured") ? measured : null, this);
   }

@@ -14,6 +14,7 @@ import leat.level.Sender;
 import leat.level.Tank;
 import leat.plan.Plan;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.season.YearRuns;
 import leat.stability.SiteWind;
 import leat.system.DerateOf;
@@ -35,6 +36,7 @@ import leat.weather.WeatherFile;
 /** A plan under judgement, with its models solved once for all rules. */
 public final class Subject {
   private final Plan plan;
+  private final Taken taken = new Taken();
   private Derate believed;
   private OwnLimits limits;
   private Tank tank;
@@ -83,6 +85,11 @@ public final class Subject {
     return plan;
   }
 
+  /** The defaults that its judgement takes. */
+  public Taken taken() {
+    return taken;
+  }
+
   /** A section of the plan. */
   public Section section(String name) {
     return plan.section(name);
@@ -91,7 +98,7 @@ public final class Subject {
   /** The tank. */
   public Tank tank() {
     if (tank == null) {
-      tank = TankOf.of(plan.section("tank"));
+      tank = TankOf.of(plan.section("tank"), taken);
     }
     return tank;
   }
@@ -99,7 +106,7 @@ public final class Subject {
   /** The sender in its tank. */
   public Sender sender() {
     if (sender == null) {
-      sender = SenderOf.of(plan);
+      sender = SenderOf.of(plan, taken);
     }
     return sender;
   }
@@ -107,7 +114,7 @@ public final class Subject {
   /** The water's way, all valves open. */
   public Waterway waterway() {
     if (waterway == null) {
-      waterway = Waterway.judged(plan, believed());
+      waterway = Waterway.judged(plan, believed(), taken);
     }
     return waterway;
   }
@@ -115,7 +122,7 @@ public final class Subject {
   /** How much of the printed head is believed, on the tower as written. */
   public Derate believed() {
     if (believed == null) {
-      believed = DerateOf.forVerdict(plan);
+      believed = DerateOf.forVerdict(plan, taken);
     }
     return believed;
   }
@@ -197,7 +204,7 @@ public final class Subject {
   /** Tank and towers before the wind. */
   public StandingOf standing() {
     if (standing == null) {
-      standing = StandingOf.of(plan);
+      standing = StandingOf.of(plan, taken);
     }
     return standing;
   }
@@ -205,14 +212,14 @@ public final class Subject {
   /** The site's wind. */
   public SiteWind wind() {
     if (wind == null) {
-      wind = WindOf.of(plan.section("site"));
+      wind = WindOf.of(plan.section("site"), taken);
     }
     return wind;
   }
 
   /** Density of the air, kg/m3. */
   public double airDensity() {
-    return WindOf.density(plan.section("site"));
+    return WindOf.density(plan.section("site"), taken);
   }
 
   /** Pressure of the site's gust, Pa. */
@@ -231,7 +238,7 @@ public final class Subject {
   /** The season's dates. */
   public Dates season() {
     if (season == null) {
-      season = ZoneOf.season(plan);
+      season = ZoneOf.season(plan, taken);
     }
     return season;
   }
@@ -252,7 +259,7 @@ public final class Subject {
    */
   public SeasonOf seasonLaid() {
     if (seasonLaid == null) {
-      seasonLaid = SeasonFile.judged(plan, weatherFile());
+      seasonLaid = SeasonFile.judged(plan, weatherFile(), taken);
     }
     return seasonLaid;
   }
@@ -289,7 +296,7 @@ public final class Subject {
   /** Energy and money of the season. */
   public MoneyOf money() {
     if (money == null) {
-      money = MoneyOf.of(plan, seasonLaid());
+      money = MoneyOf.of(plan, seasonLaid(), taken);
     }
     return money;
   }
@@ -297,7 +304,7 @@ public final class Subject {
   /** What the towers take to build. */
   public PartsOf parts() {
     if (parts == null) {
-      parts = PartsOf.of(plan, null);
+      parts = PartsOf.of(plan, null, taken);
     }
     return parts;
   }
@@ -305,7 +312,7 @@ public final class Subject {
   /** What the timings do over the season, else over a year. */
   public DutyOf duty() {
     if (duty == null) {
-      duty = DutyOf.of(plan, timetable());
+      duty = DutyOf.of(plan, timetable(), taken);
     }
     return duty;
   }

@@ -13,6 +13,7 @@ import leat.plan.PlanFile;
 import leat.plan.PlanHint;
 import leat.plan.Refused;
 import leat.plan.Source;
+import leat.plan.Taken;
 
 /**
  * One call of a command: the typed flags as quantities, and the plan with the flags laid over it.
@@ -30,6 +31,7 @@ public final class Call {
   private Plan plan;
   private String unitsOfPlan;
   private final List<Plan> read = new ArrayList<>();
+  private final Taken taken = new Taken();
   private boolean blankValue;
 
   Call(Command command, CommandLines.Typed typed, Terminal terminal) {
@@ -427,9 +429,14 @@ public final class Call {
     }
   }
 
-  /** Lays what was taken from the plan's defaults into an answer. */
+  /** The defaults that the answer takes. */
+  public Taken taken() {
+    return taken;
+  }
+
+  /** Lays the defaults that were taken into an answer. */
   public Answer withTaken(Answer answer) {
-    return plan == null ? answer : answer.taken(plan.taken().words());
+    return plan == null ? answer : answer.taken(taken.words());
   }
 
   /** The key of --value, whose values alone are asked for, or null. */

@@ -20,8 +20,8 @@ final class Accepted {
 
   private Accepted() {}
 
-  static double celsius(String quantity, double celsius) {
-    return Impossible.unlessWithin(
+  static void celsius(String quantity, double celsius) {
+    Impossible.unlessWithin(
         quantity, celsius, COLDEST_CELSIUS, HOTTEST_CELSIUS, "air lies between -60 and 60 C");
   }
 

@@ -1,21 +1,20 @@
 package leat.climate;
 
 /**
- * Covers and the share of light they let through. How known: V seen in the text named in the sheet,
- * P common practice.
+ * Covers and the share of light they let through, all seen in the texts that the sheet names.
  *
  * <p>Source: each row's own, sheet season-light.md section 2.
  */
 public enum Cover {
-  NONE("none", 1, "V"),
-  GLASS("glass", 0.88, "V"),
-  DOUBLE_GLASS("double-glass", 0.77, "V"),
-  DOUBLE_WINDOW("double-window", 0.80, "V"),
-  TRIPLE_WINDOW("triple-window", 0.70, "V"),
-  TWIN_WALL("twin-wall", 0.80, "V"),
-  FILM("film", 0.69, "V"),
+  NONE("none", 1),
+  GLASS("glass", 0.88),
+  DOUBLE_GLASS("double-glass", 0.77),
+  DOUBLE_WINDOW("double-window", 0.80),
+  TRIPLE_WINDOW("triple-window", 0.70),
+  TWIN_WALL("twin-wall", 0.80),
+  FILM("film", 0.69),
   /** A whole glasshouse with its frame: the middle of 0.5 to 0.7. */
-  GLASSHOUSE("glasshouse", 0.6, "V");
+  GLASSHOUSE("glasshouse", 0.6);
 
   /** Least and most that dirt and age take off, share (common practice). */
   public static final double DIRT_LOW = 0.05;
@@ -24,12 +23,10 @@ public enum Cover {
 
   private final String word;
   private final double transmission;
-  private final String known;
 
-  Cover(String word, double transmission, String known) {
+  Cover(String word, double transmission) {
     this.word = word;
     this.transmission = transmission;
-    this.known = known;
   }
 
   /** The word. */
@@ -40,11 +37,6 @@ public enum Cover {
   /** Share of light let through, -. */
   public double transmission() {
     return transmission;
-  }
-
-  /** V or P. */
-  public String known() {
-    return known;
   }
 
   /** The cover of a word; null when there is none. */

@@ -40,7 +40,7 @@ public final class Quantile {
       throw new Impossible("values", "one is not a number");
     }
     double h = (n - 1) * q;
-    int below = (int) Math.min(n - 1.0, Math.floor(h));
+    int below = (int) Math.floor(h);
     int above = Math.min(n - 1, below + 1);
     return sorted[below] + (h - below) * (sorted[above] - sorted[below]);
   }

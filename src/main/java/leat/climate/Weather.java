@@ -151,7 +151,7 @@ public final class Weather {
     }
     if (there == length) {
       years.add(new SeasonWeather(year, season));
-    } else if (there > 0 || (year >= first().getYear() && year <= last().getYear())) {
+    } else if (there > 0 || year >= first().getYear()) {
       leftOut.add(LeftOutYear.of(year, firstDay, season));
     }
   }

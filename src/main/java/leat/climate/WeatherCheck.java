@@ -52,7 +52,7 @@ public final class WeatherCheck {
         return false;
       }
     }
-    return !rows.isEmpty();
+    return true;
   }
 
   /** Refuses a single day by its first problem. */

@@ -2,7 +2,6 @@ package leat.hydraulics;
 
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
-import leat.numeric.Impossible;
 import leat.numeric.Roots;
 
 /**
@@ -14,14 +13,12 @@ final class BalanceSolver {
   /** Wants that pass the end of the curve by less, as share, end there: decimals do not add up. */
   private static final double SAME_SHARE = 1e-12;
 
-  /** A section of pipe takes no greater K, -. */
-  private static final double MOST_K = 1e9;
-
   private final PumpCurve curve;
   private final Manifold manifold;
   private final double[] wants;
   private final boolean equal;
   private final boolean[] active;
+  private final Manifold asked;
   private final ManifoldFlow open;
   private double total;
   private int running;
@@ -34,10 +31,10 @@ final class BalanceSolver {
     this.equal = equal;
     this.active = new boolean[wants.length];
     double shutoff = curve.shutoffHead();
-    Manifold wanted = manifold;
+    Manifold left = manifold;
     for (int i = 0; i < wants.length; i++) {
       if (manifold.isClosed(i) || wants[i] == 0) {
-        wanted = wanted.closed(i);
+        left = left.closed(i);
         this.wants[i] = 0;
       } else if (Accepted.over(shutoff, manifold.riser(i).lift()) > 0) {
         active[i] = true;
@@ -47,7 +44,8 @@ final class BalanceSolver {
         leftOut = true;
       }
     }
-    this.open = wanted.solve(curve);
+    this.asked = left;
+    this.open = left.solve(curve);
     if (equal && running > 0) {
       equalise();
     }
@@ -76,9 +74,10 @@ final class BalanceSolver {
     }
     double flow = Math.min(share * total, curve.maxFlow());
     double head = headFor(flow);
+    HeldFlow held = HeldFlow.of(curve, asked(), flows(share));
     SetValve[] valves = new SetValve[wants.length];
     for (int i = 0; i < valves.length; i++) {
-      valves[i] = valve(i, share, head, i == limiting);
+      valves[i] = valve(i, share, held, i == limiting);
     }
     return new Balance(
         status(share, limiting),
@@ -115,28 +114,34 @@ final class BalanceSolver {
     return equal ? Balance.Status.EQUAL : Balance.Status.SHORT;
   }
 
-  private SetValve valve(int i, double share, double manifoldHead, boolean limits) {
+  /** The risers that take part; those over the shut-off head are closed, too. */
+  private Manifold asked() {
+    Manifold part = asked;
+    for (int i = 0; i < wants.length; i++) {
+      part = active[i] || asked.isClosed(i) ? part : part.closed(i);
+    }
+    return part;
+  }
+
+  private double[] flows(double share) {
+    double[] flows = new double[wants.length];
+    for (int i = 0; i < flows.length; i++) {
+      flows[i] = active[i] ? share * wants[i] : Double.POSITIVE_INFINITY;
+    }
+    return flows;
+  }
+
+  private SetValve valve(int i, double share, HeldFlow held, boolean limits) {
     double openFlow = open.flow(i);
     if (!active[i]) {
       return SetValve.closed(equal ? 0 : wants[i], openFlow);
     }
     double flow = share * wants[i];
     double wanted = equal ? flow : wants[i];
-    Riser riser = manifold.riser(i);
-    double held = manifoldHead - riser.head(flow);
-    if (limits || held <= Accepted.SAME_HEAD) {
-      return SetValve.open(wanted, openFlow, flow);
-    }
-    return part(wanted, openFlow, flow, held, riser.line());
-  }
-
-  private static SetValve part(
-      double wanted, double openFlow, double flow, double held, Line line) {
-    double k = held / line.velocityHead(line.size() - 1, flow);
-    Impossible.unlessWithin(
-        "flow", k, 0, MOST_K, "it is too small: no valve on this tube can be set to it");
-    return new SetValve(
-        wanted, openFlow, flow, SetValve.State.PART, OptionalDouble.of(held), OptionalDouble.of(k));
+    double head = held.heads()[i];
+    return limits || head <= Accepted.SAME_HEAD
+        ? SetValve.open(wanted, openFlow, flow)
+        : SetValve.part(wanted, openFlow, flow, head, held.moreK()[i]);
   }
 
   private double headFor(double flow) {

@@ -7,30 +7,38 @@ import leat.numeric.Roots;
 /**
  * Risers whose valves are closed until each takes at most what is wanted; one that has less stays
  * open, one without a wanted flow takes what comes. One root in the head at the manifold, because
- * the sum of flows rises with it; explicit when every riser gets what is wanted.
+ * the sum of flows rises with it; explicit when every riser gets what is wanted. Every valve that
+ * is set is set here: {@link Throttle} tells of each by itself, {@link Balance} sets shares of what
+ * is wanted.
  *
  * <pre>
  * Q_i = min(w_i, loss_i^-1(H_m - z_i)),   H'(sum Q) - loss_common(sum Q) = H_m
  * K_i = (H_m - z_i - loss_i(w_i)) 2g/V_i^2  where it is held back, else 0
  * </pre>
  *
- * <p>Source: sheets hydraulics.md section 6 and hydraulics-balance.md; check: where every want is
- * met {@link Balance}, a second way, gives the same K.
+ * <p>Source: sheets hydraulics.md section 6 and hydraulics-balance.md; check: the manifold solved
+ * with these valves, a second way, gives the same flows.
  *
  * @param flows of the manifold with these valves
+ * @param heads held back by each valve, m
  * @param moreK of each valve on the bore of the riser's last section, -
  */
-public record HeldFlow(ManifoldFlow flows, double[] moreK) {
+public record HeldFlow(ManifoldFlow flows, double[] heads, double[] moreK) {
   private static final double ROUNDING = 1e-9;
+
+  /** A section of pipe takes no greater K, -. */
+  private static final double MOST_K = 1e9;
 
   /**
    * Valves set over one level.
    *
    * @param curve the pump, derated
    * @param open the risers with open valves
-   * @param wanted m3/s, one a riser, above 0; infinite for a riser that takes what comes
+   * @param wanted m3/s, one a riser, above 0; infinite for a riser that takes what comes or is
+   *     closed
    * @return flows and valves
-   * @throws Impossible unless there is one for each riser, all above 0
+   * @throws Impossible unless there is one for each riser, all above 0, or if one is too small for
+   *     a valve
    */
   public static HeldFlow of(PumpCurve curve, Manifold open, double... wanted) {
     if (wanted.length != open.size()) {
@@ -44,7 +52,7 @@ public record HeldFlow(ManifoldFlow flows, double[] moreK) {
     if (Double.isNaN(head)) {
       ManifoldFlow free = open.solve(curve);
       if (!over(free, wanted)) {
-        return new HeldFlow(free, new double[wanted.length]);
+        return new HeldFlow(free, new double[wanted.length], new double[wanted.length]);
       }
       return held(curve, open, wanted, headByRoot(curve, open, wanted, free.manifoldHead()));
     }
@@ -54,15 +62,15 @@ public record HeldFlow(ManifoldFlow flows, double[] moreK) {
   /** Head at the manifold when all get what they want, m; NaN when they do not. */
   private static double explicit(PumpCurve curve, Manifold open, double[] wanted) {
     double total = 0;
-    for (double w : wanted) {
-      total += w;
+    for (int i = 0; i < wanted.length; i++) {
+      total += open.isClosed(i) ? 0 : wanted[i];
     }
     if (!(total < curve.maxFlow())) {
       return Double.NaN;
     }
     double head = curve.head(total) - open.commonLoss(total);
     for (int i = 0; i < wanted.length; i++) {
-      if (open.isClosed(i) || open.riser(i).head(wanted[i]) > head) {
+      if (!open.isClosed(i) && open.riser(i).head(wanted[i]) > head) {
         return Double.NaN;
       }
     }
@@ -109,16 +117,16 @@ public record HeldFlow(ManifoldFlow flows, double[] moreK) {
 
   private static HeldFlow held(PumpCurve curve, Manifold open, double[] wanted, double head) {
     double[] flows = new double[wanted.length];
+    double[] heads = new double[wanted.length];
     double[] moreK = new double[wanted.length];
-    double total = fill(open, head, wanted, curve.maxFlow(), flows);
+    double total = Math.min(fill(open, head, wanted, curve.maxFlow(), flows), curve.maxFlow());
     Manifold set = open;
     for (int i = 0; i < wanted.length; i++) {
-      Riser riser = open.riser(i);
-      Line line = riser.line();
-      double more = flows[i] < wanted[i] ? 0 : head - riser.head(wanted[i]);
-      if (more > 0) {
-        moreK[i] = more / line.velocityHead(line.size() - 1, wanted[i]);
-        set = set.with(i, new Riser(line.withMoreK(line.size() - 1, moreK[i]), riser.lift()));
+      boolean takesLess = open.isClosed(i) || flows[i] < wanted[i];
+      heads[i] = takesLess ? 0 : Math.max(0, head - open.riser(i).head(wanted[i]));
+      if (heads[i] > 0) {
+        moreK[i] = k(open.riser(i).line(), wanted[i], heads[i]);
+        set = SetValve.onRiser(set, i, moreK[i]);
       }
     }
     ManifoldFlow found =
@@ -131,6 +139,20 @@ public record HeldFlow(ManifoldFlow flows, double[] moreK) {
             head,
             curve.shutoffHead(),
             flows);
-    return new HeldFlow(found, moreK);
+    return new HeldFlow(found, heads, moreK);
+  }
+
+  private static double k(Line line, double flow, double head) {
+    return Impossible.unlessWithin(
+        "flow",
+        head / line.velocityHead(line.size() - 1, flow),
+        0,
+        MOST_K,
+        "it is too small: no valve on this tube can be set to it");
+  }
+
+  /** Whether riser {@code i} gets all that is wanted, m3/s. */
+  boolean gives(int i, double wanted) {
+    return flows.flow(i) >= wanted;
   }
 }

@@ -19,21 +19,21 @@ public final class Line {
   /** A relative step this small ends the search; past a kink it leaves an error under 1E-12. */
   private static final double LAST_STEP = 1e-11;
 
+  /** Ratios closer to 1 than this need no logarithm for their root. */
+  private static final double NEAR_ONE = 1e-2;
+
   /** Less head than this moves nothing, m. */
   private static final double NO_HEAD = 1e-200;
 
   private static final int MOST_STEPS = 100;
 
+  /** Friction factor of a tube of a tower, -; only where a search starts (computed: Re 10 000). */
+  private static final double USUAL_FACTOR = 0.03;
+
   private final PipeSection[] sections;
   private final Liquid liquid;
   private final FrictionModel model;
-  private final double[] lengthOverBore;
-  private final double[] relRoughness;
-  private final double[] fittings;
-  private final double[] reynoldsPerFlow;
-  private final double[] headPerFlowSquared;
-  private final double[] atTurbulent;
-  private final double[] ridgeFactor;
+  private final Stretch[] stretches;
 
   /**
    * @param liquid what flows
@@ -48,35 +48,15 @@ public final class Line {
     this.liquid = liquid;
     this.model = model;
     this.sections = sections.clone();
-    int n = sections.length;
-    lengthOverBore = new double[n];
-    relRoughness = new double[n];
-    fittings = new double[n];
-    reynoldsPerFlow = new double[n];
-    headPerFlowSquared = new double[n];
-    atTurbulent = new double[n];
-    ridgeFactor = new double[n];
-    for (int i = 0; i < n; i++) {
-      prepare(i);
+    this.stretches = new Stretch[sections.length];
+    for (int i = 0; i < stretches.length; i++) {
+      stretches[i] = new Stretch(this.sections[i], liquid, model);
     }
   }
 
   /** A line with the usual friction factor. */
   public Line(Liquid liquid, PipeSection... sections) {
     this(liquid, FrictionModel.BLEND, sections);
-  }
-
-  private void prepare(int i) {
-    PipeSection s = sections[i];
-    double area = s.area();
-    lengthOverBore[i] = s.length() / s.bore();
-    relRoughness[i] = s.roughness() / s.bore();
-    fittings[i] = s.fittingsK();
-    reynoldsPerFlow[i] = s.bore() / (area * liquid.kinematicViscosity());
-    headPerFlowSquared[i] = 1 / (2 * Liquid.GRAVITY * area * area);
-    double x = Colebrook.inverseRoot(Regime.TURBULENT_FROM, relRoughness[i]);
-    atTurbulent[i] = 1 / (x * x);
-    ridgeFactor[i] = s.ridgeFactor();
   }
 
   /** What flows in it. */
@@ -137,8 +117,8 @@ public final class Line {
     accept(flow);
     double sum = 0;
     for (int i = 0; i < sections.length; i++) {
-      double kinetic = headPerFlowSquared[i] * flow * flow;
-      sum += friction(i, flow, lengthOverBore[i]) + fittings[i] * kinetic;
+      Stretch s = stretches[i];
+      sum += s.atWall(flow, s.lengthOverBore) + s.atFittings(flow);
     }
     return sum;
   }
@@ -148,7 +128,7 @@ public final class Line {
     accept(flow);
     double sum = 0;
     for (int i = 0; i < sections.length; i++) {
-      sum += friction(i, flow, lengthOverBore[i]);
+      sum += stretches[i].atWall(flow, stretches[i].lengthOverBore);
     }
     return sum;
   }
@@ -158,37 +138,34 @@ public final class Line {
     accept(flow);
     double sum = 0;
     for (int i = 0; i < sections.length; i++) {
-      sum += fittings[i] * headPerFlowSquared[i] * flow * flow;
+      sum += stretches[i].atFittings(flow);
     }
     return sum;
   }
 
   /** Velocity in section {@code i}, m/s; {@code flow} m3/s. */
   public double velocity(int i, double flow) {
-    return flow / sections[i].area();
+    return flow / stretches[i].area;
   }
 
   /** Velocity head v2/2g in section {@code i}, m; {@code flow} m3/s. */
   public double velocityHead(int i, double flow) {
-    return headPerFlowSquared[i] * flow * flow;
+    return stretches[i].kinetic(flow);
   }
 
   /** Reynolds number in section {@code i}, -; {@code flow} m3/s. */
   public double reynolds(int i, double flow) {
-    return reynoldsPerFlow[i] * flow;
+    return stretches[i].reynoldsPerFlow * flow;
   }
 
   /** Darcy friction factor in section {@code i}, -; {@code flow} m3/s, above 0. */
   public double frictionFactor(int i, double flow) {
-    accept(flow);
-    double re = reynolds(i, flow);
-    return factor(
-        i, Impossible.unlessWithin("flow", re, 1e-12, 1e30, "friction needs a flow above 0"));
+    return stretches[i].frictionFactor(accept(flow));
   }
 
   /** Friction loss of section {@code i} alone, m; {@code flow} m3/s. */
   public double frictionLoss(int i, double flow) {
-    return friction(i, accept(flow), lengthOverBore[i]);
+    return stretches[i].atWall(accept(flow), stretches[i].lengthOverBore);
   }
 
   /** Head lost while the last {@code empty} m of the pipe hold no water yet, m; all K count. */
@@ -198,8 +175,7 @@ public final class Line {
     for (int i = sections.length - 1; i >= 0; i--) {
       double wet = Math.max(0, sections[i].length() - left);
       left = Math.max(0, left - sections[i].length());
-      double kinetic = headPerFlowSquared[i] * flow * flow;
-      sum += friction(i, flow, wet / sections[i].bore()) + fittings[i] * kinetic;
+      sum += stretches[i].atWall(flow, wet / sections[i].bore()) + stretches[i].atFittings(flow);
     }
     return sum;
   }
@@ -222,37 +198,10 @@ public final class Line {
     double left = back;
     for (int i = sections.length - 1; i >= 0 && left > 0; i--) {
       double here = i == 0 ? left : Math.min(left, sections[i].length());
-      sum += sections[i].area() * here;
+      sum += stretches[i].area * here;
       left -= here;
     }
     return sum;
-  }
-
-  private double friction(int i, double flow, double aspect) {
-    double re = reynoldsPerFlow[i] * flow;
-    boolean tiny = model == FrictionModel.BLEND || re < 100;
-    if (re <= Regime.LAMINAR_TO && tiny && FrictionFactor.LAMINAR >= ridgeFactor[i] * re) {
-      return FrictionFactor.LAMINAR * aspect * headPerFlowSquared[i] / reynoldsPerFlow[i] * flow;
-    }
-    return factor(i, re) * aspect * headPerFlowSquared[i] * flow * flow;
-  }
-
-  private double factor(int i, double re) {
-    return Math.max(ridgeFactor[i], wallFactor(i, re));
-  }
-
-  private double wallFactor(int i, double re) {
-    if (model == FrictionModel.CHURCHILL) {
-      return Churchill.factor(re, relRoughness[i]);
-    }
-    if (re <= Regime.LAMINAR_TO) {
-      return FrictionFactor.LAMINAR / re;
-    }
-    if (re < Regime.TURBULENT_FROM) {
-      return FrictionFactor.blend(re, atTurbulent[i]);
-    }
-    double x = Colebrook.inverseRoot(re, relRoughness[i]);
-    return 1 / (x * x);
   }
 
   /**
@@ -273,7 +222,7 @@ public final class Line {
     double high = cap;
     double q = near > 0 ? near : roughFlow(head);
     boolean capKnown = false;
-    double[] power = new double[1];
+    LossAt asked = asked();
     for (int step = 0; step < MOST_STEPS; step++) {
       if (q >= high && !capKnown) {
         capKnown = true;
@@ -284,13 +233,13 @@ public final class Line {
       if (!(q > low && q < high)) {
         q = 0.5 * (low + high);
       }
-      double h = lossAndPower(q, power);
+      double h = asked.ask(q);
       if (h > head) {
         high = q;
       } else {
         low = q;
       }
-      double next = q * Math.exp(Math.log(head / h) / power[0]);
+      double next = q * root(head / h, asked.power());
       if (Math.abs(next - q) <= LAST_STEP * q) {
         return Math.min(next, cap);
       }
@@ -299,52 +248,46 @@ public final class Line {
     return Math.min(q, cap);
   }
 
-  /** Loss, m, and into {@code power} d(ln loss)/d(ln Q): 1 laminar, 2 fittings, 1.8 smooth. */
-  private double lossAndPower(double flow, double[] power) {
-    double loss = 0;
-    double weighted = 0;
-    for (int i = 0; i < sections.length; i++) {
-      double kinetic = headPerFlowSquared[i] * flow * flow;
-      double re = reynoldsPerFlow[i] * flow;
-      double atFittings = fittings[i] * kinetic;
-      double f = factor(i, re);
-      double atWall = f * lengthOverBore[i] * kinetic;
-      loss += atFittings + atWall;
-      weighted += 2 * atFittings + (2 + logSlope(i, re, f)) * atWall;
+  /** The root of a ratio; near 1 by its series, whose error the next step of a search mends. */
+  private static double root(double ratio, double power) {
+    double off = ratio - 1;
+    if (Math.abs(off) < NEAR_ONE) {
+      double share = 1 / power;
+      return 1 + share * off * (1 + 0.5 * (share - 1) * off);
     }
-    power[0] = weighted / loss;
-    return loss;
+    return Math.exp(Math.log(ratio) / power);
+  }
+
+  /** To be asked at one flow after the other. */
+  LossAt asked() {
+    return new LossAt(stretches);
   }
 
   /** Slope of the loss, m per m3/s (with Churchill's factor the slope of the blend's). */
   public double slope(double flow) {
-    double[] power = new double[1];
-    double h = lossAndPower(Impossible.unlessPositive("flow", accept(flow)), power);
-    return h == 0 ? 0 : power[0] * h / flow;
-  }
-
-  private double logSlope(int i, double re, double f) {
-    if (f <= ridgeFactor[i]) {
-      return 0;
-    }
-    if (re <= Regime.LAMINAR_TO) {
-      return -1;
-    }
-    if (re < Regime.TURBULENT_FROM) {
-      return re * FrictionFactor.blendSlope(atTurbulent[i]) / f;
-    }
-    return Colebrook.logSlope(re, relRoughness[i], 1 / Math.sqrt(f));
+    LossAt asked = asked();
+    return asked.ask(Impossible.unlessPositive("flow", accept(flow))) == 0 ? 0 : asked.slope();
   }
 
   private double roughFlow(double head) {
+    return Math.sqrt(head / roughLoss());
+  }
+
+  /**
+   * Loss over flow squared, m per (m3/s)2, by a usual friction factor: where a search may start.
+   *
+   * @throws Impossible if the line has neither length nor K
+   */
+  double roughLoss() {
     double sum = 0;
-    for (int i = 0; i < sections.length; i++) {
-      sum += (0.03 * lengthOverBore[i] + fittings[i]) * headPerFlowSquared[i];
+    for (int i = 0; i < stretches.length; i++) {
+      Stretch s = stretches[i];
+      sum += (USUAL_FACTOR * s.lengthOverBore + s.section.fittingsK()) * s.headPerFlowSquared;
     }
     if (!(sum > 0)) {
       throw new Impossible("length", "a line without length and without K loses no head");
     }
-    return Math.sqrt(head / sum);
+    return sum;
   }
 
   private static double accept(double flow) {

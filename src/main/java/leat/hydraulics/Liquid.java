@@ -38,6 +38,15 @@ public record Liquid(double density, double viscosity, double surfaceTension) {
         Water.density(celsius), Water.viscosity(celsius), Water.surfaceTension(celsius));
   }
 
+  /** Water at {@link Water#USUAL_CELSIUS}; worked out once. */
+  public static Liquid usualWater() {
+    return Usual.WATER;
+  }
+
+  private static final class Usual {
+    static final Liquid WATER = water(Water.USUAL_CELSIUS);
+  }
+
   /** Kinematic viscosity, m2/s. */
   public double kinematicViscosity() {
     return viscosity / density;

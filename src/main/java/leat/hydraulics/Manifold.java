@@ -142,6 +142,9 @@ public final class Manifold implements WaterSystem {
           this, OperatingPoint.Status.NO_FLOW, 0, shutoff, 0, shutoff, shutoff, flows);
     }
     double end = curve.maxFlow();
+    if (InSeries.fits(this)) {
+      return InSeries.solve(this, common, curve);
+    }
     double endHead = curve.head(end);
     double atEnd = endHead - commonLoss(end);
     if (fill(atEnd, flows, end) >= end) {
@@ -163,7 +166,8 @@ public final class Manifold implements WaterSystem {
         flows);
   }
 
-  private ManifoldFlow runOut(double end, double endHead, double shutoff, double[] flows) {
+  /** At the end of the curve, past which nothing is known. */
+  ManifoldFlow runOut(double end, double endHead, double shutoff, double[] flows) {
     double manifoldHead = headAtManifold(end);
     fill(manifoldHead, flows, end);
     acceptSpeeds(end, flows);
@@ -178,7 +182,7 @@ public final class Manifold implements WaterSystem {
         flows);
   }
 
-  private void acceptSpeeds(double total, double[] flows) {
+  void acceptSpeeds(double total, double[] flows) {
     if (common != null) {
       TubeLimits.accept(common, total);
     }
@@ -206,7 +210,7 @@ public final class Manifold implements WaterSystem {
       Riser r = risers[i];
       if (closed[i]) {
         flows[i] = 0;
-      } else if (i > 0 && !closed[i - 1] && sameAsBefore(i)) {
+      } else if (i > 0 && !closed[i - 1] && areSame(i, i - 1)) {
         flows[i] = flows[i - 1];
       } else {
         flows[i] = r.line().flowAt(manifoldHead - r.lift(), flows[i], cap);
@@ -216,8 +220,9 @@ public final class Manifold implements WaterSystem {
     return total;
   }
 
-  private boolean sameAsBefore(int i) {
-    return risers[i].line() == risers[i - 1].line() && risers[i].lift() == risers[i - 1].lift();
+  /** Whether two risers take equal flows. */
+  boolean areSame(int i, int k) {
+    return risers[i].line() == risers[k].line() && risers[i].lift() == risers[k].lift();
   }
 
   /** Head at the manifold at which the risers together take {@code flow} m3/s, m. */

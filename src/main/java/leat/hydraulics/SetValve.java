@@ -59,6 +59,11 @@ public record SetValve(
     return new SetValve(wanted, openFlow, flow, State.OPEN, zero, zero);
   }
 
+  static SetValve part(double wanted, double openFlow, double flow, double head, double k) {
+    return new SetValve(
+        wanted, openFlow, flow, State.PART, OptionalDouble.of(head), OptionalDouble.of(k));
+  }
+
   /** Flow with all valves open over the set flow, -. */
   public double opensTo() {
     return openFlow / flow;

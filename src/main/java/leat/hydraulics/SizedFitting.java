@@ -111,7 +111,7 @@ public final class SizedFitting {
    */
   public static double k(String name, double size, double bore, double roughness) {
     Impossible.unlessPositive("bore", bore);
-    double re = USUAL_SPEED * bore / Liquid.water(Water.USUAL_CELSIUS).kinematicViscosity();
+    double re = USUAL_SPEED * bore / Liquid.usualWater().kinematicViscosity();
     return atFriction(name, size, bore, FrictionFactor.of(re, roughness / bore));
   }
 

@@ -7,12 +7,15 @@ import leat.numeric.Impossible;
  *
  * <pre>valve head = H'(Q_w) - H_s(Q_w),   K = valve head 2 g/v^2 on the bore of the valve</pre>
  *
+ * <p>Where one riser stays open because it has too little, the others are set beside it as it runs:
+ * see {@link HeldFlow}.
+ *
  * <p>Source: sheet hydraulics.md section 5; check values: hydraulics-operating-point.csv.
  *
- * @param reachable false when the wanted flow is above the natural one: then nothing is held back
+ * @param reachable false when it has less than the wanted flow with its valve open
  * @param wantedFlow m3/s
- * @param flow what the riser gets: the wanted flow, or the natural one, m3/s
- * @param pumpHead head of the pump at that flow, m
+ * @param flow what the riser gets: the wanted flow, or what comes, m3/s
+ * @param pumpHead head of the pump with all valves so set, m
  * @param naturalFlow with the valve open, m3/s
  * @param valveHead held back by the valve, m
  * @param valveK loss coefficient of the valve on the bore it sits in, -
@@ -45,39 +48,28 @@ public record Throttle(
    * @param curve the pump, derated
    * @param manifold the risers
    * @param wantedFlows m3/s, above 0, one a riser
-   * @return one valve a riser; if the pump cannot give the sum, none is reachable
-   * @throws Impossible unless all are above 0
+   * @return one valve a riser
+   * @throws Impossible unless all are above 0, or if one is too small for a valve
    */
   public static Throttle[] each(PumpCurve curve, Manifold manifold, double... wantedFlows) {
-    if (wantedFlows.length != manifold.size()) {
-      throw new Impossible("flow", "name one wanted flow for each tower");
-    }
-    double total = 0;
     for (double q : wantedFlows) {
-      total += Impossible.unlessWithin("flow", q, 1e-12, 100, "a wanted flow is above 0");
+      Impossible.unlessWithin("flow", q, 1e-12, 100, "a wanted flow is above 0");
     }
     ManifoldFlow natural = manifold.solve(curve);
-    boolean onCurve = total <= curve.maxFlow();
-    double head = onCurve ? curve.head(total) : natural.pumpHead();
-    double atManifold = onCurve ? head - manifold.commonLoss(total) : 0;
+    HeldFlow held = HeldFlow.of(curve, manifold, wantedFlows);
     Throttle[] valves = new Throttle[wantedFlows.length];
     for (int i = 0; i < valves.length; i++) {
-      double q = wantedFlows[i];
-      double held = onCurve ? atManifold - manifold.riser(i).head(q) : -1;
-      valves[i] = held < 0 ? open(natural, i, q) : closed(natural, i, q, head, held);
+      valves[i] =
+          new Throttle(
+              held.gives(i, wantedFlows[i]),
+              wantedFlows[i],
+              held.flows().flow(i),
+              held.flows().pumpHead(),
+              natural.flow(i),
+              held.heads()[i],
+              held.moreK()[i]);
     }
     return valves;
-  }
-
-  private static Throttle open(ManifoldFlow natural, int i, double wanted) {
-    return new Throttle(false, wanted, natural.flow(i), natural.pumpHead(), natural.flow(i), 0, 0);
-  }
-
-  private static Throttle closed(
-      ManifoldFlow natural, int i, double wanted, double head, double held) {
-    Line line = natural.manifold().riser(i).line();
-    double kinetic = line.velocityHead(line.size() - 1, wanted);
-    return new Throttle(true, wanted, wanted, head, natural.flow(i), held, held / kinetic);
   }
 
   /**

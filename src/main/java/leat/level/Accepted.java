@@ -40,9 +40,9 @@ final class Accepted {
   }
 
   /** An area, m2. */
-  static double area(String word, double value) {
+  static void area(String word, double value) {
     Impossible.unlessPositive(word, value);
-    return Impossible.unlessWithin(
+    Impossible.unlessWithin(
         word,
         value,
         LEAST_SIZE * LEAST_SIZE,
@@ -64,9 +64,9 @@ final class Accepted {
   }
 
   /** A resistance that may be 0, ohm. */
-  static double ohm(String word, double value) {
+  static void ohm(String word, double value) {
     Impossible.ifNegative(word, value);
-    return Impossible.unlessWithin(
+    Impossible.unlessWithin(
         word, value, 0, GREATEST_OHM, "more than a thousand million ohm is no resistor");
   }
 }

@@ -308,7 +308,6 @@ public record Divider(
    * @throws Impossible if the ADC has no such code, or no resistance gives it
    */
   public Band band(int code, double lead) {
-    checkCode(code);
     Double low = lowerBound(code, lead);
     if (low == null) {
       throw new Impossible("counts", "no resistance gives so many counts with this divider");

@@ -262,13 +262,9 @@ public record DividerDesign(
     double p = (b - a) - (d - c);
     double q = (b - a) * (c + d) - (d - c) * (a + b);
     double r = (b - a) * c * d - (d - c) * a * b;
-    if (p == 0) {
-      out[0] = q == 0 ? -1 : -r / q;
-      return 1;
-    }
     double root = q * q - 4 * p * r;
-    if (root < 0) {
-      return 0;
+    if (p == 0 || root < 0) {
+      return 0; // of two pairs equally far apart the lower has the wider gap everywhere
     }
     double t = -(q + Math.copySign(Math.sqrt(root), q)) / 2;
     out[0] = t / p;

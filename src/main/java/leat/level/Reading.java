@@ -10,7 +10,6 @@ import leat.numeric.Impossible;
  */
 public final class Reading {
   Sender sender;
-  double measured;
   double ohm;
   Status status = Status.NO_READING;
   int stepLow = -1;

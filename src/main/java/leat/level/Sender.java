@@ -220,13 +220,11 @@ public final class Sender {
   public Reading decode(double measured, Motion motion, Reading out) {
     out.sender = this;
     if (measured != measured) {
-      out.measured = 0;
       out.ohm = 0;
       out.status = Status.NO_READING;
       return out;
     }
     double x = measured - limits.lead();
-    out.measured = measured;
     out.ohm = x;
     fill(segment(x), motion.ordinal(), out);
     return out;
@@ -302,7 +300,6 @@ public final class Sender {
   Reading segment(int s, Motion motion, Reading out) {
     out.sender = this;
     out.ohm = s == 0 ? start[1] - 1 : start[s];
-    out.measured = out.ohm + limits.lead();
     fill(s, motion.ordinal(), out);
     return out;
   }

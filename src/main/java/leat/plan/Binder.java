@@ -16,13 +16,13 @@ final class Binder {
   private static final int MOST_COMPARED = 500;
 
   private final List<Problem> problems;
-  private final Taken taken;
+  private final Asker asker;
   private final List<Price> prices = new ArrayList<>();
   private int seen;
 
-  Binder(List<Problem> problems, Taken taken) {
+  Binder(List<Problem> problems, Asker asker) {
     this.problems = problems;
-    this.taken = taken;
+    this.asker = asker;
   }
 
   Section bind(Node root, Key key) {
@@ -49,7 +49,7 @@ final class Binder {
   }
 
   private Section section(Node node, Key key, String path) {
-    Section section = new Section(key, path, taken);
+    Section section = new Section(key, path, asker);
     if (node == null || node.isEmpty()) {
       return section;
     }

@@ -31,6 +31,7 @@ public final class Key {
   int fewest;
   double most = Double.POSITIVE_INFINITY;
   Key[] keys = new Key[0];
+  private volatile int[] places;
   private Object defaultValue;
   private GuessRange guess;
   private GuessRange guessOnceStated;
@@ -230,18 +231,33 @@ public final class Key {
 
   /** Number of a key of this section, which must be declared. */
   int indexOf(String child) {
-    // names are literals on both sides, so that most are found without comparing letters
-    for (int i = 0; i < keys.length; i++) {
-      if (keys[i].name == child) {
-        return i;
-      }
+    int[] table = places;
+    if (table == null) {
+      table = places();
+      places = table;
     }
-    for (int i = 0; i < keys.length; i++) {
-      if (keys[i].name.equals(child)) {
-        return i;
+    int mask = table.length - 1;
+    for (int i = child.hashCode() & mask; table[i] > 0; i = (i + 1) & mask) {
+      String own = keys[table[i] - 1].name;
+      // names are literals on both sides, so that most are found without comparing letters
+      if (own == child || own.equals(child)) {
+        return table[i] - 1;
       }
     }
     throw new IllegalArgumentException("no key " + child + " is declared in " + name);
+  }
+
+  /** Numbers of the keys, from 1, at the hashes of their names; every second place or more is 0. */
+  private int[] places() {
+    int[] table = new int[2 * Integer.highestOneBit(2 * keys.length + 1)];
+    for (int k = 0; k < keys.length; k++) {
+      int i = keys[k].name.hashCode() & (table.length - 1);
+      while (table[i] > 0) {
+        i = (i + 1) & (table.length - 1);
+      }
+      table[i] = k + 1;
+    }
+    return table;
   }
 
   /** The key of this name in the section, or null. */
@@ -252,10 +268,5 @@ public final class Key {
       }
     }
     return null;
-  }
-
-  /** Names that may stand in a map, or null when any may. */
-  public String[] allowedNames() {
-    return allowedNames;
   }
 }

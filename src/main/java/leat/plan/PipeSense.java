@@ -13,17 +13,11 @@ import leat.quantity.Quantity;
 final class PipeSense {
   private PipeSense() {}
 
-  static void check(Section root, List<Problem> problems) {
-    Section pump = root.section("pump");
+  static void pump(Section pump, List<Problem> problems) {
     if (pump.isGiven()) {
       Rivals.check(pump, problems);
       Rivals.check(pump.section("supply"), problems);
       curve(pump, problems);
-    }
-    pipe(root.section("pipe"), problems);
-    List<Section> towers = root.sections("towers");
-    for (int i = 0; i < towers.size(); i++) {
-      pipe(towers.get(i).section("riser"), problems);
     }
   }
 
@@ -77,7 +71,7 @@ final class PipeSense {
     PumpCurve.points(flows, heads);
   }
 
-  private static void pipe(Section pipe, List<Problem> problems) {
+  static void pipe(Section pipe, List<Problem> problems) {
     Rivals.check(pipe, problems);
     if (!pipe.has("bore")) {
       return;
@@ -106,18 +100,22 @@ final class PipeSense {
     Named fittings = pipe.named("fittings");
     for (int i = 0; i < fittings.size(); i++) {
       Fitted fitted = new Fitted(fittings.name(i), (CountAt) fittings.value(i));
-      String path = pipe.path("fittings") + "." + fitted.name();
       String misfit = fitted.misfit();
       Quantity size = fitted.howMany().size();
       if (misfit != null) {
-        problems.add(PlanErrors.fitting(fittings.origin(i), path, misfit));
+        problems.add(PlanErrors.fitting(fittings.origin(i), path(pipe, fitted), misfit));
       } else if (size != null) {
         try {
           SizedFitting.k(fitted.name(), size.value(), pipe.need("bore"), roughness);
         } catch (Impossible e) {
-          problems.add(PlanErrors.fitting(fittings.origin(i), path, fitted.name(), e));
+          problems.add(
+              PlanErrors.fitting(fittings.origin(i), path(pipe, fitted), fitted.name(), e));
         }
       }
     }
+  }
+
+  private static String path(Section pipe, Fitted fitted) {
+    return pipe.path("fittings") + "." + fitted.name();
   }
 }

@@ -4,43 +4,44 @@ import java.io.File;
 import java.util.ArrayList;
 import java.util.List;
 
-/**
- * A plan as read: its values by section, its file's name and folder, and the defaults that were
- * used.
- */
+/** A plan as read: its values by section, its file's name and folder. */
 public final class Plan {
   private final String name;
   private final Section root;
-  private final Taken taken;
+  private final Asker asker;
   private final Node node;
   private final Node written;
   private final String currency;
   private final Plan before;
-  private final Slot slot;
-  private final double number;
+  private final Slot[] slots;
+  private final double[] numbers;
   private Plan asWritten;
 
-  private Plan(Plan before, Slot slot, double number) {
+  private Plan(Plan before, Slot[] slots, double[] numbers) {
     this.name = before.name;
-    this.root = slot.lay(before.root, number);
-    this.taken = before.taken;
+    Section laid = before.root;
+    for (int i = 0; i < slots.length; i++) {
+      laid = slots[i].lay(laid, numbers[i]);
+    }
+    this.root = laid;
+    this.asker = before.asker;
     this.node = before.node;
     this.written = before.written;
     this.currency = before.currency;
     this.before = before;
-    this.slot = slot;
-    this.number = number;
+    this.slots = slots;
+    this.numbers = numbers;
   }
 
-  private Plan(String name, Section root, Taken taken, Node node, Node written, String currency) {
+  private Plan(String name, Section root, Asker asker, Node node, Node written, String currency) {
     this.before = null;
-    this.slot = null;
-    this.number = Double.NaN;
+    this.slots = null;
+    this.numbers = null;
     this.written = written;
     this.currency = currency;
     this.name = name;
     this.root = root;
-    this.taken = taken;
+    this.asker = asker;
     this.node = node;
   }
 
@@ -87,19 +88,14 @@ public final class Plan {
     return root.section(section);
   }
 
-  /** The defaults used so far. */
-  public Taken taken() {
-    return taken;
-  }
-
   /**
    * The keys that were asked for, lists of sections marked by {@code []}; empty unless the draft
    * was told to {@link Draft#record}.
    */
   public List<String> asked() {
-    List<String> all = new ArrayList<>(taken.asked());
+    List<String> all = new ArrayList<>(asker.asked());
     if (asWritten != null) {
-      all.addAll(asWritten.taken.asked());
+      all.addAll(asWritten.asker.asked());
     }
     return all;
   }
@@ -127,7 +123,7 @@ public final class Plan {
     }
     if (asWritten == null) {
       Draft draft = new Draft(name, written);
-      draft.recording = taken.isRecording();
+      draft.recording = asker.isRecording();
       asWritten = draft.read();
     }
     return asWritten;
@@ -152,9 +148,20 @@ public final class Plan {
    * @throws Refused when the number is out of the key's range, or does not go with the others
    */
   public Plan with(Slot slot, double number) {
-    Plan laid = new Plan(this, slot, number);
+    return with(new Slot[] {slot}, new double[] {number});
+  }
+
+  /**
+   * The same with several numbers, all laid over before they are held against each other.
+   *
+   * @param slots of this plan; whoever asks leaves them and the numbers as they are
+   * @param numbers one for each slot, in the base unit of its key
+   * @throws Refused when a number is out of its key's range, or does not go with the others
+   */
+  public Plan with(Slot[] slots, double[] numbers) {
+    Plan laid = new Plan(this, slots, numbers);
     List<Problem> problems = new ArrayList<>();
-    PlanSense.check(laid.root, problems);
+    PlanSense.check(laid.root, root, problems);
     if (!problems.isEmpty()) {
       throw new Refused(problems);
     }
@@ -165,7 +172,10 @@ public final class Plan {
   public Plan with(String path, String value) {
     if (before != null) {
       Plan changed = before.with(path, value);
-      return slot.path().equals(path) ? changed : changed.with(slot, number);
+      for (int i = 0; i < slots.length; i++) {
+        changed = slots[i].path().equals(path) ? changed : changed.with(slots[i], numbers[i]);
+      }
+      return changed;
     }
     Draft draft = new Draft(name, node);
     draft.written = written;
@@ -275,9 +285,9 @@ public final class Plan {
 
     /** Reads the values; every mistake at once. */
     public Plan read() {
-      Taken taken = new Taken(name, flagPaths, flags);
+      Asker asker = new Asker(name, flagPaths, flags);
       List<Problem> all = new ArrayList<>(problems);
-      Binder binder = new Binder(all, taken);
+      Binder binder = new Binder(all, asker);
       Section root = binder.bind(node, Keys.PLAN);
       String currency = binder.currency(root.text("currency"));
       PlanSense.check(root, all);
@@ -289,9 +299,9 @@ public final class Plan {
         throw new Refused(all);
       }
       if (recording) {
-        taken.record();
+        asker.record();
       }
-      return new Plan(name, root, taken, node, written(), currency);
+      return new Plan(name, root, asker, node, written(), currency);
     }
 
     /** A bucket that was typed is held under the pump as it now is, on the tower of the file. */

@@ -16,26 +16,96 @@ import leat.solution.conductivity.PpmScale;
  */
 final class PlanSense {
   private final Section root;
+  private final Section before;
   private final List<Problem> problems;
 
-  private PlanSense(Section root, List<Problem> problems) {
+  private PlanSense(Section root, Section before, List<Problem> problems) {
     this.root = root;
+    this.before = before;
     this.problems = problems;
   }
 
   static void check(Section root, List<Problem> problems) {
-    PlanSense sense = new PlanSense(root, problems);
-    TankSense.check(root.section("tank"), problems);
+    check(root, null, problems);
+  }
+
+  /**
+   * Looks only at what is not shared with a plan that has no mistakes.
+   *
+   * @param before that plan, over which numbers were laid; null to look at all
+   */
+  static void check(Section root, Section before, List<Problem> problems) {
+    PlanSense sense = new PlanSense(root, before, problems);
+    for (int i = 0; i < root.values.length; i++) {
+      if (before == null || root.values[i] != before.values[i]) {
+        sense.look(root.key.keys[i].name);
+      }
+    }
+  }
+
+  private void look(String key) {
+    switch (key) {
+      case "tank":
+        TankSense.check(root.section("tank"), problems);
+        if (before != null) {
+          sender();
+        }
+        break;
+      case "sender":
+        sender();
+        break;
+      case "pump":
+        PipeSense.pump(root.section("pump"), problems);
+        break;
+      case "pipe":
+        PipeSense.pipe(root.section("pipe"), problems);
+        break;
+      case "towers":
+        towers();
+        break;
+      default:
+        lookOn(key);
+    }
+  }
+
+  private void lookOn(String key) {
+    switch (key) {
+      case "cap_sensor":
+        capSensor();
+        break;
+      case "timing":
+        windows("timing", root.sections("timing"), true);
+        break;
+      case "tariff":
+        windows("bands", root.section("tariff").sections("bands"), false);
+        break;
+      case "feed":
+        feed();
+        break;
+      case "meters":
+        scale(root.section("meters").section("ec"));
+        break;
+      case "target":
+        targets();
+        break;
+      case "crops":
+        crops();
+        break;
+      case "season":
+        dates();
+        break;
+      default:
+    }
+  }
+
+  private void sender() {
     SenderSense.check(root.section("sender"), TankSense.rim(root.section("tank")), problems);
-    PipeSense.check(root, problems);
-    sense.capSensor();
-    sense.towers();
-    sense.windows("timing", root.sections("timing"), true);
-    sense.windows("bands", root.section("tariff").sections("bands"), false);
-    sense.feed();
-    sense.targets();
-    sense.crops();
-    sense.dates();
+  }
+
+  /** Whether a tower differs in a section or list of its own; a number leaves all names. */
+  private boolean differs(int i, String name) {
+    return before == null
+        || root.sections("towers").get(i).raw(name) != before.sections("towers").get(i).raw(name);
   }
 
   /** Tells a value that lies over another one; {@code why} says what is wrong with that. */
@@ -59,17 +129,26 @@ final class PlanSense {
   private void towers() {
     List<Section> towers = root.sections("towers");
     for (int i = 0; i < towers.size(); i++) {
-      String name = towers.get(i).text("name");
-      for (int k = 0; k < i; k++) {
-        if (name != null && name.equals(towers.get(k).text("name"))) {
-          problems.add(PlanErrors.namedTwice(towers.get(i), name));
-          break;
-        }
+      if (differs(i, "riser")) {
+        PipeSense.pipe(towers.get(i).section("riser"), problems);
       }
-      List<Section> modules = towers.get(i).sections("modules");
-      for (int k = 0; k < modules.size(); k++) {
-        notOver(modules.get(k), "overlap", "height", "it sits deeper than it is high", problems);
+      if (differs(i, "modules")) {
+        modules(towers, i);
       }
+    }
+  }
+
+  private void modules(List<Section> towers, int i) {
+    String name = towers.get(i).text("name");
+    for (int k = 0; k < i; k++) {
+      if (name != null && name.equals(towers.get(k).text("name"))) {
+        problems.add(PlanErrors.namedTwice(towers.get(i), name));
+        break;
+      }
+    }
+    List<Section> modules = towers.get(i).sections("modules");
+    for (int k = 0; k < modules.size(); k++) {
+      notOver(modules.get(k), "overlap", "height", "it sits deeper than it is high", problems);
     }
   }
 
@@ -138,7 +217,9 @@ final class PlanSense {
         }
       }
     }
-    Section meter = root.section("meters").section("ec");
+  }
+
+  private void scale(Section meter) {
     if (meter.has("scale")) {
       try {
         PpmScale.of(meter.need("scale"));

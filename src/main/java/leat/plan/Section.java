@@ -1,63 +1,64 @@
 package leat.plan;
 
-import java.util.ArrayList;
 import java.util.List;
 import leat.quantity.Quantity;
 
 /**
  * The read values of one section of a plan. Absent values are asked for in three ways: {@code
- * maybe} (null), {@code get} (the declared default, noted as taken), {@code need} (refused with the
- * key's name and an example).
+ * maybe} (null), {@code get} (the declared default, noted in what the caller takes), {@code need}
+ * (refused with the key's name and an example).
  */
 public final class Section {
   final Key key;
   final String path;
   final Object[] values;
   final Node[] nodes;
-  private final Taken taken;
+  private final Asker asker;
 
-  Section(Key key, String path, Taken taken) {
+  /** What was made of it; designs of one plan share the sections that they do not vary. */
+  private Object made;
+
+  /** Empty sections for those that are not given, made when first asked for. */
+  private final Section[] absent;
+
+  Section(Key key, String path, Asker asker) {
     this.key = key;
     this.path = path;
-    this.taken = taken;
+    this.asker = asker;
     this.values = new Object[key.keys.length];
     this.nodes = new Node[key.keys.length];
+    this.absent = new Section[key.keys.length];
+  }
+
+  private Section(Section same) {
+    this.key = same.key;
+    this.path = same.path;
+    this.asker = same.asker;
+    this.values = same.values.clone();
+    this.nodes = same.nodes.clone();
+    this.absent = same.absent;
   }
 
   /** A copy whose values can be changed; the sections in it are shared. */
   Section copy() {
-    Section copy = new Section(key, path, taken);
-    System.arraycopy(values, 0, copy.values, 0, values.length);
-    System.arraycopy(nodes, 0, copy.nodes, 0, nodes.length);
-    return copy;
+    return new Section(this);
   }
 
-  /** Sets a number in a fresh copy; what says the same thing in another way is laid aside. */
+  /** Sets a value in a fresh copy; null takes it away. */
   void lay(int i, Object value) {
     values[i] = value;
     nodes[i] = null;
-    String name = key.keys[i].name;
-    for (int n = 0; Rivals.other(key.name, name, n) != null; n++) {
-      int other = index(Rivals.other(key.name, name, n));
-      values[other] = null;
-      nodes[other] = null;
-    }
   }
 
   private int index(String name) {
     int i = key.indexOf(name);
-    taken.ask(this, key.keys[i]);
+    asker.ask(this, key.keys[i]);
     return i;
   }
 
   /** Path of a key of this section, such as {@code towers[0].riser.bore}. */
   public String path(String name) {
     return path.isEmpty() ? name : path + "." + name;
-  }
-
-  /** Path of this section. */
-  public String path() {
-    return path;
   }
 
   /** Whether the key was given. */
@@ -110,10 +111,10 @@ public final class Section {
   /** The refusal for an absent key. */
   public Refused missing(String name) {
     Key missing = key.keys[index(name)];
-    String flag = taken.planName() == null ? taken.flagFor(path(name)) : null;
+    String flag = asker.planName() == null ? asker.flagFor(path(name)) : null;
     return new Refused(
         flag == null
-            ? PlanErrors.missing(taken.planName(), path(name), missing)
+            ? PlanErrors.missing(asker.planName(), path(name), missing)
             : PlanErrors.missingFlag(flag, missing));
   }
 
@@ -121,16 +122,12 @@ public final class Section {
    * A quantity in its base unit or a bare number; the declared default, noted as taken, when
    * absent.
    */
-  public double get(String name) {
-    return ((Number) getRaw(name)).doubleValue();
+  public double get(String name, Taken taken) {
+    return ((Number) orDefault(name, taken)).doubleValue();
   }
 
   /** Any value; the declared default, noted as taken, when absent. */
-  public Object orDefault(String name) {
-    return getRaw(name);
-  }
-
-  private Object getRaw(String name) {
+  public Object orDefault(String name, Taken taken) {
     int i = index(name);
     if (values[i] != null) {
       return values[i];
@@ -142,16 +139,22 @@ public final class Section {
   /** A quantity, a bare number, true or false, or its absence; it is read when it is asked. */
   public Value value(String name) {
     int i = key.indexOf(name);
-    return new Value(this, key.keys[i], key.keys[i].keys.length > 0 ? null : values[i]);
+    return new Value(this, key.keys[i], key.keys[i].keys.length > 0 ? null : values[i], null);
+  }
+
+  /** The same, which can tell later that its declared default was taken. */
+  public Value value(String name, Taken taken) {
+    int i = key.indexOf(name);
+    return new Value(this, key.keys[i], values[i], taken);
   }
 
   /** A key is asked for. */
   void ask(Key asked) {
-    taken.ask(this, asked);
+    asker.ask(this, asked);
   }
 
   /** A quantity or the fallback, noted as taken in these words. */
-  public double getOr(String name, double otherwise, String as) {
+  public double getOr(String name, double otherwise, String as, Taken taken) {
     Double value = maybe(name);
     if (value != null) {
       return value;
@@ -161,13 +164,13 @@ public final class Section {
   }
 
   /** true or false, with its declared default. */
-  public boolean yes(String name) {
-    return (Boolean) getRaw(name);
+  public boolean yes(String name, Taken taken) {
+    return (Boolean) orDefault(name, taken);
   }
 
   /** A text or choice, with its declared default. */
-  public String word(String name) {
-    return (String) getRaw(name);
+  public String word(String name, Taken taken) {
+    return (String) orDefault(name, taken);
   }
 
   /** A text or choice, or null. */
@@ -176,27 +179,33 @@ public final class Section {
   }
 
   /** A whole number, with its declared default. */
-  public int count(String name) {
-    return (int) get(name);
+  public int count(String name, Taken taken) {
+    return (int) get(name, taken);
+  }
+
+  /** A whole number, or another one when absent. */
+  public int countOr(String name, int otherwise) {
+    Double value = maybe(name);
+    return value == null ? otherwise : value.intValue();
   }
 
   /** A section; an empty one when absent. */
   public Section section(String name) {
     int i = index(name);
-    if (values[i] == null) {
-      return new Section(key.keys[i], path(name), taken);
+    if (values[i] != null) {
+      return (Section) values[i];
     }
-    return (Section) values[i];
+    if (absent[i] == null) {
+      absent[i] = new Section(key.keys[i], path(name), asker);
+    }
+    return absent[i];
   }
 
   /** A list of sections; empty when absent. */
+  @SuppressWarnings("unchecked")
   public List<Section> sections(String name) {
     List<?> list = (List<?>) raw(name);
-    List<Section> result = new ArrayList<>();
-    for (int i = 0; list != null && i < list.size(); i++) {
-      result.add((Section) list.get(i));
-    }
-    return result;
+    return list == null ? List.of() : (List<Section>) list;
   }
 
   /** A list of values; empty when absent. */
@@ -211,6 +220,19 @@ public final class Section {
     return value == null ? new Named() : (Named) value;
   }
 
+  /**
+   * What was made of this section before, and {@link #keep kept}, when it is of a type; or null.
+   */
+  public <T> T made(Class<T> type) {
+    return type.isInstance(made) ? type.cast(made) : null;
+  }
+
+  /** Keeps what was made of this section and of nothing else; returns it. */
+  public <T> T keep(T what) {
+    made = what;
+    return what;
+  }
+
   /** Place where the key was typed, or null. */
   Origin origin(String name) {
     Node node = nodes[index(name)];
@@ -220,11 +242,6 @@ public final class Section {
   /** The node of a key, or null. */
   Node node(String name) {
     return nodes[index(name)];
-  }
-
-  /** Notes that a default was used, in the words of {@code Taken:}. */
-  public void took(String as) {
-    taken.note(as);
   }
 
   /** A problem at a key of this section; at its flag when it was not typed in a file. */

@@ -65,7 +65,7 @@ final class SenderSense {
       return;
     }
     try {
-      int n = ladder.count("reeds");
+      int n = (int) ladder.need("reeds");
       double[] reeds = Ladder.evenReeds(n, ladder.need("first"), ladder.need("pitch"));
       Span stops = (Span) ladder.raw("stops");
       new Ladder(

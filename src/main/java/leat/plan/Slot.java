@@ -20,7 +20,11 @@ public final class Slot {
   private final int[] items;
   private final String[] names;
 
-  private Slot(String path, Key key, int[] at, int[] items, String[] names) {
+  /** Keys beside it that say the same thing in another way, and are laid aside. */
+  private final int[] rivals;
+
+  private Slot(String path, Key key, int[] at, int[] items, String[] names, int[] rivals) {
+    this.rivals = rivals;
     this.names = names;
     this.path = path;
     this.key = key;
@@ -33,6 +37,7 @@ public final class Slot {
     Origin typed = Origin.flag(path, path);
     List<Paths.Step> steps = Paths.steps(path, typed);
     Key key = Keys.PLAN;
+    Key parent = key;
     int[] at = new int[steps.size()];
     int[] items = new int[steps.size()];
     String[] names = new String[steps.size()];
@@ -46,13 +51,25 @@ public final class Slot {
       }
       at[n] = key.indexOf(step.name());
       items[n] = NONE;
+      parent = key;
       key = key.keys[at[n]];
       n++;
     }
     if (key.shape != Key.Shape.ONE || !key.kind.isNumber()) {
       throw new Refused(PlanErrors.noNumber(typed, path, key));
     }
-    return new Slot(path, key, java.util.Arrays.copyOf(at, n), items, names);
+    return new Slot(
+        path, key, java.util.Arrays.copyOf(at, n), items, names, rivals(parent, key.name));
+  }
+
+  private static int[] rivals(Key section, String name) {
+    int[] found = new int[section.keys.length];
+    int n = 0;
+    while (Rivals.other(section.name, name, n) != null) {
+      found[n] = section.indexOf(Rivals.other(section.name, name, n));
+      n++;
+    }
+    return java.util.Arrays.copyOf(found, n);
   }
 
   /** What its number is. */
@@ -81,6 +98,9 @@ public final class Slot {
     int i = at[step];
     if (step == at.length - 1) {
       copy.lay(i, key.kind.ofNumber(value));
+      for (int r = 0; r < rivals.length; r++) {
+        copy.lay(rivals[r], null);
+      }
     } else if (items[step] == NONE) {
       Object old = section.values[i];
       Section inner = old == null ? section.section(section.key.keys[i].name) : (Section) old;
@@ -100,23 +120,6 @@ public final class Slot {
       }
     }
     return items;
-  }
-
-  /** The number a plan has there, of every item the first one's; null when it states none. */
-  public Double value(Plan plan) {
-    Section section = plan.root();
-    for (int step = 0; step < at.length - 1; step++) {
-      Object value = section.values[at[step]];
-      if (value == null) {
-        return null;
-      }
-      section =
-          items[step] == NONE
-              ? (Section) value
-              : (Section) ((List<?>) value).get(Math.max(0, items[step]));
-    }
-    Object value = section.values[at[at.length - 1]];
-    return value instanceof Number number ? Double.valueOf(number.doubleValue()) : null;
   }
 
   private static boolean isNamed(Object item, String name) {

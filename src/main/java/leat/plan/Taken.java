@@ -3,80 +3,12 @@ package leat.plan;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The defaults that were used while a plan was read, in the words of {@code Taken:}. */
+/**
+ * The defaults that were used to answer, in the words of {@code Taken:}. Whoever asks makes it and
+ * hands it along with the plan; a plan keeps nothing of what was taken from it.
+ */
 public final class Taken {
-  private final String planName;
   private final List<String> words = new ArrayList<>();
-  private List<String> asked;
-
-  private final List<String> flagPaths;
-  private final List<String> flags;
-
-  /** For the plan of this name; null when there is none. */
-  public Taken(String planName) {
-    this(planName, List.of(), List.of());
-  }
-
-  /** The same, with the flags that can set keys. */
-  Taken(String planName, List<String> flagPaths, List<String> flags) {
-    this.planName = planName;
-    this.flagPaths = flagPaths;
-    this.flags = flags;
-  }
-
-  /** From now on the keys that are asked for are kept, in their order. */
-  void record() {
-    asked = new ArrayList<>();
-  }
-
-  /** Whether they are kept. */
-  boolean isRecording() {
-    return asked != null;
-  }
-
-  /** A key was asked for; {@code towers[0].riser.bore} is kept as {@code towers[].riser.bore}. */
-  void ask(Section section, Key key) {
-    if (asked == null || key.keys.length > 0) {
-      return;
-    }
-    String path = everyItem(section.path(key.name));
-    if (!asked.contains(path)) {
-      asked.add(path);
-    }
-  }
-
-  private static String everyItem(String path) {
-    StringBuilder out = new StringBuilder();
-    boolean inside = false;
-    for (int i = 0; i < path.length(); i++) {
-      char c = path.charAt(i);
-      inside = c == '[' || inside && c != ']';
-      if (!inside || c == '[') {
-        out.append(c);
-      }
-    }
-    return out.toString();
-  }
-
-  /** The keys asked for since {@link #record}; empty when that was not asked. */
-  List<String> asked() {
-    return asked == null ? List.of() : asked;
-  }
-
-  /** The flag that sets a key, {@code towers[*]} meaning each of the towers; or null. */
-  String flagFor(String path) {
-    for (int i = 0; i < flagPaths.size(); i++) {
-      if (flagPaths.get(i).equals(path) || flagPaths.get(i).replace("[*]", "[0]").equals(path)) {
-        return flags.get(i);
-      }
-    }
-    return null;
-  }
-
-  /** File name of the plan, or null when everything came from flags. */
-  String planName() {
-    return planName;
-  }
 
   /** Notes a default, once. */
   public void note(String as) {

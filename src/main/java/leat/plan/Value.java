@@ -11,8 +11,10 @@ public final class Value {
   private final boolean known;
   private final Section section;
   private final Key key;
+  private final Taken taken;
 
-  Value(Section section, Key key, Object value) {
+  Value(Section section, Key key, Object value, Taken taken) {
+    this.taken = taken;
     this.section = section;
     this.key = key;
     this.known = value != null;
@@ -47,12 +49,12 @@ public final class Value {
     return isKnown() ? OptionalDouble.of(number) : OptionalDouble.empty();
   }
 
-  /** The number; when absent the declared default, noted as taken. */
+  /** The number; when absent the declared default, noted in what its section was given for it. */
   public double orTaken() {
     if (isKnown()) {
       return number;
     }
-    section.took(key.takenAs);
+    taken.note(key.takenAs);
     Object value = key.defaultValue();
     return value instanceof Boolean yes ? (yes ? 1 : 0) : ((Number) value).doubleValue();
   }

@@ -25,17 +25,16 @@ final class Accepted {
         what, value, 0, MOST_MS_CM, "an EC lies between 0 and 1000 mS/cm");
   }
 
-  static double area(String what, double value) {
-    return Impossible.unlessWithin(what, value, 0, MOST_M2, "it must lie between 0 and 10000 m2");
+  static void area(String what, double value) {
+    Impossible.unlessWithin(what, value, 0, MOST_M2, "it must lie between 0 and 10000 m2");
   }
 
-  static double rain(double value) {
-    return Impossible.unlessWithin(
-        "rain", value, 0, MOST_MM, "a day's rain lies between 0 and 2000 mm");
+  static void rain(double value) {
+    Impossible.unlessWithin("rain", value, 0, MOST_MM, "a day's rain lies between 0 and 2000 mm");
   }
 
-  static double thirst(double value) {
-    return Impossible.unlessWithin(
+  static void thirst(double value) {
+    Impossible.unlessWithin(
         "thirst", value, 0, MOST_THIRST, "the factor must lie between 0 and 100");
   }
 }

@@ -27,10 +27,10 @@ public final class Neighbour {
     int[] visits = new int[days.length()];
     int n = 0;
     SeasonDays visited = days;
-    while (true) {
+    while (true) { // each visit lies after the last: no day before it has changed
       int dry = Season.totals(plan, visited, thirst).firstAwayDry();
       if (dry < 0) {
-        return sorted(visits, n);
+        return Arrays.copyOf(visits, n);
       }
       int evening = dry - 1;
       if (evening < 0 || fills(visited.attendance(evening))) {
@@ -43,11 +43,5 @@ public final class Neighbour {
 
   private static boolean fills(Attendance who) {
     return who == Attendance.NEIGHBOUR || who == Attendance.FILLS;
-  }
-
-  private static int[] sorted(int[] visits, int n) {
-    int[] days = Arrays.copyOf(visits, n);
-    Arrays.sort(days);
-    return days;
   }
 }

@@ -18,7 +18,8 @@ public final class Seeds {
   /** Rounding of a sum of chances. */
   private static final double CHANCE = 1e-12;
 
-  private static final int MOST_SEEDS = 100_000_000;
+  /** More than this is a mistake: a hundred for each of the most pots that are taken. */
+  private static final int MOST_SEEDS = 10_000_000;
 
   private Seeds() {}
 
@@ -47,6 +48,7 @@ public final class Seeds {
     if (plants == 0 || fails == 0) {
       return plants;
     }
+    onAverage(plants, success); // nine of ten needs more than that: refused before it is counted
     double logTerm = plants * Math.log(success);
     double logFails = Math.log(fails);
     double sure = Math.exp(logTerm);

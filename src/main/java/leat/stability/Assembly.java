@@ -90,27 +90,6 @@ public record Assembly(Tub tub, List<Column> columns, double friction) {
     return columns.get(column).joints(tub.stand(), state.growth());
   }
 
-  /** Gust that opens the first joint of a tower, m/s; null when none opens. */
-  public Double firstJointOpensAt(int column, Situation state, double density) {
-    Double least = null;
-    for (Joint joint : joints(column, state)) {
-      Double at = joint.opensAt(density);
-      if (at != null && (least == null || at < least)) {
-        least = at;
-      }
-    }
-    return least;
-  }
-
-  /** Preload that keeps all joints of a tower shut at a pressure in Pa, N. */
-  public double tieToStayShut(int column, Situation state, double pressure) {
-    double most = 0;
-    for (Joint joint : joints(column, state)) {
-      most = Math.max(most, joint.tieToStayShut(pressure));
-    }
-    return most;
-  }
-
   /** A tower's lines with the ring over the anchors' plane; null without lines. */
   public GuyLines lines(int column) {
     Column tower = columns.get(column);

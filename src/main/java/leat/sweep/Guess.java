@@ -8,6 +8,7 @@ import leat.plan.GuessRange;
 import leat.plan.Key;
 import leat.plan.Plan;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.quantity.NumberText;
 import leat.quantity.QuantityReader;
 import leat.quantity.Unit;
@@ -131,9 +132,9 @@ public record Guess(String path, double low, double high, Unit unit, GuessRange 
     if (riser || path.startsWith("pipe.")) {
       switch (key.name()) {
         case "k":
-          return Waterway.fittingsK(plan, section, riser);
+          return Waterway.fittingsK(plan, section, riser, new Taken());
         case "roughness":
-          return PipeOf.roughness(section);
+          return PipeOf.roughness(section, new Taken());
         default:
           return null;
       }

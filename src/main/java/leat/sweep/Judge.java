@@ -29,6 +29,9 @@ public final class Judge {
   private final List<Measure> measures;
   private final String[] numberPaths;
   private Plan base;
+
+  /** The plan, where no text is laid over it. */
+  private Bound only;
   private final Map<String, Bound> bound =
       new LinkedHashMap<>(16, 0.75f, true) {
         private static final long serialVersionUID = 1L;
@@ -141,6 +144,10 @@ public final class Judge {
 
   /** The plan with a design's texts laid over. */
   private Bound bound(Design design) {
+    if (numberPaths.length == grid.axes().size()) {
+      only = only == null ? bind(design) : only;
+      return only;
+    }
     StringBuilder key = new StringBuilder();
     for (int i = 0; i < design.at().length; i++) {
       if (!grid.axes().get(i).isNumber()) {

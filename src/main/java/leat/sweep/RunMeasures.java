@@ -77,12 +77,14 @@ final class RunMeasures {
   }
 
   private static double leastRun(Subject subject) {
-    RunNeeds needs = RunNeeds.of(subject.plan(), subject.waterway(), subject.flowsLow());
+    RunNeeds needs =
+        RunNeeds.of(subject.plan(), subject.waterway(), subject.flowsLow(), subject.taken());
     return needs.dryTower() != null ? Double.NaN : needs.least().seconds();
   }
 
   private static double relay(Subject subject) {
-    return RelayLife.days(DrawOf.operations(subject.plan()), subject.duty().startsPerDay())
+    return RelayLife.days(
+            DrawOf.operations(subject.plan(), subject.taken()), subject.duty().startsPerDay())
         .orElse(Double.NaN);
   }
 

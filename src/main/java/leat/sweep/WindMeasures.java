@@ -6,7 +6,6 @@ import static leat.sweep.Measure.Better.MORE;
 import java.util.List;
 import leat.answer.Show;
 import leat.check.Subject;
-import leat.stability.Joint;
 import leat.stability.LineLoad;
 import leat.stability.Situation;
 import leat.system.StandingOf;
@@ -76,10 +75,8 @@ final class WindMeasures {
     StandingOf standing = subject.standing();
     double least = Double.NaN;
     for (int t = 0; t < standing.towers(); t++) {
-      for (Joint joint : standing.assembly().joints(standing.column(t), standing.states().get(0))) {
-        Double own = joint.opensAt(subject.airDensity());
-        least = own != null && !(own >= least) ? own : least;
-      }
+      Double own = standing.firstJointOpensAt(t, subject.airDensity());
+      least = own != null && !(own >= least) ? own : least;
     }
     return least;
   }

@@ -12,6 +12,7 @@ import leat.parts.Tower;
 import leat.plan.Named;
 import leat.plan.Plan;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.quantity.Units;
 
 /** The list of a plan's parts with what they cost: it asks for masses, not for heights. */
@@ -20,24 +21,26 @@ final class BuildOf {
 
   private final Plan plan;
   private final List<Section> towers;
+  private final Taken taken;
 
   /** The stacks as they stand; null when they are as the plan has them. */
   private final List<Tower> stacks;
 
-  private BuildOf(Plan plan, List<Tower> stacks) {
+  private BuildOf(Plan plan, List<Tower> stacks, Taken taken) {
+    this.taken = taken;
     this.plan = plan;
     this.stacks = stacks;
     this.towers = plan.root().sections("towers");
   }
 
   /** The list; refused with the mass that is missing. */
-  static BuildList of(Plan plan) {
-    return new BuildOf(plan, null).built();
+  static BuildList of(Plan plan, Taken taken) {
+    return new BuildOf(plan, null, taken).built();
   }
 
   /** The list of other stacks, one a tower of the plan, with modules of the same kinds. */
-  static BuildList of(Plan plan, List<Tower> stacks) {
-    return new BuildOf(plan, stacks).built();
+  static BuildList of(Plan plan, List<Tower> stacks, Taken taken) {
+    return new BuildOf(plan, stacks, taken).built();
   }
 
   /** Whether it knows what the printed parts cost: filament has a price, all modules a mass. */
@@ -62,7 +65,7 @@ final class BuildOf {
   }
 
   private static int count(Section section) {
-    return section.has("count") ? section.count("count") : 1;
+    return section.countOr("count", 1);
   }
 
   private BuildList built() {
@@ -91,8 +94,8 @@ final class BuildOf {
     return new BuildList(parts, stocks(materials), printer(), energy, bought());
   }
 
-  private static double printTime(Section section) {
-    return section.getOr("print_time", Printer.PRINT_TIME, "8 h to print a part");
+  private double printTime(Section section) {
+    return section.getOr("print_time", Printer.PRINT_TIME, "8 h to print a part", taken);
   }
 
   /** Equal parts of several towers are one row. */
@@ -121,8 +124,8 @@ final class BuildOf {
   private List<BuildList.Stock> stocks(List<Material> materials) {
     Section prices = plan.section("prices");
     Section printer = plan.section("printer");
-    double waste = printer.getOr("waste", Filament.WASTE, "10 % of the filament wasted");
-    double spool = prices.getOr("spool", Filament.SPOOL, "1 kg on a spool");
+    double waste = printer.getOr("waste", Filament.WASTE, "10 % of the filament wasted", taken);
+    double spool = prices.getOr("spool", Filament.SPOOL, "1 kg on a spool", taken);
     Named own = prices.named("filaments");
     List<BuildList.Stock> stocks = new ArrayList<>();
     for (int i = 0; i < materials.size(); i++) {
@@ -140,13 +143,13 @@ final class BuildOf {
     Section printer = plan.section("printer");
     Double jobs = printer.maybe("jobs");
     if (jobs == null) {
-      printer.took("2 prints a day on each printer");
+      taken.note("2 prints a day on each printer");
     }
     return new Printer(
-        (int) printer.getOr("count", 1, "one printer"),
+        (int) printer.getOr("count", 1, "one printer", taken),
         jobs == null ? Printer.JOBS : Units.PER_D.fromBase(jobs),
-        printer.getOr("power", Printer.POWER, "printer 120 W"),
-        printer.getOr("changeover", Printer.CHANGEOVER, "30 min between prints"));
+        printer.getOr("power", Printer.POWER, "printer 120 W", taken),
+        printer.getOr("changeover", Printer.CHANGEOVER, "30 min between prints", taken));
   }
 
   private List<Purchase> bought() {

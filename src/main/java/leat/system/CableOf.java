@@ -5,6 +5,7 @@ import leat.energy.Cable;
 import leat.energy.Copper;
 import leat.plan.Plan;
 import leat.plan.Section;
+import leat.plan.Taken;
 
 /** The low-voltage cable of a plan's pump. */
 public final class CableOf {
@@ -20,7 +21,7 @@ public final class CableOf {
   private final double inrush;
 
   /** Supply, pump and length of a plan; refused with the key that is missing. */
-  public CableOf(Plan plan) {
+  public CableOf(Plan plan, Taken taken) {
     Section supply = plan.section("pump").section("supply");
     this.supplyTyped = supply.typed("dc");
     this.pumpTyped = plan.section("pump").typed("power");
@@ -28,12 +29,7 @@ public final class CableOf {
     this.supplyV = supply.need("dc");
     this.pumpW = plan.section("pump").need("power");
     this.lengthM = supply.section("cable").need("length");
-    this.inrush = plan.section("controller").section("relay").get("inrush");
-  }
-
-  /** Supply voltage, V. */
-  public double supplyV() {
-    return supplyV;
+    this.inrush = plan.section("controller").section("relay").get("inrush", taken);
   }
 
   /** Supply voltage as typed. */

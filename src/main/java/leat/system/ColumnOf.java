@@ -6,6 +6,7 @@ import leat.numeric.Impossible;
 import leat.plan.PlanErrors;
 import leat.plan.Refused;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.stability.Column;
 import leat.stability.GuyLines;
 import leat.stability.Ring;
@@ -15,7 +16,7 @@ public final class ColumnOf {
   private ColumnOf() {}
 
   /** The column; refused with the key that is missing or wrong. */
-  public static Column of(Section tower) {
+  public static Column of(Section tower, Taken taken) {
     Section cap = tower.section("cap");
     Section grown = tower.section("grown");
     Double mass = cap.maybe("mass");
@@ -25,12 +26,12 @@ public final class ColumnOf {
       return new Column(
           base,
           rings,
-          cap.get("height"),
+          cap.get("height", taken),
           mass == null ? 0 : mass,
-          grown.get("mass"),
-          grown.get("width"),
+          grown.get("mass", taken),
+          grown.get("width", taken),
           tower.maybe("foot_radius"),
-          tower.get("tie"),
+          tower.get("tie", taken),
           lines(tower.section("guys")));
     } catch (Impossible e) {
       throw "ring".equals(e.quantity()) ? refused(tower.section("guys"), e) : e;
@@ -46,7 +47,7 @@ public final class ColumnOf {
     for (int i = 0; i < modules.size(); i++) {
       Section module = modules.get(i);
       Ring ring = ring(module);
-      int count = module.has("count") ? module.count("count") : 1;
+      int count = module.countOr("count", 1);
       for (int n = 0; n < count; n++) {
         rings.add(ring);
       }
@@ -60,7 +61,7 @@ public final class ColumnOf {
     double rise = module.need("height") - (overlap == null ? 0 : overlap);
     double diameter = module.need("diameter");
     double mass = module.need("mass");
-    int pots = module.has("pots") ? module.count("pots") : 0;
+    int pots = module.countOr("pots", 0);
     try {
       return new Ring(rise, diameter, wall == null ? 0 : wall, mass, pots);
     } catch (Impossible e) {

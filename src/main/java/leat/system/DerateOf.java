@@ -5,6 +5,7 @@ import leat.hydraulics.MeasuredDerate;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.quantity.MeasuredFlow;
 
 /**
@@ -19,45 +20,46 @@ public final class DerateOf {
   private DerateOf() {}
 
   /** Of a plan; the printed head, noted as taken, where it tells neither share nor flow. */
-  public static Derate of(Plan plan) {
-    return of(plan, null, null);
+  public static Derate of(Plan plan, Taken taken) {
+    return of(plan, null, null, taken);
   }
 
   /** The same for a verdict, which takes and notes 70 % where the plan tells neither. */
-  public static Derate forVerdict(Plan plan) {
+  public static Derate forVerdict(Plan plan, Taken taken) {
     Section pump = plan.section("pump");
     if (pump.has("measured") || pump.has("derate")) {
-      return of(plan);
+      return of(plan, taken);
     }
-    pump.took(ASSUMED);
+    taken.note(ASSUMED);
     return Derate.notNamed();
   }
 
   /** The same; temperature and lift of the user's tell of the trial only when there is no file. */
-  static Derate of(Plan plan, Double celsius, Double lift) {
+  static Derate of(Plan plan, Double celsius, Double lift, Taken taken) {
     Section pump = plan.section("pump");
     if (pump.has("measured")) {
-      return Derate.of(trial(plan, celsius, lift));
+      return Derate.of(trial(plan, celsius, lift, taken));
     }
-    double share = pump.get("derate");
+    double share = pump.get("derate", taken);
     return pump.has("derate") ? Derate.named(share) : Derate.notNamed();
   }
 
-  private static MeasuredDerate trial(Plan plan, Double celsius, Double lift) {
+  private static MeasuredDerate trial(Plan plan, Double celsius, Double lift, Taken taken) {
     if (!plan.isFromFile()) {
-      return trialOn(plan, celsius, lift);
+      return trialOn(plan, celsius, lift, taken);
     }
     try {
-      return trialOn(plan.asWritten(), null, null);
+      // The file's own tower is another one than is asked for: what it takes is not told.
+      return trialOn(plan.asWritten(), null, null, new Taken());
     } catch (Refused e) {
       // The file alone does not tell its tower; flags complete it.
-      return trialOn(plan, celsius, lift);
+      return trialOn(plan, celsius, lift, taken);
     }
   }
 
-  private static MeasuredDerate trialOn(Plan plan, Double celsius, Double lift) {
+  private static MeasuredDerate trialOn(Plan plan, Double celsius, Double lift, Taken taken) {
     MeasuredFlow flow = (MeasuredFlow) plan.section("pump").needRaw("measured");
-    Waterway way = Waterway.printed(plan, celsius, lift);
+    Waterway way = Waterway.printed(plan, celsius, lift, taken);
     return lift == null ? way.measure(flow) : way.measureAtLift(flow);
   }
 }

@@ -7,6 +7,7 @@ import leat.hydraulics.Roughness;
 import leat.hydraulics.TankDrain;
 import leat.level.Tank;
 import leat.plan.Section;
+import leat.plan.Taken;
 
 /** The drain of a plan's tank: a hole, or a hose on it. */
 public final class DrainOf {
@@ -20,14 +21,14 @@ public final class DrainOf {
   private DrainOf() {}
 
   /** Level at which the drain begins to draw air, m. */
-  public static double lowest(Section drain) {
-    return centre(drain) + AIR * drain.need("bore");
+  public static double lowest(Section drain, Taken taken) {
+    return centre(drain, taken) + AIR * drain.need("bore");
   }
 
-  private static double centre(Section drain) {
+  private static double centre(Section drain, Taken taken) {
     Double height = drain.maybe("height");
     if (height == null) {
-      drain.took("drain at the floor");
+      taken.note("drain at the floor");
       return drain.need("bore") / 2;
     }
     return height;
@@ -37,9 +38,10 @@ public final class DrainOf {
    * Draining from a level until air is drawn; null when the level is not above that.
    *
    * @param level m
+   * @param taken notes the defaults that are taken
    */
-  public static TankDrain from(Section drain, final Tank tank, double level) {
-    double end = lowest(drain);
+  public static TankDrain from(Section drain, final Tank tank, double level, Taken taken) {
+    double end = lowest(drain, taken);
     if (level <= end) {
       return null;
     }
@@ -53,8 +55,9 @@ public final class DrainOf {
     Double length = drain.maybe("length");
     double bore = drain.need("bore");
     if (length == null) {
-      drain.took("drain a sharp hole, 0.62");
-      return TankDrain.throughHole(area, bore, centre(drain), TankDrain.SHARP_HOLE, level, end);
+      taken.note("drain a sharp hole, 0.62");
+      return TankDrain.throughHole(
+          area, bore, centre(drain, taken), TankDrain.SHARP_HOLE, level, end);
     }
     Double drop = drain.maybe("drop");
     leat.hydraulics.PipeSection hose =
@@ -63,7 +66,7 @@ public final class DrainOf {
     return TankDrain.throughHose(
         area,
         new Line(Liquid.water(USUAL_CELSIUS), hose),
-        centre(drain),
+        centre(drain, taken),
         drop == null ? 0 : drop,
         level,
         end);

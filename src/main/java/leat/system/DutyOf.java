@@ -5,6 +5,7 @@ import leat.energy.Draw;
 import leat.energy.Duty;
 import leat.energy.Timetable;
 import leat.plan.Plan;
+import leat.plan.Taken;
 
 /**
  * What a timetable does over a period: by dates where clock or season are known, else by a number
@@ -73,12 +74,12 @@ public record DutyOf(
   }
 
   /** The plan's own timetable over its season, else over a year. */
-  public static DutyOf of(Plan plan, Timetable timetable) {
+  public static DutyOf of(Plan plan, Timetable timetable, Taken taken) {
     TariffOf price = TariffOf.of(plan, 0);
     return of(
         timetable,
-        DrawOf.of(plan),
+        DrawOf.of(plan, taken),
         price,
-        PeriodOf.of(plan, timetable, price.tariff(), null, null));
+        PeriodOf.of(plan, timetable, price.tariff(), null, null, taken));
   }
 }

@@ -14,6 +14,7 @@ import leat.climate.Planting;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.quantity.Units;
 import leat.season.Batch;
 import leat.season.Batches;
@@ -43,20 +44,20 @@ public record Grown(
     Double shopPrice) {
 
   /** All crops of a plan; refused with the key that is missing. */
-  public static List<Grown> of(Plan plan) {
+  public static List<Grown> of(Plan plan, Taken taken) {
     List<Section> entries = plan.root().sections("crops");
     List<Grown> crops = new ArrayList<>();
     for (int i = 0; i < entries.size(); i++) {
       Section crop = entries.get(i);
-      Batches batches = SowingOf.batches(crop);
+      Batches batches = SowingOf.batches(crop, taken);
       crops.add(
           new Grown(
               i,
               (String) crop.needRaw("name"),
               crop.text("tower"),
               batches,
-              demandM2(crop),
-              growth(crop, batches.sowing().growingDays()),
+              demandM2(crop, taken),
+              growth(crop, batches.sowing().growingDays(), taken),
               crop.maybe("harvest"),
               crop.maybe("seed_price"),
               crop.maybe("shop_price")));
@@ -64,7 +65,7 @@ public record Grown(
     return crops;
   }
 
-  private static double demandM2(Section crop) {
+  private static double demandM2(Section crop, Taken taken) {
     String name = (String) crop.needRaw("name");
     Double water = crop.maybe("water");
     if (water != null) {
@@ -81,18 +82,18 @@ public record Grown(
     if (known == null) {
       throw crop.missing("water");
     }
-    crop.took("thirst of ".concat(name).concat(" by its usual canopy"));
+    taken.note("thirst of ".concat(name).concat(" by its usual canopy"));
     return known.demandM2();
   }
 
-  private static Growth growth(Section crop, int growing) {
-    int late = WholeDays.get(crop, "late");
+  private static Growth growth(Section crop, int growing, Taken taken) {
+    int late = WholeDays.get(crop, "late", taken);
     return GrowthStages.inPot(
         growing,
         WholeDays.or(crop, "initial", GrowthStages.usualInitial(growing)),
         WholeDays.or(crop, "development", GrowthStages.usualDevelopment(growing)),
         late,
-        crop.get("start_share"),
+        crop.get("start_share", taken),
         late == 0 ? 1 : crop.need("end_share"));
   }
 

@@ -7,6 +7,7 @@ import leat.log.LogLimits;
 import leat.log.LogSystem;
 import leat.plan.Plan;
 import leat.plan.Section;
+import leat.plan.Taken;
 
 /** What the log of a plan's system is read against, and the thresholds it is judged by. */
 public final class LogOf {
@@ -19,32 +20,33 @@ public final class LogOf {
    * The system.
    *
    * @param counts whether readings are counts of the ADC
+   * @param taken notes the defaults that are taken
    */
-  public static LogSystem of(Plan plan, boolean counts) {
+  public static LogSystem of(Plan plan, boolean counts, Taken taken) {
     Section tank = plan.section("tank");
-    Tank shape = TankOf.isKnown(tank) ? TankOf.of(tank) : null;
-    Double low = SenderOf.lowVolume(plan);
+    Tank shape = TankOf.isKnown(tank) ? TankOf.of(tank, taken) : null;
+    Double low = SenderOf.lowVolume(plan, taken);
     Section cap = plan.section("cap_sensor");
     boolean sees = cap.has("wet") && cap.has("dry");
     Section target = plan.section("target");
     double[] runs = runs(plan.root());
     return new LogSystem(
-        SenderOf.of(plan),
-        counts ? SenderOf.divider(plan.section("sender")) : null,
-        ZoneOf.zone(plan),
+        SenderOf.of(plan, taken),
+        counts ? SenderOf.divider(plan.section("sender"), taken) : null,
+        ZoneOf.zone(plan, taken),
         known(low),
         volume(shape, tank, "intake"),
         volume(shape, tank, "rim_overflow"),
         known(tank.maybe("rain_area")),
-        sees ? new CapSensor(cap.count("wet"), cap.count("dry")) : null,
-        sees ? dryLimit(plan.section("dry_limit")) : Double.NaN,
+        sees ? new CapSensor((int) cap.need("wet"), (int) cap.need("dry")) : null,
+        sees ? dryLimit(plan.section("dry_limit"), taken) : Double.NaN,
         longestRun(plan.root()),
         runs[0],
         runs[1],
         known(plan.root().maybe("hold_up")),
         known(target.maybe("ec_low")),
         known(target.maybe("ec_high")),
-        plan.section("log").count("keeper") * MINUTE_S);
+        plan.section("log").count("keeper", taken) * MINUTE_S);
   }
 
   private static double known(Double value) {
@@ -56,8 +58,8 @@ public final class LogOf {
   }
 
   /** The alarm's own limit, else the longest rest of a night. */
-  private static double dryLimit(Section limit) {
-    return limit.has("alarm") ? limit.need("alarm") : limit.get("night");
+  private static double dryLimit(Section limit, Taken taken) {
+    return limit.has("alarm") ? limit.need("alarm") : limit.get("night", taken);
   }
 
   private static double longestRun(Section root) {
@@ -111,7 +113,7 @@ public final class LogOf {
         or(own, "clock_jump", d.clockJumpS()),
         or(own, "gap", d.gapIntervals()),
         or(own, "fault", d.faultS()),
-        or(own, "refill_steps", d.refillSteps()),
+        own.countOr("refill_steps", d.refillSteps()),
         or(own, "refill_within", d.refillS()),
         or(own, "change_above", d.changeHigh()),
         or(own, "change_below", d.changeLow()),
@@ -127,24 +129,20 @@ public final class LogOf {
         or(own, "dry_intervals", d.dryIntervals()),
         or(own, "stuck_steps", d.stuckSteps()),
         or(own, "stuck_jump_steps", d.stuckJumpSteps()),
-        or(own, "stuck_jump", d.stuckJump()),
+        own.countOr("stuck_jump", d.stuckJump()),
         or(own, "wilt", d.wiltS()),
-        or(own, "use_days", d.useDays()),
-        or(own, "use_least_days", d.useLeastDays()),
-        or(own, "weekday_days", d.weekdayDays()),
+        own.countOr("use_days", d.useDays()),
+        own.countOr("use_least_days", d.useLeastDays()),
+        own.countOr("weekday_days", d.weekdayDays()),
         clock(own, "day_from", d.dayFromS()),
         clock(own, "day_to", d.dayToS()),
         or(own, "night", d.nightWeight()),
-        or(own, "ec_rows", d.ecRows()),
+        own.countOr("ec_rows", d.ecRows()),
         or(own, "silent", d.silentIntervals()));
   }
 
   private static double or(Section own, String key, double usual) {
     return own.has(key) ? own.need(key) : usual;
-  }
-
-  private static int or(Section own, String key, int usual) {
-    return own.has(key) ? own.count(key) : usual;
   }
 
   private static double clock(Section own, String key, double usual) {

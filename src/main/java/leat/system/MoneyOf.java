@@ -9,6 +9,7 @@ import leat.energy.Timetable;
 import leat.parts.BuildList;
 import leat.plan.Plan;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.quantity.Units;
 import leat.season.Batch;
 import leat.season.FirstFill;
@@ -25,6 +26,7 @@ public final class MoneyOf {
 
   private final SeasonOf season;
   private final Plan plan;
+  private final Taken taken;
   private double[] energyJ;
   private double[] energyCost;
   private double runS = Double.NaN;
@@ -40,7 +42,8 @@ public final class MoneyOf {
   private double shop = Double.NaN;
   private double seed = Double.NaN;
 
-  private MoneyOf(Plan plan, SeasonOf season) {
+  private MoneyOf(Plan plan, SeasonOf season, Taken taken) {
+    this.taken = taken;
     this.plan = plan;
     this.season = season;
     TankPlan tank = season.tank();
@@ -55,8 +58,8 @@ public final class MoneyOf {
   }
 
   /** Energy and money of a season. */
-  public static MoneyOf of(Plan plan, SeasonOf season) {
-    return new MoneyOf(plan, season);
+  public static MoneyOf of(Plan plan, SeasonOf season, Taken taken) {
+    return new MoneyOf(plan, season, taken);
   }
 
   private Prices prices() {
@@ -95,7 +98,7 @@ public final class MoneyOf {
         || target.need("ph") > water.need("ph")) {
       return Double.NaN;
     }
-    double celsius = water.getOr("temperature", Carbonate.USUAL_CELSIUS, "water 20 C");
+    double celsius = water.getOr("temperature", Carbonate.USUAL_CELSIUS, "water 20 C", taken);
     Acid named = AcidOf.of(acid);
     AcidNeed.Answer need =
         AcidNeed.of(
@@ -109,8 +112,8 @@ public final class MoneyOf {
     }
     Timetable timetable = TimetableOf.of(plan);
     TariffOf price = TariffOf.of(plan, 0);
-    Draw draw = DrawOf.of(plan);
-    Dates all = ZoneOf.season(plan);
+    Draw draw = DrawOf.of(plan, taken);
+    Dates all = ZoneOf.season(plan, taken);
     energyJ = new double[season.days()];
     energyCost = price.isPriced() ? new double[season.days()] : null;
     runS = 0;
@@ -157,7 +160,7 @@ public final class MoneyOf {
     if (goesOn || !BuildOf.isPriced(plan)) {
       return Double.NaN;
     }
-    BuildList list = BuildOf.of(plan);
+    BuildList list = BuildOf.of(plan, taken);
     Double filament = bySpool ? list.filamentCost() : list.filamentCostByMass();
     return filament == null ? Double.NaN : plus(filament, 1, list.energyCost());
   }
@@ -183,11 +186,6 @@ public final class MoneyOf {
     return new Money(prices, energyCost, firstFill, seed, shop, lasting(true), lasting(false));
   }
 
-  /** Energy of each day, J; null when timing or power is not known. */
-  public double[] energyJ() {
-    return energyJ;
-  }
-
   /** Energy from one day to another, both included, J; NaN when not known. */
   public double energyJ(int first, int last) {
     if (energyJ == null) {
@@ -211,7 +209,7 @@ public final class MoneyOf {
       return null;
     }
     double seconds = Units.D.toBase(season.days());
-    return PumpWarmth.of(plan, plan.section("pump").need("power") * runS / seconds);
+    return PumpWarmth.of(plan, plan.section("pump").need("power") * runS / seconds, taken);
   }
 
   /** What was poured before the first day. */
@@ -222,11 +220,6 @@ public final class MoneyOf {
   /** Plants harvested within the season. */
   public int plantsHarvested() {
     return plantsHarvested;
-  }
-
-  /** Plants that still stand when the season closes. */
-  public int standing() {
-    return standing;
   }
 
   /** Harvest, kg; NaN when no crop says it. */

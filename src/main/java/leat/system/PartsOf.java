@@ -12,6 +12,7 @@ import leat.parts.Tower;
 import leat.parts.WetMass;
 import leat.plan.Plan;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.stability.Situation;
 
 /** What a plan's towers take: stacks, the list of parts, masses, the load on the deck. */
@@ -20,11 +21,13 @@ public final class PartsOf {
 
   private final Plan plan;
   private final List<Section> sections;
+  private final Taken taken;
   private final List<Tower> towers = new ArrayList<>();
   private final Liquid water = Liquid.water(WATER);
   private BuildList list;
 
-  private PartsOf(Plan plan, Integer modules) {
+  private PartsOf(Plan plan, Integer modules, Taken taken) {
+    this.taken = taken;
     this.plan = plan;
     this.sections = plan.root().sections("towers");
     if (sections.isEmpty()) {
@@ -39,9 +42,10 @@ public final class PartsOf {
    * The towers of a plan.
    *
    * @param modules each tower with so many instead; null as the plan has them
+   * @param taken notes the defaults that are taken
    */
-  public static PartsOf of(Plan plan, Integer modules) {
-    return new PartsOf(plan, modules);
+  public static PartsOf of(Plan plan, Integer modules, Taken taken) {
+    return new PartsOf(plan, modules, taken);
   }
 
   private Tower tower(int t, Integer modules) {
@@ -61,7 +65,7 @@ public final class PartsOf {
 
   /** How many of a kind. */
   public int count(int t) {
-    return sections.get(t).has("count") ? sections.get(t).count("count") : 1;
+    return sections.get(t).countOr("count", 1);
   }
 
   /** Name of a kind. */
@@ -87,7 +91,7 @@ public final class PartsOf {
       String tower = crops.get(i).text("tower");
       boolean here = tower == null ? towers.size() == 1 : tower.equals(name(t));
       if (here && crops.get(i).has("pots")) {
-        sum = (sum == null ? 0 : sum) + crops.get(i).count("pots");
+        sum = (sum == null ? 0 : sum) + crops.get(i).countOr("pots", 0);
       }
     }
     return sum;
@@ -130,7 +134,7 @@ public final class PartsOf {
   /** The list of parts, of all towers. */
   public BuildList list() {
     if (list == null) {
-      list = BuildOf.of(plan, towers);
+      list = BuildOf.of(plan, towers, taken);
     }
     return list;
   }
@@ -155,7 +159,7 @@ public final class PartsOf {
       double mass = sections.get(t).sections("modules").get(i).need("mass");
       dry += tower.modules().get(i).count() * mass;
     }
-    double plants = tower.pots() * sections.get(t).section("grown").get("mass");
+    double plants = tower.pots() * sections.get(t).section("grown").get("mass", taken);
     return new WetMass(dry, plants, runs(t) ? film(t) : 0, runs(t) ? riser(t) : 0);
   }
 
@@ -193,7 +197,7 @@ public final class PartsOf {
     if (!tank.has("mass") || !tank.has("full") || !TankOf.isKnown(tank)) {
       return null;
     }
-    double solution = Situation.massOf(TankOf.of(tank).volume(tank.need("full")));
+    double solution = Situation.massOf(TankOf.of(tank, taken).volume(tank.need("full")));
     return tank.need("mass") + solution + mass().on();
   }
 
@@ -204,6 +208,6 @@ public final class PartsOf {
     Double mass = wholeMass();
     return mass == null || !foot
         ? null
-        : Double.valueOf(DeckLoad.pressure(mass, TubOf.footArea(tank)));
+        : Double.valueOf(DeckLoad.pressure(mass, TubOf.footArea(tank, taken)));
   }
 }

@@ -7,6 +7,7 @@ import leat.energy.Timetable;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
+import leat.plan.Taken;
 
 /**
  * The period that energy and money are counted over: so many days, or the dates of a season. Time
@@ -31,16 +32,18 @@ public final class PeriodOf {
    * @param typed the days as typed
    * @param byClock whether timing or price changes by the clock, so that dates are needed
    * @param byDate whether they change by month or weekday, so that any dates will not do
+   * @param taken notes the defaults that are taken
    */
-  public static PeriodOf of(Plan plan, Double days, String typed, boolean byClock, boolean byDate) {
+  public static PeriodOf of(
+      Plan plan, Double days, String typed, boolean byClock, boolean byDate, Taken taken) {
     Section season = plan.section("season");
     LocalDate from = (LocalDate) season.raw("from");
     if (days == null && (from != null || season.has("to"))) {
       LocalDate first = (LocalDate) season.needRaw("from");
-      return of(ZoneOf.dates(plan, first, (LocalDate) season.needRaw("to")));
+      return of(ZoneOf.dates(plan, first, (LocalDate) season.needRaw("to"), taken));
     }
     if (days == null) {
-      plan.taken().note("a year of 365 days");
+      taken.note("a year of 365 days");
     }
     double length = days == null ? YEAR : days;
     if (!byClock) {
@@ -53,18 +56,18 @@ public final class PeriodOf {
       throw season.missing("from");
     }
     if (from == null) {
-      plan.taken().note("days of 24 h");
+      taken.note("days of 24 h");
       return of(ZoneOf.anyDays((int) length));
     }
-    return of(ZoneOf.days(plan, from, (int) length));
+    return of(ZoneOf.days(plan, from, (int) length, taken));
   }
 
   /** The same for a timetable and a tariff, which say whether dates are needed. */
   public static PeriodOf of(
-      Plan plan, Timetable timetable, Tariff tariff, Double days, String typed) {
+      Plan plan, Timetable timetable, Tariff tariff, Double days, String typed, Taken taken) {
     boolean byClock = timetable.size() > 1 || tariff.size() > 1;
     boolean byDate = !timetable.windows().everyDayAlike() || !tariff.windows().everyDayAlike();
-    return of(plan, days, typed, byClock, byDate);
+    return of(plan, days, typed, byClock, byDate, taken);
   }
 
   private static PeriodOf of(Dates dates) {

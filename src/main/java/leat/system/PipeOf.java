@@ -7,6 +7,7 @@ import leat.hydraulics.Roughness;
 import leat.hydraulics.SizedFitting;
 import leat.plan.Fitted;
 import leat.plan.Named;
+import leat.plan.Taken;
 import leat.quantity.CountAt;
 import leat.quantity.Quantity;
 
@@ -55,35 +56,40 @@ public final class PipeOf {
   }
 
   /** One stretch of pipe; without K and fittings it gets {@code usualK}, noted as taken. */
-  static PipeSection of(leat.plan.Section pipe, double usualK, String taken) {
+  static PipeSection of(leat.plan.Section pipe, double usualK, String as, Taken taken) {
     double bore = pipe.need("bore");
     double length = pipe.need("length");
-    double roughness = roughness(pipe);
+    double roughness = roughness(pipe, taken);
     Double ridges = pipe.maybe("ridges");
-    double k = k(pipe, bore, roughness, usualK, taken);
+    double k = k(pipe, bore, roughness, usualK, as, taken);
     return new PipeSection(length, bore, roughness, k, ridges == null ? 0 : ridges);
   }
 
   /** Roughness that its material, or the default, gives it, m. */
-  public static double roughness(leat.plan.Section pipe) {
+  public static double roughness(leat.plan.Section pipe, Taken taken) {
     if (pipe.has("material") && !pipe.has("roughness")) {
       return Roughness.of(pipe.text("material"));
     }
-    return pipe.get("roughness");
+    return pipe.get("roughness", taken);
   }
 
   private static double k(
-      leat.plan.Section pipe, double bore, double roughness, double usualK, String taken) {
+      leat.plan.Section pipe,
+      double bore,
+      double roughness,
+      double usualK,
+      String as,
+      Taken taken) {
     double valve = pipe.has("valve") ? Fitting.valveK(pipe.text("valve")) : 0;
     if (!pipe.has("k") && pipe.named("fittings").size() == 0) {
-      pipe.took(taken);
+      taken.note(as);
     }
     return fittingsK(pipe, bore, roughness, usualK) + valve;
   }
 
   /** K of what is fitted to a pipe, its valve apart; {@code usualK} when it does not say. */
-  static double fittingsK(leat.plan.Section pipe, double usualK) {
-    return fittingsK(pipe, pipe.need("bore"), roughness(pipe), usualK);
+  static double fittingsK(leat.plan.Section pipe, double usualK, Taken taken) {
+    return fittingsK(pipe, pipe.need("bore"), roughness(pipe, taken), usualK);
   }
 
   private static double fittingsK(

@@ -2,6 +2,7 @@ package leat.system;
 
 import leat.plan.Plan;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.quantity.Units;
 import leat.season.TankPlan;
 import leat.solution.tank.Drift;
@@ -17,22 +18,22 @@ public final class PlainTopup {
   private final double uptakeMsCm;
   private final FeedParts parts;
 
-  private PlainTopup(Plan plan) {
+  private PlainTopup(Plan plan, Taken taken) {
     Section season = plan.section("season");
     this.parts = ConcentrateOf.of(plan.section("feed"));
     this.targetMsCm = plan.section("target").need("ec");
     this.waterMsCm = plan.section("water").need("ec");
-    this.fullL = Units.L.fromBase(SenderOf.fullVolume(plan));
+    this.fullL = Units.L.fromBase(SenderOf.fullVolume(plan, taken));
     Double own = season.maybe("uptake");
     if (own == null) {
-      season.took("plants take up salt at 0.75 of the target EC");
+      taken.note("plants take up salt at 0.75 of the target EC");
     }
     this.uptakeMsCm = own == null ? TankPlan.UPTAKE_SHARE * targetMsCm : own;
   }
 
   /** Refused with the key that is missing. */
-  public static PlainTopup of(Plan plan) {
-    return new PlainTopup(plan);
+  public static PlainTopup of(Plan plan, Taken taken) {
+    return new PlainTopup(plan, taken);
   }
 
   /** The bottles. */

@@ -39,7 +39,7 @@ public final class PotsOf {
       }
       sum += each.intValue() * (count == null ? 1 : count.intValue());
     }
-    int equal = tower.has("count") ? tower.count("count") : 1;
+    int equal = tower.countOr("count", 1);
     return modules.isEmpty() ? null : Integer.valueOf(sum * equal);
   }
 

@@ -4,6 +4,7 @@ import leat.climate.TankWarmth;
 import leat.level.Tank;
 import leat.plan.Plan;
 import leat.plan.Section;
+import leat.plan.Taken;
 
 /**
  * Bounds of the warmth that the pump brings into the full tank.
@@ -15,9 +16,9 @@ public record PumpWarmth(double mostK, double steadyK) {
   private static final double DAY_S = 86_400;
 
   /** Of a plan whose pump draws so much in the mean, W. */
-  static PumpWarmth of(Plan plan, double meanW) {
+  static PumpWarmth of(Plan plan, double meanW, Taken taken) {
     Section tank = plan.section("tank");
-    Tank shape = TankOf.of(tank);
+    Tank shape = TankOf.of(tank, taken);
     double full = tank.need("full");
     double outside = TankWarmth.outsideM2(shape.area(full), full);
     return new PumpWarmth(

@@ -10,6 +10,7 @@ import leat.hydraulics.ManifoldFlow;
 import leat.hydraulics.PumpCurve;
 import leat.plan.Plan;
 import leat.plan.Section;
+import leat.plan.Taken;
 
 /**
  * The least run of a plan: at the refill mark, for the tower that takes longest, the time to fill
@@ -24,11 +25,11 @@ public final class RunNeeds {
   private LeastRun least;
   private boolean filmDoubtful;
 
-  private RunNeeds(Plan plan, Waterway way, ManifoldFlow low) {
+  private RunNeeds(Plan plan, Waterway way, ManifoldFlow low, Taken taken) {
     this.way = way;
     this.low = low;
-    this.wetting = plan.root().get("wetting");
-    plan.taken().note("film 3 times slower among pots and roots");
+    this.wetting = plan.root().get("wetting", taken);
+    taken.note("film 3 times slower among pots and roots");
     for (int t = 0; t < way.towers(); t++) {
       TowerAt tower = new TowerAt(way, t, low);
       if (!tower.reaches()) {
@@ -44,9 +45,9 @@ public final class RunNeeds {
   }
 
   /** The needs of a plan's towers; refused with the key that is missing. */
-  public static RunNeeds of(Plan plan) {
-    Waterway way = Waterway.judged(plan);
-    return of(plan, way, way.flows(way.low()));
+  public static RunNeeds of(Plan plan, Taken taken) {
+    Waterway way = Waterway.judged(plan, taken);
+    return of(plan, way, way.flows(way.low()), taken);
   }
 
   /**
@@ -54,23 +55,23 @@ public final class RunNeeds {
    * its plan says: one that nobody measured is taken at {@link PumpCurve#USUAL_DERATE_WORN} of its
    * printed head, where that reaches every top.
    */
-  public static RunNeeds forProposal(Plan plan) {
-    Waterway way = Waterway.judged(plan);
+  public static RunNeeds forProposal(Plan plan, Taken taken) {
+    Waterway way = Waterway.judged(plan, taken);
     Derate believed = way.believed();
     if (believed.kind() == Derate.Kind.NAMED && believed.share() > PumpCurve.USUAL_DERATE_WORN) {
-      Waterway worn = Waterway.judged(plan, Derate.named(PumpCurve.USUAL_DERATE_WORN));
-      RunNeeds needs = of(plan, worn, worn.flows(worn.low()));
+      Waterway worn = Waterway.judged(plan, Derate.named(PumpCurve.USUAL_DERATE_WORN), taken);
+      RunNeeds needs = of(plan, worn, worn.flows(worn.low()), taken);
       if (needs.dryTower() == null) {
-        plan.taken().note(DerateOf.ASSUMED);
+        taken.note(DerateOf.ASSUMED);
         return needs;
       }
     }
-    return of(plan, way, way.flows(way.low()));
+    return of(plan, way, way.flows(way.low()), taken);
   }
 
   /** The same with the flows at the refill mark solved before. */
-  public static RunNeeds of(Plan plan, Waterway way, ManifoldFlow low) {
-    return new RunNeeds(plan, way, low);
+  public static RunNeeds of(Plan plan, Waterway way, ManifoldFlow low, Taken taken) {
+    return new RunNeeds(plan, way, low, taken);
   }
 
   /** Whether the plan says enough of pump, tank and towers. */
@@ -152,8 +153,8 @@ public final class RunNeeds {
   }
 
   /** The longest rest by day, s: the plan's, else common practice, which is noted. */
-  public static double dryDay(Plan plan) {
-    return plan.section("dry_limit").get("day");
+  public static double dryDay(Plan plan, Taken taken) {
+    return plan.section("dry_limit").get("day", taken);
   }
 
   /** Whether a single timing rests longer than the plan, or common practice, allows by day. */
@@ -163,10 +164,12 @@ public final class RunNeeds {
   }
 
   /** The longest rests of a plan. */
-  public static DryLimit dryLimit(Plan plan) {
+  public static DryLimit dryLimit(Plan plan, Taken taken) {
     Section limit = plan.section("dry_limit");
     Double alarm = limit.maybe("alarm");
     return new DryLimit(
-        limit.get("day"), limit.get("night"), alarm == null ? DryLimit.USUAL_ALARM_S : alarm);
+        limit.get("day", taken),
+        limit.get("night", taken),
+        alarm == null ? DryLimit.USUAL_ALARM_S : alarm);
   }
 }

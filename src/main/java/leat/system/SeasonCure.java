@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import leat.level.Tank;
 import leat.plan.Plan;
+import leat.plan.Taken;
 import leat.quantity.NumberText;
 import leat.quantity.Units;
 import leat.season.CropPart;
@@ -35,14 +36,17 @@ public record SeasonCure(String key, String value) {
    * @param season its season
    * @param runs its runs
    * @param goal what is wanted
+   * @param taken notes the defaults that are taken
    * @return keys and values; empty when nothing alone does
    */
-  public static List<SeasonCure> of(Plan plan, SeasonOf season, YearRuns runs, Goal goal) {
-    return new Search(plan, season, runs, goal).found();
+  public static List<SeasonCure> of(
+      Plan plan, SeasonOf season, YearRuns runs, Goal goal, Taken taken) {
+    return new Search(plan, season, runs, goal, taken).found();
   }
 
   private static final class Search {
     private final Plan plan;
+    private final Taken taken;
     private final TankPlan tank;
     private final SeasonDays days;
     private final double thirst;
@@ -51,7 +55,8 @@ public record SeasonCure(String key, String value) {
     private final Goal goal;
     private final List<SeasonCure> cures = new ArrayList<>();
 
-    Search(Plan plan, SeasonOf season, YearRuns runs, Goal goal) {
+    Search(Plan plan, SeasonOf season, YearRuns runs, Goal goal, Taken taken) {
+      this.taken = taken;
       this.plan = plan;
       tank = season.tank();
       days = runs.days();
@@ -93,7 +98,7 @@ public record SeasonCure(String key, String value) {
 
     /** A mark in whole millimetres that does it, from the litres that do. */
     private void level(Lever lever, double litres) {
-      Tank shape = TankOf.of(plan.section("tank"));
+      Tank shape = TankOf.of(plan.section("tank"), taken);
       double mm = Math.ceil(Units.MM.fromBase(shape.level(Units.L.toBase(litres))) - 1e-9);
       double level = Math.min(Units.MM.toBase(mm), shape.height());
       double rounded = Units.L.fromBase(shape.volume(level));
@@ -119,7 +124,7 @@ public record SeasonCure(String key, String value) {
       double[] values = Steps.falling(full, Help.MARK_STEP_L, low + Help.MARK_STEP_L);
       Double to = Cure.first(tank, days, thirst, Lever.FULL, values, goal);
       if (to != null) {
-        Tank shape = TankOf.of(plan.section("tank"));
+        Tank shape = TankOf.of(plan.section("tank"), taken);
         double mm = Math.floor(Units.MM.fromBase(shape.level(Units.L.toBase(to))));
         double rounded = Units.L.fromBase(shape.volume(Units.MM.toBase(mm)));
         if (met(Lever.FULL.set(tank, rounded))) {

@@ -19,6 +19,7 @@ import leat.climate.Weather;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.quantity.Units;
 import leat.season.AwayOutcome;
 import leat.season.CropPart;
@@ -31,6 +32,7 @@ import leat.season.YearRuns;
 /** The season of a plan: its dates, its tank, its crops, and its days in every year of weather. */
 public final class SeasonOf {
   private final Plan plan;
+  private final Taken taken;
   private final LocalDate from;
   private final int days;
   private final TankPlan tank;
@@ -46,22 +48,23 @@ public final class SeasonOf {
   private final Weather file;
   private Site site;
 
-  private SeasonOf(Plan plan, Weather file) {
+  private SeasonOf(Plan plan, Weather file, Taken taken) {
+    this.taken = taken;
     this.plan = plan;
     this.file = file;
     Section season = plan.section("season");
     from = (LocalDate) season.needRaw("from");
     LocalDate to = (LocalDate) season.needRaw("to");
     days = (int) ChronoUnit.DAYS.between(from, to) + 1;
-    tank = TankPlanOf.of(plan);
+    tank = TankPlanOf.of(plan, taken);
     SeasonYears found = weather(plan, file);
     weather.addAll(found.years());
     leftOut.addAll(found.leftOut());
     boolean litres = !weather.isEmpty() && weather.get(0).plantsL() != null;
     boolean alone = weather.isEmpty() && plan.root().has("drinks");
-    crops = litres || alone ? List.of() : Grown.of(plan);
-    exposure = weather.isEmpty() ? 1 : SiteOf.exposure(plan);
-    openM2 = ThirstOf.openM2(plan);
+    crops = litres || alone ? List.of() : Grown.of(plan, taken);
+    exposure = weather.isEmpty() ? 1 : SiteOf.exposure(plan, taken);
+    openM2 = ThirstOf.openM2(plan, taken);
   }
 
   /**
@@ -69,11 +72,12 @@ public final class SeasonOf {
    *
    * @param plan the plan
    * @param file its weather, or null when it names no file
+   * @param taken notes the defaults that are taken
    * @throws Refused with the key that is missing; the caller looks at {@link #leftOut} first when
    *     there is no year
    */
-  public static SeasonOf of(Plan plan, Weather file) {
-    return new SeasonOf(plan, file);
+  public static SeasonOf of(Plan plan, Weather file, Taken taken) {
+    return new SeasonOf(plan, file, taken);
   }
 
   /**
@@ -183,7 +187,7 @@ public final class SeasonOf {
   /** The place; refused without a latitude. */
   public Site site() {
     if (site == null) {
-      site = SiteOf.of(plan, !Double.isNaN(weather.get(0).day(0).windMs()), false);
+      site = SiteOf.of(plan, !Double.isNaN(weather.get(0).day(0).windMs()), false, taken);
     }
     return site;
   }
@@ -226,11 +230,6 @@ public final class SeasonOf {
   /** Whether there is weather of any kind. */
   public boolean hasWeather() {
     return !weather.isEmpty();
-  }
-
-  /** Factor of the place on the thirst, -; 1 without weather. */
-  public double exposure() {
-    return exposure;
   }
 
   /** Days of every year. */

@@ -11,6 +11,7 @@ import leat.numeric.Impossible;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.quantity.SenderStep;
 import leat.quantity.Span;
 
@@ -28,12 +29,12 @@ public final class SenderOf {
   }
 
   /** The sender in use; refused with the key that is missing or wrong. */
-  public static Sender of(Plan plan) {
+  public static Sender of(Plan plan, Taken taken) {
     Section section = plan.section("sender");
-    Staircase staircase = staircase(plan);
-    double edgeError = edgeError(section);
-    Limits limits = limits(section);
-    double full = fullVolume(plan);
+    Staircase staircase = staircase(plan, taken);
+    double edgeError = edgeError(section, taken);
+    Limits limits = limits(section, taken);
+    double full = fullVolume(plan, taken);
     try {
       return new Sender(staircase.withEdgeError(edgeError), limits, full);
     } catch (Impossible e) {
@@ -44,47 +45,47 @@ public final class SenderOf {
   /**
    * Volume at the full mark, m3; in a tank of unknown shape what it holds, when no mark is given.
    */
-  public static double fullVolume(Plan plan) {
+  public static double fullVolume(Plan plan, Taken taken) {
     Section tank = plan.section("tank");
     if (TankOf.isKnown(tank)) {
-      return TankOf.of(tank).volume(tank.need("full"));
+      return TankOf.of(tank, taken).volume(tank.need("full"));
     }
     Double full = tank.maybe("holds_full");
     if (full != null) {
       return full;
     }
     double holds = tank.need("holds");
-    tank.took("full is what the tank holds");
+    taken.note("full is what the tank holds");
     return holds;
   }
 
   /** Volume at the refill mark, m3, or null when the plan does not say. */
-  public static Double lowVolume(Plan plan) {
+  public static Double lowVolume(Plan plan, Taken taken) {
     Section tank = plan.section("tank");
     return TankOf.isKnown(tank) && tank.has("low")
-        ? Double.valueOf(TankOf.of(tank).volume(tank.need("low")))
+        ? Double.valueOf(TankOf.of(tank, taken).volume(tank.need("low")))
         : null;
   }
 
   /** How far an edge in litres may lie from what the plan says, m3; 0 for steps by drawing. */
-  public static double edgeError(Section sender) {
-    return sender.has("edges") ? sender.get("edge_error") : 0;
+  public static double edgeError(Section sender, Taken taken) {
+    return sender.has("edges") ? sender.get("edge_error", taken) : 0;
   }
 
   /** Its steps, the edges taken as exact. */
-  public static Staircase staircase(Plan plan) {
+  public static Staircase staircase(Plan plan, Taken taken) {
     Section sender = plan.section("sender");
     Section tank = plan.section("tank");
     try {
       if (sender.has("edges")) {
-        return byEdges(sender, tank);
+        return byEdges(sender, tank, taken);
       }
       if (sender.has("steps")) {
-        Tank known = TankOf.of(tank);
-        return bySteps(sender, known);
+        Tank known = TankOf.of(tank, taken);
+        return bySteps(sender, known, taken);
       }
       if (sender.section("ladder").isGiven()) {
-        return Staircase.byLadder(TankOf.of(tank), ladder(sender.section("ladder")));
+        return Staircase.byLadder(TankOf.of(tank, taken), ladder(sender.section("ladder"), taken));
       }
     } catch (Impossible e) {
       throw new Refused(SenderErrors.refused(sender, e));
@@ -92,32 +93,32 @@ public final class SenderOf {
     throw sender.missing("steps");
   }
 
-  private static Staircase bySteps(Section sender, Tank tank) {
+  private static Staircase bySteps(Section sender, Tank tank, Taken taken) {
     List<?> steps = sender.list("steps");
-    double hysteresis = hysteresis(sender);
+    double hysteresis = hysteresis(sender, taken);
     return Staircase.bySteps(tank, at(steps), ohms(steps), hysteresis);
   }
 
-  private static Staircase byEdges(Section sender, Section tank) {
+  private static Staircase byEdges(Section sender, Section tank, Taken taken) {
     List<?> edges = sender.list("edges");
     double below = sender.need("below");
     if (TankOf.isKnown(tank)) {
-      double hysteresis = hysteresis(sender);
-      return Staircase.byEdges(TankOf.of(tank), at(edges), ohms(edges), below, hysteresis);
+      double hysteresis = hysteresis(sender, taken);
+      return Staircase.byEdges(TankOf.of(tank, taken), at(edges), ohms(edges), below, hysteresis);
     }
     if (sender.has("hysteresis") && sender.need("hysteresis") > 0) {
       throw new Refused(SenderErrors.hysteresisNeedsShape(sender));
     }
     double holds = tank.need("holds");
-    double hysteresis = sender.get("hysteresis_volume");
+    double hysteresis = sender.get("hysteresis_volume", taken);
     return Staircase.byEdgesAlone(holds, at(edges), ohms(edges), below, hysteresis);
   }
 
-  private static double hysteresis(Section sender) {
+  private static double hysteresis(Section sender, Taken taken) {
     if (sender.has("hysteresis_volume")) {
       throw new Refused(SenderErrors.hysteresisIsLength(sender));
     }
-    return sender.get("hysteresis");
+    return sender.get("hysteresis", taken);
   }
 
   private static double[] at(List<?> steps) {
@@ -137,14 +138,14 @@ public final class SenderOf {
   }
 
   /** The reeds of a plan's {@code sender.ladder}. */
-  public static Ladder ladder(Section ladder) {
+  public static Ladder ladder(Section ladder, Taken taken) {
     double[] levels = levels(ladder);
     int reeds = levels.length;
     Span stops = (Span) ladder.needRaw("stops");
     return new Ladder(
         levels,
         resistors(ladder, reeds),
-        "top".equals(returnAt(ladder)) ? Ladder.ReturnAt.TOP : Ladder.ReturnAt.BOTTOM,
+        "top".equals(returnAt(ladder, taken)) ? Ladder.ReturnAt.TOP : Ladder.ReturnAt.BOTTOM,
         ladder.need("pull_in"),
         ladder.need("drop_out"),
         stops.low().value(),
@@ -185,20 +186,20 @@ public final class SenderOf {
     return resistors;
   }
 
-  private static String returnAt(Section ladder) {
+  private static String returnAt(Section ladder, Taken taken) {
     if (!ladder.has("resistors") && !ladder.has("return_at")) {
       return ladder.need("full") > ladder.need("empty") ? "bottom" : "top";
     }
-    return ladder.word("return_at");
+    return ladder.word("return_at", taken);
   }
 
   /** What counts as a step, as open and as short. */
-  public static Limits limits(Section sender) {
-    double reading = sender.get("reading");
-    double tolerance = sender.get("tolerance");
-    double lead = sender.get("lead");
-    double open = sender.get("open_above");
-    double shorted = sender.get("short_below");
+  public static Limits limits(Section sender, Taken taken) {
+    double reading = sender.get("reading", taken);
+    double tolerance = sender.get("tolerance", taken);
+    double lead = sender.get("lead", taken);
+    double open = sender.get("open_above", taken);
+    double shorted = sender.get("short_below", taken);
     try {
       return new Limits(reading, tolerance, lead, open, shorted);
     } catch (Impossible e) {
@@ -212,38 +213,39 @@ public final class SenderOf {
   }
 
   /** The divider and ADC of a plan's {@code sender.divider}. */
-  public static Divider divider(Section sender) {
-    return divider(sender, sender.section("divider").need("resistor"));
+  public static Divider divider(Section sender, Taken taken) {
+    return divider(sender, sender.section("divider").need("resistor"), taken);
   }
 
   /**
    * The divider with a resistor of one's own.
    *
    * @param fixed the fixed resistor, ohm
+   * @param taken notes the defaults that are taken
    */
-  public static Divider divider(Section sender, double fixed) {
+  public static Divider divider(Section sender, double fixed, Taken taken) {
     Section divider = sender.section("divider");
     double supply = divider.need("supply");
     Double reference = divider.maybe("reference");
     boolean ratiometric =
         divider.has("ratiometric")
-            ? divider.yes("ratiometric")
+            ? divider.yes("ratiometric", taken)
             : reference == null || reference == supply;
     if (reference == null) {
-      divider.took("the ADC's reference is the supply");
+      taken.note("the ADC's reference is the supply");
     }
     try {
       return new Divider(
-          "high".equals(divider.word("sender_side")) ? Divider.Side.HIGH : Divider.Side.LOW,
+          "high".equals(divider.word("sender_side", taken)) ? Divider.Side.HIGH : Divider.Side.LOW,
           supply,
-          ratiometric ? 0 : divider.get("supply_tolerance"),
+          ratiometric ? 0 : divider.get("supply_tolerance", taken),
           fixed,
-          divider.get("resistor_tolerance"),
-          divider.count("bits"),
+          divider.get("resistor_tolerance", taken),
+          divider.count("bits", taken),
           reference == null ? supply : reference,
-          ratiometric ? 0 : divider.get("reference_tolerance"),
+          ratiometric ? 0 : divider.get("reference_tolerance", taken),
           ratiometric,
-          divider.get("adc_error"));
+          divider.get("adc_error", taken));
     } catch (Impossible e) {
       throw new Refused(SenderErrors.refused(sender, e));
     }

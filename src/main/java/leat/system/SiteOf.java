@@ -4,6 +4,7 @@ import leat.climate.Exposure;
 import leat.climate.Site;
 import leat.plan.Plan;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.quantity.Units;
 
 /** The place of a plan, as the climate needs it. */
@@ -16,16 +17,17 @@ public final class SiteOf {
    * @param plan the plan
    * @param wind whether a wind is known, whose height counts then
    * @param light whether light is asked for, for which the coast counts
+   * @param taken notes the defaults that are taken
    */
-  public static Site of(Plan plan, boolean wind, boolean light) {
+  public static Site of(Plan plan, boolean wind, boolean light, Taken taken) {
     Section site = plan.section("site");
     Double height = site.maybe("wind_height");
     boolean bare = !wind && !light;
     return new Site(
         latitudeDegrees(plan),
-        bare && !site.has("altitude") ? 0 : site.getOr("altitude", 0, "at sea level"),
-        light ? site.yes("coast") : Boolean.TRUE.equals(site.raw("coast")),
-        wind ? site.get("wind_height") : height == null ? Site.USUAL_WIND_HEIGHT_M : height);
+        bare && !site.has("altitude") ? 0 : site.getOr("altitude", 0, "at sea level", taken),
+        light ? site.yes("coast", taken) : Boolean.TRUE.equals(site.raw("coast")),
+        wind ? site.get("wind_height", taken) : height == null ? Site.USUAL_WIND_HEIGHT_M : height);
   }
 
   /** Latitude, degrees, north positive; refused when it is missing. */
@@ -41,8 +43,8 @@ public final class SiteOf {
   }
 
   /** Factor on the thirst, -. */
-  public static double exposure(Plan plan) {
-    Object exposure = plan.section("site").orDefault("exposure");
+  public static double exposure(Plan plan, Taken taken) {
+    Object exposure = plan.section("site").orDefault("exposure", taken);
     return exposure instanceof String word
         ? Exposure.of(word).factor()
         : ((Number) exposure).doubleValue();

@@ -2,6 +2,7 @@ package leat.system;
 
 import java.time.LocalDate;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.season.Batches;
 import leat.season.Sizes;
 import leat.season.Sowing;
@@ -18,15 +19,15 @@ public final class SowingOf {
   }
 
   /** When, how far apart, in how many pots; refused with the key that is missing. */
-  public static Sowing of(Section crop) {
+  public static Sowing of(Section crop, Taken taken) {
     int pots = (int) crop.need("pots");
     LocalDate first = (LocalDate) crop.needRaw("sow");
     int nursery = WholeDays.or(crop, "nursery", 0);
     if (!crop.has("nursery")) {
-      crop.took("sown into their pots, no nursery");
+      taken.note("sown into their pots, no nursery");
     }
     int growing = WholeDays.need(crop, "growing");
-    int turnaround = WholeDays.get(crop, "turnaround");
+    int turnaround = WholeDays.get(crop, "turnaround", taken);
     double success = success(crop);
     LocalDate earliest = (LocalDate) crop.raw("earliest_transplant");
     LocalDate latest = (LocalDate) crop.raw("latest_harvest");
@@ -42,13 +43,13 @@ public final class SowingOf {
         turnaround,
         WholeDays.need(crop, "every"),
         success,
-        "equal".equals(crop.word("sizes")) ? Sizes.EQUAL : Sizes.SPREAD,
+        "equal".equals(crop.word("sizes", taken)) ? Sizes.EQUAL : Sizes.SPREAD,
         earliest,
         latest);
   }
 
   /** Its batches. */
-  public static Batches batches(Section crop) {
-    return Batches.of(of(crop));
+  public static Batches batches(Section crop, Taken taken) {
+    return Batches.of(of(crop, taken));
   }
 }

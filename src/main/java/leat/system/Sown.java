@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import leat.plan.Plan;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.season.Batches;
 
 /**
@@ -17,7 +18,7 @@ import leat.season.Batches;
 public record Sown(int index, String name, String tower, Batches batches) {
 
   /** All crops of a plan; refused with the key that is missing. */
-  public static List<Sown> of(Plan plan) {
+  public static List<Sown> of(Plan plan, Taken taken) {
     List<Section> entries = plan.root().sections("crops");
     if (entries.isEmpty()) {
       throw plan.root().missing("crops");
@@ -26,7 +27,8 @@ public record Sown(int index, String name, String tower, Batches batches) {
     for (int i = 0; i < entries.size(); i++) {
       Section crop = entries.get(i);
       crops.add(
-          new Sown(i, (String) crop.needRaw("name"), crop.text("tower"), SowingOf.batches(crop)));
+          new Sown(
+              i, (String) crop.needRaw("name"), crop.text("tower"), SowingOf.batches(crop, taken)));
     }
     return crops;
   }

@@ -31,12 +31,12 @@ public final class StackOf {
   }
 
   private static Module module(Section module) {
-    int count = module.has("count") ? module.count("count") : 1;
+    int count = module.countOr("count", 1);
     double height = module.need("height");
     Double overlap = module.maybe("overlap");
     double sits = overlap == null ? 0 : overlap;
     double diameter = module.need("diameter");
-    int pots = module.has("pots") ? module.count("pots") : 0;
+    int pots = module.countOr("pots", 0);
     Double turn = module.maybe("turn");
     double turned = turn == null ? 0 : turn;
     Double potAt = module.maybe("pot_at");

@@ -5,12 +5,15 @@ import java.util.List;
 import leat.level.Tank;
 import leat.plan.Plan;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.stability.Assembly;
 import leat.stability.Column;
 import leat.stability.Foot;
 import leat.stability.GuyLines;
+import leat.stability.Joint;
 import leat.stability.LineLoad;
 import leat.stability.Situation;
+import leat.stability.StackJoint;
 import leat.stability.Standing;
 import leat.stability.Tub;
 
@@ -24,43 +27,45 @@ public final class StandingOf {
 
   private static final double CENTIMETRE = 0.01;
 
+  private final Taken taken;
   private final Assembly assembly;
   private final Tank tank;
   private final List<Section> towers;
   private final int[] firstColumn;
   private final List<Situation> states;
 
-  private StandingOf(Plan plan, List<Situation> asked) {
+  private StandingOf(Plan plan, List<Situation> asked, Taken taken) {
+    this.taken = taken;
     Section section = plan.section("tank");
-    this.tank = TankOf.of(section);
+    this.tank = TankOf.of(section, taken);
     this.towers = plan.root().sections("towers");
     if (towers.isEmpty()) {
       throw plan.root().missing("towers");
     }
-    Tub tub = TubOf.of(section, tank);
+    Tub tub = TubOf.of(section, tank, taken);
     List<Column> columns = new ArrayList<>();
     this.firstColumn = new int[towers.size()];
     for (int t = 0; t < firstColumn.length; t++) {
       firstColumn[t] = columns.size();
-      Column column = ColumnOf.of(towers.get(t));
-      int count = towers.get(t).has("count") ? towers.get(t).count("count") : 1;
+      Column column = ColumnOf.of(towers.get(t), taken);
+      int count = towers.get(t).countOr("count", 1);
       for (int n = 0; n < count; n++) {
         columns.add(column);
       }
     }
-    this.assembly = new Assembly(tub, columns, TubOf.friction(section));
+    this.assembly = new Assembly(tub, columns, TubOf.friction(section, taken));
     this.states = asked != null ? asked : usual(section);
-    section.took("planted tube's drag 1.2, plants' 0.5");
+    taken.note("planted tube's drag 1.2, plants' 0.5");
   }
 
   /** The plan in its usual states: at the refill mark with grown plants, full with young ones. */
-  public static StandingOf of(Plan plan) {
-    return new StandingOf(plan, null);
+  public static StandingOf of(Plan plan, Taken taken) {
+    return new StandingOf(plan, null, taken);
   }
 
   /** The plan in states of the user's. */
-  public static StandingOf of(Plan plan, List<Situation> states) {
-    return new StandingOf(plan, states);
+  public static StandingOf of(Plan plan, List<Situation> states, Taken taken) {
+    return new StandingOf(plan, states, taken);
   }
 
   private List<Situation> usual(Section section) {
@@ -107,7 +112,7 @@ public final class StandingOf {
 
   /** Whether the modules of a tower, and the tower to its tank, are fastened. */
   public boolean fastened(int t) {
-    return towers.get(t).yes("fastened");
+    return towers.get(t).yes("fastened", taken);
   }
 
   /** Load at which a line of a tower breaks, N; null when it is not told. */
@@ -191,11 +196,33 @@ public final class StandingOf {
     return slides(slidesFirst(pressure)).frictionNotToSlide(pressure);
   }
 
+  /** Joints of a tower from the bottom up, each over all states. */
+  public List<StackJoint> joints(int t) {
+    List<StackJoint> joints = new ArrayList<>();
+    for (int i = 0; i < assembly.joints(firstColumn[t], states.get(0)).size(); i++) {
+      List<Joint> same = new ArrayList<>();
+      for (Situation state : states) {
+        same.add(assembly.joints(firstColumn[t], state).get(i));
+      }
+      joints.add(new StackJoint(same));
+    }
+    return joints;
+  }
+
+  /** Gust that opens the first joint of a tower in any state, m/s; null when none opens. */
+  public Double firstJointOpensAt(int t, double density) {
+    Double least = null;
+    for (StackJoint joint : joints(t)) {
+      least = StackJoint.least(least, joint.opensAt(density));
+    }
+    return least;
+  }
+
   /** Pull of a rod that keeps the joints of a tower shut in all states at a pressure in Pa, N. */
   public double tieToStayShut(int t, double pressure) {
     double most = 0;
-    for (int i = 0; i < states.size(); i++) {
-      most = Math.max(most, assembly.tieToStayShut(firstColumn[t], states.get(i), pressure));
+    for (StackJoint joint : joints(t)) {
+      most = Math.max(most, joint.tieToStayShut(pressure));
     }
     return most;
   }

@@ -6,6 +6,7 @@ import leat.plan.Named;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.quantity.Nearest;
 import leat.quantity.Units;
 import leat.solution.Salt;
@@ -73,9 +74,9 @@ public final class StockOf {
   }
 
   /** What the water brings; pure water, noted as taken, when nothing is known of it. */
-  public static StockWater water(Section water) {
+  public static StockWater water(Section water, Taken taken) {
     if (!water.has("calcium") && !water.has("sulfate") && !water.has("alkalinity")) {
-      water.took("pure water");
+      taken.note("pure water");
       return StockWater.PURE;
     }
     return StockWater.tap(

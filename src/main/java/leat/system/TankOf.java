@@ -11,6 +11,7 @@ import leat.level.StrappingTable;
 import leat.level.Tank;
 import leat.level.TaperedBox;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.quantity.AreaAt;
 import leat.quantity.Size;
 import leat.quantity.Strap;
@@ -29,9 +30,9 @@ public final class TankOf {
   }
 
   /** The tank, less what stands in it; refused with the key that is missing. */
-  public static Tank of(Section tank) {
+  public static Tank of(Section tank, Taken taken) {
     String shape = (String) tank.needRaw("shape");
-    Tank shell = shell(shape, tank);
+    Tank shell = shell(shape, tank, taken);
     List<Section> bodies = tank.sections("bodies");
     if (bodies.isEmpty()) {
       return shell;
@@ -45,16 +46,19 @@ public final class TankOf {
     return new Displaced(shell, inside);
   }
 
-  private static Tank shell(String shape, Section tank) {
+  private static Tank shell(String shape, Section tank, Taken taken) {
     switch (shape) {
       case "box":
         Size box = rectangle(tank, tank.has("bottom") ? "bottom" : "top");
         return TaperedBox.box(
-            box.length().value(), box.width().value(), tank.need("height"), tank.get("corner"));
+            box.length().value(),
+            box.width().value(),
+            tank.need("height"),
+            tank.get("corner", taken));
       case "tapered-box":
         Size bottom = rectangle(tank, "bottom");
         Size top = rectangle(tank, "top");
-        double corner = tank.get("corner");
+        double corner = tank.get("corner", taken);
         Double cornerTop = tank.maybe("corner_top");
         return TaperedBox.of(
             bottom.length().value(),
@@ -76,12 +80,12 @@ public final class TankOf {
             floor.length().value(),
             floor.width().value(),
             tank.need("height"),
-            tank.get("floor_flat"),
+            tank.get("floor_flat", taken),
             tank.need("floor_rise"));
       case "sections":
-        return sections(tank);
+        return sections(tank, taken);
       default:
-        return table(tank);
+        return table(tank, taken);
     }
   }
 
@@ -101,7 +105,7 @@ public final class TankOf {
     return size.length().value();
   }
 
-  private static Tank sections(Section tank) {
+  private static Tank sections(Section tank, Taken taken) {
     List<?> rows = (List<?>) tank.needRaw("sections");
     double[] levels = new double[rows.size()];
     double[] areas = new double[rows.size()];
@@ -112,12 +116,12 @@ public final class TankOf {
     return new Sections(
         levels,
         areas,
-        "smooth".equals(tank.word("between"))
+        "smooth".equals(tank.word("between", taken))
             ? Sections.Between.STRAIGHT_SIDE
             : Sections.Between.STRAIGHT_AREA);
   }
 
-  private static Tank table(Section tank) {
+  private static Tank table(Section tank, Taken taken) {
     List<?> rows = (List<?>) tank.needRaw("table");
     double[] at = new double[rows.size()];
     double[] volumes = new double[rows.size()];
@@ -127,7 +131,7 @@ public final class TankOf {
       volumes[i] = row.volume().value();
     }
     StrappingTable.Between between =
-        "smooth".equals(tank.word("between"))
+        "smooth".equals(tank.word("between", taken))
             ? StrappingTable.Between.MONOTONE_CUBIC
             : StrappingTable.Between.LINEAR;
     return new StrappingTable(at, volumes, between);

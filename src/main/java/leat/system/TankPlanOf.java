@@ -6,6 +6,7 @@ import leat.level.Tank;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.quantity.Cadence;
 import leat.quantity.Units;
 import leat.season.EcBand;
@@ -23,21 +24,22 @@ public final class TankPlanOf {
   private TankPlanOf() {}
 
   /** The tank of a plan; refused with the key that is missing. */
-  public static TankPlan of(Plan plan) {
+  public static TankPlan of(Plan plan, Taken taken) {
     Section season = plan.section("season");
-    Marks marks = marks(plan.section("tank"), refill(season));
+    Marks marks =
+        marks(plan.section("tank"), refill(season, taken), plan.root().maybe("hold_up"), taken);
     Feeding feeding = feeding(plan);
     double target = feeding.targetMsCm();
     Double own = season.maybe("uptake");
     if (own == null) {
-      season.took("plants take up salt at 0.75 of the target EC");
+      taken.note("plants take up salt at 0.75 of the target EC");
     }
     TankPlan filled =
         TankPlan.filled(
             marks,
             feeding,
-            rain(plan),
-            upkeep(season),
+            rain(plan, taken),
+            upkeep(season, taken),
             band(plan.section("target")),
             own == null ? TankPlan.UPTAKE_SHARE * target : own);
     Section start = season.section("start");
@@ -77,17 +79,19 @@ public final class TankPlanOf {
     return days;
   }
 
-  private static Marks marks(Section tank, Refill refill) {
-    Tank shape = TankOf.of(tank);
+  private static Marks marks(Section tank, Refill refill, Double held, Taken taken) {
+    Tank shape = TankOf.of(tank, taken);
     double full = litres(shape, tank.need("full"));
     double intake =
         litres(
-            shape, tank.getOr("intake", shape.lowestLevel(), "the pump draws down to the floor"));
+            shape,
+            tank.getOr("intake", shape.lowestLevel(), "the pump draws down to the floor", taken));
     boolean atLow = refill.kind() == Refill.Kind.AT_LOW;
     double low = !atLow && !tank.has("low") ? intake : litres(shape, tank.need("low"));
     double rim =
-        litres(shape, tank.getOr("rim_overflow", shape.height(), "it runs over at the rim"));
-    return new Marks(full, low, intake, rim, Units.L.fromBase(tank.get("heel")));
+        litres(shape, tank.getOr("rim_overflow", shape.height(), "it runs over at the rim", taken));
+    double heel = Units.L.fromBase(tank.get("heel", taken));
+    return new Marks(full, low, intake, rim, heel, held == null ? 0 : Units.L.fromBase(held));
   }
 
   private static double litres(Tank shape, double level) {
@@ -103,14 +107,15 @@ public final class TankPlanOf {
         all.gainMsCm());
   }
 
-  private static RainCatch rain(Plan plan) {
+  private static RainCatch rain(Plan plan, Taken taken) {
     Section tank = plan.section("tank");
     Double area = tank.maybe("rain_area");
     if (SiteOf.hasRoof(plan) || area == null || area == 0) {
       return RainCatch.ROOFED;
     }
-    double ec = plan.section("rain").getOr("ec", RainCatch.RAIN_EC_MS_CM, "rain of 0.02 mS/cm");
-    return new RainCatch(area, tank.get("rain_share"), ec);
+    double ec =
+        plan.section("rain").getOr("ec", RainCatch.RAIN_EC_MS_CM, "rain of 0.02 mS/cm", taken);
+    return new RainCatch(area, tank.get("rain_share", taken), ec);
   }
 
   private static EcBand band(Section target) {
@@ -119,8 +124,8 @@ public final class TankPlanOf {
     return new EcBand(low == null ? 0 : low, high == null ? Upkeep.NEVER : high);
   }
 
-  private static Refill refill(Section season) {
-    Cadence cadence = (Cadence) season.orDefault("refill");
+  private static Refill refill(Section season, Taken taken) {
+    Cadence cadence = (Cadence) season.orDefault("refill", taken);
     if (cadence.atLow()) {
       return Refill.AT_LOW;
     }
@@ -129,13 +134,13 @@ public final class TankPlanOf {
         : Refill.every(WholeDays.of(season, "refill", cadence.every().value()));
   }
 
-  private static Upkeep upkeep(Section season) {
+  private static Upkeep upkeep(Section season, Taken taken) {
     Section change = season.section("change");
     Double dose = season.maybe("dose_below");
     Double dilute = season.maybe("dilute_above");
     Double added = change.maybe("or_added");
     return new Upkeep(
-        refill(season),
+        refill(season, taken),
         dose == null ? 0 : dose,
         dilute == null ? Upkeep.NEVER : dilute,
         WholeDays.or(change, "every", 0),

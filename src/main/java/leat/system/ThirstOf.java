@@ -5,6 +5,7 @@ import java.util.List;
 import leat.climate.OpenWater;
 import leat.plan.Plan;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.quantity.Units;
 import leat.season.DayThirst;
 import leat.season.Thirst;
@@ -20,7 +21,7 @@ public final class ThirstOf {
   }
 
   /** Uncovered wet surface of tank and towers together, m2. */
-  public static double openM2(Plan plan) {
+  public static double openM2(Plan plan, Taken taken) {
     Double own = plan.section("tank").maybe("open_area");
     if (own != null) {
       return own;
@@ -28,9 +29,9 @@ public final class ThirstOf {
     List<Section> towers = plan.root().sections("towers");
     int count = towers.isEmpty() ? 1 : 0;
     for (int i = 0; i < towers.size(); i++) {
-      count += towers.get(i).has("count") ? towers.get(i).count("count") : 1;
+      count += towers.get(i).countOr("count", 1);
     }
-    plan.taken().note("0.005 m2 of open water for each tower");
+    taken.note("0.005 m2 of open water for each tower");
     return OpenWater.closedTowersM2(count);
   }
 
@@ -40,11 +41,12 @@ public final class ThirstOf {
    * @param plan the plan
    * @param date the day
    * @param et0Mm its reference evapotranspiration, mm
+   * @param taken notes the defaults that are taken
    */
-  public static DayThirst day(Plan plan, LocalDate date, double et0Mm) {
+  public static DayThirst day(Plan plan, LocalDate date, double et0Mm, Taken taken) {
     Thirst doubt = doubt(plan);
-    List<Grown> crops = Grown.of(plan);
-    double exposure = SiteOf.exposure(plan);
+    List<Grown> crops = Grown.of(plan, taken);
+    double exposure = SiteOf.exposure(plan, taken);
     double plants = 0;
     for (int i = 0; i < crops.size(); i++) {
       plants += crops.get(i).litres(date, new double[] {et0Mm}, exposure)[0];
@@ -52,7 +54,7 @@ public final class ThirstOf {
     if (crops.isEmpty()) {
       plants = Units.L_D.fromBase(plan.root().need("drinks"));
     }
-    double open = OpenWater.litresDay(et0Mm, openM2(plan), exposure);
+    double open = OpenWater.litresDay(et0Mm, openM2(plan, taken), exposure);
     return new DayThirst(doubt.middle() * plants, doubt.middle() * open, doubt);
   }
 }

@@ -1,6 +1,7 @@
 package leat.system;
 
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.plan.Value;
 
 /**
@@ -16,13 +17,13 @@ import leat.plan.Value;
 public record TopPiece(
     Value gap, Value spreader, Value plate, Value mass, Value clearance, Value grip) {
 
-  static TopPiece of(Section cap) {
+  static TopPiece of(Section cap, Taken taken) {
     return new TopPiece(
         cap.value("gap"),
         cap.value("spreader"),
-        cap.value("plate"),
+        cap.value("plate", taken),
         cap.value("mass"),
-        cap.value("clearance"),
-        cap.value("grip"));
+        cap.value("clearance", taken),
+        cap.value("grip", taken));
   }
 }

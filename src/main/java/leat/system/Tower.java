@@ -2,6 +2,7 @@ package leat.system;
 
 import leat.hydraulics.Line;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.plan.Value;
 
 /**
@@ -28,7 +29,7 @@ public record Tower(
     Stack stack,
     TopPiece top) {
 
-  static Tower of(Section tower, int number, Line riser, double outlet) {
+  static Tower of(Section tower, int number, Line riser, double outlet, Taken taken) {
     String own = tower.text("name");
     String valve = tower.section("riser").text("valve");
     return new Tower(
@@ -40,6 +41,6 @@ public record Tower(
         valve != null && !"none".equals(valve),
         riser,
         Stack.of(tower),
-        TopPiece.of(tower.section("cap")));
+        TopPiece.of(tower.section("cap"), taken));
   }
 }

@@ -2,6 +2,7 @@ package leat.system;
 
 import leat.level.Tank;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.quantity.Size;
 import leat.stability.BoxDrag;
 import leat.stability.Foot;
@@ -14,9 +15,9 @@ public final class TubOf {
   private TubOf() {}
 
   /** The tub; refused with the key that is missing. */
-  public static Tub of(Section tank, Tank inside) {
+  public static Tub of(Section tank, Tank inside, Taken taken) {
     double mass = tank.need("mass");
-    Foot foot = foot(tank);
+    Foot foot = foot(tank, taken);
     double walls = walls(tank);
     double length;
     double width;
@@ -33,29 +34,29 @@ public final class TubOf {
       width = outline == null ? foot.width() : outline.width().value() + walls;
     }
     double drag = round(tank) ? TubeDrag.ROUND_TANK : BoxDrag.TANK;
-    tank.took(round(tank) ? "a round tank's drag 0.8" : "tank's drag 1.3");
-    return new Tub(mass, length, width, inside.height(), drag, tank.get("stand"), foot);
+    taken.note(round(tank) ? "a round tank's drag 0.8" : "tank's drag 1.3");
+    return new Tub(mass, length, width, inside.height(), drag, tank.get("stand", taken), foot);
   }
 
   /** Friction of the foot on the ground, -. */
-  public static double friction(Section tank) {
+  public static double friction(Section tank, Taken taken) {
     Double measured = tank.maybe("friction");
     if (measured != null) {
       return measured;
     }
     Double known = tank.has("ground") ? Ground.friction(tank.text("ground")) : null;
     if (known == null) {
-      tank.took("friction 0.3, a dry deck");
+      taken.note("friction 0.3, a dry deck");
       return Ground.FRICTION;
     }
     return known;
   }
 
   /** What the tank stands on: its own foot, else its bottom. */
-  public static Foot foot(Section tank) {
+  public static Foot foot(Section tank, Taken taken) {
     Size size = (Size) tank.raw("foot");
     if (size == null) {
-      tank.took("the tank's foot as large as its bottom");
+      taken.note("the tank's foot as large as its bottom");
       if ("cylinder".equals(tank.text("shape"))) {
         return Foot.round(tank.need("diameter"));
       }
@@ -70,10 +71,10 @@ public final class TubOf {
   }
 
   /** Area of the foot, m2. */
-  public static double footArea(Section tank) {
+  public static double footArea(Section tank, Taken taken) {
     Size size = (Size) tank.raw("foot");
     boolean disc = size == null ? round(tank) : size.width() == null;
-    return foot(tank).area(disc);
+    return foot(tank, taken).area(disc);
   }
 
   private static double walls(Section tank) {

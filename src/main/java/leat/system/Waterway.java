@@ -12,8 +12,8 @@ import leat.hydraulics.PipeSection;
 import leat.hydraulics.Power;
 import leat.hydraulics.PumpCurve;
 import leat.hydraulics.Riser;
-import leat.hydraulics.Water;
 import leat.plan.Plan;
+import leat.plan.Taken;
 import leat.plan.Value;
 import leat.quantity.MeasuredFlow;
 import leat.quantity.Quantity;
@@ -43,21 +43,22 @@ public final class Waterway {
   private final Value holdUp;
   private final Value checkValve;
 
-  private Waterway(Plan plan, Double celsius, Double lift, Derate believed, double derate) {
+  private Waterway(
+      Plan plan, Double celsius, Double lift, Derate believed, double derate, Taken taken) {
     List<leat.plan.Section> sections = plan.root().sections("towers");
     if (sections.isEmpty()) {
       throw plan.root().missing("towers");
     }
-    this.water = Liquid.water(temperature(plan, celsius));
-    this.common = commonPipe(plan.section("pipe"));
+    this.water = water(celsius, taken);
+    this.common = commonPipe(plan.section("pipe"), taken);
     this.towers = new Tower[sections.size()];
     this.firstRiser = new int[towers.length];
     int n = 0;
     for (int t = 0; t < towers.length; t++) {
       leat.plan.Section section = sections.get(t);
-      Line line = riser(section);
+      Line line = riser(section, taken);
       double outlet = lift != null ? lift : section.need("outlet");
-      towers[t] = Tower.of(section, t, line, outlet);
+      towers[t] = Tower.of(section, t, line, outlet, taken);
       firstRiser[t] = n;
       n += towers[t].count();
     }
@@ -70,7 +71,7 @@ public final class Waterway {
     this.full = plan.section("tank").value("full");
     this.power = plan.section("pump").value("power");
     this.holdUp = plan.root().value("hold_up");
-    this.checkValve = plan.section("pump").value("check_valve");
+    this.checkValve = plan.section("pump").value("check_valve", taken);
   }
 
   private Waterway(Waterway same, Derate believed, double derate) {
@@ -89,38 +90,33 @@ public final class Waterway {
     this.derate = derate;
   }
 
-  /** The water's way of a plan, by what its pump is told to give. */
-  public static Waterway of(Plan plan) {
-    return of(plan, null, null);
-  }
-
   /** The same for a verdict: without {@code derate} and {@code measured} 70 % is left. */
-  public static Waterway judged(Plan plan) {
-    return judged(plan, DerateOf.forVerdict(plan));
+  public static Waterway judged(Plan plan, Taken taken) {
+    return judged(plan, DerateOf.forVerdict(plan, taken), taken);
   }
 
   /** The same with a derate that was found before, on the tower as written. */
-  public static Waterway judged(Plan plan, Derate believed) {
-    Waterway way = new Waterway(plan, null, null, believed, believed.shareForVerdict());
+  public static Waterway judged(Plan plan, Derate believed, Taken taken) {
+    Waterway way = new Waterway(plan, null, null, believed, believed.shareForVerdict(), taken);
     PumpOf.needed(plan.section("pump"));
     return way;
   }
 
   /** The same for somebody who may have no pump yet; see {@link #hasPump}. */
-  public static Waterway ofPipes(Plan plan, Double celsius, Double lift) {
+  public static Waterway ofPipes(Plan plan, Double celsius, Double lift, Taken taken) {
     return PumpOf.isKnown(plan.section("pump"))
-        ? of(plan, celsius, lift)
-        : pipes(plan, celsius, lift);
+        ? of(plan, celsius, lift, taken)
+        : pipes(plan, celsius, lift, taken);
   }
 
   /** Pipes and lifts alone: no derate is solved. */
-  public static Waterway pipes(Plan plan, Double celsius, Double lift) {
-    return new Waterway(plan, celsius, lift, Derate.notNamed(), 1);
+  public static Waterway pipes(Plan plan, Double celsius, Double lift, Taken taken) {
+    return new Waterway(plan, celsius, lift, Derate.notNamed(), 1, taken);
   }
 
   /** The pump by its printed head, for a trial. */
-  static Waterway printed(Plan plan, Double celsius, Double lift) {
-    Waterway way = pipes(plan, celsius, lift);
+  static Waterway printed(Plan plan, Double celsius, Double lift, Taken taken) {
+    Waterway way = pipes(plan, celsius, lift, taken);
     PumpOf.needed(plan.section("pump"));
     return way;
   }
@@ -130,39 +126,41 @@ public final class Waterway {
    *
    * @param celsius temperature of the water, or null for the plan's
    * @param lift of every outlet over the water, m, or null to take it from outlet and level
+   * @param taken notes the defaults that are taken
    */
-  public static Waterway of(Plan plan, Double celsius, Double lift) {
-    Waterway printed = printed(plan, celsius, lift);
-    Derate believed = DerateOf.of(plan, celsius, lift);
+  public static Waterway of(Plan plan, Double celsius, Double lift, Taken taken) {
+    Waterway printed = printed(plan, celsius, lift, taken);
+    Derate believed = DerateOf.of(plan, celsius, lift, taken);
     return new Waterway(printed, believed, believed.share());
   }
 
-  private static double temperature(Plan plan, Double celsius) {
+  private static Liquid water(Double celsius, Taken taken) {
     if (celsius != null) {
-      return celsius;
+      return Liquid.water(celsius);
     }
-    plan.taken().note("water 20 C");
-    return Water.USUAL_CELSIUS;
+    taken.note("water 20 C");
+    return Liquid.usualWater();
   }
 
-  private Line commonPipe(leat.plan.Section pipe) {
+  private Line commonPipe(leat.plan.Section pipe, Taken taken) {
     return pipe.isGiven()
         ? new Line(
-            water, PipeOf.of(pipe, ENTRANCE, "K 0.5 for the common pipe: a sharp entrance only"))
+            water,
+            PipeOf.of(pipe, ENTRANCE, "K 0.5 for the common pipe: a sharp entrance only", taken))
         : null;
   }
 
-  private Line riser(leat.plan.Section tower) {
+  private Line riser(leat.plan.Section tower, Taken taken) {
     double usual = common == null ? PipeSection.K_WHEN_NOT_NAMED : EXIT;
-    String taken =
+    String as =
         common == null ? "K 1.5: entrance and exit only" : "K 1 for the riser: its exit only";
-    return new Line(water, PipeOf.of(tower.section("riser"), usual, taken));
+    return new Line(water, PipeOf.of(tower.section("riser"), usual, as, taken));
   }
 
   /** K of the fittings of a {@code pipe} or {@code riser} of a plan, named or taken; no valve. */
-  public static double fittingsK(Plan plan, leat.plan.Section pipe, boolean isRiser) {
+  public static double fittingsK(Plan plan, leat.plan.Section pipe, boolean isRiser, Taken taken) {
     double riser = plan.section("pipe").isGiven() ? EXIT : PipeSection.K_WHEN_NOT_NAMED;
-    return PipeOf.fittingsK(pipe, isRiser ? riser : ENTRANCE);
+    return PipeOf.fittingsK(pipe, isRiser ? riser : ENTRANCE, taken);
   }
 
   /** The derate that explains a measured flow of all towers together. */

@@ -2,6 +2,7 @@ package leat.system;
 
 import leat.plan.Refused;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.quantity.Units;
 
 /** Times of a plan that are counted in whole days. */
@@ -25,8 +26,8 @@ final class WholeDays {
   }
 
   /** A key with a declared default. */
-  static int get(Section section, String key) {
-    return of(section, key, section.get(key));
+  static int get(Section section, String key, Taken taken) {
+    return of(section, key, section.get(key, taken));
   }
 
   /** A key, or another number of days. */

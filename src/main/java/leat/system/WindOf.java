@@ -4,6 +4,7 @@ import leat.numeric.Impossible;
 import leat.plan.PlanErrors;
 import leat.plan.Refused;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.quantity.Units;
 import leat.stability.SiteWind;
 import leat.stability.Terrain;
@@ -20,8 +21,8 @@ public final class WindOf {
   private WindOf() {}
 
   /** Density of the air, kg/m3. */
-  public static double density(Section site) {
-    return Units.KG_M3.fromBase(site.get("air_density"));
+  public static double density(Section site, Taken taken) {
+    return Units.KG_M3.fromBase(site.get("air_density", taken));
   }
 
   /** Terrain of the site; null when it is not told. */
@@ -30,38 +31,44 @@ public final class WindOf {
   }
 
   /** The wind that the plan names. */
-  public static SiteWind of(Section site) {
+  public static SiteWind of(Section site, Taken taken) {
     Section wind = site.section("wind");
     double speed = wind.need("speed");
-    return "gust".equals(wind.needRaw("is")) ? ofGust(site, speed) : ofMean(site, speed);
+    return "gust".equals(wind.needRaw("is"))
+        ? ofGust(site, speed, taken)
+        : ofMean(site, speed, taken);
   }
 
   /** The wind of a gust at the tower, m/s. */
-  public static SiteWind ofGust(Section site, double gust) {
+  public static SiteWind ofGust(Section site, double gust, Taken taken) {
     if (!site.has("terrain") || !site.has("height_above_ground")) {
       return SiteWind.gustAlone(gust);
     }
     try {
       return SiteWind.ofGust(
-          gust, terrain(site), site.need("height_above_ground"), shelter(site), factor(site));
+          gust,
+          terrain(site),
+          site.need("height_above_ground"),
+          shelter(site, taken),
+          factor(site));
     } catch (Impossible e) {
       throw refused(site, e);
     }
   }
 
   /** The wind of a mean of open country, m/s. */
-  public static SiteWind ofMean(Section site, double mean) {
+  public static SiteWind ofMean(Section site, double mean, Taken taken) {
     site.needRaw("terrain");
     double height = site.need("height_above_ground");
     try {
-      return SiteWind.ofMean(mean, terrain(site), height, shelter(site), factor(site));
+      return SiteWind.ofMean(mean, terrain(site), height, shelter(site, taken), factor(site));
     } catch (Impossible e) {
       throw refused(site, e);
     }
   }
 
-  private static double shelter(Section site) {
-    return site.getOr("shelter", SiteWind.SHELTER, "no shelter, and no windy corner either");
+  private static double shelter(Section site, Taken taken) {
+    return site.getOr("shelter", SiteWind.SHELTER, "no shelter, and no windy corner either", taken);
   }
 
   private static Double factor(Section site) {

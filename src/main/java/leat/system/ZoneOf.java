@@ -8,6 +8,7 @@ import leat.energy.Dates;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
+import leat.plan.Taken;
 
 /**
  * Dates in the time zone of a plan. Apart from {@link PeriodOf}, because zones are slow to load.
@@ -17,12 +18,12 @@ public final class ZoneOf {
 
   private ZoneOf() {}
 
-  static Dates dates(Plan plan, LocalDate from, LocalDate to) {
-    return new Dates(from, to, zone(plan));
+  static Dates dates(Plan plan, LocalDate from, LocalDate to, Taken taken) {
+    return new Dates(from, to, zone(plan, taken));
   }
 
-  static Dates days(Plan plan, LocalDate from, int days) {
-    return Dates.of(from, days, zone(plan));
+  static Dates days(Plan plan, LocalDate from, int days, Taken taken) {
+    return Dates.of(from, days, zone(plan, taken));
   }
 
   /** So many days of 24 h, whichever. */
@@ -31,25 +32,26 @@ public final class ZoneOf {
   }
 
   /** The season's dates; a whole year of days of 24 h when the plan names none. */
-  public static Dates season(Plan plan) {
+  public static Dates season(Plan plan, Taken taken) {
     Section season = plan.section("season");
     if (season.has("from") && season.has("to")) {
-      return dates(plan, (LocalDate) season.needRaw("from"), (LocalDate) season.needRaw("to"));
+      return dates(
+          plan, (LocalDate) season.needRaw("from"), (LocalDate) season.needRaw("to"), taken);
     }
     return anyDays(LocalDate.of(ANY_YEAR, 1, 1).lengthOfYear());
   }
 
   /** Refuses a time zone that nobody knows. */
-  public static void check(Plan plan) {
-    zone(plan);
+  public static void check(Plan plan, Taken taken) {
+    zone(plan, taken);
   }
 
   /** Time zone of a plan; UTC without one. */
-  static ZoneId zone(Plan plan) {
+  static ZoneId zone(Plan plan, Taken taken) {
     Section site = plan.section("site");
     String name = site.text("time_zone");
     if (name == null) {
-      plan.taken().note("days of 24 h, no site.time_zone");
+      taken.note("days of 24 h, no site.time_zone");
       return ZoneOffset.UTC;
     }
     try {

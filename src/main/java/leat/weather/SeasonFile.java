@@ -7,6 +7,7 @@ import leat.climate.SeasonYears;
 import leat.numeric.Impossible;
 import leat.plan.Plan;
 import leat.plan.Refused;
+import leat.plan.Taken;
 import leat.system.SeasonOf;
 
 /** The season of a plan under the weather it names: a file, a climate table, or none. */
@@ -14,8 +15,8 @@ public final class SeasonFile {
   private SeasonFile() {}
 
   /** The season with its days laid. */
-  public static SeasonOf of(Plan plan) {
-    return of(plan, WeatherFile.isNamed(plan) ? WeatherFile.of(plan) : null);
+  public static SeasonOf of(Plan plan, Taken taken) {
+    return of(plan, WeatherFile.isNamed(plan) ? WeatherFile.of(plan) : null, taken);
   }
 
   /**
@@ -23,9 +24,10 @@ public final class SeasonFile {
    *
    * @param plan the plan
    * @param file its weather, or null for none
+   * @param taken notes the defaults that are taken
    */
-  public static SeasonOf of(Plan plan, WeatherFile file) {
-    SeasonOf season = SeasonOf.of(plan, file == null ? null : file.weather());
+  public static SeasonOf of(Plan plan, WeatherFile file, Taken taken) {
+    SeasonOf season = SeasonOf.of(plan, file == null ? null : file.weather(), taken);
     if (file != null) {
       judge(season, file);
     }
@@ -33,25 +35,16 @@ public final class SeasonFile {
   }
 
   /**
-   * The same for a verdict: weather that cannot be used makes it unknown, not the plan wrong.
-   *
-   * @throws Impossible when the weather cannot be used
-   * @throws Refused when a key is missing
-   */
-  public static SeasonOf judged(Plan plan) {
-    return judged(plan, null);
-  }
-
-  /**
    * The same with the weather read before.
    *
    * @param plan the plan
    * @param read its weather file; null to read it, where the plan names one
+   * @param taken notes the defaults that are taken
    */
-  public static SeasonOf judged(Plan plan, WeatherFile read) {
+  public static SeasonOf judged(Plan plan, WeatherFile read, Taken taken) {
     WeatherFile file = read == null ? judgedFile(plan) : read;
     try {
-      return of(plan, file);
+      return of(plan, file, taken);
     } catch (Refused e) {
       if (e.problems().get(0).code().startsWith("weather-")) {
         throw new Impossible("site.weather", e.problems().get(0).message());

@@ -18,6 +18,7 @@ import leat.hydraulics.PipeSection;
 import leat.hydraulics.Water;
 import leat.plan.Plan;
 import leat.plan.PlanFile;
+import leat.plan.Taken;
 import leat.sweep.Axis;
 import leat.sweep.Grid;
 import leat.sweep.Judge;
@@ -105,8 +106,8 @@ public final class FlowBenchmark {
         new PipeSection(
             riser.need("length"),
             riser.need("bore"),
-            PipeOf.roughness(riser),
-            Waterway.fittingsK(plan, riser, true));
+            PipeOf.roughness(riser, new Taken()),
+            Waterway.fittingsK(plan, riser, true, new Taken()));
     double lift =
         plan.root().sections("towers").get(0).need("outlet") - plan.section("tank").need("low");
     out.println(

@@ -98,6 +98,18 @@ class CheckCommandTest {
     assertThat(csv.exit).isEqualTo(1);
   }
 
+  /** A plan that cannot be read is no plan without findings. */
+  @Test
+  void anUnreadablePlanIsNotCompared() {
+    Cli one = run("missing.yaml", "--compare");
+    assertThat(one.exit).isEqualTo(3);
+    assertThat(one.out)
+        .startsWith("Nothing is compared: fewer than two plans could be read.\nTaken: ");
+    Cli two = run("first-tower.yaml", "missing.yaml", "--compare");
+    assertThat(two.exit).isEqualTo(3);
+    assertThat(two.out).startsWith("The plans do not differ: 35 are alike.");
+  }
+
   @Test
   void aRuleIsExplainedWithThePlansNumbers() throws Exception {
     Cli alone = Cli.run("check", "--explain", "no-siphon");

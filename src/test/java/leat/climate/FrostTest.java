@@ -85,4 +85,28 @@ class FrostTest {
     assertThat(none.safeFrom()).isNull();
     assertThat(none.safeUntil()).isNull();
   }
+
+  /** In the south a season of November to March has its spring in the year it begins. */
+  @Test
+  void theYearOfTheSpringOfASeason() {
+    assertThat(FrostYear.springYear(LocalDate.of(2027, 6, 30), -35)).isEqualTo(2026);
+    assertThat(FrostYear.springYear(LocalDate.of(2027, 7, 1), -35)).isEqualTo(2027);
+    assertThat(FrostYear.springYear(LocalDate.of(2027, 1, 1), -35)).isEqualTo(2026);
+    assertThat(FrostYear.springYear(LocalDate.of(2027, 6, 30), 35)).isEqualTo(2027);
+    assertThat(FrostYear.springYear(LocalDate.of(2027, 6, 30), 0)).isEqualTo(2027);
+  }
+
+  /** On the equator the year is split as in the north. */
+  @Test
+  void theEquatorCountsAsNorth() {
+    java.util.List<WeatherDay> rows = new java.util.ArrayList<>();
+    for (LocalDate d = LocalDate.of(2027, 1, 1); d.getYear() < 2028; d = d.plusDays(1)) {
+      boolean frost = d.getDayOfMonth() == 1 && (d.getMonthValue() == 3 || d.getMonthValue() == 10);
+      rows.add(WeatherDay.of(d, frost ? 0 : 0.1, 18, 0));
+    }
+    FrostYear year = FrostYear.of(Weather.of(rows), 2027, 0, 0);
+    assertThat(year.lastSpring()).isEqualTo(LocalDate.of(2027, 3, 1));
+    assertThat(year.firstAutumn()).isEqualTo(LocalDate.of(2027, 10, 1));
+    assertThat(year.whole()).isTrue();
+  }
 }

@@ -199,6 +199,9 @@ class PlantThirstTest {
     assertThat(GrowthStages.inPot(150, 20, 40, 30, 0.05, 0.7))
         .isEqualTo(new GrowthStages(20, 40, 60, 30, 0.05, 0.7));
     assertThat(GrowthStages.inPot(35, 5, 19, 0, 0.1, 0.7)).isEqualTo(GrowthStages.of(5, 19, 0.1));
+    assertThat(GrowthStages.inPot(36, 20, 10, 6, 0.1, 0.7))
+        .as("no full day between rise and decline")
+        .isEqualTo(new GrowthStages(20, 10, 0, 6, 0.1, 0.7));
     assertThatThrownBy(() -> GrowthStages.inPot(35, 20, 16, 0, 0.1, 1))
         .isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> GrowthStages.of(-1, 3, 0.1)).isInstanceOf(Impossible.class);
@@ -216,8 +219,33 @@ class PlantThirstTest {
         .isInstanceOf(Impossible.class);
   }
 
+  /** Two days small, a rise over four, three full, a decline over two: the ends of each stage. */
+  @Test
+  void theStagesMeet() {
+    GrowthStages g = new GrowthStages(2, 4, 3, 2, 0.2, 0.6);
+    double[] shares = {0, 0.2, 0.2, 0.2, 0.4, 0.6, 0.8, 1, 1, 1, 1, 0.8, 0.6, 0.6};
+    for (int day = -1; day < shares.length - 1; day++) {
+      assertThat(g.share(day)).as("day " + day).isCloseTo(shares[day + 1], within(1e-12));
+    }
+    assertThat(new GrowthStages(2, 4, 3, 0, 0.2, 0.6).share(9)).as("at once").isEqualTo(0.6);
+  }
+
+  /** A full plant of 0.125 m2 on the hot day of 6 mm drinks 0.75 L: both ends belong to it. */
+  @Test
+  void theEndsOfABandSuit() {
+    CropWater crop = new CropWater("x", 0.7, 1, 0.9, 1, "P", null, "P", 0.1, 0.75, 1.5, "");
+    assertThat(crop.suits(0.125, 1)).isTrue();
+    assertThat(crop.suits(0.125, 2)).isTrue();
+    assertThat(crop.suits(0.124, 1)).isFalse();
+    assertThat(crop.suits(0.126, 2)).isFalse();
+  }
+
   @Test
   void exposures() {
+    assertThat(Exposure.ALONE.low()).isEqualTo(1);
+    assertThat(Exposure.ALONE.high()).isEqualTo(1.5);
+    assertThat(Exposure.GLASS.low()).isEqualTo(0.5);
+    assertThat(Exposure.GLASS.high()).isEqualTo(0.8);
     assertThat(Exposure.of("alone").factor()).isEqualTo(1.2);
     assertThat(Exposure.of("glass").hasRoof()).isTrue();
     assertThat(Exposure.of("open").hasRoof()).isFalse();

@@ -56,4 +56,13 @@ class VapourDeficitTest {
     assertThatThrownBy(() -> VapourDeficit.airKPa(20, 101)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> DewPoint.celsius(0)).isInstanceOf(Impossible.class);
   }
+
+  /** The study's marks themselves are still good air. */
+  @Test
+  void theMarksThemselvesAreGood() {
+    assertThat(VapourDeficit.word(0.2)).isEqualTo("good");
+    assertThat(VapourDeficit.word(0.199)).isEqualTo("damp");
+    assertThat(VapourDeficit.word(1.4)).isEqualTo("good");
+    assertThat(VapourDeficit.word(1.401)).isEqualTo("dry");
+  }
 }

@@ -132,6 +132,13 @@ class WarmthTest {
     assertThat(CropWarmth.all()).hasSize(7);
     assertThatThrownBy(() -> DegreeDays.SINE.ofDay(5, 4, 0, 9)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> DegreeDays.SINE.ofDay(5, 9, 9, 9)).isInstanceOf(Impossible.class);
+    for (DegreeDays each : DegreeDays.values()) {
+      assertThatThrownBy(() -> each.ofDay(5, 4.9, 0, 9)).isInstanceOf(Impossible.class);
+    }
+    assertThatThrownBy(() -> DegreeDays.CLIPPED.ofDay(5, 9, 9, 9)).isInstanceOf(Impossible.class);
+    assertThatThrownBy(() -> HargreavesSamani.mmDay(5, 4.9, 30)).isInstanceOf(Impossible.class);
+    assertThatThrownBy(() -> TemperatureRadiation.mjM2(TemperatureRadiation.INLAND, 5, 4.9, 30, 20))
+        .isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> DegreeDays.SINE.daysTo(0, new double[1], new double[1], 0, 4, 24))
         .isInstanceOf(Impossible.class);
   }
@@ -149,19 +156,19 @@ class WarmthTest {
     double m3 = r.num("volume_L") / 1000;
     double ua = r.num("loss_W_K");
     double seconds = r.num("hours") * 3600;
-    double tau = TankWarmth.timeConstantS(m3, ua);
+    double tau = TankSwing.timeConstantS(m3, ua);
     close(r, "rise_adiabatic_K", TankWarmth.riseMostK(watts, seconds, m3));
     close(r, "rise_steady_K", TankWarmth.riseSteadyK(watts, ua));
     close(r, "time_constant_h", tau / 3600);
-    close(r, "rise_after_K", TankWarmth.riseAfterK(watts, ua, m3, seconds));
-    close(r, "daily_swing_ratio", TankWarmth.swingShare(tau));
-    close(r, "daily_lag_h", TankWarmth.swingLagS(tau) / 3600);
+    close(r, "rise_after_K", TankSwing.riseAfterK(watts, ua, m3, seconds));
+    close(r, "daily_swing_ratio", TankSwing.swingShare(tau));
+    close(r, "daily_lag_h", TankSwing.swingLagS(tau) / 3600);
   }
 
   /** Second route: the heat balance stepped through ten days of swinging air. */
   @Test
   void swingByIntegration() {
-    double tau = TankWarmth.timeConstantS(0.045, 6);
+    double tau = TankSwing.timeConstantS(0.045, 6);
     double dt = 10;
     double t = 0;
     double most = 0;
@@ -175,8 +182,29 @@ class WarmthTest {
         at = (i + 1) * dt;
       }
     }
-    assertThat(TankWarmth.swingShare(tau)).isCloseTo(most, within(1e-3));
-    assertThat(TankWarmth.swingLagS(tau)).isCloseTo(at % 86_400 - 21_600, within(60.0));
+    assertThat(TankSwing.swingShare(tau)).isCloseTo(most, within(1e-3));
+    assertThat(TankSwing.swingLagS(tau)).isCloseTo(at % 86_400 - 21_600, within(60.0));
     assertThat(TankWarmth.lossWPerK(0.75)).isCloseTo(6, within(1e-12));
+  }
+
+  /** A square tank of 0.25 m2 filled 0.4 m deep: lid and bottom 0.5 m2, four sides of 0.2 m2. */
+  @Test
+  void theOutsideOfATank() {
+    assertThat(TankWarmth.outsideM2(0.25, 0.4)).isCloseTo(1.3, within(1e-12));
+    assertThatThrownBy(() -> TankWarmth.outsideM2(0, 0.4)).isInstanceOf(Impossible.class);
+    assertThatThrownBy(() -> TankWarmth.outsideM2(0.25, 0)).isInstanceOf(Impossible.class);
+  }
+
+  /** FAO-56 equation 44 by hand: 0.14 (16.1 - 14.1). */
+  @Test
+  void soilHeatSinceTheMonthBefore() {
+    assertThat(SoilHeat.sinceMonthMjM2(14.1, 16.1)).isCloseTo(0.28, within(1e-12));
+  }
+
+  /** 1.05 x 5 mm x 0.2 m2 x 0.5; three closed towers of 0.005 m2 each. */
+  @Test
+  void openWater() {
+    assertThat(OpenWater.litresDay(5, 0.2, 0.5)).isCloseTo(0.525, within(1e-12));
+    assertThat(OpenWater.closedTowersM2(3)).isCloseTo(0.015, within(1e-12));
   }
 }

@@ -80,7 +80,12 @@ class FuzzTest {
             trial("season -", dry.replace("low: 120 mm", "low: 151 mm")),
             trial(
                 "sow balcony.yaml --set site.weather=" + Trial.FILE,
-                "date,tmin_C,tmax_C,rain_mm\n2013-03-02,1e999,13.9,0.8\n"));
+                "date,tmin_C,tmax_C,rain_mm\n2013-03-02,1e999,13.9,0.8\n"),
+            trial(
+                "log week-log.csv --plan -",
+                files
+                    .get("logged-tub.yaml")
+                    .replaceAll("cap_sensor:.*", "cap_sensor: {wet: 9000, dry: 2750}")));
     for (Trial one : found) {
       Runner.Said said = one.run(folder);
       assertThat(one.complaint(said)).as(one.reproduced()).isNull();

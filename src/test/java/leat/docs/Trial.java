@@ -21,6 +21,11 @@ record Trial(List<String> args, String input) {
   private static final Pattern NO_NUMBER = Pattern.compile("\\bNaN\\b|Infinity|\u221e|\u2426");
   private static final JsonFactory JSON = new JsonFactory();
 
+  Trial {
+    // no argument of a process can hold a NUL
+    args = args.stream().map(arg -> arg.replace("\0", "")).toList();
+  }
+
   static Trial ofText(List<String> args, String text) {
     return new Trial(args, latin(text.getBytes(StandardCharsets.UTF_8)));
   }
@@ -110,6 +115,8 @@ record Trial(List<String> args, String input) {
     for (String arg : !args.isEmpty() && args.get(0).equals("check") ? args : List.<String>of()) {
       // as a heading, and in the column "plan" of csv and json
       rest = rest.replace(arg + ": ", "").replace(arg + ",", "").replace('"' + arg + '"', "");
+      // as the head of its column
+      rest = rest.replaceAll("(?m)^ .*" + Pattern.quote(arg) + "( .*)?$", "");
     }
     return rest;
   }

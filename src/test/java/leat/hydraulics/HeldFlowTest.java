@@ -63,4 +63,57 @@ class HeldFlowTest {
     ManifoldFlow solved = held.flows().manifold().solve(curve);
     assertThat(solved.flow(1)).isCloseTo(held.flows().flow(1), within(1e-8 * L_MIN));
   }
+
+  /**
+   * A tower that has too little stays open; the other's valve is set beside it as it really runs.
+   * Second route: the manifold solved with these valves gives the other what it wants. Set as if
+   * the first had all it wants, its valve would let too much through.
+   */
+  @Property(tries = 200)
+  void whereOneHasTooLittleTheOtherStillGetsWhatItWants(
+      @ForAll @DoubleRange(min = 0.8, max = 1.6) double lift,
+      @ForAll @DoubleRange(min = 0.1, max = 0.6) double higher,
+      @ForAll @DoubleRange(min = 0.2, max = 0.9) double share) {
+    PumpCurve curve = PumpCurve.parabola(2.4, 18 * L_MIN);
+    Manifold open = risers(lift, higher, 0.013);
+    ManifoldFlow natural = open.solve(curve);
+    double low = Math.max(natural.flow(0) * share, 0.2 * L_MIN);
+    double high = 17 * L_MIN - low;
+    Throttle[] valves = Throttle.each(curve, open, low, high);
+    assertThat(valves[0].reachable()).isTrue();
+    assertThat(valves[1].reachable()).isFalse();
+    Riser first = open.riser(0);
+    Line throttled = first.line().withMoreK(first.line().size() - 1, valves[0].valveK());
+    ManifoldFlow set = open.with(0, new Riser(throttled, first.lift())).solve(curve);
+    assertThat(set.flow(0)).isCloseTo(low, within(1e-8 * L_MIN));
+    assertThat(set.flow(1)).isCloseTo(valves[1].flow(), within(1e-8 * L_MIN));
+    assertThat(set.flow(1)).isGreaterThanOrEqualTo(natural.flow(1) - 1e-8 * L_MIN);
+    double total = low + high;
+    double asIfHad = curve.head(total) - open.commonLoss(total) - first.head(low);
+    assertThat(asIfHad).isLessThan(valves[0].valveHead());
+  }
+
+  /**
+   * What {@link Balance} shares out is what its valves let through, and the pump gives no less
+   * here.
+   */
+  @Property(tries = 200)
+  void aShareOfTheWantsIsHadByTheSameValves(
+      @ForAll @DoubleRange(min = 0.8, max = 1.6) double lift,
+      @ForAll @DoubleRange(min = 0.1, max = 0.6) double higher,
+      @ForAll @DoubleRange(min = 4, max = 12) double first,
+      @ForAll @DoubleRange(min = 4, max = 12) double second) {
+    PumpCurve curve = PumpCurve.parabola(2.4, 18 * L_MIN);
+    Manifold open = risers(lift, higher, 0.013);
+    Balance balance = Balance.wanted(curve, open, first * L_MIN, second * L_MIN);
+    double share = balance.share().orElseThrow();
+    ManifoldFlow later = balance.flows(open, curve);
+    HeldFlow held = HeldFlow.of(curve, open, first * L_MIN, second * L_MIN);
+    for (int i = 0; i < 2; i++) {
+      double want = (i == 0 ? first : second) * L_MIN;
+      assertThat(later.flow(i)).isCloseTo(share * want, within(1e-6 * L_MIN));
+      assertThat(held.flows().flow(i)).isLessThanOrEqualTo(want * (1 + 1e-9));
+    }
+    assertThat(held.flows().totalFlow()).isGreaterThanOrEqualTo(balance.totalFlow() - 1e-8 * L_MIN);
+  }
 }

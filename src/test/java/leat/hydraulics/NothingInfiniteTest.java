@@ -53,7 +53,7 @@ class NothingInfiniteTest {
     ManifoldFlow f = m.solve(pump);
     finite(f.totalFlow(), f.manifoldHead(), f.flow(0), f.flow(1), f.share(0), f.pumpHead());
     finite(m.drainBack(f, true), m.derateFor(pump, 1, any(r, 1e-4)).orElse(0));
-    Fill fill = Fill.of(pump, one, r.nextBoolean());
+    RiserFill fill = RiserFill.of(pump, one, r.nextBoolean());
     finite(fill.fillTime().orElse(0), fill.integratedTime().orElse(0), fill.drainBack());
     double flow = any(r, 1e-4);
     MeasuredDerate d = MeasuredDerate.of(pump, m, flow, any(r, 30), 1);

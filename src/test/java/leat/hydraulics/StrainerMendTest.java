@@ -69,32 +69,6 @@ class StrainerMendTest {
       new Line(Liquid.water(20), new PipeSection(2.2, 0.013, 1.5e-6, 2.5));
 
   @Property
-  void mendsOfOneRiserPassExactly(
-      @ForAll @Scale(3) @DoubleRange(min = 0.5, max = 2.2) double lift,
-      @ForAll @Scale(3) @DoubleRange(min = 1, max = 9) double litres) {
-    double flow = litres * L_MIN;
-    Riser riser = new Riser(LINE, lift);
-    double derate = Mend.derateForFlow(PUMP, riser, flow).getAsDouble();
-    if (derate <= 2) {
-      assertThat(OperatingPoint.of(PUMP.derated(derate), riser).flow())
-          .isCloseTo(flow, withPercentage(1e-6));
-      assertThat(Mend.shutoffHeadForFlow(PUMP, 0.8, riser, flow).getAsDouble())
-          .isCloseTo(2.8 * derate / 0.8, withPercentage(1e-9));
-    }
-    double highest = Mend.liftForFlow(PUMP, LINE, flow).getAsDouble();
-    if (highest < 2.7) {
-      assertThat(OperatingPoint.of(PUMP, new Riser(LINE, highest)).flow())
-          .isCloseTo(flow, withPercentage(1e-6));
-    }
-    double marginDerate = Mend.derateForMargin(PUMP, lift, 0.2);
-    assertThat(OperatingPoint.of(PUMP.derated(marginDerate), riser).marginShare().getAsDouble())
-        .isCloseTo(0.2, within(1e-9));
-    assertThat(Mend.liftForMargin(PUMP, 0.2) * 1.2).isCloseTo(2.8, within(1e-12));
-    assertThat(Mend.shutoffHeadForMargin(lift, 0.2, 0.7) * 0.7)
-        .isCloseTo(1.2 * lift, within(1e-12));
-  }
-
-  @Property
   void boresPassExactly(@ForAll @Scale(3) @DoubleRange(min = 1, max = 9) double litres) {
     double flow = litres * L_MIN;
     double bore = Mend.boreForLoss(LINE, 0, flow, 0.25).getAsDouble();
@@ -123,8 +97,6 @@ class StrainerMendTest {
 
   @Test
   void saysWhenNothingHelps() {
-    assertThat(Mend.derateForFlow(PUMP, new Riser(LINE, 1), 40 * L_MIN)).isEmpty();
-    assertThat(Mend.liftForFlow(PUMP, LINE, 40 * L_MIN)).isEmpty();
     assertThat(Mend.boreForLoss(LINE, 0, 1e-4, -0.1)).isEmpty();
     Manifold m = new Manifold(null, new Riser(LINE, 2.9));
     assertThat(Mend.boreForFlow(PUMP, m, 0, 0, 1e-4)).isEmpty();
@@ -132,22 +104,6 @@ class StrainerMendTest {
     assertThatThrownBy(() -> Mend.boreForVelocity(1e-4, 0)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> Strainer.of(1e-3, 5e-4, 1e-3, 1e-4, 1, 0.05, 1e-6))
         .isInstanceOf(Impossible.class);
-  }
-
-  /** The lift is what the curve has left over the pipe's loss: with it the head is the pump's. */
-  @Test
-  void theGreatestLiftUsesUpThePumpsHead() {
-    for (int litres = 1; litres <= 33; litres += 4) {
-      double flow = litres * L_MIN;
-      double lift = Mend.liftForFlow(PUMP, LINE, flow).getAsDouble();
-      assertThat(new Riser(LINE, 0).head(flow) + lift).isCloseTo(PUMP.head(flow), within(1e-12));
-    }
-    // to the curve's very end, where nothing is left but what the pipe takes
-    assertThat(Mend.liftForFlow(PUMP, LINE, PUMP.maxFlow()).getAsDouble())
-        .isCloseTo(-LINE.loss(PUMP.maxFlow()), within(1e-12));
-    assertThat(Mend.derateForFlow(PUMP, new Riser(LINE, 1), PUMP.maxFlow())).isEmpty();
-    assertThat(Mend.derateForFlow(PUMP, new Riser(LINE, 1), (1 - 1e-15) * PUMP.maxFlow()))
-        .isEmpty();
   }
 
   /** A bore that lets the second of two towers have 2 L/min exists, and is found. */

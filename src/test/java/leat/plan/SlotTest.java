@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.File;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Numbers laid over a bound plan, held against the same numbers read as text. */
@@ -92,5 +94,56 @@ class SlotTest {
     assertThatThrownBy(() -> plan.slot("towers[3].riser.bore")).hasMessageContaining("1 item");
     assertThatThrownBy(() -> plan.slot("pump.measured")).hasMessageContaining("only a number");
     assertThatThrownBy(() -> plan.slot("pump")).hasMessageContaining("only a number");
+  }
+
+  @Test
+  void numbersLaidTogetherAreHeldAgainstEachOther() {
+    Plan plan = plan("first-tower.yaml");
+    Slot[] levels = {plan.slot("tank.low"), plan.slot("tank.full")};
+    Plan both = plan.with(levels, new double[] {0.28, 0.3});
+    assertThat(both.section("tank").need("low")).isEqualTo(0.28);
+    assertThatThrownBy(() -> plan.with(levels[0], 0.28)).hasMessageContaining("refill mark");
+  }
+
+  /** Second route: every sense check on the whole plan. */
+  @Test
+  void looksAtAllThatANumberCanUpset() {
+    int laid = 0;
+    int upset = 0;
+    for (String file : new String[] {"first-tower.yaml", "terrace.yaml", "proud-tower.yaml"}) {
+      Plan plan = plan(file);
+      for (KeyPath key : KeyPath.all()) {
+        for (String path :
+            new String[] {key.path().replace("[]", "[*]"), key.path().replace("[]", "[0]")}) {
+          for (double number : new double[] {0, 1e-4, 0.01, 0.25, 1, 7, 400, 1440}) {
+            String whole = found(plan, path, number, false);
+            if (whole != null) {
+              laid++;
+              upset += whole.isEmpty() ? 0 : 1;
+              assertThat(found(plan, path, number, true)).as(path + " " + number).isEqualTo(whole);
+            }
+          }
+        }
+      }
+    }
+    assertThat(laid).isGreaterThan(1000);
+    assertThat(upset).isGreaterThan(20);
+  }
+
+  /** What is wrong with a plan with a number laid over; null when it cannot be laid. */
+  private static String found(Plan plan, String path, double number, boolean near) {
+    Section root;
+    try {
+      root = plan.slot(path).lay(plan.root(), number);
+    } catch (Refused e) {
+      return null;
+    }
+    List<Problem> problems = new ArrayList<>();
+    PlanSense.check(root, near ? plan.root() : null, problems);
+    StringBuilder told = new StringBuilder();
+    for (Problem problem : problems) {
+      told.append(problem.code()).append(' ').append(problem.path()).append('\n');
+    }
+    return told.toString();
   }
 }

@@ -108,4 +108,35 @@ class AwayTest {
     assertThat(days.home().awaySpans()).isEmpty();
     assertThat(days.filledOn(19).attendance(19)).isEqualTo(Attendance.CLOSING);
   }
+
+  /** 41 L a day over 40 L: dry by a litre on day 0, and no evening before it to fill on. */
+  @Test
+  void awayFromTheFirstDay() {
+    TankPlan plan = tank(Upkeep.of(Refill.DAILY));
+    AwayOutcome first = AwayOutcome.of(plan, steady(6, 41).away(0, 2), 1, List.of())[0];
+    assertThat(first.driesOn()).isZero();
+    assertThat(first.carried()).isFalse();
+    assertThat(first.dryDays()).as("days 0 to 3: topped up on the evening of day 3").isEqualTo(4);
+    assertThat(first.shortL()).isEqualTo(1 + 3 * 41);
+    assertThat(first.fillBeforeCarries()).isFalse();
+    // Four days of 41 L over the 5 L under the intake.
+    assertThat(first.fullCarriesL()).isEqualTo(169);
+    assertThat(first.neighbourDays()).isNull();
+  }
+
+  /** 21 L a day over 40 L: filled every evening, from the first of the days away to the last. */
+  @Test
+  void theNeighbourMayComeOnTheFirstEvening() {
+    TankPlan plan = tank(Upkeep.of(Refill.DAILY));
+    AwayOutcome away = AwayOutcome.of(plan, steady(20, 21).away(10, 12), 1, List.of())[0];
+    assertThat(away.driesOn()).isEqualTo(11);
+    assertThat(away.neighbourDays()).containsExactly(10, 11, 12);
+  }
+
+  /** 25 L a day over 40 L: filled on the evening of day 0, before leaving, and on day 1. */
+  @Test
+  void aVisitMayFallOnTheSeasonsFirstEvening() {
+    TankPlan plan = tank(Upkeep.of(Refill.AT_LOW));
+    assertThat(Neighbour.days(plan, steady(5, 25).away(1, 1), 1)).containsExactly(0, 1);
+  }
 }

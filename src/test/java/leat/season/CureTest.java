@@ -119,6 +119,8 @@ class CureTest {
     assertThat(Steps.falling(1.6, 0.05, 1.5)).hasSize(2);
     assertThat(Steps.falling(1.62, 0.1, 1.5)).hasSize(2);
     assertThat(Steps.rising(10, 1, 10)).isEmpty();
+    assertThat(Steps.rising(0, 1, 100_000)).as("as many as are tried").hasSize(100_000);
+    assertThatThrownBy(() -> Steps.rising(0, 1, 100_001)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> Steps.rising(1, 0, 2)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> Steps.rising(1, 1e-9, 2)).isInstanceOf(Impossible.class);
   }

@@ -51,4 +51,27 @@ class RainSeenTest {
     assertThatThrownBy(() -> RainSeen.since(40, 1.6, 40, 1.5, 0.4, 1, 0.4))
         .isInstanceOf(Impossible.class);
   }
+
+  /**
+   * 40 L of 1.6 are 42 L of 1.4: the salt fell by 5.2, the volume rose by 2 L. By R = (-5.2 - 2
+   * u)/(0.02 - u): 7.6/1.18 L with u = 1.2; 6.48/0.62 with 0.4 x 1.6; 8.72/1.74 with 1.1 x 1.6.
+   */
+  @Test
+  void theBandIsThatOfTheUptake() {
+    RainSeen seen = RainSeen.since(40, 1.6, 42, 1.4, UPTAKE, TARGET, RAIN_EC);
+    assertThat(seen.rainL()).isCloseTo(7.6 / 1.18, within(1e-9));
+    assertThat(seen.drunkL()).isCloseTo(7.6 / 1.18 - 2, within(1e-9));
+    assertThat(seen.lowL()).isCloseTo(8.72 / 1.74, within(1e-9));
+    assertThat(seen.highL()).isCloseTo(6.48 / 0.62, within(1e-9));
+    assertThat(seen.shows()).isTrue();
+    assertThat(seen.isPoured()).isFalse();
+  }
+
+  @Test
+  void halfALitreDoesNotShow() {
+    assertThat(new RainSeen(0.4, 0.3, 0.5, 1).shows()).isFalse();
+    assertThat(new RainSeen(0.4, 0.3, 0.51, 1).shows()).isTrue();
+    assertThat(new RainSeen(0, 0, 0, -0.5).isPoured()).isFalse();
+    assertThat(new RainSeen(0, 0, 0, -0.51).isPoured()).isTrue();
+  }
 }

@@ -64,6 +64,8 @@ class SowingTest {
     assertThatThrownBy(() -> Seeds.onAverage(5, 0)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> Seeds.nineOfTen(5, 0)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> Seeds.nineOfTen(5, 1e-12)).isInstanceOf(Impossible.class);
+    // 9.1 million on average, some 13 million for nine of ten: found while counting.
+    assertThatThrownBy(() -> Seeds.nineOfTen(10, 1.1e-6)).isInstanceOf(Impossible.class);
   }
 
   @Property(tries = 500)
@@ -173,5 +175,51 @@ class SowingTest {
             () ->
                 new Sowing(5, MARCH, MARCH.minusDays(1), 21, 35, 0, 7, 1, Sizes.SPREAD, null, null))
         .isInstanceOf(Impossible.class);
+  }
+
+  @Test
+  void theBoundsThemselvesAreTaken() {
+    Sowing least = new Sowing(1, MARCH, MARCH, 0, 1, 0, 1, 1, Sizes.SPREAD, null, null);
+    assertThat(Batches.of(least).plants()).isEqualTo(1);
+    LocalDate tenYears = MARCH.plusDays(3660);
+    Sowing most =
+        new Sowing(
+            100_000, MARCH, tenYears, 3660, 3660, 3660, 7320, 0.01, Sizes.SPREAD, null, null);
+    assertThat(most.batchesAtOnce()).isEqualTo(1);
+    assertThatThrownBy(
+            () ->
+                new Sowing(5, MARCH, tenYears.plusDays(1), 0, 1, 0, 1, 1, Sizes.SPREAD, null, null))
+        .isInstanceOf(Impossible.class);
+    assertThatThrownBy(() -> every(100_001, 35, 0, 7, Sizes.SPREAD)).isInstanceOf(Impossible.class);
+    assertThatThrownBy(() -> every(5, 35, 3661, 7, Sizes.SPREAD)).isInstanceOf(Impossible.class);
+    assertThatThrownBy(() -> every(5, 35, -1, 7, Sizes.SPREAD)).isInstanceOf(Impossible.class);
+  }
+
+  @Test
+  void theLossIsNamedWhereNoSeedBecomesAPlant() {
+    for (double success : new double[] {0, -0.1, 1.1, Double.NaN}) {
+      assertThatThrownBy(() -> Seeds.onAverage(5, success)).hasMessageContaining("under 100 %");
+      assertThatThrownBy(() -> Seeds.nineOfTen(5, success)).hasMessageContaining("under 100 %");
+    }
+    assertThat(Seeds.onAverage(5, 1)).isEqualTo(5);
+    assertThat(Seeds.nineOfTen(5, 1)).isEqualTo(5);
+    assertThat(Seeds.nineOfTen(0, 0.5)).isZero();
+    assertThat(Seeds.onAverage(1, 1e-7)).as("as many as can be counted").isEqualTo(10_000_000);
+    assertThatThrownBy(() -> Seeds.onAverage(1, 0.9e-7)).hasMessageContaining("counted on");
+  }
+
+  /** 35 days and 5 for cleaning: 40 busy days. 7 x 24/40 plants a week. */
+  @Test
+  void thePotsOwnDaysCountBothGrowingAndTurnaround() {
+    Sowing s = every(24, 35, 5, 50, Sizes.SPREAD);
+    assertThat(s.plantsAWeekAtMost()).isEqualTo(4.2);
+    assertThat(s.emptyDaysBetween()).isEqualTo(10);
+    assertThat(s.leavesPotsEmpty()).isTrue();
+    assertThat(every(24, 35, 5, 40, Sizes.SPREAD).leavesPotsEmpty()).isFalse();
+    assertThat(every(24, 35, 5, 40, Sizes.SPREAD).emptyDaysBetween()).isZero();
+    assertThat(every(24, 35, 5, 41, Sizes.SPREAD).leavesPotsEmpty()).isTrue();
+    assertThat(every(24, 35, 5, 7, Sizes.SPREAD).emptyDaysBetween()).isZero();
+    // 50 busy days over 5 pots: a batch every 10 days, and not 11.
+    assertThat(every(5, 45, 5, 3, Sizes.SPREAD).everyForNoEmptyBatch()).isEqualTo(10);
   }
 }

@@ -122,4 +122,56 @@ class YearRunsTest {
     assertThatThrownBy(() -> YearRuns.of(SB08, List.of(), Thirst.GUESSED))
         .isInstanceOf(Impossible.class);
   }
+
+  /** A number of its own for the runs at the low, middle and high factor, told by their thirst. */
+  private static Quantity byFactor(double low, double middle, double high) {
+    double once = thirst(Season.totals(SB08, DAYS, 1));
+    return t -> {
+      double factor = thirst(t) / once;
+      return factor < 0.9 ? low : factor > 1.1 ? high : middle;
+    };
+  }
+
+  private static double thirst(Totals t) {
+    return t.flows().waterUseL() + t.flows().shortL();
+  }
+
+  @Test
+  void whatStandsStillForAWhileIsSteady() {
+    YearRuns runs = YearRuns.of(SB08, years(1), Thirst.GUESSED);
+    assertThat(runs.count()).isEqualTo(1);
+    assertThat(runs.plan()).isSameAs(SB08);
+    assertThat(runs.thirst()).isSameAs(Thirst.GUESSED);
+    for (Quantity steady :
+        List.of(
+            byFactor(1, 1, 1),
+            byFactor(1, 1, 2),
+            byFactor(1, 2, 2),
+            byFactor(2, 1, 1),
+            byFactor(2, 2, 1),
+            byFactor(3, 2, 1))) {
+      assertThat(runs.interval(steady).kind()).isEqualTo(Interval.Kind.RANGE);
+    }
+    for (Quantity turning : List.of(byFactor(1, 2, 1), byFactor(2, 1, 2))) {
+      assertThat(runs.interval(turning).kind()).isEqualTo(Interval.Kind.RANGE_WITH_RUNS_BETWEEN);
+    }
+  }
+
+  /** Seven runs on either side of the middle, evenly apart: a peak at any of them is seen. */
+  @Test
+  void theRunsBetweenLieEvenly() {
+    YearRuns runs = YearRuns.of(SB08, years(1), new Thirst(0.6, 1, 1.8));
+    double once = thirst(Season.totals(SB08, DAYS, 1));
+    for (int k = 1; k <= 7; k++) {
+      for (double factor : new double[] {0.6 + 0.05 * k, 1 + 0.1 * k}) {
+        Quantity peak =
+            t -> {
+              double at = thirst(t) / once;
+              return Math.abs(at - factor) < 1e-9 ? 9 : Math.abs(at - 1) < 1e-9 ? 1 : 0;
+            };
+        assertThat(runs.interval(peak).low()).isZero();
+        assertThat(runs.interval(peak).high()).as("a run at " + factor).isEqualTo(9);
+      }
+    }
+  }
 }

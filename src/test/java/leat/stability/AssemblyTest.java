@@ -95,11 +95,16 @@ class AssemblyTest {
     assertThat(joints.get(0).height()).isEqualTo(0.35);
     assertThat(joints.get(0).opensAt(1.25)).isCloseTo(3.79529, withPercentage(0.1));
     assertThat(joints.get(0).rollsAt(1.25)).isCloseTo(5.47574, withPercentage(0.1));
-    assertThat(PLAIN.firstJointOpensAt(0, grown, 1.25)).isEqualTo(joints.get(0).opensAt(1.25));
-    assertThat(PLAIN.firstJointOpensAt(0, Situation.full(60), 1.25))
-        .isCloseTo(3.45751, withPercentage(0.1));
+    Joint young = PLAIN.joints(0, Situation.full(60)).get(0);
+    assertThat(young.opensAt(1.25)).isCloseTo(3.45751, withPercentage(0.1));
     double q = Air.pressure(1.25, 15);
-    double tie = PLAIN.tieToStayShut(0, grown, q);
+    double tie = joints.get(0).tieToStayShut(q);
+    StackJoint both = new StackJoint(List.of(joints.get(0), young));
+    assertThat(both.opensAt(1.25)).isEqualTo(young.opensAt(1.25));
+    assertThat(both.rollsAt(1.25)).isEqualTo(young.rollsAt(1.25));
+    assertThat(both.tieToStayShut(q)).isEqualTo(Math.max(tie, young.tieToStayShut(q)));
+    assertThat(both.rolls(Air.pressure(1.25, young.rollsAt(1.25) + 0.01))).isTrue();
+    assertThat(both.rolls(Air.pressure(1.25, young.rollsAt(1.25) - 0.01))).isFalse();
     assertThat(tie).isCloseTo(1648.84, withPercentage(0.1));
     Assembly tied = on(TUB, tower(10, tie + 0.01, null));
     for (Joint joint : tied.joints(0, grown)) {

@@ -32,7 +32,7 @@ final class DeckHolds extends DeclaredRule {
     if (!subject.section("tank").has("mass")) {
       return List.of();
     }
-    Double press = PartsOf.of(subject.plan(), null).deckPressure();
+    Double press = PartsOf.of(subject.plan(), null, subject.taken()).deckPressure();
     return press == null
         ? List.of(Finding.unknown(this))
         : List.of(atMost(press, limit(subject), Verdict.WARN));
@@ -40,7 +40,7 @@ final class DeckHolds extends DeclaredRule {
 
   @Override
   public Advice advice(Subject subject, Finding finding) {
-    double mass = PartsOf.of(subject.plan(), null).wholeMass();
+    double mass = PartsOf.of(subject.plan(), null, subject.taken()).wholeMass();
     double area = DeckLoad.areaFor(mass, finding.limit());
     return Advice.none()
         .also(

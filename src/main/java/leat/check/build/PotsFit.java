@@ -45,7 +45,7 @@ final class PotsFit extends RuleOfTowers {
     for (int i = 0; i < modules.size(); i++) {
       Section module = modules.get(i);
       boolean known = module.has("pot") && module.has("diameter") && module.has("pots");
-      if (known && module.count("pots") > 0) {
+      if (known && module.need("pots") > 0) {
         double room = ring(module).room(module.need("pot"));
         if (tightest == null || room < ring(tightest).room(tightest.need("pot"))) {
           tightest = module;
@@ -56,7 +56,7 @@ final class PotsFit extends RuleOfTowers {
   }
 
   private static PotRing ring(Section module) {
-    return new PotRing(module.need("diameter"), module.count("pots"), 0);
+    return new PotRing(module.need("diameter"), (int) module.need("pots"), 0);
   }
 
   @Override

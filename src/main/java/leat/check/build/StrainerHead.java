@@ -33,7 +33,7 @@ final class StrainerHead extends TowerRule {
     }
     Section strainer = subject.section("strainer");
     double limit = subject.limitOr(this, strainer, "freeboard");
-    double clogged = strainer.get("clogged");
+    double clogged = strainer.get("clogged", subject.taken());
     double head = StrainerOf.of(strainer, subject.waterway().water(), tower.flow(), clogged).head();
     return atMost(head, limit, Verdict.FAIL);
   }
@@ -46,7 +46,7 @@ final class StrainerHead extends TowerRule {
             strainer,
             subject.waterway().water(),
             tower.flow(),
-            strainer.get("clogged"),
+            strainer.get("clogged", subject.taken()),
             finding.limit());
     Advice advice = Advice.none().also("clean it sooner");
     if (diameter.isPresent()) {

@@ -7,7 +7,6 @@ import leat.check.Finding;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.quantity.Units;
-import leat.stability.Situation;
 import leat.system.StandingOf;
 
 /** The joints of a stacked tower stay shut in the site's wind. */
@@ -29,13 +28,7 @@ final class WindJoint extends StandingRule {
     if (standing.fastened(t)) {
       return null;
     }
-    Double least = null;
-    for (int i = 0; i < standing.states().size(); i++) {
-      Situation state = standing.states().get(i);
-      Double at =
-          standing.assembly().firstJointOpensAt(standing.column(t), state, subject.airDensity());
-      least = least == null || at != null && at < least ? at : least;
-    }
+    Double least = standing.firstJointOpensAt(t, subject.airDensity());
     return least == null
         ? null
         : atLeast(least, limitOr(subject, subject.wind().gust()), Verdict.WARN);

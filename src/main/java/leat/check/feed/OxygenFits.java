@@ -24,7 +24,8 @@ final class OxygenFits extends DeclaredRule {
   }
 
   private static double pressureKpa(Subject subject) {
-    return Oxygen.pressureKpa(subject.section("site").getOr("altitude", 0, "at sea level"));
+    return Oxygen.pressureKpa(
+        subject.section("site").getOr("altitude", 0, "at sea level", subject.taken()));
   }
 
   @Override

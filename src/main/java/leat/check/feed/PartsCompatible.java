@@ -46,7 +46,8 @@ final class PartsCompatible extends DeclaredRule {
   }
 
   private static double coldest(Subject subject) {
-    return stock(subject).getOr("coldest", Stock.USUAL_COLDEST, "coldest night 5 C");
+    return stock(subject)
+        .getOr("coldest", Stock.USUAL_COLDEST, "coldest night 5 C", subject.taken());
   }
 
   private static List<Stock.Weighed> salts(Subject subject, int part) {
@@ -63,7 +64,7 @@ final class PartsCompatible extends DeclaredRule {
   private static Stock.Verdict tank(Subject subject, double ph) {
     double bottle = bottleL(subject);
     double makes = Units.L.fromBase(stock(subject).need("makes"));
-    StockWater water = StockOf.water(subject.section("water"));
+    StockWater water = StockOf.water(subject.section("water"), subject.taken());
     return Stock.mix(
             salts(subject, TANK),
             bottle,

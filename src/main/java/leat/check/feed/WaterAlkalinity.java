@@ -50,7 +50,9 @@ final class WaterAlkalinity extends DeclaredRule {
   }
 
   private static double celsius(Subject subject) {
-    return subject.section("water").getOr("temperature", Carbonate.USUAL_CELSIUS, "water 20 C");
+    return subject
+        .section("water")
+        .getOr("temperature", Carbonate.USUAL_CELSIUS, "water 20 C", subject.taken());
   }
 
   /** Alkalinity in the water as it is poured, meq/L. */

@@ -30,9 +30,9 @@ final class BackupHours extends DeclaredRule {
   private static Backup need(Subject subject, double hours) {
     return Backup.of(
         subject.timetable().busiest(),
-        DrawOf.of(subject.plan()),
-        BatteryOf.inverter(subject.plan()),
-        BatteryOf.of(subject.plan()),
+        DrawOf.of(subject.plan(), subject.taken()),
+        BatteryOf.inverter(subject.plan(), subject.taken()),
+        BatteryOf.of(subject.plan(), subject.taken()),
         hours);
   }
 
@@ -42,7 +42,7 @@ final class BackupHours extends DeclaredRule {
     if (!backup.isGiven()) {
       return List.of();
     }
-    Battery battery = BatteryOf.of(subject.plan());
+    Battery battery = BatteryOf.of(subject.plan(), subject.taken());
     double limit = subject.limitOr(this, backup, "hours");
     double owned = backup.need("capacity");
     double lasts = battery.lastsS(need(subject, limit).meanW(), BatteryOf.coulombs(owned));

@@ -45,7 +45,7 @@ final class CableDrop extends DeclaredRule {
     if (!DrawOf.isDirect(subject.plan()) || !cable(subject).isGiven()) {
       return List.of();
     }
-    CableOf way = new CableOf(subject.plan());
+    CableOf way = new CableOf(subject.plan(), subject.taken());
     double section = cable(subject).need("section");
     Cable with = way.with(section, Copper.Strands.FLEXIBLE, CableOf.USUAL_CELSIUS, 0);
     double limit = limit(subject);
@@ -65,7 +65,7 @@ final class CableDrop extends DeclaredRule {
   public Advice advice(Subject subject, Finding finding) {
     double limit = Math.max(LEAST, Math.min(1, limit(subject)));
     OptionalDouble size =
-        new CableOf(subject.plan())
+        new CableOf(subject.plan(), subject.taken())
             .leastSize(Copper.Strands.FLEXIBLE, CableOf.USUAL_CELSIUS, 0, limit);
     Advice advice = Advice.of("a higher voltage, or the supply nearer to the pump");
     return size.isPresent()

@@ -74,7 +74,7 @@ final class CostSeason extends DeclaredRule {
     TariffOf price = TariffOf.of(subject.plan(), 0);
     sameCurrency(subject, price);
     Timetable timetable = subject.timetable();
-    Draw draw = DrawOf.of(subject.plan());
+    Draw draw = DrawOf.of(subject.plan(), subject.taken());
     double cost = Bill.of(overlap(subject, price), timetable, price.tariff(), draw).cost();
     return List.of(atMost(cost, limit, Verdict.FAIL));
   }
@@ -84,7 +84,7 @@ final class CostSeason extends DeclaredRule {
     TariffOf price = TariffOf.of(subject.plan(), 0);
     Overlap overlap = overlap(subject, price);
     Timetable timetable = subject.timetable();
-    Draw draw = DrawOf.of(subject.plan());
+    Draw draw = DrawOf.of(subject.plan(), subject.taken());
     double limit = finding.limit();
     OptionalDouble longer = new CostFactor(overlap, price.tariff(), draw).onRests(timetable, limit);
     if (longer.isEmpty()) {
@@ -111,7 +111,8 @@ final class CostSeason extends DeclaredRule {
     if (!RunNeeds.isKnown(subject.plan())) {
       return advice;
     }
-    RunNeeds needs = RunNeeds.of(subject.plan(), subject.waterway(), subject.flowsLow());
+    RunNeeds needs =
+        RunNeeds.of(subject.plan(), subject.waterway(), subject.flowsLow(), subject.taken());
     if (needs.least() == null) {
       return advice;
     }

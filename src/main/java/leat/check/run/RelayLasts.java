@@ -40,9 +40,12 @@ final class RelayLasts extends DeclaredRule {
 
   private static RelayLife life(Subject subject) {
     Dates dates = subject.season();
-    Bill bill = Bill.of(subject.timetable(), Tariff.flat(0), DrawOf.of(subject.plan()), dates);
-    Contact contact = DrawOf.contact(subject.plan());
-    return RelayLife.of(DrawOf.motor(subject.plan()), contact, bill.starts(), dates.days());
+    Bill bill =
+        Bill.of(
+            subject.timetable(), Tariff.flat(0), DrawOf.of(subject.plan(), subject.taken()), dates);
+    Contact contact = DrawOf.contact(subject.plan(), subject.taken());
+    return RelayLife.of(
+        DrawOf.motor(subject.plan(), subject.taken()), contact, bill.starts(), dates.days());
   }
 
   @Override
@@ -80,7 +83,7 @@ final class RelayLasts extends DeclaredRule {
           .cure(Cure.atLeast("controller.relay.rated", life(subject).inrushA(), Show.A));
     }
     double more = finding.limit() / finding.value();
-    double cycles = DrawOf.contact(subject.plan()).ratedOperations() * more;
+    double cycles = DrawOf.contact(subject.plan(), subject.taken()).ratedOperations() * more;
     return Advice.none()
         .also("a spare relay in the drawer")
         .cure(Cure.typed("controller.relay.cycles", String.valueOf((long) Math.ceil(cycles))))

@@ -54,7 +54,7 @@ abstract class RestRule extends TimingRule {
       return List.of();
     }
     Double own = subject.ownLimit(this);
-    double limit = own == null ? subject.section("dry_limit").get(key) : own;
+    double limit = own == null ? subject.section("dry_limit").get(key, subject.taken()) : own;
     return List.of(atMost(timetable.timing(worst).restS(), limit, Verdict.FAIL).at(worst));
   }
 

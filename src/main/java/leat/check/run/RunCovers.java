@@ -35,7 +35,7 @@ final class RunCovers extends TimingRule {
   }
 
   private static RunNeeds needs(Subject subject) {
-    return RunNeeds.of(subject.plan(), subject.waterway(), subject.flowsLow());
+    return RunNeeds.of(subject.plan(), subject.waterway(), subject.flowsLow(), subject.taken());
   }
 
   @Override

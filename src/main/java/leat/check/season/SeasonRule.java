@@ -19,7 +19,7 @@ import leat.system.SeasonCure;
 abstract class SeasonRule extends DeclaredRule {
   static final Show DAYS = Show.of(Units.D, 2);
   static final String READS =
-      "season site.weather site.months site.latitude site.exposure crops tank water feed target thirst";
+      "season site.weather site.months site.latitude site.exposure crops tank hold_up water feed target thirst";
   private final Goal goal;
   private final Verdict breach;
 
@@ -82,7 +82,8 @@ abstract class SeasonRule extends DeclaredRule {
   public Advice advice(Subject subject, Finding finding) {
     Advice advice = Advice.none();
     List<SeasonCure> cures =
-        SeasonCure.of(subject.plan(), subject.seasonLaid(), subject.seasonRuns(), goal);
+        SeasonCure.of(
+            subject.plan(), subject.seasonLaid(), subject.seasonRuns(), goal, subject.taken());
     for (int i = 0; i < cures.size(); i++) {
       advice.cure(Cure.typed(cures.get(i).key(), cures.get(i).value()));
     }

@@ -14,6 +14,7 @@ import leat.level.DividerDesign;
 import leat.level.ESeries;
 import leat.level.Sender;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.system.SenderOf;
 
 /** The steps of the sender can be told apart by the ADC or the meter that reads it. */
@@ -52,11 +53,11 @@ final class StepsResolvable extends DeclaredRule {
     }
     DividerDesign design =
         DividerDesign.of(
-            SenderOf.divider(section),
+            SenderOf.divider(section, subject.taken()),
             ohms(sender),
             sender.limits().lead(),
             sender.limits().tolerance(),
-            blind(section));
+            blind(section, subject.taken()));
     int n = 0;
     for (int i = 0; i < design.apart().length; i++) {
       n += design.apart()[i] ? 0 : 1;
@@ -64,8 +65,8 @@ final class StepsResolvable extends DeclaredRule {
     return n;
   }
 
-  private static int blind(Section section) {
-    return section.section("divider").count("blind");
+  private static int blind(Section section, Taken taken) {
+    return section.section("divider").count("blind", taken);
   }
 
   private static double[] ohms(Sender sender) {
@@ -104,7 +105,7 @@ final class StepsResolvable extends DeclaredRule {
   }
 
   private static Advice dividerAdvice(Subject subject, Section section) {
-    Divider now = SenderOf.divider(section);
+    Divider now = SenderOf.divider(section, subject.taken());
     Advice advice = Advice.of("fewer steps");
     advice.cure(resistor(subject, section, now));
     if (!now.ratiometric()) {
@@ -153,7 +154,7 @@ final class StepsResolvable extends DeclaredRule {
             sender.limits().tolerance(),
             null,
             ESeries.E24,
-            blind(section));
+            blind(section, subject.taken()));
     return best.allApart()
         ? Cure.atMost("sender.divider.resistor", best.divider().fixed(), Show.OHM)
         : null;

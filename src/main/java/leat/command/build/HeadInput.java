@@ -37,7 +37,8 @@ record HeadInput(Line common, double total, Riser riser, int tower, List<String>
       throw call.needs("--bore");
     }
     Waterway way =
-        Waterway.pipes(call.plan(), call.quantity("--temperature"), call.quantity("--lift"));
+        Waterway.pipes(
+            call.plan(), call.quantity("--temperature"), call.quantity("--lift"), call.taken());
     int tower = tower(call, way);
     Riser riser = way.riser(tower, call.has("--lift") ? 0 : way.low());
     Double total = call.above0("--all-towers");

@@ -93,7 +93,7 @@ public final class PartsCommand extends Command {
       throw new Refused(CommandErrors.neededPlan(this));
     }
     Plan plan = call.plan();
-    PartsOf parts = PartsOf.of(plan, (Integer) call.value("--modules"));
+    PartsOf parts = PartsOf.of(plan, (Integer) call.value("--modules"), call.taken());
     Double asked = call.above0("--reach");
     Double own = new Subject(plan).ownLimit(Rules.find("reach"));
     double reach = asked != null ? asked : own != null ? own : Tower.REACH;

@@ -129,7 +129,9 @@ public final class PumpCommand extends Command {
         throw call.needs("--lift");
       }
       return new NeededAnswer(
-              call, Waterway.ofPipes(plan, call.quantity("--temperature"), call.quantity("--lift")))
+              call,
+              Waterway.ofPipes(
+                  plan, call.quantity("--temperature"), call.quantity("--lift"), call.taken()))
           .answer();
     }
     if (!PumpOf.isKnown(plan.section("pump")) && !call.hasPlan()) {
@@ -144,7 +146,8 @@ public final class PumpCommand extends Command {
     if (!call.hasPlan() && !call.has("--lift")) {
       throw call.needs("--lift");
     }
-    Waterway way = Waterway.of(plan, call.quantity("--temperature"), call.quantity("--lift"));
+    Waterway way =
+        Waterway.of(plan, call.quantity("--temperature"), call.quantity("--lift"), call.taken());
     if (call.has("--measured")) {
       return new MeasuredAnswer(call, way).answer((MeasuredFlow) call.value("--measured"));
     }

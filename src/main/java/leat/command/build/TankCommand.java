@@ -16,6 +16,7 @@ import leat.level.Tank;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.quantity.Units;
 import leat.system.DrainOf;
 import leat.system.HeldWater;
@@ -83,7 +84,7 @@ public final class TankCommand extends Command {
   public Answer answer(Call call) {
     Plan plan = call.plan();
     Section section = plan.section("tank");
-    Tank tank = call.has("--dipstick") ? TankDipstick.read(call) : TankOf.of(section);
+    Tank tank = call.has("--dipstick") ? TankDipstick.read(call) : TankOf.of(section, call.taken());
     if (call.has("--thirst")) {
       return TankNeed.answer(call, section, tank);
     }
@@ -104,11 +105,11 @@ public final class TankCommand extends Command {
         new Answer(LEVEL, VOLUME, ABOVE_LOW, TO_FULL, TO_RIM, MM_PER_L, AREA, DRAIN, LEFT);
     List<Object> asked = call.values("--level");
     for (int i = 0; i < asked.size(); i++) {
-      row(answer, section, tank, (Double) asked.get(i));
+      row(answer, section, tank, (Double) asked.get(i), call.taken());
     }
     List<Object> volumes = call.values("--volume");
     for (int i = 0; i < volumes.size(); i++) {
-      row(answer, section, tank, level(call, tank, (Double) volumes.get(i), i));
+      row(answer, section, tank, level(call, tank, (Double) volumes.get(i), i), call.taken());
     }
     Row first = answer.row(0);
     sentence(answer, first);
@@ -236,7 +237,7 @@ public final class TankCommand extends Command {
         "at {full_mm}");
   }
 
-  private static void row(Answer answer, Section section, Tank tank, double level) {
+  private static void row(Answer answer, Section section, Tank tank, double level, Taken taken) {
     Double low = section.maybe("low");
     Double full = section.maybe("full");
     Dipstick.Mark mark = Dipstick.at(tank, level, low);
@@ -250,7 +251,7 @@ public final class TankCommand extends Command {
         .set(MM_PER_L, mark.levelPerVolume())
         .set(AREA, mark.area());
     Section drain = section.section("drain");
-    TankDrain out = drain.has("bore") ? DrainOf.from(drain, tank, level) : null;
+    TankDrain out = drain.has("bore") ? DrainOf.from(drain, tank, level, taken) : null;
     if (out != null) {
       answer.row(answer.size() - 1).set(DRAIN, out.seconds()).set(LEFT, out.volumeLeft());
     }

@@ -7,10 +7,10 @@ import leat.cli.Call;
 import leat.plan.Plan;
 import leat.stability.Assembly;
 import leat.stability.GuyLines;
-import leat.stability.Joint;
 import leat.stability.LineLoad;
 import leat.stability.SiteWind;
 import leat.stability.Situation;
+import leat.stability.StackJoint;
 import leat.stability.Standing;
 import leat.stability.Terrain;
 import leat.system.StandingOf;
@@ -30,7 +30,7 @@ final class WindAnswer {
     this.plan = plan;
     this.standing = standing;
     this.wind = wind;
-    this.density = WindOf.density(plan.section("site"));
+    this.density = WindOf.density(plan.section("site"), call.taken());
     this.pressure = wind.pressure(density);
   }
 
@@ -95,11 +95,10 @@ final class WindAnswer {
 
   private Answer joints() {
     Answer answer = new Answer(WindColumns.joints());
-    Situation worst = standing.states().get(0);
     for (int t = 0; t < standing.towers(); t++) {
-      List<Joint> joints = standing.assembly().joints(standing.column(t), worst);
+      List<StackJoint> joints = standing.joints(t);
       for (int i = 0; i < joints.size(); i++) {
-        Joint joint = joints.get(i);
+        StackJoint joint = joints.get(i);
         answer
             .row()
             .set(WindColumns.TOWER, standing.name(t))

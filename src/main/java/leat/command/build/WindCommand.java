@@ -132,7 +132,9 @@ public final class WindCommand extends Command {
     }
     Plan plan = call.plan();
     StandingOf standing =
-        call.has("--state") ? StandingOf.of(plan, states(call)) : StandingOf.of(plan);
+        call.has("--state")
+            ? StandingOf.of(plan, states(call), call.taken())
+            : StandingOf.of(plan, call.taken());
     SiteWind wind = wind(call, plan.section("site"));
     return new WindAnswer(call, plan, standing, wind).answer();
   }
@@ -142,9 +144,9 @@ public final class WindCommand extends Command {
     Double gust = call.from0("--gust");
     Double mean = call.from0("--mean");
     if (gust != null) {
-      return WindOf.ofGust(site, gust);
+      return WindOf.ofGust(site, gust, call.taken());
     }
-    return mean != null ? WindOf.ofMean(site, mean) : WindOf.of(site);
+    return mean != null ? WindOf.ofMean(site, mean, call.taken()) : WindOf.of(site, call.taken());
   }
 
   private static List<Situation> states(Call call) {

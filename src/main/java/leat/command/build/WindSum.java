@@ -41,9 +41,9 @@ final class WindSum {
       throw call.needs("--gust");
     }
     wind = WindCommand.wind(call, plan.section("site"));
-    density = WindOf.density(plan.section("site"));
+    density = WindOf.density(plan.section("site"), call.taken());
     pressure = wind.pressure(density);
-    double friction = TubOf.friction(plan.section("tank"));
+    double friction = TubOf.friction(plan.section("tank"), call.taken());
     Standing whole = Standing.onFoot(mass, foot, faces, friction);
     Standing lid = lid(faces, friction);
     GuyLines lines = lines();
@@ -106,7 +106,7 @@ final class WindSum {
     }
     boolean toGround = !"tank".equals(call.value("--anchor"));
     if (!call.has("--anchor")) {
-      plan.taken().note("lines tied to the ground");
+      call.taken().note("lines tied to the ground");
     }
     return new GuyLines(lines, needed("--ring"), needed("--run"), toGround);
   }

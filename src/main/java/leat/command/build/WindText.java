@@ -8,6 +8,7 @@ import leat.stability.Cautions;
 import leat.stability.Equilibrium;
 import leat.stability.SiteWind;
 import leat.stability.Situation;
+import leat.stability.StackJoint;
 import leat.system.StandingOf;
 
 /** The words of {@code leat wind} for a plan. */
@@ -28,7 +29,7 @@ final class WindText {
 
   void write(Answer answer, Row site, Answer joints, Answer lines) {
     int worst = worst();
-    sentence(answer, answer.row(worst).with(site), lines);
+    sentence(answer, answer.row(worst).with(site), joints, lines);
     figures(answer, site);
     joints(answer, joints);
     lines(answer, lines);
@@ -51,10 +52,11 @@ final class WindText {
     return standing.assembly().worst(standing.states().get(i)).utilisation(pressure);
   }
 
-  private void sentence(Answer answer, Row row, Answer lines) {
+  private void sentence(Answer answer, Row row, Answer joints, Answer lines) {
     Situation state = standing.states().get(worst());
     boolean alone = standing.assembly().worst(state).passes(pressure);
     int weak = weak();
+    Row rolling = rolling(joints);
     if (row.get(WindColumns.TIPS) == null || pressure == 0) {
       answer.sentence(row, "No wind blows, so nothing tips it.");
     } else if (weak >= 0) {
@@ -71,11 +73,37 @@ final class WindText {
       answer.sentence(
           row,
           "It stands by its lines: alone a gust of {tips_at_m_s} would tip it ({state}); the site's gust is {gust_m_s}.");
+    } else if (rolling != null) {
+      answer.sentence(
+          rolling.with(row),
+          "The foot stands, but a gust of {rolls_at_m_s} rolls the modules of {tower} off at joint {joint}; the site's gust is {gust_m_s}. Tie, screw or glue them.");
     } else {
       answer.sentence(
           row,
           "It stands: the site's gust is {gust_m_s}, and it takes one of {tips_at_m_s} to tip it at its worst ({state}).");
     }
+  }
+
+  /** The joint of towers held by nothing else that rolls off first in the site's wind; or null. */
+  private Row rolling(Answer joints) {
+    Row first = null;
+    for (int t = 0, row = 0; t < standing.towers(); t++) {
+      for (StackJoint joint : standing.joints(t)) {
+        boolean held = standing.fastened(t) || standing.lines(t) != null;
+        if (!held && joint.rolls(pressure)) {
+          first = earlier(first, joints.row(row));
+        }
+        row++;
+      }
+    }
+    return first;
+  }
+
+  private static Row earlier(Row one, Row other) {
+    return one == null
+            || (Double) other.get(WindColumns.ROLLS) < (Double) one.get(WindColumns.ROLLS)
+        ? other
+        : one;
   }
 
   private String tips(Situation state) {
@@ -170,7 +198,7 @@ final class WindText {
 
   private void joints(Answer answer, Answer joints) {
     for (int t = 0, first = 0; t < standing.towers(); t++) {
-      int n = standing.assembly().joints(standing.column(t), standing.states().get(0)).size();
+      int n = standing.joints(t).size();
       if (!standing.fastened(t)) {
         Row row = joints.row(weakest(joints, first, n));
         answer.figure(

@@ -133,7 +133,8 @@ public final class AcidCommand extends Command {
     double to = target(call);
     double volume = volume(call);
     Acid acid = acid(call);
-    double celsius = water.getOr("temperature", Carbonate.USUAL_CELSIUS, usualTemperature());
+    double celsius =
+        water.getOr("temperature", Carbonate.USUAL_CELSIUS, usualTemperature(), call.taken());
     boolean corrected =
         !call.has("--alkalinity")
             && typed != null
@@ -186,8 +187,8 @@ public final class AcidCommand extends Command {
       throw call.needs("--volume");
     }
     Section tank = call.plan().section("tank");
-    double full = TankOf.of(tank).volume(tank.need("full"));
-    tank.took("a full tank, " + Phrase.of(full, Show.L).render(false));
+    double full = TankOf.of(tank, call.taken()).volume(tank.need("full"));
+    call.taken().note("a full tank, " + Phrase.of(full, Show.L).render(false));
     return full;
   }
 

@@ -14,6 +14,7 @@ import leat.plan.Plan;
 import leat.plan.PlanErrors;
 import leat.plan.Refused;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.quantity.Dimension;
 import leat.quantity.QuantityReader;
 import leat.quantity.Units;
@@ -97,11 +98,11 @@ public final class CleanCommand extends Command {
     if (!clean.has("strength")) {
       throw call.hasPlan() ? clean.missing("strength") : call.needs("--strength");
     }
-    Double needs = loop(plan);
-    Double full = full(plan);
+    Double needs = loop(plan, call.taken());
+    Double full = full(plan, call.taken());
     double volume = volume(call, full);
     double aim = aim(call, clean, bleach);
-    double contact = contact(clean, bleach);
+    double contact = contact(clean, bleach, call.taken());
     Clean.Answer one = dilute(call, clean, bleach, volume, aim);
     Answer answer =
         new Answer(
@@ -151,7 +152,7 @@ public final class CleanCommand extends Command {
       String words =
           Phrase.of(usual, Show.MG_L.digits(2)).render(false)
               + (bleach ? " of free chlorine" : " of peroxide");
-      return clean.getOr("aim", usual, words);
+      return clean.getOr("aim", usual, words, call.taken());
     }
     try {
       return QuantityReader.read(typed, Dimension.MASS_CONCENTRATION).value();
@@ -165,25 +166,25 @@ public final class CleanCommand extends Command {
     }
   }
 
-  private static double contact(Section clean, boolean bleach) {
+  private static double contact(Section clean, boolean bleach, Taken taken) {
     double usual = bleach ? Clean.USUAL_CHLORINE_CONTACT_S : Clean.USUAL_PEROXIDE_CONTACT_S;
     String words = Phrase.of().duration(usual).render(false);
-    return clean.getOr("contact", usual, bleach ? words : "overnight, " + words);
+    return clean.getOr("contact", usual, bleach ? words : "overnight, " + words, taken);
   }
 
-  private static Double loop(Plan plan) {
+  private static Double loop(Plan plan, Taken taken) {
     Section tank = plan.section("tank");
     if (!TankOf.isKnown(tank) || !tank.has("intake")) {
       return null;
     }
     Double held = plan.root().maybe("hold_up");
-    return TankOf.of(tank).volume(tank.need("intake")) + (held == null ? 0 : held);
+    return TankOf.of(tank, taken).volume(tank.need("intake")) + (held == null ? 0 : held);
   }
 
-  private static Double full(Plan plan) {
+  private static Double full(Plan plan, Taken taken) {
     Section tank = plan.section("tank");
     return TankOf.isKnown(tank) && tank.has("full")
-        ? (Double) TankOf.of(tank).volume(tank.need("full"))
+        ? (Double) TankOf.of(tank, taken).volume(tank.need("full"))
         : null;
   }
 
@@ -197,14 +198,15 @@ public final class CleanCommand extends Command {
     }
     Section tank = call.plan().section("tank");
     if (full == null) {
-      TankOf.of(tank);
+      TankOf.of(tank, call.taken());
       throw tank.missing("full");
     }
-    tank.took(
-        Answer.filled(
-                Row.aside(MOST).set(MOST, full),
-                "filled to the full mark, {volume_L}, so that the whole wall gets wet")
-            .render(false));
+    call.taken()
+        .note(
+            Answer.filled(
+                    Row.aside(MOST).set(MOST, full),
+                    "filled to the full mark, {volume_L}, so that the whole wall gets wet")
+                .render(false));
     return full;
   }
 
@@ -214,8 +216,11 @@ public final class CleanCommand extends Command {
     Object checked = call.value("--basis");
     Clean.Basis basis = checked == null ? Clean.Basis.usual(bleach) : basis((String) checked);
     if (checked == null) {
-      clean.took(
-          bleach ? "label counts available chlorine by volume" : "label counts peroxide by weight");
+      call.taken()
+          .note(
+              bleach
+                  ? "label counts available chlorine by volume"
+                  : "label counts peroxide by weight");
     }
     Double density = call.above0("--density");
     if (!bleach) {
@@ -226,10 +231,11 @@ public final class CleanCommand extends Command {
       return Clean.peroxide(Litres.of(volume), percent, basis, kgL, Clean.pctOfMgL(aim));
     }
     if (basis.byWeight() && density == null) {
-      clean.took(
-          "bleach of "
-              + Phrase.of(Units.KG_L.toBase(Clean.BLEACH_KG_L), Show.of(Units.KG_L, 3))
-                  .render(false));
+      call.taken()
+          .note(
+              "bleach of "
+                  + Phrase.of(Units.KG_L.toBase(Clean.BLEACH_KG_L), Show.of(Units.KG_L, 3))
+                      .render(false));
     }
     double kgL = density == null ? Clean.BLEACH_KG_L : Units.KG_L.fromBase(density);
     return Clean.hypochlorite(Litres.of(volume), percent, basis, kgL, aim);

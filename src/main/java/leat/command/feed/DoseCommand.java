@@ -167,8 +167,8 @@ public final class DoseCommand extends Command {
     if (!call.hasPlan() || !TankOf.isKnown(tank)) {
       throw call.needs("--volume");
     }
-    plan.taken().note("the tank at its full mark");
-    return TankOf.of(tank).volume(tank.need("full"));
+    call.taken().note("the tank at its full mark");
+    return TankOf.of(tank, call.taken()).volume(tank.need("full"));
   }
 
   private static double from(Call call, Plan plan, EcTyped typed, Double wanted) {
@@ -178,7 +178,7 @@ public final class DoseCommand extends Command {
       if (!water.has("ec")) {
         throw call.needs("--from");
       }
-      plan.taken().note("fresh water at the plan's water.ec");
+      call.taken().note("fresh water at the plan's water.ec");
       return water.need("ec");
     }
     return wanted == null ? from : typed.believed("--from", from, wanted);
@@ -189,7 +189,7 @@ public final class DoseCommand extends Command {
     if (water.has("ec") || call.has("--water-ec")) {
       return typed.water("--water-ec", wanted);
     }
-    water.took("rain or filtered water without salt");
+    call.taken().note("rain or filtered water without salt");
     return 0;
   }
 

@@ -179,8 +179,7 @@ public final class DoseSaltsCommand extends Command {
     }
     if (salts.isEmpty()) {
       salts = SaltsOf.own(call.plan());
-      call.plan()
-          .taken()
+      call.taken()
           .note(
               salts.isEmpty()
                   ? "the salts of the plan's recipe"

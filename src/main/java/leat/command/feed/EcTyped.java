@@ -191,7 +191,7 @@ final class EcTyped {
     if (!meter.has("compensates")) {
       return;
     }
-    boolean compensates = meter.yes("compensates");
+    boolean compensates = meter.yes("compensates", call.taken());
     if (compensates && call.has("--at")) {
       answer.mind(
           "compensates",

@@ -33,7 +33,7 @@ final class FullMark {
       if (!call.hasPlan()) {
         throw call.needs("--full");
       }
-      return SenderOf.fullVolume(call.plan());
+      return SenderOf.fullVolume(call.plan(), call.taken());
     }
     try {
       return above0(typed, QuantityReader.read(typed, Dimension.VOLUME).value());
@@ -53,7 +53,7 @@ final class FullMark {
     if (!TankOf.isKnown(tank)) {
       throw new Refused(MixErrors.levelOfNoTank("--full", typed));
     }
-    return TankOf.of(tank).volume(level);
+    return TankOf.of(tank, call.taken()).volume(level);
   }
 
   private static double above0(String typed, double value) {

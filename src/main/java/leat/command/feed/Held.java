@@ -84,7 +84,7 @@ final class Held {
   private static Held within(Call call, Span span) {
     Section tank = call.plan().section("tank");
     if (TankOf.isKnown(tank)) {
-      double capacity = TankOf.of(tank).capacity();
+      double capacity = TankOf.of(tank, call.taken()).capacity();
       if (span.high().value() > capacity) {
         throw new Refused(MixErrors.overTheRim(call.text("--volume"), capacity));
       }
@@ -98,8 +98,9 @@ final class Held {
       throw new Refused(CommandErrors.neededPlan(call.command));
     }
     Plan plan = call.plan();
-    Divider divider = call.has("--counts") ? SenderOf.divider(plan.section("sender")) : null;
-    return new SenderReading(SenderOf.of(plan), divider, LevelColumns.motion(call));
+    Divider divider =
+        call.has("--counts") ? SenderOf.divider(plan.section("sender"), call.taken()) : null;
+    return new SenderReading(SenderOf.of(plan, call.taken()), divider, LevelColumns.motion(call));
   }
 
   /** Whether nobody knows what is in the tank. */

@@ -34,7 +34,7 @@ final class MixedPhText {
     }
     double tank = typed == null ? target.need("ph") : typed;
     if (typed == null && keptL > 0) {
-      target.took("the tank at its target pH");
+      call.taken().note("the tank at its target pH");
     }
     Double celsius = water.maybe("temperature");
     MixedWater mix =

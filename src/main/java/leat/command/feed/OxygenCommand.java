@@ -113,7 +113,7 @@ public final class OxygenCommand extends Command {
         throw call.needs("--at");
       }
       temperatures.add(tank.need("warmest"));
-      call.plan().taken().note("the tank's warmest water");
+      call.taken().note("the tank's warmest water");
     }
     return temperatures;
   }
@@ -127,7 +127,8 @@ public final class OxygenCommand extends Command {
     if (pressure != null) {
       return Units.KPA.fromBase(pressure);
     }
-    return Oxygen.pressureKpa(plan.section("site").getOr("altitude", 0, "at sea level"));
+    return Oxygen.pressureKpa(
+        plan.section("site").getOr("altitude", 0, "at sea level", call.taken()));
   }
 
   private static Oxygen.Answer at(Call call, double celsius, double kpa) {

@@ -57,7 +57,7 @@ final class RainSeenText {
     Section season = call.plan().section("season");
     Double uptake = season.maybe("uptake");
     if (uptake == null) {
-      season.took("plants take up salt at 0.75 of the target EC");
+      call.taken().note("plants take up salt at 0.75 of the target EC");
     }
     Double rain = call.plan().section("rain").maybe("ec");
     return new RainSeenText(

@@ -53,7 +53,7 @@ final class StockBought {
     if (stock.has("bottle")) {
       return Litres.of(stock.need("bottle"));
     }
-    stock.took("bottles of 1 L");
+    call.taken().note("bottles of 1 L");
     return 1;
   }
 
@@ -92,7 +92,7 @@ final class StockBought {
   private void minds(Answer answer) {
     answer.mind(
         "parts-apart", "never mix the bottles undiluted: what settles out never dissolves again.");
-    if (season != null && call.plan().taken().words().contains(StockSeason.TAKEN)) {
+    if (season != null && call.taken().words().contains(StockSeason.TAKEN)) {
       answer.mind(
           "season-forecast",
           "the season's feed is a forecast of the middle year: thirst may be half more. leat season tells its range.");

@@ -157,7 +157,7 @@ public final class StockCommand extends Command {
     if (asked != null) {
       return Litres.of(asked);
     }
-    Double forecast = asksSeason(plan) ? StockSeason.litres(plan) : null;
+    Double forecast = asksSeason(plan) ? StockSeason.litres(plan, call.taken()) : null;
     if (forecast != null) {
       return forecast;
     }
@@ -174,7 +174,7 @@ public final class StockCommand extends Command {
     LocalDate to = (LocalDate) season.raw("to");
     Double every = season.section("change").maybe("every");
     return StockBottles.seasonL(
-        Litres.of(TankOf.of(tank).volume(tank.need("full"))),
+        Litres.of(TankOf.of(tank, call.taken()).volume(tank.need("full"))),
         to.toEpochDay() - from.toEpochDay() + 1,
         every == null ? null : Double.valueOf(Units.D.fromBase(every)),
         Units.L_D.fromBase(DrinksOf.perSecond(plan)));

@@ -60,14 +60,14 @@ final class StockJudged {
 
   private Stock.Answer mix() {
     Plan plan = call.plan();
-    double ph = plan.section("target").getOr("ph", Stock.TANK_PH, "tank at pH 6");
+    double ph = plan.section("target").getOr("ph", Stock.TANK_PH, "tank at pH 6", call.taken());
     return Stock.mix(
         salts,
         bottle,
         coldest,
         ph,
         MadeWater.dilution(bottle, makes),
-        StockOf.water(plan.section("water")));
+        StockOf.water(plan.section("water"), call.taken()));
   }
 
   private MixEc ec() {

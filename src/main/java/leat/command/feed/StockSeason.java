@@ -3,6 +3,7 @@ package leat.command.feed;
 import leat.numeric.Impossible;
 import leat.plan.Plan;
 import leat.plan.Refused;
+import leat.plan.Taken;
 import leat.system.SeasonFeedOf;
 import leat.system.SeasonOf;
 import leat.weather.SeasonFile;
@@ -17,16 +18,16 @@ final class StockSeason {
    * Solution at the label's strength that holds the season's feed, L; null, and said in Taken, when
    * the season cannot be worked out: then dates and daily use tell it roughly.
    */
-  static Double litres(Plan plan) {
+  static Double litres(Plan plan, Taken taken) {
     try {
-      SeasonOf season = SeasonFile.of(plan);
+      SeasonOf season = SeasonFile.of(plan, taken);
       double litres = SeasonFeedOf.litresAtLabel(season);
-      plan.taken().note(TAKEN);
+      taken.note(TAKEN);
       return litres;
     } catch (Refused e) {
-      plan.taken().note("the season roughly, by its days: " + e.problems().get(0).message());
+      taken.note("the season roughly, by its days: " + e.problems().get(0).message());
     } catch (Impossible e) {
-      plan.taken().note("the season roughly, by its days: " + e.getMessage());
+      taken.note("the season roughly, by its days: " + e.getMessage());
     }
     return null;
   }

@@ -5,6 +5,7 @@ import leat.cli.CommandErrors;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.solution.tank.Cans;
 import leat.solution.tank.Topup;
 import leat.solution.tank.TopupAsk;
@@ -38,7 +39,7 @@ final class TopupAsked {
     this.target = typed.target("--target");
     this.waterEc = typed.water("--water-ec", target);
     this.rainL = rain(call);
-    this.rainEc = rainL > 0 ? rainEc(call.plan()) : Topup.RAIN_EC_MS_CM;
+    this.rainEc = rainL > 0 ? rainEc(call.plan(), call.taken()) : Topup.RAIN_EC_MS_CM;
   }
 
   /** Whether the feed is weighed: by flags, or in a plan that has a recipe and no bottles. */
@@ -62,11 +63,11 @@ final class TopupAsked {
     return litres == null ? 0 : Litres.of(litres);
   }
 
-  private static double rainEc(Plan plan) {
+  private static double rainEc(Plan plan, Taken taken) {
     Section rain = plan.section("rain");
     Double ec = rain.maybe("ec");
     if (ec == null) {
-      rain.took(
+      taken.note(
           "rain of "
               + leat.answer.Phrase.of(Topup.RAIN_EC_MS_CM, leat.answer.Show.MS_CM).render(false));
     }

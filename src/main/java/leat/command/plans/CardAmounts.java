@@ -16,6 +16,7 @@ import leat.level.Sender;
 import leat.level.Tank;
 import leat.plan.Plan;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.quantity.Units;
 import leat.solution.tank.Topup;
 import leat.system.ConcentrateOf;
@@ -46,6 +47,7 @@ final class CardAmounts {
   private static final int LONGEST_HEADING = 18;
 
   private final Plan plan;
+  private final Taken taken;
   private final boolean us;
   private final PlainTopup topup;
   private final double full;
@@ -55,12 +57,14 @@ final class CardAmounts {
 
   /**
    * @param topup null where feed, target or water is not known
+   * @param taken notes the defaults that are taken
    */
-  CardAmounts(Plan plan, PlainTopup topup, boolean us) {
+  CardAmounts(Plan plan, PlainTopup topup, boolean us, Taken taken) {
+    this.taken = taken;
     this.plan = plan;
     this.us = us;
     this.topup = topup;
-    this.full = SenderOf.fullVolume(plan);
+    this.full = SenderOf.fullVolume(plan, taken);
     int n = topup == null ? 0 : topup.parts().ratesMlPerL().length;
     for (int i = 0; i < n; i++) {
       String key = "part_" + (i + 1) + "_mL";
@@ -73,7 +77,7 @@ final class CardAmounts {
     if (SenderOf.isKnown(plan.section("sender"))) {
       bySender();
     } else {
-      byStick(TankOf.of(plan.section("tank")));
+      byStick(TankOf.of(plan.section("tank"), taken));
     }
   }
 
@@ -88,8 +92,8 @@ final class CardAmounts {
 
   private void bySender() {
     Section section = plan.section("sender");
-    Divider divider = SenderOf.hasDivider(section) ? SenderOf.divider(section) : null;
-    Sender sender = SenderOf.of(plan);
+    Divider divider = SenderOf.hasDivider(section) ? SenderOf.divider(section, taken) : null;
+    Sender sender = SenderOf.of(plan, taken);
     Sender read = divider == null ? sender : sender.readBy(divider);
     List<LookupTable.Row> all = LookupTable.of(read, divider, Motion.UNKNOWN);
     List<LookupTable.Row> steps = new ArrayList<>();

@@ -56,7 +56,7 @@ final class CardParts {
 
   String page() {
     left.make("marks", this::marks);
-    left.make("feed", () -> topup = PlainTopup.of(plan));
+    left.make("feed", () -> topup = PlainTopup.of(plan, call.taken()));
     left.make("amounts", this::amountsTable);
     left.make("timing", this::timing);
     left.make("target", this::target);
@@ -83,7 +83,7 @@ final class CardParts {
       marksByVolume(tank);
       return;
     }
-    Tank shape = TankOf.of(tank);
+    Tank shape = TankOf.of(tank, call.taken());
     mark("rim", shape, shape.height());
     mark("spills", shape, tank.maybe("rim_overflow"));
     mark("full", shape, tank.need("full"));
@@ -93,7 +93,7 @@ final class CardParts {
   }
 
   private void marksByVolume(Section tank) {
-    double full = SenderOf.fullVolume(plan);
+    double full = SenderOf.fullVolume(plan, call.taken());
     Double holds = tank.maybe("holds");
     marks.row().set(MARK, "rim").set(VOLUME, holds);
     marks.row().set(MARK, "full").set(VOLUME, full);
@@ -120,7 +120,7 @@ final class CardParts {
   }
 
   private void amountsTable() {
-    amounts = new CardAmounts(plan, topup, us);
+    amounts = new CardAmounts(plan, topup, us, call.taken());
     page.table("Top-up to full", amounts.head(), amounts.rows(), amounts.below());
   }
 
@@ -139,7 +139,7 @@ final class CardParts {
     if (entries.size() > MOST_TIMINGS) {
       rows.add(new String[] {entries.size() - MOST_TIMINGS + " more", "see the plan"});
     }
-    DryLimit dry = RunNeeds.dryLimit(plan);
+    DryLimit dry = RunNeeds.dryLimit(plan, call.taken());
     rows.add(
         new String[] {
           "longest rest",

@@ -202,7 +202,7 @@ public final class CheckCommand extends Command {
 
   /** What all plans take is told once, the rest under the plan's name. */
   private static void taken(Answer answer, JudgedPlan plan, List<JudgedPlan> plans) {
-    List<String> words = plan.subject.plan().taken().words();
+    List<String> words = plan.subject.taken().words();
     for (int i = 0; i < words.size(); i++) {
       int takers = 0;
       int before = 0;
@@ -229,7 +229,7 @@ public final class CheckCommand extends Command {
       return;
     }
     if (believed.kind() == Derate.Kind.NOT_NAMED) {
-      plan.subject.plan().taken().note(DerateOf.ASSUMED);
+      plan.subject.taken().note(DerateOf.ASSUMED);
     }
     if (believed.kind() == Derate.Kind.MEASURED) {
       whatIf(answer, plan, believed);

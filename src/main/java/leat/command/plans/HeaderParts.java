@@ -11,6 +11,7 @@ import leat.level.Divider;
 import leat.level.Sender;
 import leat.plan.Plan;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.quantity.NumberText;
 import leat.quantity.Units;
 import leat.system.RunNeeds;
@@ -23,18 +24,20 @@ import leat.system.Waterway;
 final class HeaderParts {
   final LeftOut left = new LeftOut();
   private final Plan plan;
+  private final Taken taken;
   private final TowerHeader header;
   private CapSensor sensor;
   private String[] towers = {};
   private double[] wetAfter = {};
 
-  HeaderParts(Plan plan, TowerHeader header) {
+  HeaderParts(Plan plan, TowerHeader header, Taken taken) {
+    this.taken = taken;
     this.plan = plan;
     this.header = header;
   }
 
   void add() {
-    left.make("full mark", () -> mark("FULL", SenderOf.fullVolume(plan), "mL, when full"));
+    left.make("full mark", () -> mark("FULL", SenderOf.fullVolume(plan, taken), "mL, when full"));
     left.make("refill mark", () -> mark("LOW", low(), "mL, at the refill mark"));
     sender();
     left.make("cap sensor", () -> sensor = sensor(plan.section("cap_sensor")));
@@ -51,7 +54,7 @@ final class HeaderParts {
   }
 
   private double low() {
-    Double low = SenderOf.lowVolume(plan);
+    Double low = SenderOf.lowVolume(plan, taken);
     if (low == null) {
       throw plan.section("tank").missing("low");
     }
@@ -65,9 +68,10 @@ final class HeaderParts {
             "sender",
             () -> {
               Section section = plan.section("sender");
-              Sender sender = SenderOf.of(plan);
-              Divider divider = SenderOf.divider(section);
-              table[0] = new SenderTable(sender.readBy(divider), divider, SenderOf.lowVolume(plan));
+              Sender sender = SenderOf.of(plan, taken);
+              Divider divider = SenderOf.divider(section, taken);
+              table[0] =
+                  new SenderTable(sender.readBy(divider), divider, SenderOf.lowVolume(plan, taken));
               header.add(table[0]);
             });
     if (given) {
@@ -88,7 +92,7 @@ final class HeaderParts {
     if (plan.root().sections("towers").isEmpty()) {
       throw plan.root().missing("towers");
     }
-    Waterway way = Waterway.judged(plan);
+    Waterway way = Waterway.judged(plan, taken);
     double[] seconds = new double[way.towers()];
     String[] names = new String[seconds.length];
     for (int t = 0; t < seconds.length; t++) {
@@ -104,9 +108,10 @@ final class HeaderParts {
     boolean given =
         left.make(
             "timing",
-            () -> header.add(new TimingTable(TimetableOf.of(plan), RunNeeds.dryLimit(plan))));
+            () ->
+                header.add(new TimingTable(TimetableOf.of(plan), RunNeeds.dryLimit(plan, taken))));
     if (!given) {
-      header.add(new TimingTable(null, RunNeeds.dryLimit(plan)));
+      header.add(new TimingTable(null, RunNeeds.dryLimit(plan, taken)));
     }
   }
 

@@ -59,7 +59,7 @@ final class JudgedPlan {
 
   /** Whether it takes a default, in these words. */
   boolean takes(String words) {
-    return subject != null && subject.plan().taken().words().contains(words);
+    return subject != null && subject.taken().words().contains(words);
   }
 
   /** Findings that are unknown because the plan lacks values. */

@@ -129,7 +129,7 @@ public final class PlanCardCommand extends Command {
   }
 
   private static Answer strip(Call call, Plan plan) {
-    StripOf of = new StripOf(plan, paper(call), date(call), call.format().us);
+    StripOf of = new StripOf(plan, paper(call), date(call), call.format().us, call.taken());
     Strip strip = of.strip();
     boolean page = asPage(call);
     Answer answer = page ? Answer.page(strip.write()) : of.marks();

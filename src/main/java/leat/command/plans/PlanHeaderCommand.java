@@ -42,7 +42,7 @@ public final class PlanHeaderCommand extends Command {
     Plan plan = call.plan();
     String checksum = Checksum.of(plan);
     TowerHeader header = new TowerHeader(checksum);
-    HeaderParts parts = new HeaderParts(plan, header);
+    HeaderParts parts = new HeaderParts(plan, header, call.taken());
     parts.add();
     boolean text = "text".equals(call.format().name);
     if (text) {
@@ -74,7 +74,7 @@ public final class PlanHeaderCommand extends Command {
     for (String words : left.words()) {
       header.about("Left out: " + words + ".");
     }
-    List<String> taken = plan.taken().words();
+    List<String> taken = call.taken().words();
     if (!taken.isEmpty()) {
       header.about("Taken: " + String.join("; ", taken) + ".");
     }

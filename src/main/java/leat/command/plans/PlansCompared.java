@@ -74,6 +74,10 @@ final class PlansCompared {
     for (int p = 0; p < head.length; p++) {
       head[p] = Phrase.of(plans.get(p).name);
     }
+    if (readable() < 2) {
+      answer.sentence(Phrase.of("Nothing is compared: fewer than two plans could be read."));
+      return answer;
+    }
     answer.figure("", head);
     int alike = rows(answer);
     sentence(answer, alike);
@@ -86,6 +90,14 @@ final class PlansCompared {
             ? Phrase.of("The plans do not differ: ")
             : Phrase.of().count(answer.size()).add(answer.size() == 1 ? " differs, " : " differ, ");
     answer.sentence(words.count(alike).add(alike == 1 ? " is alike." : " are alike."));
+  }
+
+  private int readable() {
+    int readable = 0;
+    for (int p = 0; p < plans.size(); p++) {
+      readable += plans.get(p).isBroken() ? 0 : 1;
+    }
+    return readable;
   }
 
   private int rows(Answer answer) {
@@ -119,10 +131,9 @@ final class PlansCompared {
   }
 
   private boolean differs(Finding like) {
-    Finding first = find(plans.get(0).found, like);
-    for (int p = 1; p < plans.size(); p++) {
+    for (int p = 0; p < plans.size(); p++) {
       Finding other = find(plans.get(p).found, like);
-      if (first == null || other == null ? first != other : !first.isLike(other)) {
+      if (!plans.get(p).isBroken() && (other == null || !other.isLike(like))) {
         return true;
       }
     }

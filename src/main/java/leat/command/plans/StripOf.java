@@ -17,6 +17,7 @@ import leat.paper.StripMark;
 import leat.plan.Checksum;
 import leat.plan.Plan;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.quantity.NumberText;
 import leat.quantity.Unit;
 import leat.quantity.Units;
@@ -40,6 +41,7 @@ final class StripOf {
   private static final Show HEIGHT = Show.MM.digits(4);
 
   private final Plan plan;
+  private final Taken taken;
   private final PaperSize paper;
   private final LocalDate date;
   private final boolean us;
@@ -48,7 +50,8 @@ final class StripOf {
   private final Answer marks;
   private final List<StripMark> drawn = new ArrayList<>();
 
-  StripOf(Plan plan, PaperSize paper, LocalDate date, boolean us) {
+  StripOf(Plan plan, PaperSize paper, LocalDate date, boolean us, Taken taken) {
+    this.taken = taken;
     this.plan = plan;
     this.paper = paper;
     this.date = date;
@@ -67,7 +70,7 @@ final class StripOf {
   }
 
   Strip strip() {
-    return levels ? byLevel(TankOf.of(section)) : byReading();
+    return levels ? byLevel(TankOf.of(section, taken)) : byReading();
   }
 
   private Strip byLevel(Tank tank) {
@@ -146,7 +149,8 @@ final class StripOf {
   /** A row for each step, from the bottom up: its reading and its litres. */
   private Strip byReading() {
     Staircase steps =
-        SenderOf.staircase(plan).withEdgeError(SenderOf.edgeError(plan.section("sender")));
+        SenderOf.staircase(plan, taken)
+            .withEdgeError(SenderOf.edgeError(plan.section("sender"), taken));
     for (int i = 0; i < steps.size(); i++) {
       double low = steps.volumeLow(i, Motion.UNKNOWN);
       double high = steps.volumeHigh(i, Motion.UNKNOWN);

@@ -90,7 +90,7 @@ final class DutyBackupAnswer {
     this.hours = hours;
     this.lasts = lasts;
     this.direct = DrawOf.isDirect(plan);
-    boolean lead = "lead".equals(plan.section("backup").word("chemistry"));
+    boolean lead = "lead".equals(plan.section("backup").word("chemistry", call.taken()));
     this.buy = BatterySize.atLeast(need.capacityPeukertC(), lead);
   }
 
@@ -118,10 +118,12 @@ final class DutyBackupAnswer {
             .set(PUMP_A, need.pumpOnA())
             .set(CAPACITY, BatteryOf.ampereHours(need.capacityPeukertC()))
             .set(LASTS, lasts)
-            .set(DRY, RunNeeds.dryDay(plan))
+            .set(DRY, RunNeeds.dryDay(plan, call.taken()))
             .set(PANEL, panel());
     if (!direct) {
-      Backup other = Backup.of(timing, DrawOf.of(plan), Inverter.none(), battery, need.seconds());
+      Backup other =
+          Backup.of(
+              timing, DrawOf.of(plan, call.taken()), Inverter.none(), battery, need.seconds());
       row.set(DC_ENERGY, other.energyJ())
           .set(DC_CAPACITY, BatteryOf.ampereHours(other.capacityPeukertC()))
           .set(INVERTER, inverter());
@@ -134,9 +136,12 @@ final class DutyBackupAnswer {
     if (sun == null) {
       return null;
     }
-    plan.taken().note("panel, wires and charger give 70 %");
+    call.taken().note("panel, wires and charger give 70 %");
     return Solar.panelW(
-        need.dayJ(), Units.H_D.fromBase(sun), Solar.USUAL_PERFORMANCE, BatteryOf.efficiency(plan));
+        need.dayJ(),
+        Units.H_D.fromBase(sun),
+        Solar.USUAL_PERFORMANCE,
+        BatteryOf.efficiency(plan, call.taken()));
   }
 
   private Row typed() {
@@ -150,10 +155,14 @@ final class DutyBackupAnswer {
   /** The least inverter that is sold and starts the pump, or null. */
   private Double inverter() {
     Section pump = plan.section("pump");
-    double inrush = plan.section("controller").section("relay").get("inrush");
+    double inrush = plan.section("controller").section("relay").get("inrush", call.taken());
     OptionalDouble size =
         Inverter.sizeW(
-            new Motor(pump.need("power"), Motor.USUAL_MAINS_V, pump.get("power_factor"), inrush));
+            new Motor(
+                pump.need("power"),
+                Motor.USUAL_MAINS_V,
+                pump.get("power_factor", call.taken()),
+                inrush));
     return size.isPresent() ? Double.valueOf(size.getAsDouble()) : null;
   }
 

@@ -76,7 +76,7 @@ public final class DutyBackupCommand extends Command {
     Timetable timetable = DutyLine.timetable(call);
     Timing timing = timetable.busiest();
     if (timetable.size() > 1) {
-      plan.taken().note("the busiest timing of the plan");
+      call.taken().note("the busiest timing of the plan");
     }
     Section backup = plan.section("backup");
     Double owned = backup.maybe("capacity");
@@ -84,16 +84,16 @@ public final class DutyBackupCommand extends Command {
     if (hours == null && owned == null) {
       throw backup.missing("hours");
     }
-    Battery battery = BatteryOf.of(plan);
-    Draw draw = DrawOf.of(plan);
+    Battery battery = BatteryOf.of(plan, call.taken());
+    Draw draw = DrawOf.of(plan, call.taken());
     double cut = hours == null ? Units.H.toBase(1) : hours;
-    Backup need = Backup.of(timing, draw, BatteryOf.inverter(plan), battery, cut);
+    Backup need = Backup.of(timing, draw, BatteryOf.inverter(plan, call.taken()), battery, cut);
     Double lasts =
         owned == null
             ? null
             : Double.valueOf(battery.lastsS(need.meanW(), BatteryOf.coulombs(owned)));
     if (hours == null) {
-      need = Backup.of(timing, draw, BatteryOf.inverter(plan), battery, lasts);
+      need = Backup.of(timing, draw, BatteryOf.inverter(plan, call.taken()), battery, lasts);
     }
     return new DutyBackupAnswer(call, battery, need, hours, lasts).answer(timing);
   }

@@ -13,6 +13,7 @@ import leat.energy.LongestRest;
 import leat.energy.Timetable;
 import leat.energy.Timing;
 import leat.plan.Plan;
+import leat.plan.Taken;
 import leat.system.PeriodOf;
 import leat.system.RunNeeds;
 import leat.system.ZoneOf;
@@ -41,8 +42,8 @@ final class DutyBounds {
    * Notes what is broken; a run under the least one, or a rest over the dry limit, makes the answer
    * no. What is to be said first, before any cost, or null.
    */
-  static Phrase judge(Answer answer, Plan plan, Timetable timetable, PeriodOf period) {
-    RunNeeds needs = RunNeeds.isKnown(plan) ? RunNeeds.of(plan) : null;
+  static Phrase judge(Answer answer, Plan plan, Timetable timetable, PeriodOf period, Taken taken) {
+    RunNeeds needs = RunNeeds.isKnown(plan) ? RunNeeds.of(plan, taken) : null;
     MeasuredWords.say(answer, needs == null ? null : needs.believed(), "");
     LeastRun least = needs == null ? null : needs.least();
     if (needs != null && needs.dryTower() != null) {
@@ -65,25 +66,25 @@ final class DutyBounds {
       Timing timing = timetable.timing(0);
       bounds.run(timing, -1);
       if (RunNeeds.restsTooLong(plan, timing)) {
-        bounds.rest(timing, RunNeeds.dryDay(plan), -1);
+        bounds.rest(timing, RunNeeds.dryDay(plan, taken), -1);
       }
     } else {
-      bounds.entries(plan, timetable, period);
+      bounds.entries(plan, timetable, period, taken);
     }
     return bounds.first;
   }
 
-  private void entries(Plan plan, Timetable timetable, PeriodOf period) {
-    DryLimit dry = RunNeeds.dryLimit(plan);
+  private void entries(Plan plan, Timetable timetable, PeriodOf period, Taken taken) {
+    DryLimit dry = RunNeeds.dryLimit(plan, taken);
     EntryBounds[] bounds =
         EntryBounds.of(
             timetable,
-            period.dates() == null ? ZoneOf.season(plan) : period.dates(),
+            period.dates() == null ? ZoneOf.season(plan, taken) : period.dates(),
             DryLimit.usualNight(),
             least == null ? new LeastRun(0, 0, LeastRun.USUAL_WETTING_S) : least,
             LongestRest.of(dry.dayS()),
             LongestRest.of(dry.nightS()));
-    plan.taken().note("night 22:00 to 06:00");
+    taken.note("night 22:00 to 06:00");
     for (int i = 0; i < bounds.length; i++) {
       run(bounds[i].timing(), bounds[i].entry());
       rest(bounds[i].timing(), bounds[i].longestRestS(), bounds[i].entry());

@@ -74,17 +74,17 @@ public final class DutyCableCommand extends Command {
     if (!call.hasPlan()) {
       needed(call, plan);
     }
-    CableOf cable = new CableOf(plan);
+    CableOf cable = new CableOf(plan, call.taken());
     Copper.Strands strands =
         "solid".equals(call.value("--strands"))
             ? Copper.Strands.SOLID_OR_STRANDED
             : Copper.Strands.FLEXIBLE;
     if (!call.has("--strands")) {
-      plan.taken().note("flexible cord");
+      call.taken().note("flexible cord");
     }
     Double celsius = call.quantity("--temperature");
     if (celsius == null) {
-      plan.taken().note("copper 20 C");
+      call.taken().note("copper 20 C");
     }
     double warm = celsius == null ? CableOf.USUAL_CELSIUS : celsius;
     Double least = call.above0("--least-voltage");

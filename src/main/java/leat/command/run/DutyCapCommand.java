@@ -60,8 +60,8 @@ public final class DutyCapCommand extends Command {
     Plan plan = call.plan();
     Section section = plan.section("cap_sensor");
     CapSensor sensor = new CapSensor(section.need("wet"), section.need("dry"));
-    Waterway way = Waterway.judged(plan);
-    DryLimit dry = RunNeeds.dryLimit(plan);
+    Waterway way = Waterway.judged(plan, call.taken());
+    DryLimit dry = RunNeeds.dryLimit(plan, call.taken());
     Double run = shortestRun(plan);
     Answer answer = new Answer(TOWER, WET, DRY, SIDE, FULL, LOW, JUDGE, RUN, ALARM);
     String dryTower = null;

@@ -78,8 +78,14 @@ public final class DutyCommand extends Command {
     }
     TariffOf price = price(call);
     PeriodOf period =
-        PeriodOf.of(plan, timetable, price.tariff(), call.above0("--days"), call.text("--days"));
-    return new DutyLine.Terms(plan, price, period);
+        PeriodOf.of(
+            plan,
+            timetable,
+            price.tariff(),
+            call.above0("--days"),
+            call.text("--days"),
+            call.taken());
+    return new DutyLine.Terms(plan, price, period, call.taken());
   }
 
   private TariffOf price(Call call) {
@@ -87,7 +93,7 @@ public final class DutyCommand extends Command {
       throw new Refused(CommandErrors.notBoth(this, "--days", "--to"));
     }
     if (call.has("--time-zone")) {
-      ZoneOf.check(call.plan());
+      ZoneOf.check(call.plan(), call.taken());
     }
     if (call.has("--from") && !call.has("--days") && !call.plan().section("season").has("to")) {
       throw call.needs("--to");
@@ -95,7 +101,7 @@ public final class DutyCommand extends Command {
     Double share = call.from0("--standing-share");
     TariffOf price = TariffOf.of(call.plan(), share == null ? 0 : share);
     if (price.hasStanding() && share == null) {
-      call.plan().taken().note("standing charge not counted, it is paid anyway");
+      call.taken().note("standing charge not counted, it is paid anyway");
     }
     return price;
   }

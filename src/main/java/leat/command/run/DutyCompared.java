@@ -51,13 +51,13 @@ final class DutyCompared {
   }
 
   Answer answer() {
-    double operations = DrawOf.operations(plan);
+    double operations = DrawOf.operations(plan, call.taken());
     for (int i = 0; i < words.length; i++) {
       words[i] = row(lines.get(i), operations);
     }
     figures();
     relay();
-    Phrase broken = DutyBounds.judge(answer, plan, first.timetable, terms.period);
+    Phrase broken = DutyBounds.judge(answer, plan, first.timetable, terms.period, call.taken());
     Phrase sentence = Answer.filled(sentenceRow(), sentence());
     answer.sentence(broken == null ? sentence : Phrase.of().add(broken).add(sentence));
     Timetable table = first.timetable;
@@ -178,11 +178,15 @@ final class DutyCompared {
       return;
     }
     RelayLife life =
-        RelayLife.of(DrawOf.motor(plan), DrawOf.contact(plan), first.starts, terms.period.days());
+        RelayLife.of(
+            DrawOf.motor(plan, call.taken()),
+            DrawOf.contact(plan, call.taken()),
+            first.starts,
+            terms.period.days());
     Row row =
         Row.aside(INRUSH, CONTACT)
             .set(INRUSH, life.inrushA())
-            .set(CONTACT, DrawOf.contact(plan).ratedA());
+            .set(CONTACT, DrawOf.contact(plan, call.taken()).ratedA());
     answer.figure(
         "contact at the start",
         row,

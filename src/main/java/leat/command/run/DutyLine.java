@@ -8,6 +8,7 @@ import leat.energy.Timetable;
 import leat.energy.Timing;
 import leat.plan.Plan;
 import leat.plan.Section;
+import leat.plan.Taken;
 import leat.system.DrawOf;
 import leat.system.DutyOf;
 import leat.system.PeriodOf;
@@ -57,8 +58,8 @@ final class DutyLine {
     final TariffOf price;
     final PeriodOf period;
 
-    Terms(Plan plan, TariffOf price, PeriodOf period) {
-      this.draw = DrawOf.of(plan);
+    Terms(Plan plan, TariffOf price, PeriodOf period, Taken taken) {
+      this.draw = DrawOf.of(plan, taken);
       this.price = price;
       this.period = period;
     }

@@ -87,24 +87,28 @@ final class DutySuggestion {
   /** The proposal for a plan. */
   static Answer of(Call call, TariffOf price) {
     Plan plan = call.plan();
-    RunNeeds needs = RunNeeds.forProposal(plan);
+    RunNeeds needs = RunNeeds.forProposal(plan, call.taken());
     if (needs.dryTower() != null) {
       return dry(call, needs);
     }
-    DryLimit dry = RunNeeds.dryLimit(plan);
+    DryLimit dry = RunNeeds.dryLimit(plan, call.taken());
     Double starts = call.above0("--most-starts");
     double cycle = starts == null ? 0 : Suggestion.cycleForStarts(Units.PER_H.fromBase(starts));
-    Suggestion day = Suggestion.of(needs.least(), rest(call, dry.dayS()), DrawOf.of(plan), cycle);
+    Suggestion day =
+        Suggestion.of(needs.least(), rest(call, dry.dayS()), DrawOf.of(plan, call.taken()), cycle);
     Suggestion night =
-        Suggestion.of(needs.least(), LongestRest.of(dry.nightS()), DrawOf.of(plan), cycle);
+        Suggestion.of(
+            needs.least(), LongestRest.of(dry.nightS()), DrawOf.of(plan, call.taken()), cycle);
     PeriodOf period =
         PeriodOf.of(
             plan,
             call.above0("--days"),
             call.text("--days"),
             true,
-            !price.tariff().windows().everyDayAlike());
-    return new DutySuggestion(call, needs, day, night, new DutyLine.Terms(plan, price, period))
+            !price.tariff().windows().everyDayAlike(),
+            call.taken());
+    return new DutySuggestion(
+            call, needs, day, night, new DutyLine.Terms(plan, price, period, call.taken()))
         .answer();
   }
 
@@ -118,7 +122,7 @@ final class DutySuggestion {
     if (held == null || use == null) {
       throw call.needs(held == null ? "--plug-water" : "--plant-use");
     }
-    call.plan().taken().note("half of the held water usable, noon 2.5 times the mean use");
+    call.taken().note("half of the held water usable, noon 2.5 times the mean use");
     return LongestRest.of(
         limit,
         LongestRest.plugWaterS(
@@ -145,7 +149,7 @@ final class DutySuggestion {
     for (int i = 1; i < Math.min(days.length, nights.length); i++) {
       row(i < 3 ? "longer runs" : "shorter rests", table(days[i], nights[i]));
     }
-    new DutySuggestionWords(this).write();
+    new DutySuggestionWords(this, call.taken()).write();
     call.withTaken(answer);
     return call.intoPlan(answer, "timing", typed());
   }
@@ -162,7 +166,7 @@ final class DutySuggestion {
     boolean shown = !PLAN.equals(name) || timetable.size() == 1;
     Timing first = timetable.timing(0);
     Timing last = timetable.timing(timetable.size() - 1);
-    double operations = DrawOf.operations(plan);
+    double operations = DrawOf.operations(plan, call.taken());
     Row row = answer.row();
     DutyRows.fill(row, terms, line, operations);
     row.set(DutyRows.RUN, shown ? Double.valueOf(first.runS()) : null)

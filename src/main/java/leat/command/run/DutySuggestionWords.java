@@ -11,6 +11,7 @@ import leat.energy.LongestRest;
 import leat.energy.Suggestion;
 import leat.energy.Timetable;
 import leat.hydraulics.PumpCurve;
+import leat.plan.Taken;
 import leat.system.RunNeeds;
 import leat.system.TimetableOf;
 
@@ -29,11 +30,13 @@ final class DutySuggestionWords {
   private static final Column TIMINGS = Column.plain("timings", "run, rest, at night");
 
   private final DutySuggestion said;
+  private final Taken taken;
   private final Answer answer;
   private final boolean priced;
   private final Row best;
 
-  DutySuggestionWords(DutySuggestion said) {
+  DutySuggestionWords(DutySuggestion said, Taken taken) {
+    this.taken = taken;
     this.said = said;
     this.answer = said.answer;
     this.priced = said.terms.price.isPriced();
@@ -60,7 +63,7 @@ final class DutySuggestionWords {
             .set(SHORTEST, DutySuggestion.time(least.wholeSeconds()))
             .set(TOWER, said.needs.tower())
             .set(FLOW, said.needs.flow())
-            .set(LIMIT, RunNeeds.dryDay(said.plan))
+            .set(LIMIT, RunNeeds.dryDay(said.plan, taken))
             .set(TAKEN, said.needs.share());
     if (TimetableOf.isKnown(said.plan)) {
       row.set(PLAN_COST, said.lines.get(1).cost).set(PLAN_KWH, said.lines.get(1).j);
@@ -72,7 +75,7 @@ final class DutySuggestionWords {
     answer.sentence(sentence());
     figures();
     table();
-    said.plan.taken().note("night 22:00 to 06:00");
+    taken.note("night 22:00 to 06:00");
     minds();
     working();
   }

@@ -37,7 +37,7 @@ final class LoggedSeason {
     Plan before = call.plan();
     before.section("season").needRaw("from");
     this.tank = LoggedTank.of(call, false);
-    SeasonOf whole = SeasonFile.of(before);
+    SeasonOf whole = SeasonFile.of(before, call.taken());
     LocalDate next = tank.nextDay();
     if (next.isBefore(whole.from()) || next.isAfter(whole.to())) {
       throw new Refused(

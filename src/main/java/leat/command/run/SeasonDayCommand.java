@@ -97,9 +97,10 @@ public final class SeasonDayCommand extends Command {
     if (date == null) {
       throw call.needs("--date");
     }
-    Site site = SiteOf.of(call.plan(), call.has("--wind"), true);
+    Site site = SiteOf.of(call.plan(), call.has("--wind"), true, call.taken());
     ReferenceDay day = ReferenceDay.of(forecast(call, date), site);
-    DayThirst thirst = call.hasPlan() ? ThirstOf.day(call.plan(), date, day.et0Mm()) : null;
+    DayThirst thirst =
+        call.hasPlan() ? ThirstOf.day(call.plan(), date, day.et0Mm(), call.taken()) : null;
     Answer answer =
         new Answer(
             DATE, ET0, METHOD, RA, DAYLIGHT, PLANTS, OPEN, USE, VPD, DEW, DLI, LOW, HIGH, AIR);
@@ -149,7 +150,7 @@ public final class SeasonDayCommand extends Command {
             .set(DEW, SeasonRows.known(day.dewPointCelsius()))
             .set(AIR, VapourDeficit.word(day.vapourDeficitKPa()));
     if (!Double.isNaN(day.rsMjM2())) {
-      row.set(DLI, LightOf.inside(call.plan(), DailyLight.molM2(day.rsMjM2())));
+      row.set(DLI, LightOf.inside(call.plan(), DailyLight.molM2(day.rsMjM2()), call.taken()));
     }
     if (thirst != null) {
       row.set(PLANTS, Units.L.toBase(thirst.plantsL()))

@@ -162,7 +162,7 @@ public final class SeasonLightCommand extends Command {
     if (typed != null) {
       typed(call, answer, typed, needs);
     } else {
-      for (MonthLight month : months(call, SiteOf.of(call.plan(), false, true))) {
+      for (MonthLight month : months(call, SiteOf.of(call.plan(), false, true, call.taken()))) {
         row(call, answer, month, needs);
       }
     }
@@ -274,7 +274,7 @@ public final class SeasonLightCommand extends Command {
   private static double natural(Call call, Row row, double open) {
     Cover cover = call.has("--cover") ? Cover.of(call.text("--cover")) : null;
     double under = cover == null ? open : DailyLight.shadedMolM2(open, cover.transmission(), 0);
-    double shaded = LightOf.inside(call.plan(), under);
+    double shaded = LightOf.inside(call.plan(), under, call.taken());
     if (!call.has("--window")) {
       return shaded;
     }
@@ -293,7 +293,7 @@ public final class SeasonLightCommand extends Command {
     if (!LightOf.hasLamp(call.plan())) {
       return;
     }
-    Lamp lamp = LightOf.lamp(call.plan());
+    Lamp lamp = LightOf.lamp(call.plan(), call.taken());
     LampDay day = lamp.day(natural, need.goodMolM2(), LightOf.hours(call.plan(), need.lampHours()));
     row.set(STATUS, day.status().word())
         .set(HOURS, Units.H.toBase(day.hours()))

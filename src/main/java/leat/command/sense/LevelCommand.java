@@ -70,7 +70,7 @@ public final class LevelCommand extends Command {
 
     Rows(Call call) {
       this.readings = readings(call);
-      this.low = SenderOf.lowVolume(call.plan());
+      this.low = SenderOf.lowVolume(call.plan(), call.taken());
       this.atLeast = call.from0("--at-least");
     }
 
@@ -114,8 +114,9 @@ public final class LevelCommand extends Command {
 
   private static SenderReading readings(Call call) {
     Plan plan = call.plan();
-    Divider divider = call.has("--counts") ? SenderOf.divider(plan.section("sender")) : null;
-    return new SenderReading(SenderOf.of(plan), divider, LevelColumns.motion(call));
+    Divider divider =
+        call.has("--counts") ? SenderOf.divider(plan.section("sender"), call.taken()) : null;
+    return new SenderReading(SenderOf.of(plan, call.taken()), divider, LevelColumns.motion(call));
   }
 
   @Override
@@ -130,7 +131,7 @@ public final class LevelCommand extends Command {
     }
     needPlan(call);
     SenderReading readings = readings(call);
-    Double low = SenderOf.lowVolume(call.plan());
+    Double low = SenderOf.lowVolume(call.plan(), call.taken());
     Double atLeast = call.from0("--at-least");
     Answer answer = new Answer(LevelColumns.ALL);
     Reading last = null;

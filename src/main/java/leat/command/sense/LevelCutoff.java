@@ -47,7 +47,7 @@ final class LevelCutoff {
 
   static LevelCutoff of(Call call, Sender sender, Divider divider, List<LookupTable.Row> rows) {
     Double asked = call.above0("--at-least");
-    Double mark = asked == null ? SenderOf.lowVolume(call.plan()) : asked;
+    Double mark = asked == null ? SenderOf.lowVolume(call.plan(), call.taken()) : asked;
     Cutoff cutoff =
         mark == null ? null : Cutoff.of(rows, sender.staircase().falls(), divider, mark);
     return new LevelCutoff(call, mark, cutoff);

@@ -108,22 +108,24 @@ public final class LevelDividerCommand extends Command {
   public Answer answer(Call call) {
     Section sender = call.plan().section("sender");
     double[] ohms = ohms(call);
-    double lead = sender.get("lead");
-    double tolerance = sender.get("tolerance");
-    int blind = sender.section("divider").count("blind");
+    double lead = sender.get("lead", call.taken());
+    double tolerance = sender.get("tolerance", call.taken());
+    int blind = sender.section("divider").count("blind", call.taken());
     Double own = call.above0("--resistor");
     DividerDesign design;
     if (own != null) {
-      design = DividerDesign.of(SenderOf.divider(sender, own), ohms, lead, tolerance, blind);
+      design =
+          DividerDesign.of(
+              SenderOf.divider(sender, own, call.taken()), ohms, lead, tolerance, blind);
     } else {
       design =
           DividerDesign.best(
-              SenderOf.divider(sender, 1),
+              SenderOf.divider(sender, 1, call.taken()),
               ohms,
               lead,
               tolerance,
               call.above0("--max-current"),
-              series(call, sender),
+              series(call),
               blind);
     }
     Answer answer =
@@ -134,7 +136,8 @@ public final class LevelDividerCommand extends Command {
     DividerDesign yours =
         planned == null || own != null || planned == design.divider().fixed()
             ? null
-            : DividerDesign.of(SenderOf.divider(sender, planned), ohms, lead, tolerance, blind);
+            : DividerDesign.of(
+                SenderOf.divider(sender, planned, call.taken()), ohms, lead, tolerance, blind);
     LevelDividerWords words = new LevelDividerWords(call, answer, design, own != null);
     words.say(yours);
     answer.table(OHM, COUNTS, LOW, HIGH, MISREAD, CURRENT, POWER);
@@ -147,7 +150,7 @@ public final class LevelDividerCommand extends Command {
   private static double[] ohms(Call call) {
     List<Object> given = call.values("--ohm");
     if (given.isEmpty()) {
-      Staircase stairs = SenderOf.staircase(call.plan());
+      Staircase stairs = SenderOf.staircase(call.plan(), call.taken());
       double[] ohms = new double[stairs.size()];
       for (int i = 0; i < ohms.length; i++) {
         ohms[i] = stairs.ohm(i);
@@ -161,10 +164,10 @@ public final class LevelDividerCommand extends Command {
     return ohms;
   }
 
-  private static ESeries series(Call call, Section sender) {
+  private static ESeries series(Call call) {
     String word = call.text("--series");
     if (word == null) {
-      sender.took("E24 resistors");
+      call.taken().note("E24 resistors");
       return ESeries.E24;
     }
     return "any".equals(word) ? null : LevelLadderCommand.series(word);

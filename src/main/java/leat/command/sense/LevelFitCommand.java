@@ -95,7 +95,7 @@ public final class LevelFitCommand extends Command {
     PouredPairs pairs = new PouredPairs(call, call.operands().get(0), falling);
     SenderFit fit = fit(call, pairs, falling ? Motion.FALLING : Motion.RISING);
     Section section = call.plan().section("tank");
-    Tank tank = TankOf.isKnown(section) ? TankOf.of(section) : null;
+    Tank tank = TankOf.isKnown(section) ? TankOf.of(section, call.taken()) : null;
     SenderFit drained = null;
     if (call.has("--drained")) {
       drained = fit(call, new PouredPairs(call, call.text("--drained"), true), Motion.FALLING);

@@ -173,7 +173,7 @@ final class LevelFitWords {
   private void planAgrees(Answer answer) {
     Plan plan = call.plan();
     if (SenderOf.isKnown(plan.section("sender"))
-        && SenderOf.staircase(plan).falls() != fit.falls()) {
+        && SenderOf.staircase(plan, call.taken()).falls() != fit.falls()) {
       answer.mind(
           "other-way",
           "the plan's sender goes the other way: another sender, or pours of another tank.");

@@ -126,7 +126,7 @@ public final class LevelLadderCommand extends Command {
     Section tank = call.plan().section("tank");
     for (int i = 0; i < keys.length; i++) {
       if (tank.has(keys[i])) {
-        tank.took(said + keys[i]);
+        call.taken().note(said + keys[i]);
         return tank.need(keys[i]);
       }
     }
@@ -144,7 +144,7 @@ public final class LevelLadderCommand extends Command {
     call.value("--equal");
     Plan plan = call.plan();
     Section section = plan.section("tank");
-    Tank tank = TankOf.isKnown(section) ? TankOf.of(section) : null;
+    Tank tank = TankOf.isKnown(section) ? TankOf.of(section, call.taken()) : null;
     double[] target = LadderDesign.equalOhms(ends[0], ends[1], steps);
     double[] reeds = reeds(call, equal, tank, steps);
     if (call.has("--bought")) {
@@ -155,7 +155,7 @@ public final class LevelLadderCommand extends Command {
     }
     ESeries series = call.has("--series") ? series((String) call.value("--series")) : ESeries.E24;
     if (!call.has("--series")) {
-      section.took("E24 resistors");
+      call.taken().note("E24 resistors");
     }
     LadderDesign design = LadderDesign.of(series, target);
     Limits limits = limits(call);
@@ -180,7 +180,7 @@ public final class LevelLadderCommand extends Command {
 
   private double[] reeds(Call call, String equal, Tank tank, int steps) {
     if (!"ohms".equals(equal) && tank == null) {
-      TankOf.of(call.plan().section("tank"));
+      TankOf.of(call.plan().section("tank"), call.taken());
     }
     Double first = first(call);
     Double last = last(call, first);
@@ -198,8 +198,8 @@ public final class LevelLadderCommand extends Command {
   private static Limits limits(Call call) {
     Section sender = call.plan().section("sender");
     return new Limits(
-        sender.get("reading"),
-        sender.get("tolerance"),
+        sender.get("reading", call.taken()),
+        sender.get("tolerance", call.taken()),
         0,
         Limits.DEFAULT_OPEN_ABOVE,
         Limits.DEFAULT_SHORT_BELOW);

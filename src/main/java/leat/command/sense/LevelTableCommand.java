@@ -70,8 +70,8 @@ public final class LevelTableCommand extends Command {
     }
     Plan plan = call.plan();
     Section section = plan.section("sender");
-    Divider divider = SenderOf.hasDivider(section) ? SenderOf.divider(section) : null;
-    Sender sender = SenderOf.of(plan);
+    Divider divider = SenderOf.hasDivider(section) ? SenderOf.divider(section, call.taken()) : null;
+    Sender sender = SenderOf.of(plan, call.taken());
     sender = divider == null ? sender : sender.readBy(divider);
     Motion motion = LevelColumns.motion(call);
     if (call.has("--every")) {

@@ -40,7 +40,7 @@ final class LevelWords {
     this.sender = sender;
     this.motion = LevelColumns.motion(call);
     this.reading = reading;
-    this.low = SenderOf.lowVolume(plan);
+    this.low = SenderOf.lowVolume(plan, call.taken());
     this.atLeast = call.from0("--at-least");
     this.us = "us".equals(call.text("--units"));
     this.row = answered.with(aside());

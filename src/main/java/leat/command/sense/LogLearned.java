@@ -99,7 +99,9 @@ final class LogLearned {
   private void cap(List<String> lines) {
     LogLessons learned = story.report.lessons();
     if (learned.isCapOff(story.input.system())) {
-      lines.add("cap_sensor.wet=" + count(learned.capWet()));
+      if (learned.capWet() == learned.capWet()) {
+        lines.add("cap_sensor.wet=" + count(learned.capWet()));
+      }
       if (learned.capDry() == learned.capDry()) {
         lines.add("cap_sensor.dry=" + count(learned.capDry()));
       }

@@ -84,7 +84,7 @@ final class LogStory {
   /** What the plan says of thirst; a season is worked out for it, so only when it is asked for. */
   LogThirst thirst() {
     if (thirst == null) {
-      thirst = LogThirst.of(plan, report);
+      thirst = LogThirst.of(plan, report, call.taken());
     }
     return thirst;
   }
@@ -96,6 +96,6 @@ final class LogStory {
   /** The plan's tank, or null when its shape is unknown. */
   Tank tank() {
     Section tank = plan.section("tank");
-    return TankOf.isKnown(tank) ? TankOf.of(tank) : null;
+    return TankOf.isKnown(tank) ? TankOf.of(tank, call.taken()) : null;
   }
 }

@@ -9,6 +9,7 @@ import leat.log.UseMean;
 import leat.numeric.Impossible;
 import leat.plan.Plan;
 import leat.plan.Refused;
+import leat.plan.Taken;
 import leat.quantity.Units;
 import leat.season.Calibration;
 import leat.system.DrinksOf;
@@ -32,11 +33,11 @@ final class LogThirst {
     this.unread = unread;
   }
 
-  static LogThirst of(Plan plan, LogReport report) {
+  static LogThirst of(Plan plan, LogReport report, Taken taken) {
     String unread = null;
     if (plan.section("season").has("from") && plan.section("season").has("to")) {
       try {
-        LogThirst found = of(SeasonFile.of(plan), report.days());
+        LogThirst found = of(SeasonFile.of(plan, taken), report.days());
         if (found.bySeason.isEnough()) {
           return found;
         }
@@ -86,10 +87,6 @@ final class LogThirst {
     return unread;
   }
 
-  int days() {
-    return use == null ? 0 : use.n();
-  }
-
   /** The log over the plan, -; null where one of them is silent. */
   Double factor() {
     if (bySeason != null) {
@@ -98,12 +95,19 @@ final class LogThirst {
     return isKnown() ? Double.valueOf(use.thirst(planned)) : null;
   }
 
+  /** Whether it lies so far off the season's forecast that it is held at an end of its range. */
+  boolean isHeld() {
+    return bySeason != null && bySeason.isHeld();
+  }
+
   boolean isKnown() {
     return use != null && planned != null && planned > 0;
   }
 
   /** Whether what the plan says, its own thirst included, lies outside the interval. */
   boolean contradicts(Double own) {
-    return isKnown() && (own == null ? use.contradicts(planned) : use.contradicts(planned, own));
+    return isKnown()
+        && !isHeld()
+        && (own == null ? use.contradicts(planned) : use.contradicts(planned, own));
   }
 }

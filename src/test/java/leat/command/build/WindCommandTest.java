@@ -172,6 +172,30 @@ class WindCommandTest {
     assertThat(text.out()).contains("off its lid").contains("keeps it shut");
   }
 
+  /** A tower that stands, and sheds its modules at the site's gust, is not said to stand. */
+  @Test
+  void modulesThatRollOffAreSaidFirstAndTheRuleReadsTheSameJoint() {
+    String[] firm = {
+      "--plan=kitchen.yaml", "--set=site.wind.speed=8 m/s", "--set=tank.mass=400 kg"
+    };
+    Ran text = Ran.run("wind", firm[0], firm[1], firm[2]);
+    assertThat(text.out())
+        .startsWith("The foot stands, but a gust of 7.13 m/s rolls the modules of herbs");
+    double opens =
+        Ran.run("wind", firm[0], firm[1], firm[2], "--format=json")
+            .json()
+            .get("joints")
+            .get(0)
+            .get("opens_at_m_s")
+            .asDouble();
+    JsonNode finding =
+        Ran.run("check", firm[0], firm[1], firm[2], "--rule=wind-joint", "--format=json")
+            .json()
+            .get(0);
+    assertThat(finding.get("value").asDouble()).isEqualTo(opens);
+    assertThat(finding.get("verdict").asText()).isEqualTo("warn");
+  }
+
   @Test
   void kitchenNeedsNothing() {
     Ran ran = Ran.run("wind", "--plan=kitchen.yaml");

@@ -111,6 +111,41 @@ class CalendarTest {
         .contains("SUMMARY:" + fits + "\r\n t\r\n");
   }
 
+  /** RFC 3629: one octet up to 7F, two up to 7FF, three up to FFFF, then four. */
+  @Test
+  void eachFoldedLineIsAsLongAsItMayBe() {
+    for (int point : new int[] {0x7e, 0x80, 0x7ff, 0x800, 0xffff, 0x10000, 0x10ffff}) {
+      String one = new String(Character.toChars(point));
+      int octets = one.getBytes(StandardCharsets.UTF_8).length;
+      String out = text(Event.on("a@leat", DAY, one.repeat(200), ""));
+      String folded = out.substring(out.indexOf("SUMMARY"), out.indexOf("\r\nTRANSP"));
+      String[] lines = folded.split("\r\n");
+      for (int i = 0; i + 1 < lines.length; i++) {
+        assertThat(lines[i].getBytes(StandardCharsets.UTF_8).length)
+            .as("U+%X line %d", point, i)
+            .isBetween(76 - octets, 75);
+      }
+      assertThat(folded.replace("\r\n ", "")).isEqualTo("SUMMARY:" + one.repeat(200));
+    }
+  }
+
+  /** U+FFFD stands for half a pair: no UTF-8 can hold that. */
+  @Test
+  void halfAPairBecomesAMark() {
+    for (String[] typed :
+        new String[][] {
+          {"\ud83c\udf31", "\ud83c\udf31"},
+          {"a\ud83c", "a\ufffd"},
+          {"\udf31a", "\ufffda"},
+          {"\ud83ca", "\ufffda"},
+          {"a\udf31", "a\ufffd"},
+          {"\ud83c\ud83c\udf31\udf31", "\ufffd\ud83c\udf31\ufffd"}
+        }) {
+      assertThat(text(Event.on("a@leat", DAY, typed[0], "")))
+          .contains("\r\nSUMMARY:" + typed[1] + "\r\n");
+    }
+  }
+
   @Test
   void nothingIsNoCalendar() {
     assertThatThrownBy(() -> text()).isInstanceOf(IllegalArgumentException.class);

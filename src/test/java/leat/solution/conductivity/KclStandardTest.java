@@ -39,10 +39,10 @@ class KclStandardTest {
     assertThat(standard.f25(celsius))
         .as(r.idAndProvenance())
         .isCloseTo(r.num("f25_of_standard"), withinPercentage(pct));
-    assertThat(standard.compensatedShows(celsius, Compensation.DEFAULT))
+    assertThat(KclMeter.shows(standard, celsius, Compensation.DEFAULT))
         .as(r.idAndProvenance())
         .isCloseTo(r.num("linear_1_91_shows_mS_cm"), withinPercentage(pct));
-    assertThat(standard.compensatedErrorPct(celsius, Compensation.DEFAULT))
+    assertThat(KclMeter.errorPct(standard, celsius, Compensation.DEFAULT))
         .as(r.idAndProvenance())
         .isCloseTo(r.num("linear_error_pct"), within(1.3 * pct));
   }
@@ -61,7 +61,7 @@ class KclStandardTest {
       assertThat(Compensation.NATURAL_WATER.to25(trueEc, celsius))
           .as(r.idAndProvenance())
           .isCloseTo(r.num("natural_water_shows_mS_cm"), withinPercentage(100 * PRINTED));
-      assertThat(standard.compensatedErrorPct(celsius, Compensation.NATURAL_WATER))
+      assertThat(KclMeter.errorPct(standard, celsius, Compensation.NATURAL_WATER))
           .as(r.idAndProvenance())
           .isCloseTo(r.num("natural_water_error_pct"), within(1.3 * r.num("published_tol_pct")));
     } else {
@@ -127,7 +127,7 @@ class KclStandardTest {
     assertThat(raw.errorPct()).isCloseTo(100 * (gain - 1), within(1e-9));
     assertThat(MeterCheck.corrected(shown, raw.slope()))
         .isCloseTo(bottle.ecAt(celsius), within(1e-12));
-    double after = gain * bottle.compensatedShows(celsius, Compensation.DEFAULT);
+    double after = gain * KclMeter.shows(bottle, celsius, Compensation.DEFAULT);
     MeterCheck with = MeterCheck.compensated(after, bottle, celsius, Compensation.DEFAULT);
     assertThat(with.slope()).isCloseTo(1 / gain, within(1e-12));
     assertThat(with.faulty()).isEqualTo(Math.abs(1 / gain - 1) > 0.1);
