@@ -200,7 +200,7 @@ public final class Answer {
     }
     if (value instanceof Double number) {
       return column.show() == null
-          ? Phrase.of().number(number, column.digits())
+          ? Phrase.of(column.bare(number))
           : Phrase.of(number, column.show());
     }
     return Phrase.of(Visible.of(String.valueOf(value)));

@@ -154,14 +154,18 @@ public final class Phrase {
   /**
    * An amount of money, as a till prints it: two decimals, more below a tenth, none from 10 000.
    */
-  public Phrase money(double amount, String currency) {
+  static String till(double amount) {
     double size = Math.abs(amount);
-    parts.add(
-        size >= 10_000
-            ? NumberText.decimals(amount, 0)
-            : size >= 0.1 || size == 0
-                ? NumberText.decimals(amount, 2)
-                : NumberText.significant(amount, 2));
+    return size >= 10_000
+        ? NumberText.decimals(amount, 0)
+        : size >= 0.1 || size == 0
+            ? NumberText.decimals(amount, 2)
+            : NumberText.significant(amount, 2);
+  }
+
+  /** An amount of money, as a till prints it, with its currency where that is named. */
+  public Phrase money(double amount, String currency) {
+    parts.add(till(amount));
     return currency == null ? this : add(" ").add(currency);
   }
 

@@ -1,7 +1,6 @@
 package leat.answer;
 
 import java.util.List;
-import leat.quantity.NumberText;
 import leat.quantity.Unit;
 import leat.quantity.Visible;
 
@@ -225,9 +224,7 @@ final class TextWriter {
       return "-";
     }
     if (value instanceof Double number) {
-      return column.show() == null
-          ? NumberText.significant(number, column.digits())
-          : Phrase.text(number, column.show(), us);
+      return column.show() == null ? column.bare(number) : Phrase.text(number, column.show(), us);
     }
     return Visible.of(String.valueOf(value));
   }

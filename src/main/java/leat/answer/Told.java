@@ -195,7 +195,7 @@ public final class Told {
     }
     if (value instanceof Double number) {
       return column.show() == null
-          ? bare(number, column.digits())
+          ? column.isMoney() ? column.bare(number) : bare(number, column.digits())
           : Phrase.text(number, column.show(), format.us);
     }
     return value instanceof Boolean yes ? (yes ? "yes" : "no") : String.valueOf(value);

@@ -8,7 +8,6 @@ import leat.energy.Overlap;
 import leat.energy.Timetable;
 import leat.energy.Windows;
 import leat.hydraulics.Derate;
-import leat.hydraulics.Manifold;
 import leat.hydraulics.ManifoldFlow;
 import leat.level.Sender;
 import leat.level.Tank;
@@ -23,6 +22,7 @@ import leat.system.MoneyOf;
 import leat.system.PartsOf;
 import leat.system.SeasonOf;
 import leat.system.SenderOf;
+import leat.system.SetValves;
 import leat.system.StandingOf;
 import leat.system.TankOf;
 import leat.system.TimetableOf;
@@ -140,15 +140,10 @@ public final class Subject {
     return valves;
   }
 
-  private ManifoldFlow flows(double level) {
-    Manifold open = waterway().manifold(level);
-    return valves().on(open).solve(waterway().curve());
-  }
-
   /** Flows that really run with the tank at its refill mark. */
   public ManifoldFlow flowsLow() {
     if (flowsLow == null) {
-      flowsLow = valves().any() ? valves().low() : flows(waterway().low());
+      flowsLow = valves().low(waterway());
     }
     return flowsLow;
   }
@@ -156,7 +151,7 @@ public final class Subject {
   /** Flows that really run with the tank full. */
   public ManifoldFlow flowsFull() {
     if (flowsFull == null) {
-      flowsFull = flows(waterway().full());
+      flowsFull = valves().flows(waterway(), waterway().full());
     }
     return flowsFull;
   }

@@ -15,6 +15,17 @@ public final class CommandErrors {
     return new Problem(code, null, "leat " + command.name(), message);
   }
 
+  /** A tower by its name, where no plan is read that has towers. */
+  public static Problem towerOfNoPlan(Command command, String typed) {
+    return new Problem(
+        "tower-of-no-plan",
+        null,
+        "leat " + command.name(),
+        "--tower names a tower of a plan, and no plan is named: add --plan FILE, or leave --tower out; got \""
+            + typed
+            + "\"");
+  }
+
   /** A command nobody knows. */
   public static Problem unknownCommand(String typed, java.util.List<String> names) {
     String near = Nearest.of(typed.replace('-', ' '), names);

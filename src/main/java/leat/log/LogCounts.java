@@ -6,7 +6,6 @@ final class LogCounts {
   long late;
   long tooLate;
   long duplicates;
-  long conflicting;
   long clockNotSet;
   long badReadings;
   long first = Long.MIN_VALUE;

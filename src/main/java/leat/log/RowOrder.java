@@ -96,7 +96,6 @@ final class RowOrder {
       ring.dropFirst();
       counts.duplicates++;
       if (!other.same(kept)) {
-        counts.conflicting++;
         kept = next.nearer(kept, other, ring.size() > 0 ? ring.get(ring.first()) : null);
       }
     }

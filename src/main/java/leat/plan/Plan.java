@@ -241,7 +241,9 @@ public final class Plan {
     /** Sets a key to a text that is not read as YAML, as a flag gives it. */
     public Draft setText(String path, String flag, String typed) {
       Origin at = Origin.flag(flag, typed);
-      return lay(path, Node.scalar(at, typed, true), at);
+      lay(path, Node.scalar(at, typed, true), at);
+      node = Rivals.dropBand(node, path, at);
+      return this;
     }
 
     /** Sets a list key to several texts, as a repeated flag gives them. */

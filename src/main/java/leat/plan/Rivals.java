@@ -77,6 +77,15 @@ final class Rivals {
     }
   }
 
+  /** What a flag aims at is for this once: the file's band about its own aim does not judge it. */
+  static Node dropBand(Node root, String path, Origin at) {
+    if (!path.equals("target.ph") && !path.equals("target.ec")) {
+      return root;
+    }
+    Node result = Paths.drop(root, path + "_low", at, true);
+    return Paths.drop(result, path + "_high", at, true);
+  }
+
   /** The tree without the other ways of a key that was just set. */
   static Node drop(Node root, String path, Origin at, boolean onlyOfFile) {
     int dot = path.lastIndexOf('.');

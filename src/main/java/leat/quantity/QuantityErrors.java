@@ -143,6 +143,15 @@ public final class QuantityErrors {
     return new Unreadable("ounces-for-fluid-ounces", text, from, to, mended);
   }
 
+  /** A wire gauge where the area of its copper is wanted. */
+  public static Unreadable wireGauge(String got, int from, int to) {
+    String text =
+        needed(Dimension.AREA).replace("0.03 m2", "0.82 mm2")
+            + ", which is 18 AWG; other gauges: leat duty cable --gauge; got "
+            + quote(got);
+    return new Unreadable("wire-gauge", text, from, to, null);
+  }
+
   /** Right but for the case of its letters. */
   public static Unreadable otherCase(String unit, String got, String mended, int from, int to) {
     String text = "case counts in units: type " + quote(mended) + "; got " + quote(got);

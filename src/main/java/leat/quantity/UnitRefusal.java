@@ -44,6 +44,9 @@ final class UnitRefusal {
       return QuantityErrors.unknownUnit(
           wanted, text.substring(unitFrom, to), mended(inches), unitFrom, to);
     }
+    if (wanted == Dimension.AREA && unit.equalsIgnoreCase("AWG")) {
+      return QuantityErrors.wireGauge(got(), unitFrom, to);
+    }
     Dimension other = Spelling.elsewhere(unit);
     if (other == null && MoneyReader.looksLikeMoney(unit)) {
       other = MoneyReader.dimensionOf(unit);

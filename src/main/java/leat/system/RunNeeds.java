@@ -47,7 +47,16 @@ public final class RunNeeds {
   /** The needs of a plan's towers; refused with the key that is missing. */
   public static RunNeeds of(Plan plan, Taken taken) {
     Waterway way = Waterway.judged(plan, taken);
-    return of(plan, way, way.flows(way.low()), taken);
+    return of(plan, way, set(way, taken), taken);
+  }
+
+  /** Flows at the refill mark, the plan's valves set to what is wanted. */
+  private static ManifoldFlow set(Waterway way, Taken taken) {
+    SetValves valves = SetValves.of(way);
+    if (valves.holdBack()) {
+      taken.note("valves set at the refill mark to the flows wanted");
+    }
+    return valves.low(way);
   }
 
   /**
@@ -60,13 +69,13 @@ public final class RunNeeds {
     Derate believed = way.believed();
     if (believed.kind() == Derate.Kind.NAMED && believed.share() > PumpCurve.USUAL_DERATE_WORN) {
       Waterway worn = Waterway.judged(plan, Derate.named(PumpCurve.USUAL_DERATE_WORN), taken);
-      RunNeeds needs = of(plan, worn, worn.flows(worn.low()), taken);
+      RunNeeds needs = of(plan, worn, set(worn, taken), taken);
       if (needs.dryTower() == null) {
         taken.note(DerateOf.ASSUMED);
         return needs;
       }
     }
-    return of(plan, way, way.flows(way.low()), taken);
+    return of(plan, way, set(way, taken), taken);
   }
 
   /** The same with the flows at the refill mark solved before. */

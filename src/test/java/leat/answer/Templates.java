@@ -96,7 +96,7 @@ final class Templates {
     @Override
     public Void visitMethodInvocation(MethodInvocationTree call, Void none) {
       String name = call.getMethodSelect().toString();
-      if (name.matches("(leat\\.answer\\.)?Column\\.(of|number|plain)")
+      if (name.matches("(leat\\.answer\\.)?Column\\.(of|number|plain|money)")
           && !call.getArguments().isEmpty()) {
         String key = text(call.getArguments().get(0));
         if (key != null) {

@@ -24,6 +24,7 @@ import org.junit.jupiter.api.Test;
  */
 class WordsTest {
   private static final Path WORDS = Path.of("target/words.txt");
+  private static final Path ALLOWED = Path.of("src/test/resources/words-with-two-meanings.txt");
   private static final Path TWO = Path.of("target/words-with-two-meanings.txt");
 
   /** Word, then each meaning with the places that use it so. */
@@ -55,16 +56,46 @@ class WordsTest {
               (m, where) -> into.add("  " + m + "  (" + String.join(", ", where) + ")"));
           table.add(word);
           table.addAll(into);
-          if (meanings.size() > 1) {
+          if (isDouble(word, meanings)) {
             two.add(word);
             two.addAll(into);
           }
         });
     write(WORDS, table);
     write(TWO, two);
+    two.removeIf(line -> line.startsWith("  "));
+    assertThat(two)
+        .as("each word with two meanings stands in %s with its reason, and no other", ALLOWED)
+        .containsExactlyElementsOf(allowed());
     assertThat(flags).isGreaterThan(100);
     assertThat(columns).isGreaterThan(100);
     assertThat(table).contains("--bore", "column flow_L_min", "label speed");
+  }
+
+  /** A label has two meanings when one answer has it for two keys. */
+  private static boolean isDouble(String word, Map<String, TreeSet<String>> meanings) {
+    if (!word.startsWith("label ")) {
+      return meanings.size() > 1;
+    }
+    TreeSet<String> seen = new TreeSet<>();
+    boolean twice = false;
+    for (TreeSet<String> classes : meanings.values()) {
+      for (String one : classes) {
+        twice |= !seen.add(one);
+      }
+    }
+    return twice;
+  }
+
+  /** The words that may have two: the word, two blanks, the reason. */
+  private static List<String> allowed() throws IOException {
+    List<String> words = new ArrayList<>();
+    for (String line : Files.readAllLines(ALLOWED)) {
+      String[] parts = line.split("  ", 2);
+      assertThat(parts).as("%s wants a reason: %s", ALLOWED, line).hasSize(2);
+      words.add(parts[0]);
+    }
+    return words;
   }
 
   /** A key has one label, and a label within one class of a command one key. */

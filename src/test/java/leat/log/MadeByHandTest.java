@@ -212,7 +212,6 @@ class MadeByHandTest {
     LogReport r = pass(rows);
     assertThat(r.rows()).isEqualTo(4 * 144 + 1 + 3);
     assertThat(r.duplicates()).isEqualTo(2);
-    assertThat(r.conflicting()).isEqualTo(1);
     assertThat(r.lateRows()).isEqualTo(2);
     assertThat(r.tooLateRows()).isEqualTo(1);
     assertThat(r.clockNotSet()).isEqualTo(1);

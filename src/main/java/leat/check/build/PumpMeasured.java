@@ -45,7 +45,7 @@ final class PumpMeasured extends DeclaredRule {
   @Override
   public Advice advice(Subject subject, Finding finding) {
     if (finding.verdict() == Verdict.WARN) {
-      return Advice.of("a bucket and a watch: leat pump --plan ... --measured \"10 L in 65 s\"");
+      return Advice.of("a bucket and a watch: the last line of leat pump says how");
     }
     return Advice.of(
         subject.believed().kind() == Derate.Kind.OVER_100

@@ -89,10 +89,7 @@ final class TargetInBand extends DeclaredRule {
     if (finding.part() == EC) {
       boolean low = target.need("ec") < shared.ecLowMsCm();
       Phrase band =
-          Phrase.of("the crops like ")
-              .addBare(shared.ecLowMsCm(), Show.MS_CM)
-              .add(" to ")
-              .add(shared.ecHighMsCm(), Show.MS_CM);
+          Phrase.of("the crops like ").range(shared.ecLowMsCm(), shared.ecHighMsCm(), Show.MS_CM);
       return Advice.none()
           .note(band)
           .cure(
@@ -103,10 +100,12 @@ final class TargetInBand extends DeclaredRule {
     double ph = target.need("ph");
     double nearest = Math.max(shared.phLow(), Math.min(shared.phHigh(), ph));
     Phrase band =
-        Phrase.of("the crops like ")
-            .number(shared.phLow(), 2)
-            .add(" to ")
-            .number(shared.phHigh(), 2);
+        shared.phLow() == shared.phHigh()
+            ? Phrase.of("the crops like ").number(shared.phLow(), 2)
+            : Phrase.of("the crops like ")
+                .number(shared.phLow(), 2)
+                .add(" to ")
+                .number(shared.phHigh(), 2);
     return Advice.none()
         .note(band)
         .cure(Cure.typed("target.ph", NumberText.significant(nearest, 3)));

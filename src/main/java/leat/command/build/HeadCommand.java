@@ -6,6 +6,7 @@ import leat.answer.Row;
 import leat.answer.Show;
 import leat.cli.Call;
 import leat.cli.Command;
+import leat.cli.CommandErrors;
 import leat.cli.Flag;
 import leat.hydraulics.Bores;
 import leat.hydraulics.HeadLoss;
@@ -13,6 +14,7 @@ import leat.hydraulics.Line;
 import leat.hydraulics.Regime;
 import leat.hydraulics.Water;
 import leat.plan.Kind;
+import leat.plan.Refused;
 import leat.quantity.Dimension;
 
 /** {@code leat head}: head lost in a riser at a flow. */
@@ -109,6 +111,9 @@ public final class HeadCommand extends Command {
     Double flow = call.above0("--flow");
     if (flow == null) {
       throw call.needs("--flow");
+    }
+    if (call.has("--tower") && !call.hasPlan()) {
+      throw new Refused(CommandErrors.towerOfNoPlan(this, call.text("--tower")));
     }
     HeadInput input = HeadInput.of(call, flow);
     if (call.has("--bores")) {

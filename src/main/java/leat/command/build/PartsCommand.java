@@ -37,16 +37,16 @@ public final class PartsCommand extends Command {
   static final Column PRINT = Column.of("print_h", "printing", Show.H);
   static final Column DAYS = Column.plain("print_days", "days");
   static final Column ENERGY = Column.of("energy_kwh", "energy", Show.KWH);
-  static final Column FILAMENT = Column.number("cost_filament", "filament by spools", 6);
-  static final Column BY_MASS = Column.number("cost_filament_by_mass", "filament used", 6);
-  static final Column COST_ENERGY = Column.number("cost_energy", "energy", 6);
-  static final Column COST = Column.number("cost_total", "in all", 6);
+  static final Column FILAMENT = Column.money("cost_filament", "filament by spools");
+  static final Column BY_MASS = Column.money("cost_filament_by_mass", "filament used");
+  static final Column COST_ENERGY = Column.money("cost_energy", "energy");
+  static final Column COST = Column.money("cost_total", "in all");
   static final Column DRY = Column.of("mass_dry_kg", "dry", Show.KG);
   static final Column OFF = Column.of("mass_wet_off_kg", "with plants", Show.KG);
   static final Column ON = Column.of("mass_wet_on_kg", "running", Show.KG);
   static final Column DECK = Column.of("deck_kPa", "on the deck", Show.of(Units.KPA, Units.PSI, 3));
-  static final Column LEFT = Column.number("cost_left_on_spools", "left on the spools", 6);
-  static final Column BOUGHT = Column.number("cost_bought", "bought", 6);
+  static final Column LEFT = Column.money("cost_left_on_spools", "left on the spools");
+  static final Column BOUGHT = Column.money("cost_bought", "bought");
   static final Column PIECES_ALL = Column.plain("pieces", "pieces");
   static final Column WHOLE = Column.of("mass_whole_kg", "tank full and towers", Show.KG);
 
@@ -56,7 +56,7 @@ public final class PartsCommand extends Command {
   static final Column PRINT_EACH = Column.of("print_h_each", "print each", Show.H);
   static final Column PRINT_ALL = Column.of("print_h", "print", Show.H);
   static final Column MASS = Column.of("mass_kg", "mass", Show.KG);
-  static final Column PRICE = Column.number("cost", "cost", 6);
+  static final Column PRICE = Column.money("cost", "cost");
 
   static final Column TOWER = Column.plain("tower", "tower");
   static final Column COUNT = Column.plain("count", "of these");

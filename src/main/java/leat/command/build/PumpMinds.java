@@ -158,7 +158,7 @@ final class PumpMinds {
     boolean untold = way.believed().kind() == Derate.Kind.NOT_NAMED;
     boolean high = way.derate() > PumpCurve.USUAL_DERATE_NEW;
     Row row = Row.aside(SHARE).set(SHARE, way.derate());
-    if (untold) {
+    if (untold || way.derate() == PumpCurve.USUAL_DERATE_WORN) {
       answer.mind(
           "derate-guess", row, "{derate_pct} of the printed head is a guess; 70 to 85 % is usual.");
       return;

@@ -92,10 +92,12 @@ final class PumpWords {
               .add(dry)
           : dry;
     }
-    Phrase words =
-        Phrase.of(
-            way.towers() == 1 ? "The pump reaches the top: " : "The pump reaches every top: ");
     boolean untold = way.believed().kind() == Derate.Kind.NOT_NAMED;
+    return way.towers() == 1 ? oneTop(untold) : everyTop(untold);
+  }
+
+  private Phrase oneTop(boolean untold) {
+    Phrase words = Phrase.of("The pump reaches the top: ");
     for (int l = 0; l < states.size(); l++) {
       words.add(l == 0 ? "" : ", ");
       flows(words, way, states.get(l), null);
@@ -107,9 +109,34 @@ final class PumpWords {
     words.add(states.size() == 1 ? " by the printed head; " : ", by the printed head; ");
     for (int l = 0; l < states.size(); l++) {
       words.add(l == 0 ? "" : " and ");
-      flows(words, way, states.get(l), way.flowsAt(PumpCurve.USUAL_DERATE_WORN, levels[l]));
+      flows(words, way, states.get(l), worn(l));
     }
     return words.add(" at the 70 % that many pumps give.");
+  }
+
+  /** The level comes before the towers' names, or nobody sees what belongs together. */
+  private Phrase everyTop(boolean untold) {
+    Phrase words =
+        Phrase.of(
+            untold
+                ? "The pump reaches every top by its printed head: "
+                : "The pump reaches every top: ");
+    levels(words, false);
+    if (untold) {
+      levels(words.add(". At the 70 % that many pumps give: "), true);
+    }
+    return words.add(".");
+  }
+
+  private void levels(Phrase words, boolean worn) {
+    for (int l = 0; l < states.size(); l++) {
+      words.add(states.size() == 1 ? "" : l == 0 ? "at the refill mark " : "; with the tank full ");
+      flows(words, way, states.get(l), worn ? worn(l) : null);
+    }
+  }
+
+  private ManifoldFlow worn(int level) {
+    return way.flowsAt(PumpCurve.USUAL_DERATE_WORN, levels[level]);
   }
 
   /** Flows of all towers as they stand, or under other flows of the same manifold. */

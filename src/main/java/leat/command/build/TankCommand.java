@@ -163,7 +163,8 @@ public final class TankCommand extends Command {
   /** Level of a volume, which must go in: up to the rim. */
   private static double level(Call call, Tank tank, double volume, int i) {
     if (volume > tank.capacity()) {
-      throw new Refused(MixErrors.overTheRim(call.texts("--volume").get(i), tank.capacity()));
+      throw new Refused(
+          MixErrors.overTheRim(call.texts("--volume").get(i), tank.capacity(), call.us()));
     }
     return tank.level(volume);
   }

@@ -18,7 +18,7 @@ final class TankNeed {
   static final Column FITS = Column.plain("fits", "fits");
   static final Column LASTS = Column.of("lasts_d", "a full tank lasts", Show.of(Units.D, 2));
   static final Column SCALE =
-      Column.of("every_length_pct", "every length times", Show.PERCENT.digits(3));
+      Column.of("every_length_pct", "just enough would be", Show.PERCENT.digits(3));
   private static final Column DAYS = Column.number("days", "days", 3);
 
   private TankNeed() {}
@@ -46,7 +46,7 @@ final class TankNeed {
     answer.figure(row, DRUNK, "");
     answer.figure(row, BELOW_LOW, "");
     answer.figure(row, LASTS, "");
-    answer.figure(row, SCALE, "the same shape, just enough");
+    answer.figure(row, SCALE, "of every length: the same shape");
     call.withTaken(answer);
     answer.mind(
         "thirst-grows",

@@ -11,7 +11,7 @@ import leat.plan.Plan;
 
 /** What the tubes of a table over bores cost, as far as the plan's {@code prices.tubes} says. */
 final class TubePrices {
-  static final Column PRICE = Column.number("price", "price", 3);
+  static final Column PRICE = Column.money("price", "price");
   private static final Column NAME = Column.plain("name", "tube");
   private static final Column CURRENCY = Column.plain("currency", "currency");
 

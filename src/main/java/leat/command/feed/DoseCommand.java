@@ -130,6 +130,7 @@ public final class DoseCommand extends Command {
         && own.section("stock").named("grams").size() > 0) {
       throw new Refused(MixErrors.doseIsWeighed(this, call.again("topup")));
     }
+    LabelRate.refuseSalts(call);
     LabelRate feed = LabelRate.of(call, call.has("--each"));
     EcTyped typed = new EcTyped(call);
     double volume = volume(call, plan);

@@ -96,6 +96,12 @@ final class DoseText {
     working();
   }
 
+  /** Whether before and after would print as one number. */
+  private boolean readsAlike() {
+    String from = Answer.filled(row, "{from_ec_mS_cm}").render(false);
+    return from.equals(Answer.filled(row, "{final_ec_mS_cm}").render(false));
+  }
+
   private void sentence() {
     double[] ml = dose.partMl();
     Row words = Row.aside(ONE, TWO, NAME_ONE, NAME_TWO, BOTTLES);
@@ -104,7 +110,11 @@ final class DoseText {
       words.set(TWO, Litres.baseOfMl(ml[1])).set(NAME_TWO, feed.name(1));
     }
     Row all = row.with(words);
-    if (ml.length == 1) {
+    if (readsAlike()) {
+      answer.sentence(
+          all,
+          "No dose is needed: no meter tells what is in {volume_L} from the {final_ec_mS_cm} wanted.");
+    } else if (ml.length == 1) {
       answer.sentence(
           all, "Pour {one_mL} of feed into {volume_L}: {from_ec_mS_cm!} becomes {final_ec_mS_cm}.");
     } else if (ml.length == 2) {

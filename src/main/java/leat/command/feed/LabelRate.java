@@ -6,6 +6,7 @@ import leat.answer.Show;
 import leat.cli.Call;
 import leat.cli.Flag;
 import leat.plan.Kind;
+import leat.plan.Refused;
 import leat.plan.Section;
 import leat.quantity.Dimension;
 import leat.solution.tank.FeedParts;
@@ -66,6 +67,15 @@ final class LabelRate {
     int n = count == null ? 1 : count.intValue();
     double ec = section.need("rate_ec");
     return new LabelRate(call, each ? FeedParts.each(rate, n, ec) : FeedParts.sharing(rate, n, ec));
+  }
+
+  /** Where a plan feeds by the gram and nothing liquid is named, the way to that is told. */
+  static void refuseSalts(Call call) {
+    Section feed = call.plan().section("feed");
+    boolean liquid = call.has("--rate") || feed.has("parts") || feed.has("rate_ec");
+    if (!liquid && !feed.sections("salts").isEmpty()) {
+      throw new Refused(MixErrors.noRecipe(call.command, call.again("topup")));
+    }
   }
 
   /** How many bottles. */

@@ -12,13 +12,13 @@ public final class MixErrors {
   private MixErrors() {}
 
   /** More in the tank than it holds to the rim. */
-  public static Problem overTheRim(String typed, double capacity) {
+  public static Problem overTheRim(String typed, double capacity, boolean us) {
     return new Problem(
         "over-the-rim",
         null,
         "--volume",
         "the tank holds "
-            + Phrase.of(capacity, Show.L).render(false)
+            + Phrase.of(capacity, Show.L).render(us)
             + " to the rim; got \""
             + typed
             + "\"");
@@ -94,6 +94,17 @@ public final class MixErrors {
         "this plan's feed is weighed (feed.stock.grams):  "
             + again
             + " --volume ... --ec ...   tells the grams; for a liquid give --rate and --rate-ec");
+  }
+
+  /** Salts of one's own, but no recipe that says how many grams of each belong together. */
+  public static Problem noRecipe(leat.cli.Command command, String again) {
+    return new Problem(
+        "no-recipe",
+        null,
+        "leat " + command.name(),
+        "this plan feeds by the gram (feed.salts) and has no recipe: write feed.stock (grams, makes), or type it:  "
+            + again
+            + " --volume ... --ec ... --weigh SALT=GRAMS --makes VOLUME; for a liquid give --rate and --rate-ec");
   }
 
   /** A pH aimed at that no tank of plants has. */

@@ -35,7 +35,7 @@ final class SaltRows {
   static final Column BALANCE =
       Column.of("charge_balance_meq_L", "charge balance", Show.MEQ_L.digits(2));
   static final Column BALANCE_PCT = Column.number("charge_balance_pct", "charge balance", 2);
-  static final Column COST = Column.number("cost", "cost", 3);
+  static final Column COST = Column.money("cost", "cost");
   static final Column CURRENCY = Column.plain("currency", "currency");
   static final Column EXACT = Column.plain("exact", "exact");
   static final Column UNIQUE = Column.plain("unique", "the only answer");

@@ -77,7 +77,11 @@ final class SaltText {
     if (fit == null) {
       answer.sentence(row, brings());
     } else {
-      answer.sentence(row, weigh() + met(allowed, forward));
+      answer.sentence(
+          row,
+          fit.missing().size() == fit.elements().size()
+              ? "None of these salts brings {missing}."
+              : weigh() + met(allowed, forward));
     }
   }
 
@@ -119,9 +123,7 @@ final class SaltText {
 
   private String met(Double allowed, boolean forward) {
     if (!fit.missing().isEmpty()) {
-      return fit.missing().size() == fit.elements().size()
-          ? "none of it brings {missing}."
-          : "{missing} is missing altogether, the rest is met within {others_pct} %.";
+      return "{missing} is missing altogether, the rest is met within {others_pct} %.";
     }
     if (allowed != null) {
       return forward

@@ -34,7 +34,11 @@ final class TopupAsked {
   TopupAsked(Call call) {
     this.call = call;
     this.typed = new EcTyped(call);
-    this.feed = bySalts(call) ? null : LabelRate.of(call, false);
+    boolean salts = bySalts(call);
+    if (!salts) {
+      LabelRate.refuseSalts(call);
+    }
+    this.feed = salts ? null : LabelRate.of(call, false);
     this.full = FullMark.of(call);
     this.target = typed.target("--target");
     this.waterEc = typed.water("--water-ec", target);

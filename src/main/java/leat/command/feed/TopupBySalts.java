@@ -297,6 +297,11 @@ final class TopupBySalts {
               ? "Fill to the mark with {water_low_L..water_high_L} of water, stir and measure; then dissolve {salts_low_g..salts_high_g} of salts."
               : "Fill to the mark with {water_low_L..water_high_L} of water, stir and measure: it needs no salts.";
     }
+    if (middle.drainL() > 0 && middle.waterL() == 0) {
+      return salts
+          ? "Drain {drain_L}, then dissolve {salts_g} of salts: {final_volume_L} at {final_ec_mS_cm}."
+          : "Drain {drain_L} and add nothing: {final_volume_L} at {final_ec_mS_cm}.";
+    }
     if (middle.drainL() > 0) {
       return salts
           ? "Drain {drain_L}, add {water_L} of water and {salts_g} of salts: {final_volume_L} at {final_ec_mS_cm}."

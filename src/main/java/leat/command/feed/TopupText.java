@@ -72,7 +72,9 @@ final class TopupText {
           ? feed
               ? "Take out a cup first ({drain_mL}), then add {water_L} of water and {concentrate_mL} of feed: {final_volume_L} at {final_ec_mS_cm}."
               : "Take out a cup first ({drain_mL}), then add {water_L} of water: {final_volume_L} at {final_ec_mS_cm}."
-          : "Take out a cup first ({drain_mL}), then add {concentrate_mL} of feed: {final_volume_L} at {final_ec_mS_cm}.";
+          : feed
+              ? "Take out a cup first ({drain_mL}), then add {concentrate_mL} of feed: {final_volume_L} at {final_ec_mS_cm}."
+              : "Take out a cup ({drain_mL}) and add nothing: {final_volume_L} at {final_ec_mS_cm}.";
     }
     if (one.drainL() > 0) {
       return water
@@ -182,7 +184,9 @@ final class TopupText {
 
   private String carried() {
     if (cans.lastIsACup()) {
-      return cans.full() == 1 ? "1 can and {last_can_mL}" : "{full_cans} cans and {last_can_mL}";
+      return cans.full() == 1
+          ? "1 full can and a splash, {last_can_mL}"
+          : "{full_cans} full cans and a splash, {last_can_mL}";
     }
     if (cans.lastL() > 0 && cans.full() > 0) {
       return "{cans} cans, the last with {last_can_L}";

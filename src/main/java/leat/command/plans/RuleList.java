@@ -112,8 +112,11 @@ final class RuleList {
 
   private static Phrase wants(Rule rule) {
     Phrase need = Phrase.of(rule.need());
-    return rule.usualLimit() == null || rule.show() == null
-        ? need
-        : need.add(" ").add(rule.usualLimit(), rule.show());
+    if (rule.usualLimit() != null && rule.show() != null) {
+      return need.add(" ").add(rule.usualLimit(), rule.show());
+    }
+    return rule.show() != null && rule.need().startsWith("at ")
+        ? need.add(" what the plan says")
+        : need;
   }
 }

@@ -31,6 +31,7 @@ final class DutyBounds {
   private final LeastRun least;
   private final String tower;
   private Phrase first;
+  private boolean dry;
 
   private DutyBounds(Answer answer, LeastRun least, String tower) {
     this.answer = answer;
@@ -40,9 +41,10 @@ final class DutyBounds {
 
   /**
    * Notes what is broken; a run under the least one, or a rest over the dry limit, makes the answer
-   * no. What is to be said first, before any cost, or null.
+   * no.
    */
-  static Phrase judge(Answer answer, Plan plan, Timetable timetable, PeriodOf period, Taken taken) {
+  static DutyBounds judge(
+      Answer answer, Plan plan, Timetable timetable, PeriodOf period, Taken taken) {
     RunNeeds needs = RunNeeds.isKnown(plan) ? RunNeeds.of(plan, taken) : null;
     MeasuredWords.say(answer, needs == null ? null : needs.believed(), "");
     LeastRun least = needs == null ? null : needs.least();
@@ -55,6 +57,7 @@ final class DutyBounds {
     }
     DutyBounds bounds = new DutyBounds(answer, least, least == null ? "" : needs.tower());
     if (needs != null && needs.dryTower() != null) {
+      bounds.dry = true;
       bounds.sayFirst(
           Row.aside(TOWER).set(TOWER, needs.dryTower()),
           "No timing waters {tower} with the tank at the refill mark. ");
@@ -71,7 +74,17 @@ final class DutyBounds {
     } else {
       bounds.entries(plan, timetable, period, taken);
     }
-    return bounds.first;
+    return bounds;
+  }
+
+  /** What is to be said first, before any cost, or null. */
+  Phrase first() {
+    return first;
+  }
+
+  /** Whether a tower gets no water at the refill mark. */
+  boolean dry() {
+    return dry;
   }
 
   private void entries(Plan plan, Timetable timetable, PeriodOf period, Taken taken) {

@@ -19,6 +19,7 @@ import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
 import leat.system.RunNeeds;
+import leat.system.SetValves;
 import leat.system.TimetableOf;
 import leat.system.TowerAt;
 import leat.system.Waterway;
@@ -61,14 +62,15 @@ public final class DutyCapCommand extends Command {
     Section section = plan.section("cap_sensor");
     CapSensor sensor = new CapSensor(section.need("wet"), section.need("dry"));
     Waterway way = Waterway.judged(plan, call.taken());
+    SetValves valves = SetValves.of(way);
     DryLimit dry = RunNeeds.dryLimit(plan, call.taken());
     Double run = shortestRun(plan);
     Answer answer = new Answer(TOWER, WET, DRY, SIDE, FULL, LOW, JUDGE, RUN, ALARM);
     String dryTower = null;
     double latest = 0;
     for (int t = 0; t < way.towers(); t++) {
-      OptionalDouble low = new TowerAt(way, t, way.flows(way.low())).fillTime();
-      OptionalDouble full = new TowerAt(way, t, way.flows(way.full())).fillTime();
+      OptionalDouble low = new TowerAt(way, t, valves.low(way)).fillTime();
+      OptionalDouble full = new TowerAt(way, t, valves.flows(way, way.full())).fillTime();
       Row row =
           answer
               .row()

@@ -20,9 +20,9 @@ import leat.system.DrawOf;
 final class DutyCompared {
   private static final Column SUBJECT = Column.plain("subject", "timing");
   private static final Column OTHER = Column.plain("other", "other timing");
-  private static final Column OTHER_COST = Column.number("other_cost", "other costs", 4);
+  private static final Column OTHER_COST = Column.money("other_cost", "other costs");
   private static final Column OTHER_KWH = Column.of("other_kWh", "other takes", Show.KWH);
-  private static final Column APART_COST = Column.number("apart_cost", "apart", 4);
+  private static final Column APART_COST = Column.money("apart_cost", "apart");
   private static final Column APART_KWH = Column.of("apart_kWh", "apart", Show.KWH);
   private static final Column INRUSH = Column.of("inrush_A", "at the start", Show.A);
   private static final Column CONTACT = Column.of("contact_A", "contact", Show.A);
@@ -39,6 +39,7 @@ final class DutyCompared {
   private final boolean priced;
   private final Answer answer = new Answer(DutyRows.ALL).csvColumns(DutyRows.OF_CSV);
   private final Row[] words;
+  private boolean dry;
 
   DutyCompared(Call call, DutyLine.Terms terms, List<DutyLine> lines) {
     this.call = call;
@@ -57,7 +58,9 @@ final class DutyCompared {
     }
     figures();
     relay();
-    Phrase broken = DutyBounds.judge(answer, plan, first.timetable, terms.period, call.taken());
+    DutyBounds bounds = DutyBounds.judge(answer, plan, first.timetable, terms.period, call.taken());
+    dry = bounds.dry();
+    Phrase broken = bounds.first();
     Phrase sentence = Answer.filled(sentenceRow(), sentence());
     answer.sentence(broken == null ? sentence : Phrase.of().add(broken).add(sentence));
     Timetable table = first.timetable;
@@ -213,6 +216,8 @@ final class DutyCompared {
     if (!call.hasPlan()) {
       answer.next(
           "leat duty --plan PLAN --suggest   finds the shortest run that wets the lowest pot");
+    } else if (dry) {
+      answer.next(call.again("pump") + "   says by how much, and whether valves help");
     } else if (answer.exitCode() == 1) {
       answer.next(call.again("duty") + " --suggest   finds a timing that keeps the roots wet");
     } else if (lines.size() == 1) {

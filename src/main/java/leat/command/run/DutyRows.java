@@ -17,13 +17,13 @@ final class DutyRows {
   static final Column SHARE = Column.of("run_share_pct", "pump runs", Show.PERCENT);
   static final Column STARTS = Column.number("starts_per_day", "starts per day", 3);
   static final Column KWH_DAY = Column.of("kwh_day", "energy per day", Show.KWH);
-  static final Column COST_DAY = Column.number("cost_day", "cost per day", 3);
+  static final Column COST_DAY = Column.money("cost_day", "cost per day");
   static final Column KWH = Column.of("kwh_total", "energy in all", Show.KWH);
-  static final Column COST = Column.number("cost_total", "cost in all", 4);
+  static final Column COST = Column.money("cost_total", "cost in all");
   static final Column CURRENCY = Column.plain("currency", "currency");
   static final Column DAYS = Column.number("days", "days", 4);
   static final Column SAVED_KWH = Column.of("saving_kwh", "energy kept", Show.KWH);
-  static final Column SAVED = Column.number("saving_cost", "you keep", 4);
+  static final Column SAVED = Column.money("saving_cost", "you keep");
   static final Column SAVED_SHARE = Column.of("saving_pct", "less energy", Show.PERCENT);
   static final Column RUN_TOTAL = Column.of("run_total_h", "pump in all", Show.H);
   static final Column STARTS_TOTAL = Column.number("starts_total", "starts in all", 3);

@@ -134,7 +134,7 @@ final class DutySuggestion {
     MeasuredWords.say(none, needs.believed(), "");
     none.sentence(
         Row.aside(TOWER).set(TOWER, needs.dryTower()),
-        "No timing waters {tower}: the pump does not reach its top with the tank at the refill mark.");
+        "No timing waters {tower}: no water reaches its top with the tank at the refill mark.");
     return call.withTaken(none.next(call.again("pump") + "   says by how much").no());
   }
 

@@ -20,7 +20,7 @@ final class DutySuggestionWords {
   private static final Column RUN_TEXT = Column.plain("run", "run");
   private static final Column REST_DAY = Column.of("rest_day_s", "rest by day", Show.S);
   private static final Column REST_NIGHT = Column.of("rest_at_night_s", "rest at night", Show.S);
-  private static final Column PLAN_COST = Column.number("plan_cost", "plan costs", 4);
+  private static final Column PLAN_COST = Column.money("plan_cost", "plan costs");
   private static final Column PLAN_KWH = Column.of("plan_kWh", "plan takes", Show.KWH);
   private static final Column SHORTEST = Column.plain("shortest", "shortest run");
   private static final Column TOWER = Column.plain("tower", "tower");

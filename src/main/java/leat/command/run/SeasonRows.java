@@ -29,7 +29,7 @@ final class SeasonRows {
   static final Column DRAINED = Column.of("drained_L", "drained", Show.L);
   static final Column TANK_C = Column.of("tank_C", "warmth", Show.C);
   static final Column KWH = Column.of("kwh", "energy", Show.KWH);
-  static final Column COST = Column.number("cost", "cost", 3);
+  static final Column COST = Column.money("cost", "cost");
   static final Column EVENT = Column.plain("event", "event");
 
   private final SeasonOf season;

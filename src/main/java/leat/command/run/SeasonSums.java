@@ -61,7 +61,7 @@ final class SeasonSums {
   static final Column PLANTS = Column.plain("plants_harvested", "plants harvested");
   static final Ends VALUE = Ends.money("harvest_value", "in a shop");
   static final Ends PAYBACK = Ends.seasons("payback_seasons", "paid back after");
-  static final Column BOUGHT = Column.number("cost_bought", "tower and tank", 3);
+  static final Column BOUGHT = Column.money("cost_bought", "tower and tank");
   static final Column CURRENCY = Column.plain("currency", "currency");
   static final Column RISE_MOST = Column.number("rise_most_K", "warming by the pump", 2);
   static final Column RISE_STEADY = Column.number("rise_steady_K", "after a long time", 2);

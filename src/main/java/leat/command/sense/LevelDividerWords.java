@@ -10,6 +10,7 @@ import leat.cli.Call;
 import leat.level.Divider;
 import leat.level.DividerDesign;
 import leat.quantity.NumberText;
+import leat.system.DrawOf;
 
 /** A divider in words: how far its closest steps lie apart, what it draws, what to mind. */
 final class LevelDividerWords {
@@ -109,9 +110,13 @@ final class LevelDividerWords {
     answer.mind(
         "power-while-reading",
         "switch the divider on only while you read: less heat in the float's stem and less electrolysis at a wet plug. 100 nF across the sender and the median of some readings quieten it.");
-    answer.mind(
-        "shared-earth",
-        "the sender's wires hang in the same water as a mains pump: an isolated low-voltage supply, a residual-current device, and the local code decide. Unplug the pump before you reach in.");
+    if (DrawOf.isDirect(call.plan())) {
+      answer.mind(
+          "shared-earth",
+          "the sender's wires hang in the pump's water: feed both from an isolated low-voltage supply. Unplug the pump before you reach in.");
+    } else {
+      mains();
+    }
     if (ownReference) {
       answer.mind(
           "own-reference",
@@ -119,6 +124,12 @@ final class LevelDividerWords {
     }
     working();
     return next();
+  }
+
+  private void mains() {
+    answer.mind(
+        "shared-earth",
+        "the sender's wires hang in the same water as a mains pump: an isolated low-voltage supply, a residual-current device, and the local code decide. Unplug the pump before you reach in.");
   }
 
   private Phrase pairs() {

@@ -259,7 +259,10 @@ final class LevelFitWords {
     return out.append(']').toString();
   }
 
-  private static String litres(double volume) {
+  private String litres(double volume) {
+    if (call.us()) {
+      return NumberText.atMost(Units.GALLON.fromBase(volume), 3) + " gal";
+    }
     return NumberText.atMost(Units.L.fromBase(volume), 2) + " L";
   }
 
@@ -272,9 +275,13 @@ final class LevelFitWords {
   }
 
   private String hysteresisText() {
-    return tank != null
-        ? NumberText.atMost(Units.MM.fromBase(hysteresis), 1) + " mm"
-        : litres(hysteresis);
+    return tank != null ? millimetres(hysteresis) : litres(hysteresis);
+  }
+
+  private String millimetres(double length) {
+    return call.us()
+        ? NumberText.atMost(Units.INCH.fromBase(length), 2) + " in"
+        : NumberText.atMost(Units.MM.fromBase(length), 1) + " mm";
   }
 
   /** The same as {@link #paste()}, into the plan's own sender. */

@@ -271,7 +271,7 @@ class TopupCommandTest {
         .contains("  leaf A              16.4 mL\n")
         .contains("  leaf B              16.4 mL\n")
         .contains("carry")
-        .contains("2 cans and 24.7 mL");
+        .contains("2 full cans and a splash, 24.7 mL");
     Cli unequal =
         Cli.run(
             "topup",

@@ -133,7 +133,7 @@ class DutySuggestTest {
     assertThat(cli.exit).isEqualTo(1);
     assertThat(cli.out)
         .startsWith(
-            "No timing waters balcony: the pump does not reach its top with the tank at the refill mark.");
+            "No timing waters balcony: no water reaches its top with the tank at the refill mark.");
   }
 
   @Test

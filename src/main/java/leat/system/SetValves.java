@@ -1,11 +1,10 @@
-package leat.check;
+package leat.system;
 
 import leat.hydraulics.HeldFlow;
 import leat.hydraulics.Line;
 import leat.hydraulics.Manifold;
 import leat.hydraulics.ManifoldFlow;
 import leat.hydraulics.Riser;
-import leat.system.Waterway;
 
 /**
  * The valves of a plan as the grower sets them: with the tank at its refill mark, each until its
@@ -23,7 +22,8 @@ public final class SetValves {
     this.low = low;
   }
 
-  static SetValves of(Waterway way) {
+  /** The valves of a plan over its solved water's way. */
+  public static SetValves of(Waterway way) {
     Manifold open = way.manifold(way.low());
     double[] wanted = new double[open.size()];
     boolean any = false;
@@ -51,9 +51,23 @@ public final class SetValves {
     return any() && moreK[riser] > 0;
   }
 
-  /** Flows at the refill mark, where they are set; null without any. */
-  ManifoldFlow low() {
-    return low;
+  /** Flows at the refill mark, where they are set. */
+  public ManifoldFlow low(Waterway way) {
+    return any() ? low : way.flows(way.low());
+  }
+
+  /** Flows at any level. */
+  public ManifoldFlow flows(Waterway way, double level) {
+    return on(way.manifold(level)).solve(way.curve());
+  }
+
+  /** Whether any riser is held back. */
+  public boolean holdBack() {
+    boolean held = false;
+    for (int i = 0; any() && i < moreK.length; i++) {
+      held |= moreK[i] > 0;
+    }
+    return held;
   }
 
   /** Risers with these valves, over any level. */
