@@ -24,7 +24,7 @@ public final class Strength {
   private Strength() {}
 
   /**
-   * The most that a bottle can hold and be clear.
+   * The most that a bottle can hold and be clear, at most nine tenths of it salt.
    *
    * @param weighed what is weighed in, weak or strong
    * @param litres the bottle, L

@@ -125,4 +125,44 @@ class EcTemperatureTest {
     assertThat(Compensation.isCold(9)).isTrue();
     assertThat(Compensation.isCold(10)).isFalse();
   }
+
+  /** Coefficients of meters and feeds lie between 1.8 and 2.2 %/K (practice); others are odd. */
+  @Test
+  void whatACompensationIs() {
+    assertThat(Compensation.NATURAL_WATER.isNaturalWater()).isTrue();
+    assertThat(Compensation.DEFAULT.isNaturalWater()).isFalse();
+    assertThat(Compensation.DEFAULT.pctPerK()).isEqualTo(1.91);
+    assertThat(Compensation.DEFAULT.isOdd()).isFalse();
+    assertThat(Compensation.linear(0).isOdd()).isTrue();
+    assertThat(Compensation.linear(3.5).isOdd()).isTrue();
+    assertThat(Compensation.linear(1.79).isOdd()).isTrue();
+    assertThat(Compensation.linear(2.21).isOdd()).isTrue();
+    assertThat(Compensation.linear(1.8).isOdd()).isFalse();
+    assertThat(Compensation.linear(2.2).isOdd()).isFalse();
+    assertThat(Compensation.NATURAL_WATER.isOdd()).isFalse();
+    // ISO 7888: 0 to 35.9 C
+    assertThat(Compensation.NATURAL_WATER.coldest()).isZero();
+    assertThat(Compensation.NATURAL_WATER.warmest()).isEqualTo(35.9);
+    assertThat(Compensation.DEFAULT.warmest()).isGreaterThan(35.9);
+    assertThat(Compensation.DEFAULT.f25(Compensation.DEFAULT.coldest())).isPositive();
+    assertThat(Compensation.DEFAULT.f25(Compensation.DEFAULT.warmest())).isPositive();
+  }
+
+  /** Meters in ppm: 1 mS/cm is 500, 640 or 700. */
+  @ParameterizedTest
+  @ValueSource(ints = {500, 640, 700})
+  void thePpmScales(int factor) {
+    PpmScale scale = PpmScale.of(factor);
+    assertThat(scale.factor()).isEqualTo(factor);
+    assertThat(scale.ppm(1.5)).isEqualTo(1.5 * factor);
+    assertThat(scale.ec(factor)).isEqualTo(1);
+    assertThatThrownBy(() -> PpmScale.of(factor + 1)).isInstanceOf(Impossible.class);
+  }
+
+  /** No plant lives over 10 mS/cm (practice). */
+  @Test
+  void overTenMilliSiemensNoPlantLives() {
+    assertThat(EcReading.raw(10, 25, Compensation.DEFAULT).tooStrong()).isFalse();
+    assertThat(EcReading.raw(10.01, 25, Compensation.DEFAULT).tooStrong()).isTrue();
+  }
 }

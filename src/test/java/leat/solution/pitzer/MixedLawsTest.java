@@ -87,7 +87,11 @@ class MixedLawsTest {
     }
   }
 
-  /** The strongest bottle is clear, and a hundredth more is not. */
+  /**
+   * The strongest bottle is clear, and a hundredth more is not, or the bottle is full of salt:
+   * about one random bottle in a thousand is nearly all calcium chloride, of which no solid is
+   * known to the model; nine tenths of the bottle end it.
+   */
   @Property(tries = 300)
   void theStrongestIsJustClear(
       @ForAll @LongRange(min = 0, max = 1000000) long seed,
@@ -98,7 +102,11 @@ class MixedLawsTest {
       return;
     }
     assertThat(verdict(bottle, factor, celsius)).isEqualTo(Stock.Verdict.CLEAR);
-    assertThat(verdict(bottle, 1.01 * factor, celsius)).isNotEqualTo(Stock.Verdict.CLEAR);
+    double saltMl = Contents.of(MixedBottle.poured(bottle), 1, false).times(1.01 * factor).saltMl();
+    if (saltMl <= 900) {
+      assertThat(verdict(bottle, 1.01 * factor, celsius)).isNotEqualTo(Stock.Verdict.CLEAR);
+    }
+    assertThat(saltMl).isLessThan(920);
   }
 
   private static Stock.Verdict verdict(List<Stock.Weighed> bottle, double factor, double celsius) {

@@ -50,4 +50,42 @@ class StockBottleTest {
     assertThat(StockBottle.of(both, 1, 5).calciumMeets()).isTrue();
     assertThat(StockBottle.clearLitres(both, 1, 5)).isNull();
   }
+
+  /** Both bottles are clear at the strongest that both may stand, and at 2 % more one is not. */
+  @Test
+  void theStrongestOfBothIsThatOfTheWeaker() {
+    List<Stock.Weighed> all = new java.util.ArrayList<>(POTASSIUM);
+    all.add(weighed("calcium-nitrate-4h2o", 180));
+    double times = Strength.ofBottles(all, 1, 5, false);
+    assertThat(clear(all, times)).isTrue();
+    assertThat(clear(all, 1.02 * times)).isFalse();
+    // calcium takes no part: the other bottle alone decides
+    assertThat(Strength.ofBottles(POTASSIUM, 1, 5, true)).isEqualTo(times);
+    assertThat(Strength.ofBottles(POTASSIUM, 1, 5, false)).isEqualTo(times);
+    assertThat(Strength.ofBottles(List.of(), 1, 5, false)).isNull();
+    assertThat(Strength.makesL(200, 1.5)).isEqualTo(300);
+  }
+
+  private static boolean clear(List<Stock.Weighed> all, double times) {
+    for (int b = 1; b <= 2; b++) {
+      List<Stock.Weighed> there = new java.util.ArrayList<>();
+      for (Stock.Weighed one : StockBottles.of(all, b)) {
+        there.add(new Stock.Weighed(one.salt(), one.grams() * times));
+      }
+      if (StockBottle.of(there, 1, 5).verdict() != Stock.Verdict.CLEAR) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  @Test
+  void aWeakBottleHasNothingToTell() {
+    StockBottle weak = StockBottle.of(List.of(weighed("potassium-nitrate", 20)), 1, 5);
+    assertThat(weak.verdict()).isEqualTo(Stock.Verdict.CLEAR);
+    assertThat(weak.ionsCrystallise()).isFalse();
+    assertThat(weak.overfull()).isFalse();
+    assertThat(weak.calciumMeets()).isFalse();
+    assertThat(weak.hinderEachOther()).isFalse();
+  }
 }

@@ -106,4 +106,36 @@ class CleanTest {
     assertThatThrownBy(() -> Clean.peroxide(25, 5, Clean.Basis.HYPOCHLORITE_IN_VOLUME, 0, 0.3))
         .isInstanceOf(Impossible.class);
   }
+
+  /** Regulation (EU) 2019/1148: peroxide over 12 % is restricted; 12 % itself is not. */
+  @Test
+  void peroxideOverTwelvePerCentIsRestricted() {
+    assertThat(Clean.isRestricted(12)).isFalse();
+    assertThat(Clean.isRestricted(12.1)).isTrue();
+  }
+
+  /** One per cent by volume is 10 g in a litre, 10 000 mg/L. */
+  @Test
+  void aPerCentIsTenThousandMilligramsALitre() {
+    assertThat(Clean.mgLOfPct(0.5)).isEqualTo(5000);
+    assertThat(Clean.pctOfMgL(200)).isCloseTo(0.02, within(1e-15));
+    assertThat(Clean.Basis.usual(true)).isEqualTo(Clean.Basis.WEIGHT_IN_VOLUME);
+    assertThat(Clean.Basis.usual(false)).isEqualTo(Clean.Basis.WEIGHT_IN_WEIGHT);
+    assertThat(Clean.Basis.WEIGHT_IN_WEIGHT.byWeight()).isTrue();
+    assertThat(Clean.Basis.HYPOCHLORITE_IN_WEIGHT.byWeight()).isTrue();
+    assertThat(Clean.Basis.WEIGHT_IN_VOLUME.byWeight()).isFalse();
+    assertThat(Clean.Basis.HYPOCHLORITE_IN_VOLUME.byWeight()).isFalse();
+  }
+
+  /** A bottle of 2 g/L is no stronger than 2 g/L; old bleach of 2.4 has 1.92 left, too little. */
+  @Test
+  void aBottleAsStrongAsTheAimIsTooWeak() {
+    Clean.Basis volume = Clean.Basis.WEIGHT_IN_VOLUME;
+    assertThat(Clean.hypochlorite(10, 0.2, volume, 0, 2000).reached()).isFalse();
+    assertThat(Clean.hypochlorite(10, 0.24, volume, 0, 2000).reached()).isTrue();
+    assertThat(Clean.hypochlorite(10, 0.24, volume, 0, 2000).bottleMlIfOld()).isNull();
+    // 5 g/L, 4 when old: 10 L x 2/4
+    assertThat(Clean.hypochlorite(10, 0.5, volume, 0, 2000).bottleMlIfOld())
+        .isCloseTo(5000, within(1e-9));
+  }
 }

@@ -146,4 +146,56 @@ class DoseTest {
     Dose.Answer weak = Dose.byEc(45, 0, 1.2 - 1e-12, FeedParts.sharing(1000, 1, 1.2));
     assertThat(weak.status()).isEqualTo(Dose.Status.CONCENTRATE_TOO_WEAK);
   }
+
+  /** Within 5 % of the label's rate a dose is the label's (practice): by label 0.951 and 0.949. */
+  @Test
+  void aDoseIsTheLabelsWithinFivePerCent() {
+    FeedParts parts = FeedParts.sharing(10, 2, 1.9);
+    assertThat(Dose.byLabel(45, 0.3, 0.951, parts).underLabel()).isFalse();
+    assertThat(Dose.byLabel(45, 0.3, 0.949, parts).underLabel()).isTrue();
+    assertThat(Dose.byLabel(45, 0.3, 1.049, parts).overLabel()).isFalse();
+    assertThat(Dose.byLabel(45, 0.3, 1.051, parts).overLabel()).isTrue();
+    assertThat(Dose.byLabel(45, 0.3, 1.051, parts).underLabel()).isFalse();
+  }
+
+  /** EC adds up by volume below 3 mS/cm: 2.9 is in range, 3.1 is not. */
+  @Test
+  void theRuleOfVolumesHoldsToThreeMilliSiemens() {
+    FeedParts parts = FeedParts.sharing(10, 2, 1.9);
+    assertThat(Dose.byEc(45, 0.3, 2.99, parts).inRange()).isTrue();
+    assertThat(Dose.byEc(45, 0.3, 3.01, parts).inRange()).isFalse();
+  }
+
+  /** A step of 5 mL: 14 mL become 15, 7.1 % more; 12 become 10, a sixth less; 2 become nothing. */
+  @Test
+  void aCoarseStepIsOverTenPerCentOff() {
+    FeedParts one = FeedParts.sharing(1, 1, 0.2);
+    DoseRounding fair = DoseRounding.of(Dose.byLabel(14, 0.3, 1, one), 14, 0.3, one, 5);
+    assertThat(fair.partMl()).containsExactly(15);
+    assertThat(fair.worstPartOffPct()).isCloseTo(100 / 14.0, offset(1e-9));
+    assertThat(fair.isCoarse()).isFalse();
+    DoseRounding coarse = DoseRounding.of(Dose.byLabel(12, 0.3, 1, one), 12, 0.3, one, 5);
+    assertThat(coarse.worstPartOffPct()).isCloseTo(-100 / 6.0, offset(1e-9));
+    assertThat(coarse.isCoarse()).isTrue();
+    DoseRounding gone = DoseRounding.of(Dose.byLabel(2, 0.3, 1, one), 2, 0.3, one, 5);
+    assertThat(gone.aPartVanishes()).isTrue();
+    assertThat(gone.isCoarse()).isTrue();
+    // 14 L at 0.3 and 15 mL of 200 mS/cm: (4.2 + 3)/14.015, instead of (4.2 + 2.8)/14.014
+    assertThat(fair.finalEcMsCm()).isCloseTo(7.2 / 14.015, offset(1e-12));
+    assertThat(fair.ecOffMsCm()).isCloseTo(7.2 / 14.015 - 7 / 14.014, offset(1e-12));
+    assertThat(fair.ecOffPct()).isCloseTo(100 * (7.2 / 14.015 / (7 / 14.014) - 1), offset(1e-9));
+    assertThat(fair.finalVolumeL()).isCloseTo(14.015, offset(1e-12));
+  }
+
+  @Test
+  void partsAreAlikeOrNot() {
+    assertThat(new FeedParts(new double[] {2, 2, 2}, 1.9).alike()).isTrue();
+    assertThat(new FeedParts(new double[] {2, 2, 3}, 1.9).alike()).isFalse();
+    assertThat(new FeedParts(new double[] {2}, 1.9).alike()).isTrue();
+    // 60 mL of 3 + 2 + 1: the smallest is a sixth
+    assertThat(new FeedParts(new double[] {3, 2, 1}, 1.9).smallest(60))
+        .isCloseTo(10, offset(1e-12));
+    assertThat(new FeedParts(new double[] {1, 2, 3}, 1.9).smallest(60))
+        .isCloseTo(10, offset(1e-12));
+  }
 }

@@ -327,4 +327,89 @@ class TopupTest {
     assertThat(Topup.solve(ask.holding(79.9)).drainL()).isLessThan(b.drainHighL());
     assertThat(Topup.solve(ask.holding(80)).drainL()).isEqualTo(b.drainHighL());
   }
+
+  private static final Concentrate FEED = new Concentrate(5, 1.9);
+
+  /**
+   * A cup is 0.2 L. A full tank of 45 L at 1.6 lifted to 1.7 must let 45 x 0.1/(380 - 1.6) = 0.0119
+   * L go; to 3.5, 45 x 1.9/378.4 = 0.226 L.
+   */
+  @Test
+  void aCupIsTwoDecilitres() {
+    Topup.Answer little = Topup.solve(TopupAsk.dry(45, 1.6, 45, 1.7, 0.3, FEED));
+    assertThat(little.drainL()).isCloseTo(4.5 / 378.4, offset(1e-12));
+    assertThat(little.drainsACup()).isTrue();
+    assertThat(little.drainsMore()).isFalse();
+    assertThat(little.keptL()).isCloseTo(45 - 4.5 / 378.4, offset(1e-12));
+    Topup.Answer more = Topup.solve(TopupAsk.dry(45, 1.6, 45, 3.5, 0.3, FEED));
+    assertThat(more.drainL()).isCloseTo(85.5 / 378.4, offset(1e-12));
+    assertThat(more.drainsACup()).isFalse();
+    assertThat(more.drainsMore()).isTrue();
+    Topup.Answer none = Topup.solve(TopupAsk.dry(30, 1.6, 45, 1.6, 0.3, FEED));
+    assertThat(none.drainsACup()).isFalse();
+    assertThat(none.drainsMore()).isFalse();
+    Topup.Answer no = Topup.solve(TopupAsk.dry(10, 1, 45, 0.2, 0.8, FEED));
+    assertThat(no.reached()).isFalse();
+    assertThat(no.keptL()).isNull();
+    assertThat(no.drainsMore()).isFalse();
+    assertThat(no.drainsACup()).isFalse();
+  }
+
+  /** Water alone within 5 % of the target is a fair answer: of 1.6 that is 1.52 to 1.68. */
+  @Test
+  void plainWaterIsCloseWithinFivePerCent() {
+    // (30 e + 15 x 0.3)/45
+    assertThat(plainClose((1.521 * 45 - 4.5) / 30)).isTrue();
+    assertThat(plainClose((1.519 * 45 - 4.5) / 30)).isFalse();
+    assertThat(plainClose((1.679 * 45 - 4.5) / 30)).isTrue();
+    assertThat(plainClose((1.681 * 45 - 4.5) / 30)).isFalse();
+  }
+
+  private static boolean plainClose(double ec) {
+    return Topup.solve(TopupAsk.dry(30, ec, 45, 1.6, 0.3, FEED)).plainWaterClose();
+  }
+
+  /**
+   * The nearest that can be had when the feed is weaker than the target: feed of Q = 1000 x 0.01/5
+   * = 2 mS/cm for a target of 3. A tank of 30 L at 1 filled with it has (30 + 15 x 2)/45 = 1.333,
+   * less than 2 itself, so the tank is emptied; one at 2.5 is filled to (75 + 30)/45 = 2.333.
+   */
+  @Test
+  void theNearestOfAWeakFeed() {
+    Concentrate weak = new Concentrate(5, 0.01);
+    Topup.Answer emptied = Topup.solve(TopupAsk.dry(30, 1, 45, 3, 0.3, weak));
+    assertThat(emptied.status()).isEqualTo(Topup.Status.CONCENTRATE_TOO_WEAK);
+    assertThat(emptied.nearestEcMsCm()).isCloseTo(2, offset(1e-12));
+    Topup.Answer filled = Topup.solve(TopupAsk.dry(30, 2.5, 45, 3, 0.3, weak));
+    assertThat(filled.nearestEcMsCm()).isCloseTo(105 / 45.0, offset(1e-12));
+  }
+
+  /**
+   * Over the target all states of the tank come to one mark: at 2.5 mS/cm 1.6 wants K (2.5 - 0.3) =
+   * 45 x 1.3, 26.59 L kept, whether 30 or 40 L are there. Under it nothing is drained.
+   */
+  @Test
+  void aStrongTankIsDrainedToOneMark() {
+    TopupBand strong = TopupBand.between(TopupAsk.dry(35, 2.5, 45, 1.6, 0.3, FEED), 30, 40);
+    assertThat(strong.drainsToOneMark()).isTrue();
+    assertThat(strong.lowest().keptL()).isCloseTo(45 * 1.3 / 2.2, offset(1e-9));
+    TopupBand weak = TopupBand.between(TopupAsk.dry(35, 1.2, 45, 1.6, 0.3, FEED), 30, 40);
+    assertThat(weak.drainsToOneMark()).isFalse();
+    TopupBand both = TopupBand.between(TopupAsk.dry(35, 2.5, 45, 1.6, 0.3, FEED), 20, 40);
+    assertThat(both.drainsToOneMark()).isFalse();
+    TopupBand no = TopupBand.between(TopupAsk.dry(36, 1, 45, 1.4, 1.8, FEED), 10, 40);
+    assertThat(no.drainsToOneMark()).isFalse();
+  }
+
+  /**
+   * 31 L in cans of 10: three full and 1 L; 30.1 L: a cup; 0.1 L alone is no cup after full ones.
+   */
+  @Test
+  void theLastCanIsACup() {
+    assertThat(Cans.of(31, 10).lastIsACup()).isFalse();
+    assertThat(Cans.of(30.1, 10).lastIsACup()).isTrue();
+    assertThat(Cans.of(30, 10).lastIsACup()).isFalse();
+    assertThat(Cans.of(0.1, 10).lastIsACup()).isFalse();
+    assertThat(Cans.of(30.21, 10).lastIsACup()).isFalse();
+  }
 }
