@@ -7,13 +7,16 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaCodeUnit;
 import com.tngtech.archunit.core.domain.JavaMethod;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import leat.cli.Declared;
@@ -22,8 +25,10 @@ import org.junit.jupiter.api.Test;
 /**
  * No class that no command line reaches. From {@code main} along every call; a call of a method may
  * mean each method that overrides it. A constant is copied into its users by the compiler, so a
- * class of constants alone shows no call and is left out. Methods that nothing reaches (a record's
- * parts among them, which tests read) are listed in target/unreached.txt.
+ * class of constants alone shows no call and is left out. Methods that nothing reaches are listed
+ * in target/unreached.txt. But for a record's parts and what every record and enum has, each of
+ * them stands in {@link #BY_TESTS_ALONE}, which says why; the list grows by nobody's oversight, and
+ * {@code -Dleat.docs=write} shortens it when one is gone.
  */
 class ReachedTest {
   private static final JavaClasses LEAT =
@@ -42,7 +47,14 @@ class ReachedTest {
 
   /** What every class has, or runs for a constant alone. */
   private static final Set<String> BY_ALL =
-      Set.of("<clinit>", "toString", "hashCode", "equals", "values");
+      Set.of("<clinit>", "toString", "hashCode", "equals", "values", "valueOf");
+
+  /** What the JDK calls: it orders, and it asks a map which entry may go. */
+  private static final Set<String> FROM_OUTSIDE = Set.of("compare", "removeEldestEntry");
+
+  /** Methods that tests alone ask. */
+  private static final Path BY_TESTS_ALONE =
+      Path.of("src/test/resources/reached/by-tests-alone.txt");
 
   private final Set<JavaCodeUnit> reached = new HashSet<>();
   private final Set<JavaClass> loaded = new HashSet<>();
@@ -108,6 +120,7 @@ class ReachedTest {
     }
     Set<String> unused = new TreeSet<>();
     Set<String> methods = new TreeSet<>();
+    Set<String> own = new TreeSet<>();
     for (JavaClass type : LEAT) {
       String name = outermost(type);
       if (!used.contains(name) && !constantsAlone(type) && !name.endsWith("package-info")) {
@@ -116,6 +129,9 @@ class ReachedTest {
       for (JavaMethod m : type.getMethods()) {
         if (!reached.contains(m)) {
           methods.add(m.getFullName());
+          if (!comesByItself(type, m)) {
+            own.add(m.getFullName());
+          }
         }
       }
     }
@@ -124,5 +140,35 @@ class ReachedTest {
     assertThat(unused)
         .as("classes that no command line reaches")
         .isEqualTo(new TreeSet<>(FOR_A_CONSTANT));
+    assertThat(own).as("methods that no command line reaches").isEqualTo(byTestsAlone(own));
+  }
+
+  private static boolean comesByItself(JavaClass type, JavaMethod m) {
+    boolean part =
+        type.isRecord() && m.getParameters().isEmpty() && type.tryGetField(m.getName()).isPresent();
+    return part
+        || m.getModifiers().contains(JavaModifier.SYNTHETIC)
+        || BY_ALL.contains(m.getName())
+        || FROM_OUTSIDE.contains(m.getName());
+  }
+
+  /** The list without its remarks; written anew without what is reached or gone. */
+  private static Set<String> byTestsAlone(Set<String> found) throws IOException {
+    List<String> kept = new ArrayList<>();
+    Set<String> listed = new TreeSet<>();
+    for (String line : Files.readAllLines(BY_TESTS_ALONE)) {
+      boolean method = !line.isBlank() && !line.startsWith("#");
+      if (!method || found.contains(line)) {
+        kept.add(line);
+      }
+      if (method) {
+        listed.add(line);
+      }
+    }
+    if ("write".equals(System.getProperty("leat.docs"))) {
+      Files.write(BY_TESTS_ALONE, kept);
+      listed.retainAll(found);
+    }
+    return listed;
   }
 }

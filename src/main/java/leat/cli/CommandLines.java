@@ -16,16 +16,6 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 final class CommandLines {
   private CommandLines() {}
 
-  static CommandSpec spec(Command command) {
-    CommandSpec spec = CommandSpec.create().name("leat " + command.name());
-    Flag[] flags = CommonFlags.all(command);
-    for (int i = 0; i < flags.length; i++) {
-      spec.addOption(option(flags[i]));
-    }
-    spec.addPositional(operands(command));
-    return spec;
-  }
-
   private static PositionalParamSpec operands(Command command) {
     return PositionalParamSpec.builder()
         .paramLabel(command.operands().isEmpty() ? "OPERAND" : command.operands())

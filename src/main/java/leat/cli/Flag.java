@@ -65,12 +65,6 @@ public final class Flag {
     return this;
   }
 
-  /** Nothing can be answered without it. */
-  public Flag required() {
-    required = true;
-    return this;
-  }
-
   /** What is taken when it is not given, as help shows it; keys of a plan have their own. */
   public Flag byDefault(String value) {
     byDefault = value;
@@ -131,11 +125,6 @@ public final class Flag {
   /** Whether it may be given several times. */
   public boolean isRepeatable() {
     return repeatable;
-  }
-
-  /** The questions of which one must be asked with it; empty when it stands alone. */
-  public String[] questions() {
-    return questions.clone();
   }
 
   /** A second accepted name, or null. */

@@ -3,11 +3,10 @@ package leat.climate;
 import leat.numeric.Impossible;
 
 /**
- * Bounds of the warmth a pump brings into the solution, and how the day's swing of the air reaches
- * it. Sun on a dark tank adds several K and is not in it.
+ * Bounds of the warmth a pump brings into the solution. Sun on a dark tank adds several K and is
+ * not in it.
  *
- * <pre>rise without loss P t/(C V);  steady P/UA;  tau = C V/UA
- * swing x 1/sqrt(1 + (2 pi tau/day)^2), late by atan(2 pi tau/day) day/(2 pi)</pre>
+ * <pre>rise without loss P t/(C V);  steady P/UA</pre>
  *
  * <p>Source: first-order heat balance; UA from memory; sheet season.md section 8, check values
  * season-warming.csv.
@@ -21,8 +20,6 @@ public final class TankWarmth {
 
   /** Solution above this lacks oxygen at the roots, C (common practice). */
   public static final double WARM_CELSIUS = 24;
-
-  private static final double DAY_S = 86_400;
 
   private TankWarmth() {}
 
@@ -75,54 +72,5 @@ public final class TankWarmth {
    */
   public static double riseSteadyK(double meanW, double lossWPerK) {
     return Accepted.size("power", meanW) / Impossible.unlessPositive("loss", lossWPerK);
-  }
-
-  /**
-   * Time in which two thirds of a change are made.
-   *
-   * @param volumeM3 solution, m3
-   * @param lossWPerK loss of the tank, W/K
-   * @return s
-   * @throws Impossible if one is not above 0
-   */
-  public static double timeConstantS(double volumeM3, double lossWPerK) {
-    return HEAT_J_M3_K
-        * Impossible.unlessPositive("volume", volumeM3)
-        / Impossible.unlessPositive("loss", lossWPerK);
-  }
-
-  /**
-   * Rise over the air after a time, from the air's temperature on.
-   *
-   * @param meanW pump power averaged over rests, W
-   * @param lossWPerK loss of the tank, W/K
-   * @param volumeM3 solution, m3
-   * @param seconds time, s
-   * @return K
-   * @throws Impossible if one is outside its range
-   */
-  public static double riseAfterK(double meanW, double lossWPerK, double volumeM3, double seconds) {
-    return -riseSteadyK(meanW, lossWPerK)
-        * Math.expm1(-Accepted.size("time", seconds) / timeConstantS(volumeM3, lossWPerK));
-  }
-
-  /**
-   * Share of the air's daily swing that reaches the solution.
-   *
-   * @param timeConstantS time constant, s
-   * @return -
-   */
-  public static double swingShare(double timeConstantS) {
-    return 1 / Math.hypot(1, 2 * Math.PI * timeConstantS / DAY_S);
-  }
-
-  /**
-   * How late the swing comes.
-   *
-   * @param timeConstantS time constant, s
-   * @return s
-   */
-  public static double swingLagS(double timeConstantS) {
-    return Math.atan(2 * Math.PI * timeConstantS / DAY_S) * DAY_S / (2 * Math.PI);
   }
 }

@@ -41,11 +41,6 @@ public final class SenderTable {
     rows.sort((a, b) -> Integer.compare(a.countsFrom(), b.countsFrom()));
   }
 
-  /** Number of stretches. */
-  public int size() {
-    return rows.size();
-  }
-
   /** Whether some count is sure of the refill mark. */
   public boolean hasCutoff() {
     return cutoff != null && cutoff.counts() >= 0;

@@ -64,17 +64,6 @@ public record Battery(double volts, double depth, double reserve, double peukert
   }
 
   /**
-   * Lithium iron phosphate: 80 %, 25 % reserve, Peukert 1.05 at 5 h.
-   *
-   * @param volts nominal voltage, V
-   * @return the battery's figures
-   * @throws Impossible if the voltage is not above 0
-   */
-  public static Battery lithium(double volts) {
-    return new Battery(volts, LITHIUM_DEPTH, USUAL_RESERVE, LITHIUM_PEUKERT, LITHIUM_RATED_S);
-  }
-
-  /**
    * Capacity needed without the Peukert effect.
    *
    * @param meanW mean draw, W, above 0

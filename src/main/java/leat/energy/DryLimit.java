@@ -36,11 +36,6 @@ public record DryLimit(double dayS, double nightS, double alarmS) {
     Accepted.someTime("alarm", alarmS);
   }
 
-  /** 30 min by day, 60 min by night, alarm at 45 min. */
-  public static DryLimit usual() {
-    return new DryLimit(USUAL_DAY_S, USUAL_NIGHT_S, USUAL_ALARM_S);
-  }
-
   /** The hours taken for night by default, 22:00 to 06:00: a convention, not the sun. */
   public static Window usualNight() {
     return Window.between(NIGHT_FROM_S, NIGHT_TO_S);

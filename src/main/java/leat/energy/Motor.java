@@ -55,18 +55,6 @@ public record Motor(double powerW, double supplyV, double powerFactor, double in
     return new Motor(powerW, supplyV, USUAL_POWER_FACTOR, USUAL_INRUSH_MULTIPLE);
   }
 
-  /**
-   * A direct-current pump with the usual inrush.
-   *
-   * @param powerW power while running, W
-   * @param supplyV supply voltage, V
-   * @return the load
-   * @throws Impossible if the power is negative or the voltage not above 0
-   */
-  public static Motor directCurrent(double powerW, double supplyV) {
-    return new Motor(powerW, supplyV, DIRECT_CURRENT_POWER_FACTOR, USUAL_INRUSH_MULTIPLE);
-  }
-
   /** Running current, A. */
   public double runA() {
     return powerW / (supplyV * powerFactor);

@@ -41,6 +41,12 @@ public record Balance(
   /** Open flows over set flows closer than this are alike: then the order as listed, -. */
   private static final double ALIKE = 1e-9;
 
+  /** Rounds that are enough: a third only where a jug moved by more than a second. */
+  private static final int ENOUGH = 2;
+
+  /** A jug that every kitchen has, m3 (practice). */
+  public static final double USUAL_JUG = 0.001;
+
   /** What can be had. */
   public enum Status {
     /** Each tower gets its want. */
@@ -104,16 +110,15 @@ public record Balance(
    * @throws Impossible if a flow is too small for a valve, or all are closed
    */
   public static Balance equal(PumpCurve curve, Manifold manifold) {
-    int open = 0;
-    for (int i = 0; i < manifold.size(); i++) {
-      open += manifold.isClosed(i) ? 0 : 1;
-    }
-    if (open == 0) {
-      throw new Impossible("flow", "every valve is closed: no flow can pass");
-    }
+    boolean open = false;
     double[] alike = new double[manifold.size()];
     for (int i = 0; i < alike.length; i++) {
-      alike[i] = manifold.isClosed(i) ? 0 : curve.maxFlow() / open;
+      open |= !manifold.isClosed(i);
+      // what it comes to is the solver's: here only who is to have some
+      alike[i] = manifold.isClosed(i) ? 0 : curve.maxFlow();
+    }
+    if (!open) {
+      throw new Impossible("flow", "every valve is closed: no flow can pass");
     }
     return new BalanceSolver(curve, manifold, alike, true).solve();
   }
@@ -179,14 +184,14 @@ public record Balance(
 
   /**
    * Times to go round with the jug: once when a single valve is to be set, as nothing drifts then;
-   * else {@link JugRounds#ENOUGH}; 0 when nothing is to be set.
+   * else two, which are enough; 0 when nothing is to be set.
    */
   public int rounds() {
     int part = 0;
     for (SetValve v : valves) {
       part += v.state() == SetValve.State.PART ? 1 : 0;
     }
-    return part > 1 ? JugRounds.ENOUGH : part;
+    return part > 1 ? ENOUGH : part;
   }
 
   /** Number of towers that get water. */

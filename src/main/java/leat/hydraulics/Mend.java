@@ -33,19 +33,6 @@ public final class Mend {
   }
 
   /**
-   * Least derate that leaves the margin.
-   *
-   * @param printed curve, not derated
-   * @param lift m, 0 or more
-   * @param marginShare wanted, -, 0 or more
-   * @return share, -; over 1 when the printed pump is too weak itself
-   * @throws Impossible if negative
-   */
-  public static double derateForMargin(PumpCurve printed, double lift, double marginShare) {
-    return shutoffHeadForMargin(lift, marginShare, 1) / printed.shutoffHead();
-  }
-
-  /**
    * Greatest lift that leaves the margin.
    *
    * @param curve the pump, derated
@@ -55,60 +42,6 @@ public final class Mend {
    */
   public static double liftForMargin(PumpCurve curve, double marginShare) {
     return curve.shutoffHead() / (1 + Impossible.ifNegative("margin", marginShare));
-  }
-
-  /**
-   * Least derate for a flow of the whole system.
-   *
-   * @param printed curve, not derated
-   * @param system what hangs on it
-   * @param flow m3/s, 0 or more
-   * @return share, -; over 1 when the printed pump is too weak itself, empty at or past its end
-   * @throws Impossible if the flow is negative
-   */
-  public static OptionalDouble derateForFlow(PumpCurve printed, WaterSystem system, double flow) {
-    if (!(Impossible.ifNegative("flow", flow) < printed.maxFlow())) {
-      return OptionalDouble.empty();
-    }
-    double head = printed.head(flow);
-    return head > Accepted.NO_HEAD
-        ? OptionalDouble.of(Math.max(0, system.head(flow)) / head)
-        : OptionalDouble.empty();
-  }
-
-  /**
-   * Least printed shut-off head for a flow when the shape of the printed curve is kept and all its
-   * heads grow together.
-   *
-   * @param printed curve, not derated
-   * @param derate share of the printed head left, -, above 0
-   * @param system what hangs on it
-   * @param flow m3/s, 0 or more
-   * @return m; empty at or past the curve's end
-   * @throws Impossible if the derate is not above 0 or the flow negative
-   */
-  public static OptionalDouble shutoffHeadForFlow(
-      PumpCurve printed, double derate, WaterSystem system, double flow) {
-    Impossible.unlessPositive("derate", derate);
-    OptionalDouble share = derateForFlow(printed, system, flow);
-    return share.isPresent()
-        ? OptionalDouble.of(share.getAsDouble() / derate * printed.shutoffHead())
-        : share;
-  }
-
-  /**
-   * Greatest lift at which one line still gets the flow.
-   *
-   * @param curve the pump, derated
-   * @param line from the pump to the outlet
-   * @param flow m3/s, 0 or more
-   * @return m; empty past the curve's end
-   * @throws Impossible if the flow is negative
-   */
-  public static OptionalDouble liftForFlow(PumpCurve curve, Line line, double flow) {
-    return flow <= curve.maxFlow()
-        ? OptionalDouble.of(curve.head(flow) - line.loss(flow))
-        : OptionalDouble.empty();
   }
 
   /**

@@ -26,11 +26,6 @@ public enum Regime {
     this.word = word;
   }
 
-  /** The word to print. */
-  public String word() {
-    return word;
-  }
-
   /**
    * The regime at a Reynolds number.
    *

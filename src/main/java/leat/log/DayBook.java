@@ -30,10 +30,6 @@ final class DayBook {
     return days;
   }
 
-  LogDay today() {
-    return today;
-  }
-
   /** A row of the day, outside a pouring. */
   void row(LogRow row, double rain) {
     if (today == null || row.time >= today.end) {

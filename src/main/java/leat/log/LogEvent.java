@@ -89,11 +89,6 @@ public final class LogEvent {
     return mm;
   }
 
-  /** EC before a pouring, mS/cm, a median; NaN when unknown. */
-  public double ecBefore() {
-    return ecBefore;
-  }
-
   /** EC after a pouring, mS/cm, a median; NaN when unknown. */
   public double ecAfter() {
     return ecAfter;

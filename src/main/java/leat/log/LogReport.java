@@ -68,11 +68,6 @@ public final class LogReport {
     return counts.duplicates;
   }
 
-  /** Of these, rows that said something else. */
-  public long conflicting() {
-    return counts.conflicting;
-  }
-
   /** Rows of a clock that was not set. */
   public long clockNotSet() {
     return counts.clockNotSet;
@@ -125,11 +120,6 @@ public final class LogReport {
   /** Whether a step was ever read, so that there is a volume. */
   public boolean hasVolume() {
     return judge.rest() >= 0;
-  }
-
-  /** Step at rest now, from the bottom; below 0 without. */
-  public int step() {
-    return judge.rest();
   }
 
   /** Volume now by the edges, m3. */

@@ -87,6 +87,11 @@ public final class LogTimes {
     return millis;
   }
 
+  /** Whether it had neither offset nor Z. */
+  public boolean isLocal() {
+    return local;
+  }
+
   /** Whether it had an offset other than that of the zone then; Z says nothing of the place. */
   public boolean isOfOtherZone() {
     return !local

@@ -5,12 +5,13 @@ import leat.level.Motion;
 import leat.level.Reading;
 import leat.level.Sender;
 import leat.level.Staircase;
-import leat.level.Status;
 import leat.numeric.Impossible;
 
 /**
- * A reading to its step: the nearest nominal resistance, taken within half the distance to its
- * neighbour. All answers of an ADC of up to 16 bits are worked out once.
+ * A reading to its step: what the sender's windows say, those of its divider and ADC included, as
+ * {@code leat level} reads it. Where they leave two steps open, or none, it is the nearest nominal
+ * resistance, taken within half the distance to its neighbour. All answers of an ADC of up to 16
+ * bits are worked out once.
  *
  * <p>Source: sheet log.md; sizes of tables are our own decision.
  */
@@ -23,7 +24,6 @@ final class StepReader {
 
   private final Sender sender;
   private final Divider divider;
-  private final double lead;
   private final double[] ohm;
   private final boolean falls;
   private final byte[] table;
@@ -31,13 +31,12 @@ final class StepReader {
 
   StepReader(Sender sender, Divider divider) {
     Staircase s = sender.staircase();
-    this.sender = sender;
+    this.sender = divider == null ? sender : sender.readBy(divider);
     this.divider = divider;
-    this.lead = sender.limits().lead();
     this.falls = s.falls();
     this.ohm = new double[s.size()];
     for (int k = 0; k < ohm.length; k++) {
-      ohm[k] = s.ohm(falls ? ohm.length - 1 - k : k);
+      ohm[k] = s.ohm(step(k));
       if (k > 0) {
         apart(k);
       }
@@ -73,7 +72,7 @@ final class StepReader {
       return BLANK;
     }
     if (divider == null) {
-      return ofOhm(reading - lead);
+      return of(sender.decode(reading, Motion.UNKNOWN, scratch));
     }
     if (reading < 0 || reading > divider.topCode()) {
       return BAD;
@@ -86,8 +85,26 @@ final class StepReader {
     if (code == divider.topCode() && divider.side() == Divider.Side.LOW) {
       return OPEN;
     }
-    Reading r = sender.decodeCode(code, divider, Motion.UNKNOWN, scratch);
-    return r.status() == Status.OPEN ? OPEN : ofOhm(r.ohm());
+    return of(sender.decodeCode(code, divider, Motion.UNKNOWN, scratch));
+  }
+
+  /** One window alone is its step; of two that meet it is the nearer one. */
+  private int of(Reading r) {
+    switch (r.status()) {
+      case OPEN:
+        return OPEN;
+      case OK:
+        return r.stepLow();
+      case AMBIGUOUS:
+      case BETWEEN_STEPS:
+        return Math.min(Math.max(step(nearest(r.ohm())), r.stepLow()), r.stepHigh());
+      default:
+        return ofOhm(r.ohm());
+    }
+  }
+
+  private int step(int k) {
+    return falls ? ohm.length - 1 - k : k;
   }
 
   private int ofOhm(double x) {
@@ -98,7 +115,7 @@ final class StepReader {
     if (x < sender.limits().shortBelow() && !fits(0, x)) {
       return SHORT;
     }
-    return fits(k, x) ? falls ? ohm.length - 1 - k : k : BAD;
+    return fits(k, x) ? step(k) : BAD;
   }
 
   private int nearest(double x) {

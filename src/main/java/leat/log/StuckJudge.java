@@ -86,10 +86,6 @@ final class StuckJudge {
     return released != Long.MIN_VALUE && released >= time;
   }
 
-  boolean isOpen() {
-    return event != null;
-  }
-
   void gap() {
     if (event != null) {
       event.open = false;

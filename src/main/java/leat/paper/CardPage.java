@@ -19,12 +19,6 @@ public final class CardPage {
     this.paper = paper;
   }
 
-  /** A line under the title. */
-  public CardPage under(String line) {
-    under.add(line);
-    return this;
-  }
-
   /** A line at the foot. */
   public CardPage foot(String line) {
     foot.add(line);

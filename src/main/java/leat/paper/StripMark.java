@@ -24,10 +24,5 @@ public record StripMark(double mm, String words, Kind kind) {
     Kind(String word) {
       this.word = word;
     }
-
-    /** Its class in the drawing. */
-    String word() {
-      return word;
-    }
   }
 }

@@ -269,9 +269,4 @@ public final class Key {
     }
     return null;
   }
-
-  /** Names that may stand in a map, or null when any may. */
-  public String[] allowedNames() {
-    return allowedNames;
-  }
 }

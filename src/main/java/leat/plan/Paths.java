@@ -98,11 +98,6 @@ final class Paths {
             - (rest.startsWith("[") ? 1 : 0);
   }
 
-  /** Refuses a path that is no key, with the nearest one. */
-  static void check(String path, Origin at) {
-    checkNames(parse(path, at), path, at);
-  }
-
   private static Node apply(
       Node node, List<Step> steps, int i, Node value, Origin at, String path) {
     if (i == steps.size()) {

@@ -58,11 +58,6 @@ public final class Section {
     return path.isEmpty() ? name : path + "." + name;
   }
 
-  /** Path of this section. */
-  public String path() {
-    return path;
-  }
-
   /** Whether the key was given. */
   public boolean has(String name) {
     return values[index(name)] != null;

@@ -129,23 +129,6 @@ public final class Slot {
     return items;
   }
 
-  /** The number a plan has there, of every item the first one's; null when it states none. */
-  public Double value(Plan plan) {
-    Section section = plan.root();
-    for (int step = 0; step < at.length - 1; step++) {
-      Object value = section.values[at[step]];
-      if (value == null) {
-        return null;
-      }
-      section =
-          items[step] == NONE
-              ? (Section) value
-              : (Section) ((List<?>) value).get(Math.max(0, items[step]));
-    }
-    Object value = section.values[at[at.length - 1]];
-    return value instanceof Number number ? Double.valueOf(number.doubleValue()) : null;
-  }
-
   private static boolean isNamed(Object item, String name) {
     return name.equalsIgnoreCase(((Section) item).text("name"));
   }

@@ -49,11 +49,6 @@ public final class Unit {
     return dimension;
   }
 
-  /** Where it is at home. */
-  public UnitSystem system() {
-    return system;
-  }
-
   /** As printed: "L/min", "mS/cm", "C", "/kWh" (after a currency). */
   public String symbol() {
     return symbol;

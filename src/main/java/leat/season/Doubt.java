@@ -12,7 +12,7 @@ import java.util.List;
 public enum Doubt {
   /** Heel, intake, low, full and rim do not rise in this order. */
   MARKS_OUT_OF_ORDER,
-  /** The low mark is at the intake or under it: topped up at low, it never would be. */
+  /** The pump draws air at the low mark or above it: topped up at low, it never would be. */
   LOW_UNDER_INTAKE,
   /** The hottest day drinks more than lies between low mark and intake: it may run dry. */
   RESERVE_UNDER_HOTTEST_DAY,
@@ -39,7 +39,7 @@ public enum Doubt {
       found.add(MARKS_OUT_OF_ORDER);
     }
     boolean atLow = plan.upkeep().refill().kind() == Refill.Kind.AT_LOW;
-    if (atLow && m.lowL() <= m.intakeL()) {
+    if (atLow && m.lowL() <= m.airL()) {
       found.add(LOW_UNDER_INTAKE);
     } else if (atLow && reserveL(m) < thirst * days.mostThirstL()) {
       found.add(RESERVE_UNDER_HOTTEST_DAY);
@@ -53,8 +53,8 @@ public enum Doubt {
     return found;
   }
 
-  /** What can be drunk between low mark and intake, L. */
+  /** What can be drunk between the low mark and the pump drawing air, L. */
   public static double reserveL(Marks marks) {
-    return Math.max(0, marks.lowL() - marks.intakeL());
+    return Math.max(0, marks.lowL() - marks.airL());
   }
 }

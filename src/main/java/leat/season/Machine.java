@@ -14,7 +14,7 @@ final class Machine {
 
   private final double full;
   private final double low;
-  private final double intake;
+  private final double air;
   private final double rim;
   private final double heel;
   private final double waterEc;
@@ -53,7 +53,7 @@ final class Machine {
   Machine(TankPlan plan, TankState at) {
     full = plan.marks().fullL();
     low = plan.marks().lowL();
-    intake = plan.marks().intakeL();
+    air = plan.marks().airL();
     rim = plan.marks().rimL();
     heel = plan.marks().heelL();
     waterEc = plan.feeding().waterEcMsCm();
@@ -117,7 +117,7 @@ final class Machine {
 
   private void thirst(double plants, double open) {
     double asked = plants + open;
-    use = Math.min(asked, Math.max(0, volume - intake));
+    use = Math.min(asked, Math.max(0, volume - air));
     shortfall = asked - use;
     drunkSalt = asked > 0 ? Math.min(uptake * plants * use / asked, salt) : 0;
     volume -= use;

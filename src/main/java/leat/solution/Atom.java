@@ -52,11 +52,6 @@ public enum Atom {
     this.weight = weight;
   }
 
-  /** Symbol, such as "Ca". */
-  public String symbol() {
-    return symbol;
-  }
-
   /** Atomic weight, g/mol. */
   public double weight() {
     return weight;

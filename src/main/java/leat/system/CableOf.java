@@ -32,11 +32,6 @@ public final class CableOf {
     this.inrush = plan.section("controller").section("relay").get("inrush", taken);
   }
 
-  /** Supply voltage, V. */
-  public double supplyV() {
-    return supplyV;
-  }
-
   /** Supply voltage as typed. */
   public String supplyTyped() {
     return supplyTyped;

@@ -186,11 +186,6 @@ public final class MoneyOf {
     return new Money(prices, energyCost, firstFill, seed, shop, lasting(true), lasting(false));
   }
 
-  /** Energy of each day, J; null when timing or power is not known. */
-  public double[] energyJ() {
-    return energyJ;
-  }
-
   /** Energy from one day to another, both included, J; NaN when not known. */
   public double energyJ(int first, int last) {
     if (energyJ == null) {
@@ -225,11 +220,6 @@ public final class MoneyOf {
   /** Plants harvested within the season. */
   public int plantsHarvested() {
     return plantsHarvested;
-  }
-
-  /** Plants that still stand when the season closes. */
-  public int standing() {
-    return standing;
   }
 
   /** Harvest, kg; NaN when no crop says it. */

@@ -232,11 +232,6 @@ public final class SeasonOf {
     return !weather.isEmpty();
   }
 
-  /** Factor of the place on the thirst, -; 1 without weather. */
-  public double exposure() {
-    return exposure;
-  }
-
   /** Days of every year. */
   public List<YearDays> years() {
     return years;

@@ -46,11 +46,6 @@ public final class Stack {
     return new Stack(tower, tower.sections("modules"));
   }
 
-  /** Height of the base over the tank's floor, m. */
-  public Value base() {
-    return base;
-  }
-
   /** Height of the stack without its base, m, 0 without modules; refused when one has no height. */
   public double height() {
     if (Double.isNaN(height)) {

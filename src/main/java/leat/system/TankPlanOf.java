@@ -26,7 +26,8 @@ public final class TankPlanOf {
   /** The tank of a plan; refused with the key that is missing. */
   public static TankPlan of(Plan plan, Taken taken) {
     Section season = plan.section("season");
-    Marks marks = marks(plan.section("tank"), refill(season, taken), taken);
+    Marks marks =
+        marks(plan.section("tank"), refill(season, taken), plan.root().maybe("hold_up"), taken);
     Feeding feeding = feeding(plan);
     double target = feeding.targetMsCm();
     Double own = season.maybe("uptake");
@@ -78,7 +79,7 @@ public final class TankPlanOf {
     return days;
   }
 
-  private static Marks marks(Section tank, Refill refill, Taken taken) {
+  private static Marks marks(Section tank, Refill refill, Double held, Taken taken) {
     Tank shape = TankOf.of(tank, taken);
     double full = litres(shape, tank.need("full"));
     double intake =
@@ -89,7 +90,8 @@ public final class TankPlanOf {
     double low = !atLow && !tank.has("low") ? intake : litres(shape, tank.need("low"));
     double rim =
         litres(shape, tank.getOr("rim_overflow", shape.height(), "it runs over at the rim", taken));
-    return new Marks(full, low, intake, rim, Units.L.fromBase(tank.get("heel", taken)));
+    double heel = Units.L.fromBase(tank.get("heel", taken));
+    return new Marks(full, low, intake, rim, heel, held == null ? 0 : Units.L.fromBase(held));
   }
 
   private static double litres(Tank shape, double level) {

@@ -140,16 +140,6 @@ public final class TowerAt {
     return parts.stack().filmHeight();
   }
 
-  /** Height of the stack's top over the tank's floor, m, or empty when it is unknown. */
-  public OptionalDouble top() {
-    return parts.stack().top();
-  }
-
-  /** Height of the middle of the top module over the tank's floor, m, or empty when unknown. */
-  public OptionalDouble highestPot() {
-    return parts.stack().highestPot();
-  }
-
   /** Inside diameter of the lowest module, m, or empty. */
   public OptionalDouble innerDiameter() {
     return parts.stack().innerDiameter();

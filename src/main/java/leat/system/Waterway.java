@@ -90,11 +90,6 @@ public final class Waterway {
     this.derate = derate;
   }
 
-  /** The water's way of a plan, by what its pump is told to give. */
-  public static Waterway of(Plan plan, Taken taken) {
-    return of(plan, null, null, taken);
-  }
-
   /** The same for a verdict: without {@code derate} and {@code measured} 70 % is left. */
   public static Waterway judged(Plan plan, Taken taken) {
     return judged(plan, DerateOf.forVerdict(plan, taken), taken);

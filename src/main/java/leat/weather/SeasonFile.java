@@ -35,16 +35,6 @@ public final class SeasonFile {
   }
 
   /**
-   * The same for a verdict: weather that cannot be used makes it unknown, not the plan wrong.
-   *
-   * @throws Impossible when the weather cannot be used
-   * @throws Refused when a key is missing
-   */
-  public static SeasonOf judged(Plan plan, Taken taken) {
-    return judged(plan, null, taken);
-  }
-
-  /**
    * The same with the weather read before.
    *
    * @param plan the plan

@@ -156,19 +156,19 @@ class WarmthTest {
     double m3 = r.num("volume_L") / 1000;
     double ua = r.num("loss_W_K");
     double seconds = r.num("hours") * 3600;
-    double tau = TankWarmth.timeConstantS(m3, ua);
+    double tau = TankSwing.timeConstantS(m3, ua);
     close(r, "rise_adiabatic_K", TankWarmth.riseMostK(watts, seconds, m3));
     close(r, "rise_steady_K", TankWarmth.riseSteadyK(watts, ua));
     close(r, "time_constant_h", tau / 3600);
-    close(r, "rise_after_K", TankWarmth.riseAfterK(watts, ua, m3, seconds));
-    close(r, "daily_swing_ratio", TankWarmth.swingShare(tau));
-    close(r, "daily_lag_h", TankWarmth.swingLagS(tau) / 3600);
+    close(r, "rise_after_K", TankSwing.riseAfterK(watts, ua, m3, seconds));
+    close(r, "daily_swing_ratio", TankSwing.swingShare(tau));
+    close(r, "daily_lag_h", TankSwing.swingLagS(tau) / 3600);
   }
 
   /** Second route: the heat balance stepped through ten days of swinging air. */
   @Test
   void swingByIntegration() {
-    double tau = TankWarmth.timeConstantS(0.045, 6);
+    double tau = TankSwing.timeConstantS(0.045, 6);
     double dt = 10;
     double t = 0;
     double most = 0;
@@ -182,8 +182,8 @@ class WarmthTest {
         at = (i + 1) * dt;
       }
     }
-    assertThat(TankWarmth.swingShare(tau)).isCloseTo(most, within(1e-3));
-    assertThat(TankWarmth.swingLagS(tau)).isCloseTo(at % 86_400 - 21_600, within(60.0));
+    assertThat(TankSwing.swingShare(tau)).isCloseTo(most, within(1e-3));
+    assertThat(TankSwing.swingLagS(tau)).isCloseTo(at % 86_400 - 21_600, within(60.0));
     assertThat(TankWarmth.lossWPerK(0.75)).isCloseTo(6, within(1e-12));
   }
 

@@ -70,6 +70,9 @@ class LeastRunTest {
     assertThat(least.coveredBy(new Timing(30, 600))).isFalse();
     assertThat(least.coveredBy(new Timing(31, 600))).isTrue();
     assertThat(least.coveredBy(new Timing(1, 0))).isTrue();
+    // exactly: 4 s + 8 s + 20 s, all sums of powers of two
+    assertThat(new LeastRun(4, 8, 20).coveredBy(new Timing(32, 600))).isTrue();
+    assertThat(new LeastRun(4, 8, 20).coveredBy(new Timing(31.999, 600))).isFalse();
     assertThat(least.wettedS(5)).isZero();
   }
 

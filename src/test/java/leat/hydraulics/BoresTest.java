@@ -219,4 +219,90 @@ class BoresTest {
             () -> BoreTable.towers(null, new Manifold(null, riser), new int[0], 0, thirteen))
         .isInstanceOf(Impossible.class);
   }
+
+  private static BoreTable.Towers row(double boreMm, double flow, OptionalDouble gain) {
+    Bore hose = Bores.next(Bores.HOSE, boreMm / 1000).get();
+    return new BoreTable.Towers(hose, null, flow, OptionalDouble.empty(), 1, gain);
+  }
+
+  /** Another tube is worth it from one per cent more on (practice), or where nothing flowed. */
+  @Test
+  void aTubePaysFromOnePerCentOn() {
+    assertThat(row(10, 1e-4, OptionalDouble.of(0.01)).pays()).isTrue();
+    assertThat(row(10, 1e-4, OptionalDouble.of(0.0099)).pays()).isFalse();
+    assertThat(row(10, 1e-4, OptionalDouble.empty()).pays()).isTrue();
+    assertThat(row(10, 0, OptionalDouble.empty()).pays()).isFalse();
+  }
+
+  @Test
+  void theFirstTubeThatIsWideEnoughAndTheNextThatPays() {
+    List<BoreTable.Towers> rows =
+        List.of(
+            row(10, 1e-4, OptionalDouble.of(0)),
+            row(12.5, 2e-4, OptionalDouble.of(0.005)),
+            row(16, 3e-4, OptionalDouble.of(0.5)),
+            row(19, 4e-4, OptionalDouble.of(0.6)));
+    assertThat(BoreTable.narrowestFor(rows, 2e-4).get().bore().say()).startsWith("12.5 mm");
+    assertThat(BoreTable.narrowestFor(rows, 2.01e-4).get().bore().say()).startsWith("16 mm");
+    assertThat(BoreTable.narrowestFor(rows, 4.01e-4)).isEmpty();
+    assertThat(BoreTable.nextThatPays(rows, 0.010).get().bore().say()).startsWith("16 mm");
+    assertThat(BoreTable.nextThatPays(rows, 0.016).get().bore().say()).startsWith("19 mm");
+    // 15.96 mm is the 16 mm hose itself
+    assertThat(BoreTable.nextThatPays(rows, 0.01596).get().bore().say()).startsWith("19 mm");
+    assertThat(BoreTable.nextThatPays(rows, 0.01594).get().bore().say()).startsWith("16 mm");
+    assertThat(BoreTable.nextThatPays(rows, 0.019)).isEmpty();
+  }
+
+  /**
+   * 8 L/min run at 1.70 m/s in 10 mm (too fast), 1.09 in 12.5 mm. There 2.2 m and K 2.5 take about
+   * 0.45 m: less than half of a climb of 1.9 m, more than half of one of 0.5 m, which wants 16 mm
+   * (about 0.14 m).
+   */
+  @Test
+  void theNarrowestThatSuitsIsNeitherFastNorHeavy() {
+    Line line = new Line(Liquid.water(20), new PipeSection(2.2, 0.013, 1.5e-6, 2.5));
+    List<Bore> hoses = Bores.family(Bores.HOSE, false);
+    assertThat(suits(line, 1.9, 8, hoses)).startsWith("12.5 mm");
+    assertThat(suits(line, 0.5, 8, hoses)).startsWith("16 mm");
+    assertThat(suits(line, 1.9, 8, hoses.subList(0, 1))).isNull();
+  }
+
+  private static String suits(Line line, double lift, double litres, List<Bore> hoses) {
+    List<BoreTable.Head> rows = BoreTable.heads(new Riser(line, lift), 0, litres * L_MIN, hoses);
+    return BoreTable.narrowestThatSuits(rows).map(h -> h.bore().say()).orElse(null);
+  }
+
+  /** Behind a common pipe the poorest tube's head holds that pipe's loss as well. */
+  @Test
+  void thePoorestHeadHoldsTheCommonPipe() {
+    Line line = new Line(Liquid.water(20), new PipeSection(2.2, 0.013, 1.5e-6, 2.5));
+    Line common = new Line(Liquid.water(20), SHARED);
+    Riser riser = new Riser(line, 1.9);
+    List<Bore> hoses = Bores.family(Bores.HOSE, false);
+    for (int i = 0; i < hoses.size(); i++) {
+      double alone = BoreTable.heads(riser, 0, 6 * L_MIN, hoses).get(i).poorestHead().getAsDouble();
+      double behind =
+          BoreTable.heads(common, 12 * L_MIN, riser, 0, 6 * L_MIN, hoses)
+              .get(i)
+              .poorestHead()
+              .getAsDouble();
+      assertThat(behind - alone).isCloseTo(common.loss(12 * L_MIN), within(1e-12));
+      double narrow = hoses.get(i).least().getAsDouble();
+      assertThat(alone)
+          .isCloseTo(
+              1.9 + line.with(0, line.section(0).withBore(narrow)).loss(6 * L_MIN), within(1e-12));
+    }
+  }
+
+  @Test
+  void familiesAreKnownByName() {
+    assertThat(Bores.isFamily("hose")).isTrue();
+    assertThat(Bores.isFamily("garden")).isFalse();
+    assertThat(Bores.about("pex")).isEqualTo("PEX, outside x wall");
+    assertThatThrownBy(() -> Bores.about("garden")).isInstanceOf(Impossible.class);
+    Bore narrowest = Bores.family(Bores.HOSE, false).get(0);
+    assertThat(Bores.below(Bores.HOSE, narrowest.bore())).contains(narrowest);
+    // 61.35 g in half a metre are 122.7 in a whole one
+    assertThat(1000 * Bores.fromWater(61.35e-6, 0.5)).isCloseTo(12.5, within(0.006));
+  }
 }

@@ -3,6 +3,7 @@ package leat.hydraulics;
 import static leat.hydraulics.Cases.L_MIN;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.OptionalDouble;
 import leat.numeric.Impossible;
@@ -120,5 +121,60 @@ class EdgesTest {
     assertThatThrownBy(() -> all.headAtManifold(1e-5)).isInstanceOf(Impossible.class);
     assertThat(all.lifted(0.1).isClosed(0)).isTrue();
     assertThat(all.with(FrictionModel.CHURCHILL).isClosed(1)).isTrue();
+  }
+
+  private static final PumpCurve SHORT =
+      PumpCurve.points(new double[] {0, 5 * L_MIN}, new double[] {3, 2.5});
+
+  /**
+   * One tower over the shut-off head of 3 m and one that the printed curve's end reaches: that one
+   * may have all of the curve, not the half that two would share.
+   */
+  @Test
+  void equalFlowsAreSharedAmongThoseThatCanHaveSome() {
+    Line wide = new Line(WATER, new PipeSection(1, 0.025, 1.5e-6, 1));
+    Manifold m = new Manifold(null, new Riser(wide, 3.5), new Riser(wide, 0.5));
+    Balance b = Balance.equal(SHORT, m);
+    assertThat(b.status()).isEqualTo(Balance.Status.LEFT_OUT);
+    assertThat(b.valves()[1].flow()).isEqualTo(5 * L_MIN);
+    assertThat(b.valves()[1].wanted()).isEqualTo(5 * L_MIN);
+    assertThat(b.valves()[0].flow()).isZero();
+    assertThat(b.valves()[0].wanted()).isZero();
+    assertThat(b.share()).isEmpty();
+    assertThat(b.active()).isEqualTo(1);
+    Manifold three =
+        new Manifold(null, new Riser(wide, 0.5), new Riser(wide, 3.5), new Riser(wide, 0.6));
+    Balance two = Balance.equal(SHORT, three);
+    assertThat(two.valves()[0].flow()).isEqualTo(2.5 * L_MIN);
+    assertThat(two.valves()[2].flow()).isEqualTo(2.5 * L_MIN);
+    // a closed tower is none of those that share
+    Balance closed = Balance.equal(SHORT, three.closed(0));
+    assertThat(closed.valves()[2].flow()).isEqualTo(5 * L_MIN);
+    assertThatThrownBy(() -> Balance.equal(SHORT, three.closed(0).closed(1).closed(2)))
+        .isInstanceOf(Impossible.class);
+  }
+
+  /** What was wanted stays told: of a tower over the shut-off head, of a share, of equal flows. */
+  @Test
+  void theWantsAreToldAsTheyWere() {
+    Line wide = new Line(WATER, new PipeSection(1, 0.025, 1.5e-6, 1));
+    Manifold high = new Manifold(null, new Riser(wide, 3.5), new Riser(wide, 3.2));
+    Balance none = Balance.wanted(SHORT, high, 2 * L_MIN, 3 * L_MIN);
+    assertThat(none.status()).isEqualTo(Balance.Status.NO_FLOW);
+    assertThat(none.valves()[1].wanted()).isEqualTo(3 * L_MIN);
+    assertThat(Balance.equal(SHORT, high).valves()[1].wanted()).isZero();
+    Manifold m =
+        new Manifold(null, new Riser(wide, 3.5), new Riser(wide, 0.5), new Riser(wide, 0.6));
+    Balance part = Balance.wanted(SHORT, m, L_MIN, 4 * L_MIN, 6 * L_MIN);
+    assertThat(part.status()).isEqualTo(Balance.Status.LEFT_OUT_SHORT);
+    assertThat(part.valves()[0].wanted()).isEqualTo(L_MIN);
+    assertThat(part.valves()[2].wanted()).isEqualTo(6 * L_MIN);
+    // 5 L/min of the 10 that are wanted
+    assertThat(part.share().getAsDouble()).isCloseTo(0.5, within(1e-9));
+    assertThat(part.valves()[2].flow()).isCloseTo(3 * L_MIN, within(1e-12));
+    assertThat(part.curveEndsFirst()).isTrue();
+    // two valves are part closed: they drift with one another
+    assertThat(part.rounds()).isEqualTo(2);
+    assertThat(Balance.wanted(SHORT, m.closed(2), 0, 2 * L_MIN, 0).rounds()).isEqualTo(1);
   }
 }

@@ -40,7 +40,7 @@ class FillFilmTest {
     Liquid water = Cases.water(r);
     Riser riser = new Riser(Cases.plain(r, water), r.num("static_head_m"));
     boolean check = r.text("check_valve").equals("yes");
-    Fill f = Fill.of(Cases.running(r), riser, check);
+    RiserFill f = RiserFill.of(Cases.running(r), riser, check);
     double area = r.num("tank_plan_area_cm2") / 1e4;
     String simple = "tol_rel_simple";
     assertThat(f.reaches() ? "flow" : "no_reach").isEqualTo(r.text("status"));
@@ -48,7 +48,7 @@ class FillFilmTest {
     same(r, f.riserVolume() * 1000, "riser_volume_above_level_L", simple);
     same(r, f.standsAt(), "column_stands_at_m", simple);
     same(r, f.drainBack() * 1000, "drain_back_L", simple);
-    same(r, Fill.tankRise(f.drainBack(), area) * 1000, "tank_rise_mm", simple);
+    same(r, RiserFill.tankRise(f.drainBack(), area) * 1000, "tank_rise_mm", simple);
     if (r.has("fill_time_simple_s")) {
       same(r, f.firstFillTime().getAsDouble(), "fill_time_simple_s", simple);
       same(r, f.integratedTime().getAsDouble(), "fill_time_integrated_s", "tol_rel_integrated");
@@ -63,7 +63,7 @@ class FillFilmTest {
       double film = film(r, f.flow(), water);
       same(r, film * 1000, "film_L", simple);
       same(r, (f.drainBack() + film) * 1000, "drain_back_with_film_L", simple);
-      double rise = Fill.tankRise(f.drainBack() + film, area);
+      double rise = RiserFill.tankRise(f.drainBack() + film, area);
       same(r, rise * 1000, "tank_rise_with_film_mm", simple);
     }
   }
@@ -139,7 +139,7 @@ class FillFilmTest {
     double wide = Math.PI / 4 * 0.019 * 0.019 * Math.max(0, lift - 1);
     assertThat(riser.volumeAboveLevel()).isCloseTo(narrow + wide, within(1e-12));
     assertThat(riser.volumeUpTo(lift / 2)).isBetween(0.0, riser.volumeAboveLevel());
-    Fill f = Fill.of(PumpCurve.parabola(2.4, 20 * L_MIN), riser, false);
+    RiserFill f = RiserFill.of(PumpCurve.parabola(2.4, 20 * L_MIN), riser, false);
     assertThat(f.integratedTime().getAsDouble()).isPositive().isLessThan(100);
     assertThat(riser.shorterThanLift()).isFalse();
   }
@@ -147,7 +147,7 @@ class FillFilmTest {
   @Test
   void anOutletUnderTheLevelHasNothingToFill() {
     Riser riser = new Riser(new Line(Liquid.water(20), new PipeSection(1, 0.013, 0, 2)), -0.1);
-    Fill f = Fill.of(PumpCurve.parabola(2, 10 * L_MIN), riser, false);
+    RiserFill f = RiserFill.of(PumpCurve.parabola(2, 10 * L_MIN), riser, false);
     assertThat(f.riserVolume()).isZero();
     assertThat(f.drainBack()).isZero();
     assertThat(f.integratedTime().getAsDouble()).isZero();
@@ -159,6 +159,6 @@ class FillFilmTest {
     assertThatThrownBy(() -> Film.of(0, 0.1, 1, 1, water)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> Film.of(1e-4, 0.1, 1.1, 1, water)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> Film.of(1e-4, 0, 1, 1, water)).isInstanceOf(Impossible.class);
-    assertThatThrownBy(() -> Fill.tankRise(1, 0)).isInstanceOf(Impossible.class);
+    assertThatThrownBy(() -> RiserFill.tankRise(1, 0)).isInstanceOf(Impossible.class);
   }
 }

@@ -198,4 +198,79 @@ class ManifoldTest {
     assertThat(close.solve(PUMP).barely(1)).isTrue();
     assertThatThrownBy(() -> new Manifold(COMMON)).isInstanceOf(Impossible.class);
   }
+
+  private static final Manifold TWO = new Manifold(COMMON, riser(1, 0.013), riser(1.2, 0.013));
+
+  private static ManifoldFlow standingAt(double head, double... flows) {
+    return new ManifoldFlow(
+        TWO, OperatingPoint.Status.FLOW, flows[0] + flows[1], head + 0.1, 0.1, head, 2.4, flows);
+  }
+
+  /** A shut-off head of 2.4 m over 1 m leaves 1.4 m, 140 %; over 1.2 m as much again. */
+  @Test
+  void theMarginIsOverTheLift() {
+    ManifoldFlow f = standingAt(1.3, 2e-4, 1e-4);
+    assertThat(f.marginShare(0).getAsDouble()).isCloseTo(1.4, within(1e-12));
+    assertThat(f.marginShare(1).getAsDouble()).isCloseTo(1, within(1e-12));
+    assertThat(f.headOverTop(0)).isCloseTo(0.3, within(1e-12));
+    assertThat(f.headOverTop(1)).isCloseTo(0.1, within(1e-12));
+    ManifoldFlow low = new Manifold(null, riser(0, 0.013)).solve(PUMP);
+    assertThat(low.marginShare(0)).isEmpty();
+  }
+
+  /** Two centimetres over the outlet are barely wet: a little slime decides. */
+  @Test
+  void aTowerIsBarelyWetUnderTwoCentimetres() {
+    assertThat(standingAt(1.2199, 2e-4, 1e-5).barely(1)).isTrue();
+    assertThat(standingAt(1.2201, 2e-4, 1e-5).barely(1)).isFalse();
+    assertThat(standingAt(1.2199, 2e-4, 1e-5).barely(0)).isFalse();
+    assertThat(standingAt(1.19, 2e-4, 0).barely(1)).isFalse();
+    assertThat(standingAt(1.3, 2e-4, 1e-4).allReach()).isTrue();
+    assertThat(standingAt(1.19, 2e-4, 0).allReach()).isFalse();
+  }
+
+  @Test
+  void noFlowStandsAtTheLowestOutlet() {
+    assertThat(TWO.headAtManifold(0)).isEqualTo(1);
+    assertThat(TWO.head(0)).isEqualTo(1);
+  }
+
+  /** Past the end of the printed curve no share of it explains a flow; at its end there is none. */
+  @Test
+  void noShareGivesMoreThanTheGreatestFlow() {
+    PumpCurve parabola = PumpCurve.parabola(2.8, 20 * L_MIN);
+    Manifold one = new Manifold(null, riser(1, 0.013));
+    assertThat(one.derateFor(parabola, 0, 20 * L_MIN)).isEmpty();
+    assertThat(one.derateFor(parabola, 0, 25 * L_MIN)).isEmpty();
+    double share = one.derateFor(parabola, 0, 10 * L_MIN).getAsDouble();
+    // at half the greatest flow a parabola has three quarters of its head
+    assertThat(share).isCloseTo(one.riser(0).head(10 * L_MIN) / 2.1, withPercentage(1e-6));
+    assertThat(one.derateFor(parabola, 0, (20 - 1e-13) * L_MIN)).isEmpty();
+  }
+
+  @Test
+  void anotherFrictionFactorIsTakenInAllPipes() {
+    Manifold other = TWO.with(FrictionModel.CHURCHILL);
+    assertThat(other.commonLoss(2e-4))
+        .isEqualTo(COMMON.with(FrictionModel.CHURCHILL).loss(2e-4))
+        .isNotEqualTo(COMMON.loss(2e-4));
+    assertThat(other.riser(1).head(1e-4)).isNotEqualTo(TWO.riser(1).head(1e-4));
+    assertThat(new Manifold(null, riser(1, 0.013)).with(FrictionModel.CHURCHILL).commonLoss(1e-4))
+        .isZero();
+  }
+
+  /**
+   * A curve that ends with 390 m left at 240 L/min, 30.1 m/s in 13 mm: over what a tube carries.
+   */
+  @Test
+  void whatRunsOutAtTheEndOfTheCurveIsHeldToTheSpeedOfATube() {
+    PumpCurve fire = PumpCurve.points(new double[] {0, 240 * L_MIN}, new double[] {400, 390});
+    Line stub = new Line(Liquid.water(20), new PipeSection(0.1, 0.013, 1.5e-6, 1));
+    assertThatThrownBy(() -> new Manifold(null, new Riser(stub, 1)).solve(fire))
+        .isInstanceOf(Impossible.class)
+        .hasMessageContaining("30 m/s");
+    PumpCurve less = PumpCurve.points(new double[] {0, 238 * L_MIN}, new double[] {400, 390});
+    assertThat(new Manifold(null, new Riser(stub, 1)).solve(less).status())
+        .isEqualTo(OperatingPoint.Status.RUN_OUT);
+  }
 }

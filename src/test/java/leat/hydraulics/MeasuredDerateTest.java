@@ -14,6 +14,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -133,5 +134,27 @@ class MeasuredDerateTest {
       assertThat(d.high().getAsDouble()).isGreaterThan(d.derate().getAsDouble());
       assertThat(d.secondsFor(0.02, 1).getAsDouble()).isPositive();
     }
+  }
+
+  /**
+   * So long a catch makes the share good to what was wanted: with its own watch the range is as
+   * wide, but for the square of it.
+   */
+  @Test
+  void catchingAsLongAsIsSaidGivesTheErrorWanted() {
+    Line line = new Line(Liquid.water(20), new PipeSection(2.2, 0.013, 1.5e-6, 2.5));
+    Riser riser = new Riser(line, 1.2);
+    PumpCurve printed = PumpCurve.parabola(2.8, 33 * L_MIN);
+    double flow = 6 * L_MIN;
+    MeasuredDerate alone = MeasuredDerate.of(printed, riser, flow);
+    assertThat(alone.low()).isEmpty();
+    for (double watch : new double[] {0.5, 1, 2}) {
+      double seconds = alone.secondsFor(0.01, watch).getAsDouble();
+      MeasuredDerate d = MeasuredDerate.of(printed, riser, flow * seconds, seconds, watch);
+      double share = d.derate().getAsDouble();
+      assertThat(1 - d.low().getAsDouble() / share).isCloseTo(0.01, within(5e-4));
+      assertThat(d.high().getAsDouble() / share - 1).isCloseTo(0.01, within(5e-4));
+    }
+    assertThat(MeasuredDerate.of(printed, riser, 0).secondsFor(0.01, 1)).isEmpty();
   }
 }

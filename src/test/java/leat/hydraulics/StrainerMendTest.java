@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 
-import java.util.Random;
 import java.util.stream.Stream;
 import leat.Sheet;
 import leat.Sheet.Row;
@@ -70,32 +69,6 @@ class StrainerMendTest {
       new Line(Liquid.water(20), new PipeSection(2.2, 0.013, 1.5e-6, 2.5));
 
   @Property
-  void mendsOfOneRiserPassExactly(
-      @ForAll @Scale(3) @DoubleRange(min = 0.5, max = 2.2) double lift,
-      @ForAll @Scale(3) @DoubleRange(min = 1, max = 9) double litres) {
-    double flow = litres * L_MIN;
-    Riser riser = new Riser(LINE, lift);
-    double derate = Mend.derateForFlow(PUMP, riser, flow).getAsDouble();
-    if (derate <= 2) {
-      assertThat(OperatingPoint.of(PUMP.derated(derate), riser).flow())
-          .isCloseTo(flow, withPercentage(1e-6));
-      assertThat(Mend.shutoffHeadForFlow(PUMP, 0.8, riser, flow).getAsDouble())
-          .isCloseTo(2.8 * derate / 0.8, withPercentage(1e-9));
-    }
-    double highest = Mend.liftForFlow(PUMP, LINE, flow).getAsDouble();
-    if (highest < 2.7) {
-      assertThat(OperatingPoint.of(PUMP, new Riser(LINE, highest)).flow())
-          .isCloseTo(flow, withPercentage(1e-6));
-    }
-    double marginDerate = Mend.derateForMargin(PUMP, lift, 0.2);
-    assertThat(OperatingPoint.of(PUMP.derated(marginDerate), riser).marginShare().getAsDouble())
-        .isCloseTo(0.2, within(1e-9));
-    assertThat(Mend.liftForMargin(PUMP, 0.2) * 1.2).isCloseTo(2.8, within(1e-12));
-    assertThat(Mend.shutoffHeadForMargin(lift, 0.2, 0.7) * 0.7)
-        .isCloseTo(1.2 * lift, within(1e-12));
-  }
-
-  @Property
   void boresPassExactly(@ForAll @Scale(3) @DoubleRange(min = 1, max = 9) double litres) {
     double flow = litres * L_MIN;
     double bore = Mend.boreForLoss(LINE, 0, flow, 0.25).getAsDouble();
@@ -124,8 +97,6 @@ class StrainerMendTest {
 
   @Test
   void saysWhenNothingHelps() {
-    assertThat(Mend.derateForFlow(PUMP, new Riser(LINE, 1), 40 * L_MIN)).isEmpty();
-    assertThat(Mend.liftForFlow(PUMP, LINE, 40 * L_MIN)).isEmpty();
     assertThat(Mend.boreForLoss(LINE, 0, 1e-4, -0.1)).isEmpty();
     Manifold m = new Manifold(null, new Riser(LINE, 2.9));
     assertThat(Mend.boreForFlow(PUMP, m, 0, 0, 1e-4)).isEmpty();
@@ -135,72 +106,22 @@ class StrainerMendTest {
         .isInstanceOf(Impossible.class);
   }
 
-  /** Whatever is accepted gives finite answers; whatever is not is refused as Impossible. */
+  /** A bore that lets the second of two towers have 2 L/min exists, and is found. */
   @Test
-  void nothingIsInfinite() {
-    Random random = new Random(20260401);
-    int accepted = 0;
-    for (int i = 0; i < 40000; i++) {
-      try {
-        whole(random);
-        accepted++;
-      } catch (Impossible e) {
-        assertThat(e.getMessage()).isNotBlank();
-      }
-    }
-    assertThat(accepted).isGreaterThan(5000);
+  void aBoreForATowerAmongOthers() {
+    Manifold m = new Manifold(null, new Riser(LINE, 1.2), new Riser(LINE, 1.5));
+    double natural = m.solve(PUMP).flow(1);
+    double bore = Mend.boreForFlow(PUMP, m, 1, 0, natural).getAsDouble();
+    assertThat(bore).isCloseTo(0.013, withPercentage(1e-4));
+    assertThat(Mend.boreForFlow(PUMP, m, 1, 0, 0.5 * natural).getAsDouble()).isLessThan(bore);
   }
 
-  private static double any(Random r, double usual) {
-    return switch (r.nextInt(150)) {
-      case 0 -> 0;
-      case 1 -> -usual;
-      case 2 -> usual * 1e6;
-      case 3 -> usual * 1e-9;
-      case 4 -> Double.MIN_VALUE;
-      case 5 -> Double.MAX_VALUE;
-      case 6 -> Double.NaN;
-      case 7 -> Double.POSITIVE_INFINITY;
-      default -> usual * Math.pow(10, r.nextDouble() * 2 - 1);
-    };
-  }
-
-  private static void whole(Random r) {
-    Liquid water = Liquid.water(r.nextInt(45));
-    PipeSection s = new PipeSection(any(r, 2), any(r, 0.013), any(r, 1e-5), any(r, 3));
-    PipeSection t = new PipeSection(any(r, 1), any(r, 0.016), any(r, 1e-5), any(r, 3));
-    PumpCurve pump =
-        r.nextBoolean()
-            ? PumpCurve.parabola(any(r, 2), any(r, 3e-4))
-            : PumpCurve.points(new double[] {0, any(r, 1e-4)}, new double[] {any(r, 3), any(r, 1)});
-    Riser one = new Riser(new Line(water, s), any(r, 1));
-    Riser two = new Riser(new Line(water, t, s), any(r, 0.7));
-    OperatingPoint p = OperatingPoint.of(pump, one);
-    finite(p.flow(), p.head(), p.margin(), p.marginShare().orElse(0), p.stallsAt());
-    Manifold m = new Manifold(r.nextBoolean() ? null : new Line(water, t), one, two);
-    ManifoldFlow f = m.solve(pump);
-    finite(f.totalFlow(), f.manifoldHead(), f.flow(0), f.flow(1), f.share(0), f.pumpHead());
-    finite(m.drainBack(f, true), m.derateFor(pump, 1, any(r, 1e-4)).orElse(0));
-    Fill fill = Fill.of(pump, one, r.nextBoolean());
-    finite(fill.fillTime().orElse(0), fill.integratedTime().orElse(0), fill.drainBack());
-    double flow = any(r, 1e-4);
-    MeasuredDerate d = MeasuredDerate.of(pump, m, flow, any(r, 30), 1);
-    finite(d.derate().orElse(0), d.low().orElse(0), d.high().orElse(0), d.sensitivity().orElse(0));
-    HeadLoss h = HeadLoss.of(two, flow);
-    finite(h.totalHead(), h.totalHeadChurchill(), h.fastest().frictionFactor());
-    Film film = Film.of(flow, any(r, 0.1), 1, any(r, 1.5), water);
-    finite(film.thickness(), film.transitTime(), film.volume(), film.reynolds());
-    Jet jet = Jet.of(flow, any(r, 0.013), any(r, 0.02), 90, water);
-    Gap gap = Gap.slot(flow, any(r, 0.002), any(r, 0.1), any(r, 0.003), 0.6, water);
-    Cap cap = Cap.of(jet, 0, any(r, 0.2), any(r, 1));
-    finite(jet.force(), jet.height(), gap.totalHead(), gap.viscousShare(), cap.liftRatio());
-    Throttle v = Throttle.to(pump, one, flow);
-    finite(v.valveHead(), v.valveK(), v.naturalFlow());
-  }
-
-  private static void finite(double... values) {
-    for (double v : values) {
-      assertThat(v).as(java.util.Arrays.toString(values)).isFinite();
-    }
+  /** Where the narrowest tube looked at does, 0.5 mm, that is the answer. */
+  @Test
+  void theNarrowestBoreIsHalfAMillimetre() {
+    assertThat(Mend.boreForLoss(LINE, 0, 1e-9, 500).getAsDouble()).isEqualTo(5e-4);
+    Line rough = new Line(Liquid.water(20), new PipeSection(2.2, 0.013, 1e-4, 2.5));
+    assertThat(Mend.boreForLoss(rough, 0, 1e-9, 500).getAsDouble())
+        .isCloseTo(2e-3, withPercentage(1e-4));
   }
 }

@@ -136,6 +136,32 @@ class DividerBoundsTest {
     }
   }
 
+  @Test
+  void noResistanceIsNegativeOrAbsurd() {
+    double[] ohms = {10, 160};
+    for (double ohm : new double[] {-1, 2e9, Double.NaN}) {
+      assertThatThrownBy(() -> LOW.ohm(2048, ohm)).isInstanceOf(Impossible.class);
+      assertThatThrownBy(() -> DividerDesign.best(LOW, ohms, ohm, 0.02, null, null, 0))
+          .isInstanceOf(Impossible.class);
+      assertThatThrownBy(() -> Ladder.evenResistors(5, ohm, 190)).isInstanceOf(Impossible.class);
+      assertThatThrownBy(() -> Ladder.evenResistors(5, 190, ohm)).isInstanceOf(Impossible.class);
+      assertThatThrownBy(
+              () ->
+                  new Ladder(
+                      new double[] {0.05, 0.08},
+                      new double[] {0, ohm},
+                      Ladder.ReturnAt.BOTTOM,
+                      0.01,
+                      0.015,
+                      0.04,
+                      0.09))
+          .isInstanceOf(Impossible.class);
+      assertThatThrownBy(
+              () -> SenderFit.of(new double[] {0.001, 0.002}, ohms, Motion.RISING, false, ohm))
+          .isInstanceOf(Impossible.class);
+    }
+  }
+
   /** Few bits: the end codes' own bounds no longer reach what is open, and get a row each. */
   @Test
   void everyCodeOfACoarseAdcHasOneRow() {

@@ -114,6 +114,7 @@ class PoursTest {
     assertThat(f.furthest(2)).as("110 and 112 are as far: the first").isEqualTo(4);
     assertThat(rising(9, 10, 11, 12, 20).furthest(0)).as("median 11.5").isEqualTo(3);
     assertThat(rising(9, 10, 18, 19, 20).furthest(0)).as("median 18.5").isZero();
+    assertThat(rising(15, 10, 20, 11).furthest(0)).as("median 11, by size").isEqualTo(1);
   }
 
   @Test

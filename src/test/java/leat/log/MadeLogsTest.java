@@ -116,6 +116,37 @@ class MadeLogsTest {
     assertThat(off / told).as("mean error").isBetween(-0.1, 0.1);
   }
 
+  /**
+   * A plan that knows what the tower holds and not how long a reading lasts: the log finds the
+   * hysteresis, where its rows meet the pump at any moment of its run.
+   */
+  @Test
+  void hysteresisOfTheMadeLogs() {
+    int told = 0;
+    double off = 0;
+    for (ModelSystem system : ModelSystem.all()) {
+      String plan = system.plan();
+      LogSystem with = LogSystems.of(plan, system.counts());
+      String line = "\n  hysteresis: " + system.hysteresisMm() + " mm";
+      assertThat(plan).contains(line);
+      LogSystem read = LogSystems.of(plan.replace(line, ""), system.counts());
+      for (long seed = SEEDS; seed < SEEDS + COUNT; seed++) {
+        ModelLog made = new ModelLog(system, seed, false);
+        LogReport report = LogText.pass(read, LogText.of(made.csv(), read.zone()).lines);
+        double mm = 1000 * report.hysteresisLevel(with.sender().staircase().tank());
+        System.out.printf(
+            "%s#%d hysteresis true %.1f mm, found %.1f%n",
+            system.name(), seed, system.hysteresisMm(), mm);
+        if (mm == mm) {
+          told++;
+          off += mm / system.hysteresisMm() - 1;
+        }
+      }
+    }
+    assertThat(told).isGreaterThanOrEqualTo(COUNT);
+    assertThat(off / told).as("mean error").isBetween(-0.25, 0.25);
+  }
+
   @Test
   void movedHappenings() {
     floors(score(true), 0.95);

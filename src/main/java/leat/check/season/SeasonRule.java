@@ -19,7 +19,7 @@ import leat.system.SeasonCure;
 abstract class SeasonRule extends DeclaredRule {
   static final Show DAYS = Show.of(Units.D, 2);
   static final String READS =
-      "season site.weather site.months site.latitude site.exposure crops tank water feed target thirst";
+      "season site.weather site.months site.latitude site.exposure crops tank hold_up water feed target thirst";
   private final Goal goal;
   private final Verdict breach;
 

@@ -7,10 +7,10 @@ import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.answer.Show;
 import leat.cli.Call;
+import leat.hydraulics.Balance;
 import leat.hydraulics.Cap;
 import leat.hydraulics.Derate;
 import leat.hydraulics.Film;
-import leat.hydraulics.JugRounds;
 import leat.hydraulics.ManifoldFlow;
 import leat.hydraulics.PumpCurve;
 import leat.hydraulics.Throttle;
@@ -207,7 +207,7 @@ final class PumpWords {
 
   /** The jug that a reader of this text has at hand. */
   static double usualJug(Call call) {
-    return call.us() ? Units.GALLON.toBase(1) : JugRounds.USUAL_JUG;
+    return call.us() ? Units.GALLON.toBase(1) : Balance.USUAL_JUG;
   }
 
   private boolean hasFilm() {

@@ -18,6 +18,7 @@ import leat.season.Totals;
 import leat.season.YearRuns;
 import leat.system.MoneyOf;
 import leat.system.SeasonOf;
+import leat.system.SeenFull;
 import leat.weather.SeasonFile;
 
 /** {@code leat season}: the year before it happens, day by day. */
@@ -66,7 +67,8 @@ public final class SeasonCommand extends Command {
     if ("ics".equals(call.text("--format"))) {
       return SeasonCalendar.of(plan, season, runs, run);
     }
-    Answer sums = new SeasonSums(season, runs, energy, money).answer(plan.currency());
+    SeenFull seen = SeenFull.of(plan, runs, call.taken());
+    Answer sums = new SeasonSums(season, runs, energy, money, seen).answer(plan.currency());
     if (logged != null) {
       logged.fill(sums.row(0));
     }
@@ -75,7 +77,7 @@ public final class SeasonCommand extends Command {
     rows(call, season, run, rows, answer);
     answer.jsonObject(sums).array("days", answer);
     judge(answer, runs.totals());
-    new SeasonText(call, season, runs, run, money, sums.row(0)).write(answer, logged);
+    new SeasonText(call, season, runs, run, money, sums.row(0)).write(answer, logged, seen);
     if (call.wantsChart()) {
       new SeasonChart(season, runs, run).draw(answer, money, plan.currency());
     }

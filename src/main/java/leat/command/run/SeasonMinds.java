@@ -21,6 +21,7 @@ import leat.season.YearRuns;
 import leat.system.PotsOf;
 import leat.system.SeasonCure;
 import leat.system.SeasonOf;
+import leat.system.SeenFull;
 import leat.system.Sown;
 
 /** What to mind about a season: what runs wrong and its cure, doubts, and how little is known. */
@@ -29,6 +30,8 @@ final class SeasonMinds {
   private static final Column DAYS = Column.plain("days", "days");
   private static final Column FROM_L = Column.of("from_L", "from", Show.L);
   private static final Column TO_L = Column.of("to_L", "to", Show.L);
+  private static final Column SERVICES = Column.plain("services", "services");
+  private static final Column SERVICES_THEN = Column.plain("services_then", "services then");
   private static final Column WHAT = Column.plain("what", "what");
 
   private final Call call;
@@ -36,8 +39,11 @@ final class SeasonMinds {
   private final YearRuns runs;
   private final SeasonRun run;
   private final Money money;
+  private final SeenFull seen;
 
-  SeasonMinds(Call call, SeasonOf season, YearRuns runs, SeasonRun run, Money money) {
+  SeasonMinds(
+      Call call, SeasonOf season, YearRuns runs, SeasonRun run, Money money, SeenFull seen) {
+    this.seen = seen;
     this.call = call;
     this.season = season;
     this.runs = runs;
@@ -48,7 +54,8 @@ final class SeasonMinds {
   void write(Answer answer, Row sums) {
     dry(answer);
     strength(answer);
-    doubts(answer);
+    doubts(answer, sums);
+    blindTop(answer, sums);
     tapSalt(answer);
     pots(answer);
     if (season.file() != null) {
@@ -112,14 +119,15 @@ final class SeasonMinds {
     }
   }
 
-  private void doubts(Answer answer) {
+  private void doubts(Answer answer, Row sums) {
     List<Doubt> doubts = Doubt.of(season.tank(), runs.days(), runs.thirst().middle());
     for (int i = 0; i < doubts.size(); i++) {
-      doubt(answer, doubts.get(i));
+      doubt(answer, doubts.get(i), sums);
     }
   }
 
-  private void doubt(Answer answer, Doubt doubt) {
+  private void doubt(Answer answer, Doubt doubt, Row sums) {
+    boolean held = season.tank().marks().heldL() > 0;
     switch (doubt) {
       case MARKS_OUT_OF_ORDER:
         answer.mind(
@@ -128,7 +136,10 @@ final class SeasonMinds {
       case LOW_UNDER_INTAKE:
         answer.mind(
             "low-under-intake",
-            "tank.low is not over tank.intake: the pump draws air before it is ever topped up.");
+            sums,
+            held
+                ? "the running towers hold {hold_up_L}, and with that taken out tank.low is not over tank.intake: the pump draws air before it is ever topped up."
+                : "tank.low is not over tank.intake: the pump draws air before it is ever topped up.");
         break;
       case RESERVE_UNDER_HOTTEST_DAY:
         Row row = Row.aside(FROM_L, TO_L);
@@ -136,8 +147,10 @@ final class SeasonMinds {
             .set(TO_L, Units.L.toBase(runs.days().mostThirstL(runs.thirst().middle())));
         answer.mind(
             "reserve",
-            row,
-            "the hottest day drinks {to_L}, and {from_L} lie between low mark and intake: topped up at low, it may run dry within a day.");
+            row.with(sums),
+            held
+                ? "the hottest day drinks {to_L}, and from the low mark {from_L} can be drunk until the running pump draws air: topped up at low, it may run dry within a day."
+                : "the hottest day drinks {to_L}, and {from_L} lie between low mark and intake: topped up at low, it may run dry within a day.");
         break;
       case CHANGE_LONGER_THAN_SEASON:
         answer.mind(
@@ -145,6 +158,33 @@ final class SeasonMinds {
         break;
       default:
         answer.mind("water-over-target", "the water alone is stronger than target.ec.");
+    }
+  }
+
+  private void blindTop(Answer answer, Row sums) {
+    if (seen == null) {
+      return;
+    }
+    Totals.Counts then = seen.totals().counts();
+    Row row = Row.aside(TO_L, SERVICES, SERVICES_THEN, DAYS);
+    row.set(TO_L, Units.L.toBase(season.tank().marks().fullL()))
+        .set(SERVICES, runs.totals().counts().services())
+        .set(SERVICES_THEN, then.services())
+        .set(DAYS, then.dryOutsideAway());
+    answer.mind(
+        "blind-top",
+        row.with(sums),
+        "the sender sees no further than {sender_sees_L}, and tank.full is {to_L}: fill to a mark on the tank.");
+    if (then.dryOutsideAway() > runs.totals().counts().dryOutsideAway()) {
+      answer.mind(
+          "filled-by-sender",
+          row,
+          "filled only until the top step shows, it runs dry on {days} days.");
+    } else if (then.services() > runs.totals().counts().services()) {
+      answer.mind(
+          "filled-by-sender",
+          row,
+          "filled only until the top step shows, the tank wants looking after on {services_then} evenings, not {services}.");
     }
   }
 

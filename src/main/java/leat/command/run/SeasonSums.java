@@ -5,10 +5,12 @@ import leat.answer.Column;
 import leat.answer.Row;
 import leat.answer.Show;
 import leat.climate.TankWarmth;
+import leat.quantity.NumberText;
 import leat.quantity.Unit;
 import leat.quantity.Units;
 import leat.season.FirstFill;
 import leat.season.Interval;
+import leat.season.Marks;
 import leat.season.Money;
 import leat.season.Quantity;
 import leat.season.Totals;
@@ -16,6 +18,7 @@ import leat.season.YearRuns;
 import leat.system.MoneyOf;
 import leat.system.PumpWarmth;
 import leat.system.SeasonOf;
+import leat.system.SeenFull;
 
 /** The season's sums: the shown run, and the ends of litres, mL and money. */
 final class SeasonSums {
@@ -64,6 +67,9 @@ final class SeasonSums {
   static final Column RISE_STEADY = Column.number("rise_steady_K", "after a long time", 2);
   static final Column TAP = Column.of("tap_salt_share_pct", "tap water's own salt", Show.PERCENT);
   static final Column START = Column.of("volume_start_L", "in the tank at the start", Show.L);
+  static final Column HELD = Column.of("hold_up_L", "in the running towers", Show.L);
+  static final Column AIR = Column.of("air_L", "the pump draws air under", Show.L);
+  static final Column SEEN = Column.of("sender_sees_L", "the sender sees up to", Show.L);
   static final Column EC_START = Column.of("ec_start_mS_cm", "EC at the start", Show.MS_CM);
   static final Column FACTOR_LOW = Column.number("thirst_factor_low", "least thirst", 3);
   static final Column FACTOR_HIGH = Column.number("thirst_factor_high", "most thirst", 3);
@@ -72,6 +78,7 @@ final class SeasonSums {
   private final YearRuns runs;
   private final MoneyOf energy;
   private final Money money;
+  private final SeenFull seen;
 
   /** Columns of a number and its two ends. */
   record Ends(Column middle, Column low, Column high, Unit unit) {
@@ -103,6 +110,12 @@ final class SeasonSums {
       row.set(middle, base(value)).set(low, base(least)).set(high, base(most));
     }
 
+    /** Whether nothing is left of the range but the last digits of a sum. */
+    boolean isOneNumber(Row row) {
+      return NumberText.significant((Double) row.get(low), 6)
+          .equals(NumberText.significant((Double) row.get(high), 6));
+    }
+
     private Double base(double value) {
       if (Double.isNaN(value)) {
         return null;
@@ -111,7 +124,8 @@ final class SeasonSums {
     }
   }
 
-  SeasonSums(SeasonOf season, YearRuns runs, MoneyOf energy, Money money) {
+  SeasonSums(SeasonOf season, YearRuns runs, MoneyOf energy, Money money, SeenFull seen) {
+    this.seen = seen;
     this.season = season;
     this.runs = runs;
     this.energy = energy;
@@ -167,6 +181,9 @@ final class SeasonSums {
     FACTOR_HIGH,
     START,
     EC_START,
+    HELD,
+    AIR,
+    SEEN,
     LoggedSeason.READ_AT,
     LoggedSeason.THIRST,
     LoggedSeason.THIRST_DAYS
@@ -209,6 +226,7 @@ final class SeasonSums {
         .set(FACTOR_HIGH, runs.thirst().high())
         .set(START, Units.L.toBase(runs.plan().startL()))
         .set(EC_START, runs.plan().startMsCm());
+    tank(row);
     PumpWarmth warmth = energy.warmth();
     if (warmth != null) {
       row.set(RISE_MOST, warmth.mostK()).set(RISE_STEADY, warmth.steadyK());
@@ -218,6 +236,17 @@ final class SeasonSums {
       row.setAny(WARM, warm < 0 ? null : Integer.valueOf(warm));
     }
     return answer;
+  }
+
+  private void tank(Row row) {
+    Marks marks = runs.plan().marks();
+    row.set(AIR, Units.L.toBase(marks.airL()));
+    if (marks.heldL() > 0) {
+      row.set(HELD, Units.L.toBase(marks.heldL()));
+    }
+    if (seen != null) {
+      row.set(SEEN, Units.L.toBase(seen.litres()));
+    }
   }
 
   private void counts(Row row, Totals shown) {

@@ -16,6 +16,7 @@ import leat.season.SeasonRun;
 import leat.season.Totals;
 import leat.season.YearRuns;
 import leat.system.SeasonOf;
+import leat.system.SeenFull;
 
 /** What the season's answer says: sentence and figures; notes stand in {@link SeasonMinds}. */
 final class SeasonText {
@@ -47,8 +48,13 @@ final class SeasonText {
     this.sums = sums;
   }
 
-  /** Writes all; {@code logged} is null when the season starts as the plan says. */
-  void write(Answer answer, LoggedSeason logged) {
+  /**
+   * Writes all.
+   *
+   * @param logged null when the season starts as the plan says
+   * @param seen null when the sender sees to the full mark
+   */
+  void write(Answer answer, LoggedSeason logged, SeenFull seen) {
     Plan plan = call.plan();
     Row words =
         words(plan.section("season").getOr("catch", USUAL_CAN, "a can of 10 L", call.taken()));
@@ -61,7 +67,7 @@ final class SeasonText {
     harvest(answer, all);
     warmth(answer, all);
     new SeasonAway(season, runs).write(answer);
-    new SeasonMinds(call, season, runs, run, money).write(answer, sums);
+    new SeasonMinds(call, season, runs, run, money, seen).write(answer, sums);
     if (logged != null) {
       logged.minds(answer, all);
       logged.next(answer);
@@ -100,9 +106,14 @@ final class SeasonText {
   }
 
   private void sentence(Answer answer, Row all) {
+    boolean sure = SeasonSums.USE.isOneNumber(sums);
     String start =
-        "From {from} to {to} it drinks {water_use_L} ({water_use_low_L!} to {water_use_high_L!})";
-    if (!drinks()) {
+        sure
+            ? "From {from} to {to} it drinks {water_use_L}"
+            : "From {from} to {to} it drinks {water_use_L} ({water_use_low_L!} to {water_use_high_L!})";
+    if (!drinks() && runs.totals().flows().shortL() > 0) {
+      answer.sentence(all, "From {from} to {to} the plants find no water: {short_L} short.");
+    } else if (!drinks()) {
       answer.sentence(all, "From {from} to {to} nothing drinks.");
     } else if (sums.get(SeasonSums.COST.middle()) == null) {
       answer.sentence(
@@ -127,7 +138,9 @@ final class SeasonText {
         "{cost_water:money} {currency}",
         over
             ? "rain gives {rain_L}, of which {overflow_L} runs over"
-            : rain ? "rain gives {rain_L} of it" : "{topups} top-ups");
+            : rain
+                ? "rain gives {rain_L} of it"
+                : runs.totals().counts().topups() == 1 ? "one top-up" : "{topups} top-ups");
     line(
         answer,
         all,
@@ -168,6 +181,13 @@ final class SeasonText {
     }
     answer.figure("EC", all, "{ec_min_mS_cm!} to {ec_max_mS_cm}", "in the evening");
     answer.figure("busiest fortnight", all, "{busy_L}", "{busy}");
+    if (runs.plan().marks().heldL() > 0) {
+      answer.figure(
+          "in the towers",
+          all,
+          "{hold_up_L}",
+          "while they run: the pump draws air under {air_L} in all");
+    }
   }
 
   private void line(

@@ -125,7 +125,7 @@ public final class LevelDividerCommand extends Command {
               lead,
               tolerance,
               call.above0("--max-current"),
-              series(call, sender),
+              series(call),
               blind);
     }
     Answer answer =
@@ -164,7 +164,7 @@ public final class LevelDividerCommand extends Command {
     return ohms;
   }
 
-  private static ESeries series(Call call, Section sender) {
+  private static ESeries series(Call call) {
     String word = call.text("--series");
     if (word == null) {
       call.taken().note("E24 resistors");

@@ -27,6 +27,10 @@ final class LogInput {
   private final Call call;
   private final Plan plan;
   private final LogNames names;
+
+  /** Fewer bad cells than this say nothing of a column (our choice). */
+  private static final int FEW = 3;
+
   private final RowSink sink;
   private final LogRow row = new LogRow();
   private LogSystem system;
@@ -39,10 +43,14 @@ final class LogInput {
   private int time;
   private final int[] columns = new int[CELLS.length];
   private boolean anyTime;
+  private final long[] good = new long[CELLS.length];
+  private final long[] refused = new long[CELLS.length];
   private String firstBad;
 
   long rows;
   long badCells;
+  long localTimes;
+  long otherTimes;
   long headersAgain;
   long clockNotSet;
   boolean otherZone;
@@ -53,6 +61,12 @@ final class LogInput {
     this.plan = call.plan();
     this.names = new LogNames(plan);
     this.sink = sink;
+  }
+
+  /** Name of a column that is there and of which no cell could be used; null for none such. */
+  String allBad(LogCell cell) {
+    int c = cell.ordinal();
+    return good[c] == 0 && refused[c] >= FEW ? names.sensor(cell) : null;
   }
 
   /** What the log is read against, once its first header is known. */
@@ -164,6 +178,8 @@ final class LogInput {
     }
     LogTimes.Status status = times.read(lines.bytes(), lines.start(time), lines.end(time));
     if (status.isTime()) {
+      localTimes += times.isLocal() ? 1 : 0;
+      otherTimes += times.isLocal() ? 0 : 1;
       if (!anyTime) {
         otherZone = times.isOfOtherZone();
         anyTime = true;
@@ -204,7 +220,12 @@ final class LogInput {
       int at = columns[c];
       if (at >= 0) {
         double value = at < n ? CellNumber.of(bytes, lines.start(at), lines.end(at)) : Double.NaN;
-        badCells += CELLS[c].put(row, value, system) ? 0 : 1;
+        if (CELLS[c].put(row, value, system)) {
+          good[c]++;
+        } else {
+          badCells++;
+          refused[c]++;
+        }
       }
     }
   }

@@ -9,6 +9,7 @@ import leat.answer.Row;
 import leat.answer.Show;
 import leat.log.DaysLeft;
 import leat.log.LogAlarm;
+import leat.log.LogCell;
 import leat.log.LogDay;
 import leat.log.LogEvent;
 import leat.log.LogReport;
@@ -25,6 +26,8 @@ final class LogText {
   private static final Column LEAST_DAYS = Column.plain("least_days", "days needed");
   private static final Column FULL = Column.of("blind_from_L", "blind from", Show.L);
 
+  private static final Column NAME = Column.plain("column", "column");
+  private static final Column LOCAL = Column.plain("local_times", "local times");
   private static final Column WHY = Column.plain("why", "why");
 
   private static final int WEEK = 7;
@@ -137,7 +140,9 @@ final class LogText {
           row,
           "{plan_L_d}",
           story.thirst().isBySeason()
-              ? "on the same days; the log is {thirst_pct} of it"
+              ? story.thirst().isHeld()
+                  ? "on the same days; the log is far from it, held at {thirst_pct}"
+                  : "on the same days; the log is {thirst_pct} of it"
               : "the log is {thirst_pct} of it");
     }
   }
@@ -193,7 +198,21 @@ final class LogText {
           "blind",
           "the top step is read: above it the sender sees nothing, so the band reaches to full.");
     }
+    badColumns(answer);
     unsure(answer);
+    if (story.thirst().isHeld()) {
+      answer.mind(
+          "thirst-held",
+          "log and forecast are far apart: look at the crops' dates and pots, and at the sender, before you believe either.");
+    }
+    if (story.input.localTimes > 0 && story.input.otherTimes > 0) {
+      Row words = Row.aside(LOCAL);
+      words.set(LOCAL, (int) story.input.localTimes);
+      answer.mind(
+          "times-mixed",
+          words,
+          "{local_times} rows have a time without an offset and are taken as local; the others carry an offset, or count seconds. Is it one clock?");
+    }
     if (story.thirst().unread() != null) {
       Row why = Row.aside(WHY).set(WHY, story.thirst().unread());
       answer.mind(
@@ -211,6 +230,31 @@ final class LogText {
           "clock-not-set",
           row,
           "{clock_not_set} rows have a time before 2000: the logger's clock was not set. They are left out.");
+    }
+  }
+
+  /** A column of which nothing can be used is of another unit, or of another thing. */
+  private void badColumns(Answer answer) {
+    for (LogCell cell : LogCell.all()) {
+      String name = story.input.allBad(cell);
+      if (name != null) {
+        answer.mind("bad-column", Row.aside(NAME).set(NAME, name), badColumn(cell));
+      }
+    }
+  }
+
+  private static String badColumn(LogCell cell) {
+    switch (cell) {
+      case EC:
+        return "no cell of {column} can be an EC in mS/cm: is it in uS/cm, or empty? EC is left out.";
+      case CELSIUS:
+        return "no cell of {column} can be a solution's temperature in Celsius: is it in Fahrenheit, or is the thermometer off?";
+      case PUMP:
+        return "no cell of {column} is 0 or 1: the pump is taken to run by the plan's timing.";
+      case RAIN:
+        return "no cell of {column} is a depth in mm of 0 or more: rain is seen in level and EC alone.";
+      default:
+        return "no cell of {column} can be a reading of its sensor.";
     }
   }
 

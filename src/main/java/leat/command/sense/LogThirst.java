@@ -87,10 +87,6 @@ final class LogThirst {
     return unread;
   }
 
-  int days() {
-    return use == null ? 0 : use.n();
-  }
-
   /** The log over the plan, -; null where one of them is silent. */
   Double factor() {
     if (bySeason != null) {
@@ -99,12 +95,19 @@ final class LogThirst {
     return isKnown() ? Double.valueOf(use.thirst(planned)) : null;
   }
 
+  /** Whether it lies so far off the season's forecast that it is held at an end of its range. */
+  boolean isHeld() {
+    return bySeason != null && bySeason.isHeld();
+  }
+
   boolean isKnown() {
     return use != null && planned != null && planned > 0;
   }
 
   /** Whether what the plan says, its own thirst included, lies outside the interval. */
   boolean contradicts(Double own) {
-    return isKnown() && (own == null ? use.contradicts(planned) : use.contradicts(planned, own));
+    return isKnown()
+        && !isHeld()
+        && (own == null ? use.contradicts(planned) : use.contradicts(planned, own));
   }
 }

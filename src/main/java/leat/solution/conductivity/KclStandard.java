@@ -148,23 +148,6 @@ public final class KclStandard {
     return label / ecAt(celsius);
   }
 
-  /**
-   * What a true meter with compensation shows in this standard, which is not the label.
-   *
-   * @param celsius temperature, C, 0 to 40 (35.9 for natural water)
-   * @param by the meter's temperature function
-   * @return EC brought to 25 C by that function, mS/cm
-   * @throws Impossible outside the tables or the function's range
-   */
-  public double compensatedShows(double celsius, Compensation by) {
-    return by.to25(ecAt(celsius), celsius);
-  }
-
-  /** How far that is from the label, per cent. */
-  public double compensatedErrorPct(double celsius, Compensation by) {
-    return 100 * (compensatedShows(celsius, by) / label - 1);
-  }
-
   /** EC(T)/EC(25) of a table. */
   private static double course(int table, double celsius) {
     double[] values = VALUES[table];

@@ -71,6 +71,109 @@ class SeasonAnswersTest {
         .isCloseTo(109 / (json.number("harvest_value") - json.number("cost_season")), within(1e-8));
   }
 
+  /**
+   * What the towers hold is taken from the tank while they run: 1.1 L more than the 5.10 L that lie
+   * under the intake at 35 mm (leat tank). Filled by the sender alone is filled to its top step.
+   */
+  @Test
+  void towersHoldWaterAndTheSenderIsBlindOverItsTopStep() {
+    Cli season = Cli.run("season", "hard-water.yaml", "--format", "json");
+    assertThat(season.exit).as(season.err).isZero();
+    assertThat(season.number("hold_up_L")).isEqualTo(1.1);
+    double intake =
+        Cli.run("tank", "--plan", "hard-water.yaml", "--level", "35 mm", "--format", "json")
+            .number("volume_L");
+    assertThat(season.number("air_L")).isCloseTo(intake + 1.1, within(1e-9));
+    double top =
+        Cli.run("tank", "--plan", "hard-water.yaml", "--level", "240 mm", "--format", "json")
+            .number("volume_L");
+    assertThat(season.number("sender_sees_L")).isCloseTo(top, within(1e-9));
+    assertThat(season.out).contains("blind-top").doesNotContain("filled-by-sender");
+  }
+
+  /** Less fits between low mark and drawing air: topped up at low, it never is. */
+  @Test
+  void dryWhileTheTowersRun() {
+    String[] call = {
+      "season",
+      "hard-water.yaml",
+      "--set",
+      "tank.low=60 mm",
+      "--set",
+      "season.refill=at low",
+      "--set",
+      "season.change=",
+      "--set",
+      "hold_up=4 L"
+    };
+    Cli dry = Cli.run(call);
+    assertThat(dry.exit).isEqualTo(1);
+    assertThat(dry.out).contains("the running towers hold 4.00 L");
+    String[] over = java.util.Arrays.copyOf(call, call.length + 2);
+    over[call.length] = "--set";
+    over[call.length + 1] = "tank.low=36 mm";
+    assertThat(Cli.run(over).out)
+        .as("the same litres at each end are no range")
+        .contains("it drinks 35.0 L, wants");
+    call[9] = "hold_up=1 L";
+    Cli reserve = Cli.run(call);
+    assertThat(reserve.out).contains("until the running pump draws air");
+    String[] none = {
+      "season",
+      "hard-water.yaml",
+      "--set",
+      "tank.low=60 mm",
+      "--set",
+      "season.refill=at low",
+      "--set",
+      "hold_up="
+    };
+    assertThat(Cli.run(none).out).doesNotContain("running").doesNotContain("in the towers");
+  }
+
+  /** Nothing can be drunk is not nothing drinks. */
+  @Test
+  void noWaterIsToldAsThirst() {
+    Cli dry = Cli.run("season", "hard-water.yaml", "--set", "hold_up=80 L");
+    assertThat(dry.exit).isEqualTo(1);
+    assertThat(dry.out).startsWith("From 20 Apr to 1 Oct the plants find no water: 660 L short.");
+  }
+
+  /** The words follow from two runs: the same answer as with tank.full at the top step. */
+  @Test
+  void filledByTheSenderAlone() {
+    String[] call = {
+      "season",
+      "hard-water.yaml",
+      "--set",
+      "season.refill=at low",
+      "--set",
+      "season.change=",
+      "--format",
+      "json"
+    };
+    Cli full = Cli.run(call);
+    String[] less = java.util.Arrays.copyOf(call, call.length + 2);
+    less[call.length] = "--set";
+    less[call.length + 1] = "tank.full=240 mm";
+    Cli seen = Cli.run(less);
+    int now = services(full);
+    int then = services(seen);
+    assertThat(then).isGreaterThan(now);
+    assertThat(full.out)
+        .contains("filled-by-sender")
+        .contains("on " + then + " evenings, not " + now);
+    assertThat(seen.out).doesNotContain("blind-top");
+  }
+
+  private static int services(Cli json) {
+    return (int)
+        (json.number("topups")
+            + json.number("doses")
+            + json.number("dilutions")
+            + json.number("changes"));
+  }
+
   /** What lasts costs what {@code leat parts} says, cent by cent: whole spools, prints, bought. */
   @Test
   void printedPartsArePaidBackToo() {

@@ -67,6 +67,47 @@ class LogCommandTest {
             "sure");
   }
 
+  /** Every value of a column in another unit: the column is named, with what it may be. */
+  @Test
+  void columnsInAnotherUnitAreNamed() {
+    Cli ec = yard(with("ec_mS_cm", "1650,0"));
+    assertThat(ec.out).contains("no cell of ec_mS_cm can be an EC in mS/cm: is it in uS/cm");
+    Cli warm = yard(with("water_C", "70,3"));
+    assertThat(warm.out).contains("no cell of water_C can be a solution's temperature in Celsius");
+    Cli pump = yard(with("pump", "5"));
+    assertThat(pump.out).contains("no cell of pump is 0 or 1");
+    Cli cap = yard(with("cap_counts", "dry"));
+    assertThat(cap.out).contains("no cell of cap_counts can be a reading of its sensor");
+    assertThat(yard(YARD).out).doesNotContain("no cell of");
+  }
+
+  private static String with(String column, String value) {
+    StringBuilder all = new StringBuilder();
+    int at = -1;
+    for (String line : YARD.split("\n")) {
+      String[] cells = line.split(";", -1);
+      if (at < 0) {
+        at = List.of(cells).indexOf(column);
+        assertThat(at).as(column).isNotNegative();
+      } else if (!cells[0].equals("time")) {
+        cells[at] = value;
+      }
+      all.append(String.join(";", cells)).append('\n');
+    }
+    return all.toString();
+  }
+
+  /** One clock with an offset and one without: it is asked whether they are one. */
+  @Test
+  void timesOfTwoKindsAreTold() {
+    String[] lines = YARD.split("\n");
+    for (int i = 1; i < 40; i += 2) {
+      lines[i] = lines[i].replaceFirst(";", "+01:00;");
+    }
+    Cli mixed = yard(String.join("\n", lines) + "\n");
+    assertThat(mixed.out).contains("rows have a time without an offset").contains("one clock");
+  }
+
   private static List<String> names(JsonNode object) {
     List<String> names = new java.util.ArrayList<>();
     for (Iterator<String> it = object.fieldNames(); it.hasNext(); ) {

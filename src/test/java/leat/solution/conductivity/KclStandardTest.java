@@ -39,10 +39,10 @@ class KclStandardTest {
     assertThat(standard.f25(celsius))
         .as(r.idAndProvenance())
         .isCloseTo(r.num("f25_of_standard"), withinPercentage(pct));
-    assertThat(standard.compensatedShows(celsius, Compensation.DEFAULT))
+    assertThat(KclMeter.shows(standard, celsius, Compensation.DEFAULT))
         .as(r.idAndProvenance())
         .isCloseTo(r.num("linear_1_91_shows_mS_cm"), withinPercentage(pct));
-    assertThat(standard.compensatedErrorPct(celsius, Compensation.DEFAULT))
+    assertThat(KclMeter.errorPct(standard, celsius, Compensation.DEFAULT))
         .as(r.idAndProvenance())
         .isCloseTo(r.num("linear_error_pct"), within(1.3 * pct));
   }
@@ -61,7 +61,7 @@ class KclStandardTest {
       assertThat(Compensation.NATURAL_WATER.to25(trueEc, celsius))
           .as(r.idAndProvenance())
           .isCloseTo(r.num("natural_water_shows_mS_cm"), withinPercentage(100 * PRINTED));
-      assertThat(standard.compensatedErrorPct(celsius, Compensation.NATURAL_WATER))
+      assertThat(KclMeter.errorPct(standard, celsius, Compensation.NATURAL_WATER))
           .as(r.idAndProvenance())
           .isCloseTo(r.num("natural_water_error_pct"), within(1.3 * r.num("published_tol_pct")));
     } else {
@@ -127,7 +127,7 @@ class KclStandardTest {
     assertThat(raw.errorPct()).isCloseTo(100 * (gain - 1), within(1e-9));
     assertThat(MeterCheck.corrected(shown, raw.slope()))
         .isCloseTo(bottle.ecAt(celsius), within(1e-12));
-    double after = gain * bottle.compensatedShows(celsius, Compensation.DEFAULT);
+    double after = gain * KclMeter.shows(bottle, celsius, Compensation.DEFAULT);
     MeterCheck with = MeterCheck.compensated(after, bottle, celsius, Compensation.DEFAULT);
     assertThat(with.slope()).isCloseTo(1 / gain, within(1e-12));
     assertThat(with.faulty()).isEqualTo(Math.abs(1 / gain - 1) > 0.1);
@@ -159,5 +159,81 @@ class KclStandardTest {
     assertThat(KclStandard.ofLabel(1.413 * 1.0049).isTabulated()).isTrue();
     assertThat(KclStandard.ofLabel(1.413 * 0.99).isTabulated()).isFalse();
     assertThat(KclStandard.ofLabel(1.413 * 1.01).isTabulated()).isFalse();
+  }
+
+  private static MeterCheck offBy(double percent) {
+    return MeterCheck.raw(1.413 * (1 + percent / 100), KclStandard.ofLabel(1.413), 25, BY);
+  }
+
+  private static final Compensation BY = Compensation.DEFAULT;
+
+  /** Half a per cent is what a hand-held meter shows (practice): 0.4 is true, 0.6 is not. */
+  @Test
+  void readsTrueWithinHalfAPerCent() {
+    assertThat(offBy(0.49).readsTrue()).isTrue();
+    assertThat(offBy(-0.49).readsTrue()).isTrue();
+    assertThat(offBy(0.51).readsTrue()).isFalse();
+    assertThat(offBy(-0.51).readsTrue()).isFalse();
+    assertThat(offBy(-0.51).offPct()).isCloseTo(0.51, within(1e-9));
+    assertThat(offBy(0.51).tooHigh()).isTrue();
+    assertThat(offBy(-0.51).tooHigh()).isFalse();
+  }
+
+  /** A factor of 0.9 or 1.1 is the last that may correct; beyond, clean or replace. */
+  @Test
+  void tenPerCentIsTheLastThatAFactorCorrects() {
+    assertThat(MeterCheck.isCorrectable(1.1)).isTrue();
+    assertThat(MeterCheck.isCorrectable(0.9)).isTrue();
+    assertThat(MeterCheck.isCorrectable(1.1001)).isFalse();
+    assertThat(MeterCheck.isCorrectable(0.8999)).isFalse();
+  }
+
+  /** At 25 C both kinds show the same; 1.91 %/K makes half a per cent in a quarter of a degree. */
+  @Test
+  void nearTwentyFiveDegreesBothKindsOfMeterShowTheSame() {
+    KclStandard bottle = KclStandard.ofLabel(1.413);
+    assertThat(MeterCheck.unknown(1.413, bottle, 25, BY).sameEitherWay()).isTrue();
+    assertThat(MeterCheck.unknown(1.413, bottle, 24.8, BY).sameEitherWay()).isTrue();
+    assertThat(MeterCheck.unknown(1.413, bottle, 25.2, BY).sameEitherWay()).isTrue();
+    assertThat(MeterCheck.unknown(1.413, bottle, 24.7, BY).sameEitherWay()).isFalse();
+    assertThat(MeterCheck.unknown(1.413, bottle, 25.3, BY).sameEitherWay()).isFalse();
+  }
+
+  /**
+   * What a meter shows decides whether it compensates only when one way of reading is good to 10 %
+   * and the other at least 6 % worse. At 22 C the two differ by 3 x 1.91 = 5.73 % or so, at 21 C by
+   * 7.6 %.
+   */
+  @Test
+  void theKindOfMeterIsPlainFromSixPerCent() {
+    KclStandard bottle = KclStandard.ofLabel(1.413);
+    assertThat(MeterCheck.unknown(bottle.ecAt(22), bottle, 22, BY).certain()).isFalse();
+    assertThat(MeterCheck.unknown(bottle.ecAt(21), bottle, 21, BY).certain()).isTrue();
+    double ten = bottle.ecAt(15) * 0.902;
+    double more = bottle.ecAt(15) * 0.898;
+    assertThat(MeterCheck.unknown(ten, bottle, 15, BY).certain()).isTrue();
+    assertThat(MeterCheck.unknown(more, bottle, 15, BY).certain()).isFalse();
+    assertThat(MeterCheck.unknown(ten, bottle, 15, BY).compensates()).isFalse();
+  }
+
+  /**
+   * Labels between the primary tables, straight in log EC: the geometric mean of two bottles has
+   * the mean of their courses; a label under 0.01 mol/kg has that one's. Table values at 10 C: CRC
+   * Handbook, 1.01395/1.40823, 9.29172/12.8246, 80.844/108.62.
+   */
+  @Test
+  void aLabelBetweenTwoTablesHasTheMeanCourse() {
+    double weak = 1.01395 / 1.40823;
+    double middle = 9.29172 / 12.8246;
+    double strong = 80.844 / 108.62;
+    double mean1 = Math.sqrt(1.40823 * 12.8246);
+    double mean2 = Math.sqrt(12.8246 * 108.62);
+    assertThat(KclStandard.ofLabel(mean1).ecAt(10) / mean1)
+        .isCloseTo((weak + middle) / 2, within(1e-12));
+    assertThat(KclStandard.ofLabel(mean2).ecAt(10) / mean2)
+        .isCloseTo((middle + strong) / 2, within(1e-12));
+    assertThat(KclStandard.ofLabel(0.1).ecAt(10)).isCloseTo(0.1 * weak, within(1e-12));
+    assertThat(KclStandard.ofLabel(114).ecAt(10)).isCloseTo(114 * strong, within(1e-12));
+    assertThat(KclStandard.ofLabel(0.1).tolerancePct()).isEqualTo(1);
   }
 }

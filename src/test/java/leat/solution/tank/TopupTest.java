@@ -309,4 +309,22 @@ class TopupTest {
     TopupAsk ask = TopupAsk.dry(31, 2.1, 45, 1.6, 0.3, feed);
     assertThatThrownBy(() -> TopupBand.solve(ask, 32, 34)).isInstanceOf(Impossible.class);
   }
+
+  /**
+   * Rain to the brim of a tank under its target: the most that must be drained is there, between
+   * two of the samples. By hand: 100 L full, 20 L of rain at 0.02 mS/cm; 80 L at 1 mS/cm become 100
+   * L at (80 + 0.4)/100 = 0.804; of these K = 100 (Q - t)/(Q - 0.804) can stay to make room for the
+   * concentrate, Q = 1000 x 2/4 = 500: 100 x 498.5/499.196 L. A little less in the tank leaves
+   * room, a little more is stronger.
+   */
+  @Test
+  void theMostDrainedIsWhereTheRainComesToTheBrim() {
+    TopupAsk ask = new TopupAsk(78.5, 1, 100, 1.5, 0.5, new Concentrate(4, 2), 20, 0.02);
+    TopupBand b = TopupBand.between(ask, 60, 97);
+    assertThat(b.drainHighL()).isCloseTo(100 - 100 * 498.5 / 499.196, offset(1e-9));
+    assertThat(b.drainLowL()).isZero();
+    assertThat(Topup.solve(ask.holding(80.4)).drainL()).isLessThan(b.drainHighL());
+    assertThat(Topup.solve(ask.holding(79.9)).drainL()).isLessThan(b.drainHighL());
+    assertThat(Topup.solve(ask.holding(80)).drainL()).isEqualTo(b.drainHighL());
+  }
 }

@@ -13,12 +13,6 @@ package leat.hydraulics;
  * @param worst after each round, the greatest distance of a tower from its set flow, as share, -
  */
 public record JugRounds(double[][] flows, double[] worst) {
-  /** Rounds that are enough: a third only where a jug moved by more than a second. */
-  public static final int ENOUGH = 2;
-
-  /** A jug that every kitchen has, m3 (practice). */
-  public static final double USUAL_JUG = 0.001;
-
   /**
    * The rounds.
    *
