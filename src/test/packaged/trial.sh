@@ -53,6 +53,24 @@ mkfifo pipe; cat pipe > out & ec -o pipe; wait; ok "-o on a pipe" "$(cat out) $(
 touch -d '3 days ago' .kept.1.part; touch .kept.2.part; ec -o kept
 ok "old drafts are swept, young ones stay" "$(ls -A | grep '^\.kept')" ".kept.2.part"; rm -f .kept.2.part
 ec > /dev/full 2>err; ok "full disk" "$? $(cat err)" "3 standard output: the disk is full"
+# In a namespace of its own the devices are made anew, a disk is small, and the clone cannot be written even by root.
+if unshare -m true 2>/dev/null && mkdir tiny && unshare -m mount -t tmpfs -o size=64k tmpfs tiny 2>/dev/null; then
+  ok "a disk that fills up" "$(unshare -m sh -c 'mount -t tmpfs -o size=64k tmpfs tiny; "$1" tank -p plan.yaml --every "0.1 mm" --format csv -q -o tiny/marks.csv 2>err; echo "$? $(cat err) $(ls -A tiny)"' sh "$leat")" "3 tiny/marks.csv: the disk is full "
+  ok "devices as root" "$(unshare -m sh -c 'mount -t tmpfs tmpfs /dev; mknod /dev/null c 1 3; mknod /dev/full c 1 7; ln -s /proc/self/fd /dev/fd; ln -s fd/1 /dev/stdout; for o in /dev/null /dev/full /dev/stdout; do "$1" ec "1.85 mS/cm" --format csv -q -o $o; echo $?; done 2>&1; stat -c %F /dev/null /dev/full /dev/stdout' sh "$leat")" "0
+/dev/full: the disk is full
+3
+$answer
+0
+character special file
+character special file
+symbolic link"
+  copy "$work/sealed"
+  ok "a clone that cannot be written, no HOME" "$(unshare -m sh -c 'mount --bind sealed sealed; mount -o remount,ro,bind sealed; env -u HOME -u XDG_CACHE_HOME sealed/scripts/leat ec "1.85 mS/cm" --format csv -q 2>&1; ls sealed/target; ls -d /nonexistent 2>/dev/null' sh)" "$answer
+leat.id
+leat.jar"
+else
+  skip "devices, a small disk and a sealed clone in a namespace of their own (needs unshare -m and mount)"
+fi
 (ulimit -f 1; trap '' XFSZ; "$leat" tank -p plan.yaml --every "1 mm" --format csv -q -o small 2>err; echo $? > code); ok "no room for the file" "$(cat code) $(ls -A | grep small)" "3 "
 
 # Pages and charts: the files beside the classes are in the jar; box characters by the locale.
@@ -133,6 +151,34 @@ chmod u+w "$archive"; dd if=/dev/urandom of="$archive" bs=4096 seek=100 count=70
 mkdir damaged; (cd damaged; ec >../out 2>&1; echo $? > ../code); has "a damaged archive" " 0 3 70 134 " " $(cat code) "
 ok "nothing is left in the folder" "$(ls -A damaged)" ""
 ok "and the next run answers" "$(ec 2>&1)" "$answer"
+# One wrong byte at 20 places of each archive: at most that run is stopped, and the next one answers.
+damage() {
+  good=$1; shift
+  cp "$good" whole.jsa; chmod u+w "$good"
+  size=$(stat -c %s "$good")
+  want=$("$@" 2>&1; echo $?)
+  right=0; stopped=0; other=
+  i=0
+  while [ $i -lt 20 ]; do
+    cp whole.jsa "$good"
+    at=$(($(od -An -N4 -tu4 /dev/urandom) % size))
+    was=$(od -An -N1 -tu1 -j $at "$good")
+    printf "\\$(printf %03o $((was ^ 255)))" | dd of="$good" bs=1 seek=$at conv=notrunc 2>/dev/null
+    got=$(cd damaged && "$@" 2>&1; echo $?)
+    case $got in
+      "$want") right=$((right + 1)) ;;
+      *3|*134) stopped=$((stopped + 1)); [ "$("$@" 2>&1; echo $?)" = "$want" ] || other="$other then at $at:$got" ;;
+      *) other="$other at $at:$got" ;;
+    esac
+    i=$((i + 1))
+  done
+  cp whole.jsa "$good"
+  ok "a byte of an archive, $right runs right and $stopped stopped of 20" "$other" ""
+  ok "nothing is left in the folder of those runs" "$(ls -A damaged)" ""
+}
+damage "$archive" "$leat" ec "1.85 mS/cm" --format csv -q
+"$leat" pump -p "$work/plan.yaml" -q >/dev/null 2>&1
+damage "$(ls "$clone"/target/archives/*-plan.jsa)" "$leat" pump -p "$work/plan.yaml" --format csv -q
 copy "$work/cut"; truncate -s 500000 "$work/cut/target/leat.jar"; "$work/cut/scripts/leat" ec "1 mS/cm" >out 2>err; ok "a cut-off jar" "$? $(wc -c < out) $(wc -l < err)" "3 0 1"
 rm "$work/cut/target/leat.jar"; "$work/cut/scripts/leat" ec "1 mS/cm" >out 2>err; ok "no jar" "$? $(wc -c < out) $(wc -l < err)" "3 0 1"
 mkdir -p nojava/bin oldjava/bin; echo hello > nojava/bin/java; chmod +x nojava/bin/java
@@ -145,13 +191,16 @@ second=
 for j in /usr/lib/jvm/*/; do
   [ -x "$j/bin/java" ] && [ "$(readlink -f "$j/bin/java")" != "$(readlink -f "$(command -v java)")" ] && grep -q 'JAVA_VERSION="\(1[7-9]\|[2-9]\)' "$j/release" 2>/dev/null && second=$j
 done
+if [ -z "$second" ] && command -v jlink >/dev/null 2>&1 && jlink --add-modules java.base --output "$work/linked" 2>/dev/null; then
+  second=$work/linked
+fi
 if [ -n "$second" ]; then
   for turn in 1 2; do
     ok "another Java, turn $turn" "$(JAVA_HOME=$second "$leat" ec "1.85 mS/cm" --format csv -q 2>&1)" "$answer"
     ok "the first Java, turn $turn" "$(ec 2>&1)" "$answer"
   done
 else
-  skip "two Javas in turn (one is installed)"
+  skip "two Javas in turn (one is installed, and no jlink)"
 fi
 
 # Work without bounds.

@@ -15,9 +15,6 @@ public final class Section {
   final Node[] nodes;
   private final Asker asker;
 
-  /** What was made of it; designs of one plan share the sections that they do not vary. */
-  private Object made;
-
   /** Empty sections for those that are not given, made when first asked for. */
   private final Section[] absent;
 
@@ -218,19 +215,6 @@ public final class Section {
   public Named named(String name) {
     Object value = raw(name);
     return value == null ? new Named() : (Named) value;
-  }
-
-  /**
-   * What was made of this section before, and {@link #keep kept}, when it is of a type; or null.
-   */
-  public <T> T made(Class<T> type) {
-    return type.isInstance(made) ? type.cast(made) : null;
-  }
-
-  /** Keeps what was made of this section and of nothing else; returns it. */
-  public <T> T keep(T what) {
-    made = what;
-    return what;
   }
 
   /** Place where the key was typed, or null. */

@@ -2,6 +2,7 @@ package leat.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import leat.quantity.NumberText;
 
 /**
  * A number of a plan that is laid over again and again: found once by its path, such as {@code
@@ -88,9 +89,15 @@ public final class Slot {
   Section lay(Section root, double value) {
     if (!(key.open ? value > key.least : value >= key.least) || !(value <= key.most)) {
       throw new Refused(
-          PlanErrors.outOfRange(Origin.flag(path, ""), path, key, value, String.valueOf(value)));
+          PlanErrors.outOfRange(Origin.flag(path, ""), path, key, value, inBaseUnit(value)));
     }
     return lay(root, 0, value);
+  }
+
+  private String inBaseUnit(double value) {
+    String number = NumberText.shortest(value);
+    boolean bare = key.kind.dimension() == null || key.kind.dimension().base().isEmpty();
+    return bare ? number : number + " " + key.kind.dimension().base();
   }
 
   private Section lay(Section section, int step, double value) {

@@ -32,6 +32,7 @@ public final class Judge {
 
   /** The plan, where no text is laid over it. */
   private Bound only;
+
   private final Map<String, Bound> bound =
       new LinkedHashMap<>(16, 0.75f, true) {
         private static final long serialVersionUID = 1L;

@@ -16,12 +16,8 @@ public final class PumpOf {
 
   /** The curve as printed, at the pump's speed, not derated. */
   public static PumpCurve printed(Section pump) {
-    PumpCurve made = pump.made(PumpCurve.class);
-    if (made != null) {
-      return made;
-    }
     PumpCurve curve = pump.has("curve") ? points(pump.list("curve")) : ends(pump);
-    return pump.keep(pump.has("speed") ? curve.atSpeed(pump.need("speed")) : curve);
+    return pump.has("speed") ? curve.atSpeed(pump.need("speed")) : curve;
   }
 
   private static PumpCurve points(List<?> points) {

@@ -8,7 +8,6 @@ import leat.plan.Value;
 
 /** The modules of a tower, stacked on its base, in values; added up when first asked for. */
 public final class Stack {
-  private final List<Section> modules;
   private final Value base;
   private final Value[] heights;
   private final Value[] overlaps;
@@ -22,7 +21,6 @@ public final class Stack {
 
   private Stack(Section tower, List<Section> modules) {
     int n = modules.size();
-    this.modules = modules;
     this.base = tower.section("base").value("height");
     this.heights = new Value[n];
     this.overlaps = new Value[n];
@@ -45,10 +43,7 @@ public final class Stack {
 
   /** The stack of a tower of a plan. */
   public static Stack of(Section tower) {
-    List<Section> modules = tower.sections("modules");
-    Section base = tower.section("base");
-    Stack made = base.made(Stack.class);
-    return made != null && made.modules == modules ? made : base.keep(new Stack(tower, modules));
+    return new Stack(tower, tower.sections("modules"));
   }
 
   /** Height of the stack without its base, m, 0 without modules; refused when one has no height. */

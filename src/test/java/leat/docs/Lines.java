@@ -61,7 +61,7 @@ final class Lines {
     "\uD83D\uDCA7",
     "\u00b5S/cm",
     "1 \u00b5S/cm",
-    "\u0000",
+    "\u0001",
     "a\tb",
     "a\nb",
     "%s%n",

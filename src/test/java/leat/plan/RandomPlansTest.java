@@ -125,7 +125,9 @@ class RandomPlansTest {
     String text = changed(good.get(random.nextInt(good.size())), random);
     Leat run = Leat.in(Path.of("examples"), text, Map.of(), "check", "-", "--format", "csv");
     assertThat(run.code).as(text).isBetween(0, 2);
-    assertThat(run.out).doesNotContain("NaN").doesNotContain("Infinity");
+    if (!text.matches("(?s).*(name|about): *NaN.*")) {
+      assertThat(run.out).doesNotContain("NaN").doesNotContain("Infinity");
+    }
     Leat tank =
         Leat.in(Path.of("examples"), text, Map.of(), "tank", "--plan", "-", "--every", "50 mm");
     assertThat(tank.code).isBetween(0, 2);
