@@ -66,15 +66,15 @@ final class ReadBy {
       tank.open_area: log stock season check sweep
       tank.heel: log stock season check sweep
       tank.drain.bore: tank
-      tank.drain.height: tank check sweep
+      tank.drain.height: tank
       tank.drain.length: tank
       tank.drain.drop: tank
-      sender.steps: level log topup check sweep
-      sender.edges: level log topup check sweep
+      sender.steps: level log topup season check sweep
+      sender.edges: level log topup season check sweep
       sender.ladder.pull_in: check sweep
       sender.below: level log topup check sweep
-      sender.hysteresis: level log topup check sweep
-      sender.hysteresis_volume: level log topup check sweep
+      sender.hysteresis: level log topup season check sweep
+      sender.hysteresis_volume: level log topup season check sweep
       sender.edge_error: level log topup check sweep
       sender.tolerance: level log topup check sweep
       sender.reading: level log topup check sweep
@@ -101,13 +101,13 @@ final class ReadBy {
       pump.power: pump duty season check sweep
       pump.power_factor: duty check sweep
       pump.supply.mains: duty check sweep
-      pump.supply.dc: duty check sweep
+      pump.supply.dc: level duty check sweep
       pump.supply.cable.length: duty check sweep
       pump.supply.cable.section: duty check sweep
       pump.check_valve: pump duty check sweep
-      cap_sensor.wet: log topup duty check sweep
-      cap_sensor.dry: log topup duty check sweep
-      hold_up: pump level log topup clean check sweep
+      cap_sensor.wet: log topup duty
+      cap_sensor.dry: log topup duty
+      hold_up: pump level log stock topup clean season check sweep
       pipe.bore: head pump duty check sweep
       pipe.length: head pump duty check sweep
       pipe.material: head pump duty check sweep
@@ -127,7 +127,7 @@ final class ReadBy {
       towers[].riser.fittings: head pump duty check sweep
       towers[].riser.valve: head pump duty check sweep
       towers[].outlet: head pump duty check sweep
-      towers[].wanted: pump parts check sweep
+      towers[].wanted: pump parts duty check sweep
       towers[].base.height: wind parts check sweep
       towers[].modules[].name: head pump parts duty check sweep
       towers[].modules[].count: pump wind parts duty sow season check sweep
@@ -221,20 +221,18 @@ final class ReadBy {
       feed.stock.coldest: stock
       feed.stock.grams: stock check sweep
       feed.salts[].name: ec dose topup
-      feed.salts[].elements: ec dose topup check sweep
+      feed.salts[].elements: ec dose topup
       feed.salts[].price: ec dose topup
       meters.ec.slope: ec dose topup check sweep
       meters.ec.checked: check
       meters.ec.compensates: ec dose topup
-      meters.ec.scale: ec dose topup check sweep
+      meters.ec.scale: ec dose topup
       meters.ph.offset: check sweep
       meters.ph.checked: check
       target.ec: log dose stock topup season check sweep
       target.ec_low: log stock topup season check sweep
       target.ec_high: log dose stock topup season check sweep
       target.ph: stock topup acid season check sweep
-      target.ph_low: check sweep
-      target.ph_high: check sweep
       thirst: log stock season check sweep
       drinks: log stock season check sweep
       crops[].name: dose stock topup crops sow season check sweep
@@ -277,8 +275,6 @@ final class ReadBy {
       season.dilute_above: log stock season check sweep
       season.change.every: log stock season check sweep
       season.change.or_added: log stock season check sweep
-      season.away[].from: check sweep
-      season.away[].to: check sweep
       season.catch: topup season
       lamp.power: season
       lamp.efficacy: season
