@@ -8,9 +8,9 @@ package leat.plan;
 final class ReadBy {
   private static final String TABLE =
       """
-      name: sow season
+      name: sow season plan
       currency: dose duty season check sweep
-      units: head pump tank wind parts level log ec dose stock topup acid crops oxygen clean duty sow season check sweep
+      units: head pump tank wind parts level log ec dose stock topup acid crops oxygen clean duty sow season check sweep plan
       site.time_zone: log topup duty season check sweep
       site.latitude: stock sow season check sweep
       site.altitude: stock oxygen season check sweep
@@ -32,28 +32,28 @@ final class ReadBy {
       site.wind_height: stock season check sweep
       site.light.transmission: season
       site.light.shade: season
-      tank.shape: tank wind parts level log dose stock topup acid clean season check sweep
-      tank.bottom: tank wind parts level log dose stock topup acid clean season check sweep
-      tank.top: tank wind parts level log dose stock topup acid clean season check sweep
-      tank.diameter: tank parts level log dose stock topup acid clean season check sweep
-      tank.length: tank level log dose stock topup acid clean season check sweep
-      tank.height: tank wind parts level log dose stock topup acid clean season check sweep
-      tank.corner: tank wind parts level log dose stock topup acid clean season check sweep
-      tank.corner_top: tank wind parts level log dose stock topup acid clean season check sweep
-      tank.floor_rise: tank level log dose stock topup acid clean season check sweep
-      tank.floor_flat: tank level log dose stock topup acid clean season check sweep
-      tank.sections: tank level log dose stock topup acid clean season check sweep
-      tank.table: tank level log dose stock topup acid clean season check sweep
-      tank.between: tank level log dose stock topup acid clean season check sweep
-      tank.bodies[].area: tank level log dose stock topup acid clean season check sweep
-      tank.bodies[].from: tank level log dose stock topup acid clean season check sweep
-      tank.bodies[].to: tank level log dose stock topup acid clean season check sweep
-      tank.holds: level log check sweep
-      tank.holds_full: level log check sweep
-      tank.full: pump tank wind parts level log dose stock topup acid clean duty season check sweep
-      tank.low: head pump tank wind level log stock topup duty season check sweep
-      tank.intake: pump level log stock topup clean season check sweep
-      tank.rim_overflow: tank log stock topup season check sweep
+      tank.shape: tank wind parts level log dose stock topup acid clean season check sweep plan
+      tank.bottom: tank wind parts level log dose stock topup acid clean season check sweep plan
+      tank.top: tank wind parts level log dose stock topup acid clean season check sweep plan
+      tank.diameter: tank parts level log dose stock topup acid clean season check sweep plan
+      tank.length: tank level log dose stock topup acid clean season check sweep plan
+      tank.height: tank wind parts level log dose stock topup acid clean season check sweep plan
+      tank.corner: tank wind parts level log dose stock topup acid clean season check sweep plan
+      tank.corner_top: tank wind parts level log dose stock topup acid clean season check sweep plan
+      tank.floor_rise: tank level log dose stock topup acid clean season check sweep plan
+      tank.floor_flat: tank level log dose stock topup acid clean season check sweep plan
+      tank.sections: tank level log dose stock topup acid clean season check sweep plan
+      tank.table: tank level log dose stock topup acid clean season check sweep plan
+      tank.between: tank level log dose stock topup acid clean season check sweep plan
+      tank.bodies[].area: tank level log dose stock topup acid clean season check sweep plan
+      tank.bodies[].from: tank level log dose stock topup acid clean season check sweep plan
+      tank.bodies[].to: tank level log dose stock topup acid clean season check sweep plan
+      tank.holds: level log check sweep plan
+      tank.holds_full: level log check sweep plan
+      tank.full: pump tank wind parts level log dose stock topup acid clean duty season check sweep plan
+      tank.low: head pump tank wind level log stock topup duty season check sweep plan
+      tank.intake: pump level log stock topup clean season check sweep plan
+      tank.rim_overflow: tank log stock topup season check sweep plan
       tank.wall.thickness: wind check sweep
       tank.warmest: check sweep
       tank.mass: wind parts check sweep
@@ -69,67 +69,67 @@ final class ReadBy {
       tank.drain.height: tank
       tank.drain.length: tank
       tank.drain.drop: tank
-      sender.steps: level log topup season check sweep
-      sender.edges: level log topup season check sweep
+      sender.steps: level log topup season check sweep plan
+      sender.edges: level log topup season check sweep plan
       sender.ladder.pull_in: check sweep
-      sender.below: level log topup check sweep
-      sender.hysteresis: level log topup season check sweep
-      sender.hysteresis_volume: level log topup season check sweep
-      sender.edge_error: level log topup check sweep
-      sender.tolerance: level log topup check sweep
-      sender.reading: level log topup check sweep
-      sender.lead: level log topup check sweep
-      sender.open_above: level log topup check sweep
-      sender.short_below: level log topup check sweep
-      sender.divider.supply: level check sweep
-      sender.divider.resistor: level check sweep
-      sender.divider.sender_side: level check sweep
-      sender.divider.bits: level check sweep
-      sender.divider.reference: level check sweep
-      sender.divider.resistor_tolerance: level check sweep
+      sender.below: level log topup check sweep plan
+      sender.hysteresis: level log topup season check sweep plan
+      sender.hysteresis_volume: level log topup season check sweep plan
+      sender.edge_error: level log topup check sweep plan
+      sender.tolerance: level log topup check sweep plan
+      sender.reading: level log topup check sweep plan
+      sender.lead: level log topup check sweep plan
+      sender.open_above: level log topup check sweep plan
+      sender.short_below: level log topup check sweep plan
+      sender.divider.supply: level check sweep plan
+      sender.divider.resistor: level check sweep plan
+      sender.divider.sender_side: level check sweep plan
+      sender.divider.bits: level check sweep plan
+      sender.divider.reference: level check sweep plan
+      sender.divider.resistor_tolerance: level check sweep plan
       sender.divider.supply_tolerance: level
       sender.divider.reference_tolerance: level
-      sender.divider.adc_error: level check sweep
+      sender.divider.adc_error: level check sweep plan
       sender.divider.blind: level check sweep
-      sender.divider.ratiometric: level check sweep
-      pump.curve: head pump duty check sweep
-      pump.shutoff_head: head pump duty check sweep
-      pump.max_flow: head pump duty check sweep
-      pump.derate: pump duty check sweep
-      pump.speed: head pump duty check sweep
-      pump.measured: pump duty check sweep
+      sender.divider.ratiometric: level check sweep plan
+      pump.curve: head pump duty check sweep plan
+      pump.shutoff_head: head pump duty check sweep plan
+      pump.max_flow: head pump duty check sweep plan
+      pump.derate: pump duty check sweep plan
+      pump.speed: head pump duty check sweep plan
+      pump.measured: pump duty check sweep plan
       pump.power: pump duty season check sweep
       pump.power_factor: duty check sweep
       pump.supply.mains: duty check sweep
-      pump.supply.dc: level duty check sweep
+      pump.supply.dc: level duty check sweep plan
       pump.supply.cable.length: duty check sweep
       pump.supply.cable.section: duty check sweep
-      pump.check_valve: pump duty check sweep
-      cap_sensor.wet: log topup duty
-      cap_sensor.dry: log topup duty
+      pump.check_valve: pump duty check sweep plan
+      cap_sensor.wet: log topup duty plan
+      cap_sensor.dry: log topup duty plan
       hold_up: pump level log stock topup clean season check sweep
-      pipe.bore: head pump duty check sweep
-      pipe.length: head pump duty check sweep
-      pipe.material: head pump duty check sweep
-      pipe.roughness: head pump duty check sweep
-      pipe.ridges: head pump duty check sweep
-      pipe.k: head pump duty check sweep
-      pipe.fittings: head pump duty check sweep
-      pipe.valve: head pump duty check sweep
-      towers[].name: head pump wind parts duty sow season check sweep
-      towers[].count: head pump wind parts log stock duty sow season check sweep
-      towers[].riser.bore: head pump parts duty check sweep
-      towers[].riser.length: head pump parts duty check sweep
-      towers[].riser.material: head pump duty check sweep
-      towers[].riser.roughness: head pump duty check sweep
-      towers[].riser.ridges: head pump duty check sweep
-      towers[].riser.k: head pump duty check sweep
-      towers[].riser.fittings: head pump duty check sweep
-      towers[].riser.valve: head pump duty check sweep
-      towers[].outlet: head pump duty check sweep
+      pipe.bore: head pump duty check sweep plan
+      pipe.length: head pump duty check sweep plan
+      pipe.material: head pump duty check sweep plan
+      pipe.roughness: head pump duty check sweep plan
+      pipe.ridges: head pump duty check sweep plan
+      pipe.k: head pump duty check sweep plan
+      pipe.fittings: head pump duty check sweep plan
+      pipe.valve: head pump duty check sweep plan
+      towers[].name: head pump wind parts duty sow season check sweep plan
+      towers[].count: head pump wind parts log stock duty sow season check sweep plan
+      towers[].riser.bore: head pump parts duty check sweep plan
+      towers[].riser.length: head pump parts duty check sweep plan
+      towers[].riser.material: head pump duty check sweep plan
+      towers[].riser.roughness: head pump duty check sweep plan
+      towers[].riser.ridges: head pump duty check sweep plan
+      towers[].riser.k: head pump duty check sweep plan
+      towers[].riser.fittings: head pump duty check sweep plan
+      towers[].riser.valve: head pump duty check sweep plan
+      towers[].outlet: head pump duty check sweep plan
       towers[].wanted: pump parts duty check sweep
       towers[].base.height: wind parts check sweep
-      towers[].modules[].name: head pump parts duty check sweep
+      towers[].modules[].name: head pump parts duty check sweep plan
       towers[].modules[].count: pump wind parts duty sow season check sweep
       towers[].modules[].height: pump wind parts duty check sweep
       towers[].modules[].overlap: pump wind parts duty check sweep
@@ -165,16 +165,16 @@ final class ReadBy {
       strainer.diameter: check sweep
       strainer.clogged: check sweep
       strainer.freeboard: check sweep
-      timing[].run: log topup duty season check sweep
-      timing[].rest: log topup duty season check sweep
-      timing[].from: log topup duty season check sweep
-      timing[].to: log topup duty season check sweep
-      timing[].months: duty season check sweep
-      timing[].days: duty season check sweep
+      timing[].run: log topup duty season check sweep plan
+      timing[].rest: log topup duty season check sweep plan
+      timing[].from: log topup duty season check sweep plan
+      timing[].to: log topup duty season check sweep plan
+      timing[].months: duty season check sweep plan
+      timing[].days: duty season check sweep plan
       wetting: duty check sweep
-      dry_limit.day: duty check sweep
-      dry_limit.night: duty check sweep
-      dry_limit.alarm: log topup duty
+      dry_limit.day: duty check sweep plan
+      dry_limit.night: duty check sweep plan
+      dry_limit.alarm: log topup duty plan
       controller.power: duty season check sweep
       controller.relay.rated: duty check sweep
       controller.relay.coil: duty season check sweep
@@ -196,7 +196,7 @@ final class ReadBy {
       tariff.bands[].months: duty season check sweep
       tariff.bands[].days: duty season check sweep
       tariff.bands[].price: duty season check sweep
-      water.ec: log dose stock topup season check sweep
+      water.ec: log dose stock topup season check sweep plan
       water.alkalinity: ec dose stock topup acid season check sweep
       water.ph: topup acid season check sweep
       water.nitrate: ec dose stock
@@ -210,10 +210,10 @@ final class ReadBy {
       water.temperature: topup acid season check sweep
       water.price: season
       rain.ec: log stock topup season check sweep
-      feed.parts[].name: dose stock topup
-      feed.parts[].rate: log dose stock topup season check sweep
+      feed.parts[].name: dose stock topup plan
+      feed.parts[].rate: log dose stock topup season check sweep plan
       feed.parts[].price: season
-      feed.rate_ec: log dose stock topup season check sweep
+      feed.rate_ec: log dose stock topup season check sweep plan
       feed.acid.name: acid season check sweep
       feed.acid.price: season
       feed.stock.bottle: stock
@@ -223,16 +223,18 @@ final class ReadBy {
       feed.salts[].name: ec dose topup
       feed.salts[].elements: ec dose topup
       feed.salts[].price: ec dose topup
-      meters.ec.slope: ec dose topup check sweep
-      meters.ec.checked: check
+      meters.ec.slope: ec dose topup check sweep plan
+      meters.ec.checked: check plan
       meters.ec.compensates: ec dose topup
       meters.ec.scale: ec dose topup
-      meters.ph.offset: check sweep
-      meters.ph.checked: check
-      target.ec: log dose stock topup season check sweep
-      target.ec_low: log stock topup season check sweep
-      target.ec_high: log dose stock topup season check sweep
-      target.ph: stock topup acid season check sweep
+      meters.ph.offset: check sweep plan
+      meters.ph.checked: check plan
+      target.ec: log dose stock topup season check sweep plan
+      target.ec_low: log stock topup season check sweep plan
+      target.ec_high: log dose stock topup season check sweep plan
+      target.ph: stock topup acid season check sweep plan
+      target.ph_low: plan
+      target.ph_high: plan
       thirst: log stock season check sweep
       drinks: log stock season check sweep
       crops[].name: dose stock topup crops sow season check sweep
@@ -264,17 +266,19 @@ final class ReadBy {
       crops[].ph_high: dose topup crops check sweep
       crops[].seed_price: stock season check sweep
       crops[].shop_price: stock season check sweep
-      season.from: log stock duty sow season check sweep
-      season.to: log stock duty season check sweep
+      season.from: log stock duty sow season check sweep plan
+      season.to: log stock duty season check sweep plan
       season.refill: log stock season check sweep
       season.start.volume: log stock season check sweep
       season.start.ec: log stock season check sweep
       season.start.changed: log stock season check sweep
-      season.uptake: log stock season check sweep
+      season.uptake: log stock season check sweep plan
       season.dose_below: log stock season check sweep
       season.dilute_above: log stock season check sweep
-      season.change.every: log stock season check sweep
+      season.change.every: log stock season check sweep plan
       season.change.or_added: log stock season check sweep
+      season.away[].from: stock season check sweep
+      season.away[].to: stock season check sweep
       season.catch: topup season
       lamp.power: season
       lamp.efficacy: season

@@ -52,6 +52,13 @@ class MessagesTest {
     return List.of(
         q("nothing", length, "  ", needsLength + "; got nothing", "", null),
         q("tooLong", length, DIGITS, needsLength + "; got 201 characters", DIGITS, null),
+        q(
+            "wireGauge",
+            Dimension.AREA,
+            "18 AWG",
+            "an area is needed, such as \"0.82 mm2\", which is 18 AWG; other gauges: leat duty cable --gauge; got \"18 AWG\"",
+            "AWG",
+            null),
         q("noNumber", length, "abc", needsLength + "; got \"abc\"", "abc", null),
         q("noNumber", length, "\u0665 m", needsLength + "; got \"\u0665 m\"", "\u0665 m", null),
         q(

@@ -76,6 +76,8 @@ class LogCommandTest {
     assertThat(warm.out).contains("no cell of water_C can be a solution's temperature in Celsius");
     Cli pump = yard(with("pump", "5"));
     assertThat(pump.out).contains("no cell of pump is 0 or 1");
+    Cli rain = yard(with("rain_mm", "-3"));
+    assertThat(rain.out).contains("no cell of rain_mm is a depth in mm of 0 or more");
     Cli cap = yard(with("cap_counts", "dry"));
     assertThat(cap.out).contains("no cell of cap_counts can be a reading of its sensor");
     assertThat(yard(YARD).out).doesNotContain("no cell of");
