@@ -1,6 +1,8 @@
 package leat.command.build;
 
+import java.util.List;
 import leat.answer.Answer;
+import leat.answer.Column;
 import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.cli.Call;
@@ -87,23 +89,21 @@ final class WindText {
   /** The joint of towers held by nothing else that rolls off first in the site's wind; or null. */
   private Row rolling(Answer joints) {
     Row first = null;
-    for (int t = 0, row = 0; t < standing.towers(); t++) {
-      for (StackJoint joint : standing.joints(t)) {
-        boolean held = standing.fastened(t) || standing.lines(t) != null;
-        if (!held && joint.rolls(pressure)) {
-          first = earlier(first, joints.row(row));
-        }
-        row++;
+    for (int t = 0, from = 0; t < standing.towers(); t++) {
+      List<StackJoint> stack = standing.joints(t);
+      int least = least(joints, from, stack.size(), WindColumns.ROLLS);
+      boolean held = standing.fastened(t) || standing.lines(t) != null;
+      if (!held && !stack.isEmpty() && stack.get(least - from).rolls(pressure)) {
+        Row row = joints.row(least);
+        first = first == null || rollsAt(row) < rollsAt(first) ? row : first;
       }
+      from += stack.size();
     }
     return first;
   }
 
-  private static Row earlier(Row one, Row other) {
-    return one == null
-            || (Double) other.get(WindColumns.ROLLS) < (Double) one.get(WindColumns.ROLLS)
-        ? other
-        : one;
+  private static Double rollsAt(Row joint) {
+    return (Double) joint.get(WindColumns.ROLLS);
   }
 
   private String tips(Situation state) {
@@ -200,7 +200,7 @@ final class WindText {
     for (int t = 0, first = 0; t < standing.towers(); t++) {
       int n = standing.joints(t).size();
       if (!standing.fastened(t)) {
-        Row row = joints.row(weakest(joints, first, n));
+        Row row = joints.row(least(joints, first, n, WindColumns.OPENS));
         answer.figure(
             "joints of " + standing.name(t),
             row,
@@ -212,11 +212,12 @@ final class WindText {
     }
   }
 
-  private static int weakest(Answer joints, int first, int n) {
+  /** The row of a tower's joints in which a column is least; the first where it is in none. */
+  private static int least(Answer joints, int first, int n, Column column) {
     int weakest = first;
     for (int i = first; i < first + n; i++) {
-      Double at = (Double) joints.row(i).get(WindColumns.OPENS);
-      Double least = (Double) joints.row(weakest).get(WindColumns.OPENS);
+      Double at = (Double) joints.row(i).get(column);
+      Double least = (Double) joints.row(weakest).get(column);
       if (at != null && (least == null || at < least)) {
         weakest = i;
       }
