@@ -33,25 +33,30 @@ final class TankNeed {
     Dipstick.Need need =
         Dipstick.need(tank, low, full, call.from0("--thirst"), Units.D.toBase(days));
     Answer answer = new Answer(NEEDED, DRUNK, BELOW_LOW, FITS, LASTS, SCALE);
-    Row row =
-        answer
-            .row()
-            .set(NEEDED, need.needed())
-            .set(DRUNK, need.drunk())
-            .set(BELOW_LOW, need.unusable())
-            .set(FITS, need.fits())
-            .set(LASTS, need.lasts())
-            .set(SCALE, need.scale());
+    Row row = fill(answer.row(), need);
     sentence(answer, row, need.fits(), days);
-    answer.figure(row, DRUNK, "");
-    answer.figure(row, BELOW_LOW, "");
-    answer.figure(row, LASTS, "");
-    answer.figure(row, SCALE, "of every length: the same shape");
+    figures(answer, row);
     call.withTaken(answer);
     answer.mind(
         "thirst-grows",
         "a grown plant on a hot day drinks twice its mean; size for the hottest week.");
     return need.fits() ? answer : answer.no();
+  }
+
+  private static void figures(Answer answer, Row row) {
+    answer.figure(row, DRUNK, "");
+    answer.figure(row, BELOW_LOW, "");
+    answer.figure(row, LASTS, "");
+    answer.figure(row, SCALE, "of every length: the same shape");
+  }
+
+  private static Row fill(Row row, Dipstick.Need need) {
+    return row.set(NEEDED, need.needed())
+        .set(DRUNK, need.drunk())
+        .set(BELOW_LOW, need.unusable())
+        .set(FITS, need.fits())
+        .set(LASTS, need.lasts())
+        .set(SCALE, need.scale());
   }
 
   private static void sentence(Answer answer, Row row, boolean fits, Double days) {

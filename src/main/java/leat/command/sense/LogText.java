@@ -83,17 +83,20 @@ final class LogText {
       return now
           + "the log is too short to say what the plants drink: {sure_days} of {least_days} whole, sure days.";
     }
+    return now + drink();
+  }
+
+  private String drink() {
     String drink = "the plants drink {use_L_day} per day ({use_low_L_day!} to {use_high_L_day!})";
     DaysLeft left = report.daysLeft();
     if (left == null) {
-      return now + drink + ".";
+      return drink + ".";
     }
     if (left.days() <= 0) {
-      return now + drink + "; it is at or below the refill mark: fill up today.";
+      return drink + "; it is at or below the refill mark: fill up today.";
     }
     boolean sameDay = report.dateAfter(left.days()) == report.dateAfter(left.low());
-    return now
-        + drink
+    return drink
         + (sameDay
             ? "; the refill mark comes {mark_on}."
             : "; the refill mark comes {mark_on}, {earliest} at the earliest.");
@@ -135,16 +138,20 @@ final class LogText {
       answer.figure("EC", row, "{ec_mS_cm}");
     }
     if (story.thirst().isKnown()) {
-      answer.figure(
-          story.thirst().isBySeason() ? "season says" : "plan says",
-          row,
-          "{plan_L_d}",
-          story.thirst().isBySeason()
-              ? story.thirst().isHeld()
-                  ? "on the same days; the log is far from it, held at {thirst_pct}"
-                  : "on the same days; the log is {thirst_pct} of it"
-              : "the log is {thirst_pct} of it");
+      forecast(answer);
     }
+  }
+
+  private void forecast(Answer answer) {
+    answer.figure(
+        story.thirst().isBySeason() ? "season says" : "plan says",
+        row,
+        "{plan_L_d}",
+        story.thirst().isBySeason()
+            ? story.thirst().isHeld()
+                ? "on the same days; the log is far from it, held at {thirst_pct}"
+                : "on the same days; the log is {thirst_pct} of it"
+            : "the log is {thirst_pct} of it");
   }
 
   private void weekdays(Answer answer) {
@@ -160,13 +167,7 @@ final class LogText {
   }
 
   private void week(Answer answer) {
-    long from = report.daysBefore(WEEK);
-    List<LogEvent> late = new ArrayList<>();
-    for (LogEvent e : report.events()) {
-      if (e.end() >= from) {
-        late.add(e);
-      }
-    }
+    List<LogEvent> late = late();
     if (late.isEmpty()) {
       answer.figure("last 7 days", Phrase.of("nothing happened"));
       return;
@@ -182,17 +183,19 @@ final class LogText {
     }
   }
 
-  private void minds(Answer answer) {
-    if (!story.input.hasReading) {
-      answer.mind(
-          "no-reading-column",
-          "there is no column of the sender's reading; name it in the plan: log: {reading: NAME}");
-    } else if (report.isOtherSender()) {
-      answer.mind(
-          "odd-readings",
-          row,
-          "{odd_readings} of {rows} readings belong to no step of the plan's sender. Are they counts where the plan says ohm, or of another sender? log.reading_in says which.");
+  private List<LogEvent> late() {
+    long from = report.daysBefore(WEEK);
+    List<LogEvent> late = new ArrayList<>();
+    for (LogEvent e : report.events()) {
+      if (e.end() >= from) {
+        late.add(e);
+      }
     }
+    return late;
+  }
+
+  private void minds(Answer answer) {
+    reading(answer);
     if (report.isBlind()) {
       answer.mind(
           "blind",
@@ -206,12 +209,7 @@ final class LogText {
           "log and forecast are far apart: look at the crops' dates and pots, and at the sender, before you believe either.");
     }
     if (story.input.localTimes > 0 && story.input.otherTimes > 0) {
-      Row words = Row.aside(LOCAL);
-      words.set(LOCAL, (int) story.input.localTimes);
-      answer.mind(
-          "times-mixed",
-          words,
-          "{local_times} rows have a time without an offset and are taken as local; the others carry an offset, or count seconds. Is it one clock?");
+      mixed(answer);
     }
     if (story.thirst().unread() != null) {
       Row why = Row.aside(WHY).set(WHY, story.thirst().unread());
@@ -220,6 +218,32 @@ final class LogText {
           why,
           "the season of the plan cannot be worked out, so thirst is not held against it: {why}.");
     }
+    times(answer);
+  }
+
+  private void reading(Answer answer) {
+    if (!story.input.hasReading) {
+      answer.mind(
+          "no-reading-column",
+          "there is no column of the sender's reading; name it in the plan: log: {reading: NAME}");
+    } else if (report.isOtherSender()) {
+      answer.mind(
+          "odd-readings",
+          row,
+          "{odd_readings} of {rows} readings belong to no step of the plan's sender. Are they counts where the plan says ohm, or of another sender? log.reading_in says which.");
+    }
+  }
+
+  private void mixed(Answer answer) {
+    Row words = Row.aside(LOCAL);
+    words.set(LOCAL, (int) story.input.localTimes);
+    answer.mind(
+        "times-mixed",
+        words,
+        "{local_times} rows have a time without an offset and are taken as local; the others carry an offset, or count seconds. Is it one clock?");
+  }
+
+  private void times(Answer answer) {
     if (story.input.otherZone) {
       answer.mind(
           "other-zone",
