@@ -260,4 +260,21 @@ class SeasonCommandTest {
     }
     return kept.toString();
   }
+
+  /** A season shorter than a can lasts wants none; one day has one date and no fortnight. */
+  @Test
+  void aShortSeasonWantsNoCan() {
+    Cli day = Cli.run("season", "balcony.yaml", "--set", "season.to=2027-04-12");
+    assertThat(day.out).startsWith("On 12 Apr it drinks").contains("less than a can of 10.0 L");
+    assertThat(day.out).doesNotContain("fortnight").contains("  1.40 mS/cm  in the evening");
+    Cli week =
+        Cli.run(
+            "season",
+            "balcony.yaml",
+            "--set",
+            "season.from=2027-07-01",
+            "--set",
+            "season.to=2027-07-08");
+    assertThat(week.out).contains("wants a can of 10.0 L every 3.1 d, and costs");
+  }
 }
