@@ -728,6 +728,16 @@ public final class PlanErrors {
         "not-a-count", "a whole number is needed; got \"" + typed + "\"", 0, typed.length(), null);
   }
 
+  /** No month. */
+  public static Unreadable notAMonth(String typed) {
+    return new Unreadable(
+        "not-a-month",
+        "a month is 1 to 12 or its name, such as 7 or July; got \"" + typed + "\"",
+        0,
+        typed.length(),
+        null);
+  }
+
   /** A number with a leading zero. */
   public static Unreadable leadingZero(String typed) {
     return new Unreadable(
