@@ -248,12 +248,14 @@ public final class PlanErrors {
 
   private static String rightPlace(String name, Key section) {
     String place = elsewhere(Keys.PLAN, name);
-    if (place == null) {
+    if (place == null || place.indexOf('.') != place.lastIndexOf('.')) {
       return knownKeys(section);
     }
     return place.equals(name)
         ? "; \"" + name + "\" is a key of the whole plan, not of " + section.name
-        : "; did you mean \"" + place + "\"?";
+        : section.name.isEmpty()
+            ? "; did you mean \"" + place + "\"?"
+            : knownKeys(section) + "; or did you mean \"" + place + "\"?";
   }
 
   /** Path of a key of this name in another section, or null. */
