@@ -86,5 +86,9 @@ final class PlugRest {
         best.with(plant),
         "{plant_use_L_d}",
         use.day() == null ? "{crop}, water in the plan" : "{crop} on {day}, in a thirsty year");
+    answer.mind(
+        "roots-hold-more",
+        best.with(plant),
+        "{crop} is judged full-grown, and its roots then hold more than the plug of a seedling: weigh it dripping wet and again when it begins to wilt, and give the difference as --plug-water.");
   }
 }

@@ -79,6 +79,7 @@ class DutySuggestTest {
         .isCloseTo(0.010 / (2.5 * use / 86400), within(1e-6));
     Cli text = Cli.run("duty", "--plan", "balcony.yaml", "--suggest", "--plug-water", "20 mL");
     assertThat(text.out)
+        .contains("Mind: basil is judged full-grown")
         .contains("thirstiest plant")
         .contains("basil on 30 Jul, in a thirsty year");
     String crop = "crops=[{name: lettuce, pots: 8, water: 0.12 L/d}]";
