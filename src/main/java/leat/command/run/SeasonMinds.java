@@ -215,7 +215,7 @@ final class SeasonMinds {
             "the pots of {what} stand empty for {days} days between batches: every is longer than growing.");
       }
     }
-    Problem over = sown.isEmpty() ? null : PotsOf.of(call.plan()).overfull(sown);
+    Problem over = sown.isEmpty() ? null : PotsOf.overfull(call.plan(), sown);
     if (over != null) {
       answer.mind("pots-overfull", over.message() + ".");
     }
