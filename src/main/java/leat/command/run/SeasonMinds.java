@@ -235,7 +235,7 @@ final class SeasonMinds {
           "no-plants",
           "no plant stands in the tower in these days: look at crops[].sow, crops[].until and the season's dates.");
     }
-    Problem over = sown.isEmpty() ? null : PotsOf.of(call.plan()).overfull(sown);
+    Problem over = sown.isEmpty() ? null : PotsOf.overfull(call.plan(), sown);
     if (over != null) {
       answer.mind("pots-overfull", over.message() + ".");
     }
