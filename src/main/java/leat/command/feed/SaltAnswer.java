@@ -55,7 +55,7 @@ final class SaltAnswer {
       liquid.taken(answer);
     }
     call.withTaken(answer);
-    SaltMinds.tell(answer, recipe, fit);
+    SaltMinds.tell(answer, recipe, fit, liquid);
     next(answer);
     workings(answer);
     return over || fit != null && !fit.missing().isEmpty() ? answer.no() : answer;
@@ -83,9 +83,11 @@ final class SaltAnswer {
     if (label != null && label.size() > 0) {
       answer.working(
           label.row(0).with(liquid.words()),
-          LiquidFeed.BROUGHT,
+          LabelTable.BROUGHT,
           "mg/L = rate x share on the label x density, oxides counted as their element",
-          "{element} from {rate_mL_L}, density {density} g/mL",
+          liquid.bottles().size() > 1
+              ? "{element} from {bottles} bottles, each at its own rate"
+              : "{element} from {rate_mL_L}, density {density} g/mL",
           "as good as the label",
           "weights of IUPAC 2021");
     }

@@ -2,12 +2,15 @@ package leat.command.feed;
 
 import java.util.List;
 import leat.answer.Answer;
+import leat.answer.Column;
 import leat.answer.Row;
 import leat.cli.Call;
 import leat.plan.Section;
+import leat.solution.recipes.LabelledBottle;
 import leat.solution.stock.MadeWater;
 import leat.solution.stock.StockBottles;
 import leat.system.ConcentrateOf;
+import leat.system.LabelsOf;
 
 /** The part of {@code leat stock} for a plan whose bottles are bought. */
 final class StockBought {
@@ -15,16 +18,36 @@ final class StockBought {
   private final Section feed;
   private final Double season;
 
+  /** The bottles by their labels; none when the plan has no label. */
+  private final List<LabelledBottle> bottles;
+
   StockBought(Call call, Double season) {
     this.call = call;
     this.feed = call.plan().section("feed");
     this.season = season;
+    this.bottles = LabelsOf.isKnown(feed) ? LabelsOf.of(feed) : List.of();
   }
 
   Answer answer() {
     double bottle = bottle();
     Double ec = ec();
-    Answer answer = StockRows.empty();
+    Answer brought = LabelTable.of(LabelledBottle.together(bottles));
+    Answer answer = rows(bottle, ec, brought);
+    if (ec != null) {
+      answer.figure("at label rate", answer.row(0), "all bottles together make {ec_mS_cm}");
+    }
+    LabelTable.tell(answer, brought);
+    LabelTable.taken(answer, bottles);
+    call.withTaken(answer);
+    LabelTable.minds(answer, bottles);
+    minds(answer);
+    return answer.next(call.again("topup") + " ...   what a can takes");
+  }
+
+  /** A row for each bottle, and the sentence over them. */
+  private Answer rows(double bottle, Double ec, Answer brought) {
+    Column[] elements = LabelTable.columns(brought);
+    Answer answer = StockRows.empty(elements);
     List<Section> parts = feed.sections("parts");
     double least = Double.MAX_VALUE;
     for (int i = 0; i < parts.size(); i++) {
@@ -33,6 +56,9 @@ final class StockBought {
       least = makes < least ? makes : least;
       Row row = new StockRows(answer, rate, makes, season).row(ConcentrateOf.name(feed, i));
       row.set(StockRows.EC, ec);
+      if (elements.length > 0) {
+        LabelTable.fill(row, elements, brought, bottles.get(i));
+      }
       tell(answer, row);
     }
     Row least0 =
@@ -40,12 +66,7 @@ final class StockBought {
             .set(StockRows.SIZE, Litres.base(bottle))
             .set(StockRows.MAKES, Litres.base(least));
     sentence(answer, answer.row(0).with(least0), least0);
-    if (ec != null) {
-      answer.figure("at label rate", answer.row(0), "all bottles together make {ec_mS_cm}");
-    }
-    call.withTaken(answer);
-    minds(answer);
-    return answer.next(call.again("topup") + " ...   what a can takes");
+    return answer;
   }
 
   private double bottle() {
