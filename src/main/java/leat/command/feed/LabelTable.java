@@ -14,6 +14,7 @@ import leat.solution.recipes.LabelledBottle;
 final class LabelTable {
   static final Column ELEMENT = Column.plain("element", "element");
   static final Column BROUGHT = Column.of("from_feed_mg_L", "the feed brings", Show.MG_L);
+  private static final Column COUNT = Column.plain("bottles", "bottles");
   private static final Column BOTTLE = Column.plain("bottle", "bottle");
 
   private LabelTable() {}
@@ -59,6 +60,18 @@ final class LabelTable {
       Element element = ElementName.of((String) table.row(i).get(ELEMENT)).element();
       row.set(columns[i], brought.knows(element) ? (Double) brought.of(element) : null);
     }
+  }
+
+  /** How the first of its elements comes about. */
+  static void working(Answer answer, Answer table, List<LabelledBottle> bottles) {
+    Row count = Row.aside(COUNT).set(COUNT, bottles.size());
+    answer.working(
+        table.row(0).with(count),
+        BROUGHT,
+        "mg/L = sum of rate x share on the label x density, oxides counted as their element",
+        "{element} from {bottles} bottles, each at its own rate",
+        "as good as the labels",
+        "weights of IUPAC 2021");
   }
 
   /** What the labels leave open. */

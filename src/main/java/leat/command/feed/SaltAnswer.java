@@ -80,14 +80,14 @@ final class SaltAnswer {
 
   private void workings(Answer answer) {
     Answer label = liquid == null ? null : liquid.brings();
-    if (label != null && label.size() > 0) {
+    if (label != null && label.size() > 0 && liquid.bottles().size() > 1) {
+      LabelTable.working(answer, label, liquid.bottles());
+    } else if (label != null && label.size() > 0) {
       answer.working(
           label.row(0).with(liquid.words()),
           LabelTable.BROUGHT,
           "mg/L = rate x share on the label x density, oxides counted as their element",
-          liquid.bottles().size() > 1
-              ? "{element} from {bottles} bottles, each at its own rate"
-              : "{element} from {rate_mL_L}, density {density} g/mL",
+          "{element} from {rate_mL_L}, density {density} g/mL",
           "as good as the label",
           "weights of IUPAC 2021");
     }

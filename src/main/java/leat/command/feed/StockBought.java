@@ -4,6 +4,7 @@ import java.util.List;
 import leat.answer.Answer;
 import leat.answer.Column;
 import leat.answer.Row;
+import leat.answer.Show;
 import leat.cli.Call;
 import leat.plan.Section;
 import leat.solution.recipes.LabelledBottle;
@@ -14,6 +15,10 @@ import leat.system.LabelsOf;
 
 /** The part of {@code leat stock} for a plan whose bottles are bought. */
 final class StockBought {
+  private static final Column WATER = Column.of("water_ec_mS_cm", "the water", Show.MS_CM);
+  private static final Column RATE_EC =
+      Column.of("rate_ec_mS_cm", "the whole label rate", Show.MS_CM);
+
   private final Call call;
   private final Section feed;
   private final Double season;
@@ -37,6 +42,7 @@ final class StockBought {
       answer.figure("at label rate", answer.row(0), "all bottles together make {ec_mS_cm}");
     }
     LabelTable.tell(answer, brought);
+    workings(answer, bottle, brought);
     LabelTable.taken(answer, bottles);
     call.withTaken(answer);
     LabelTable.minds(answer, bottles);
@@ -67,6 +73,38 @@ final class StockBought {
             .set(StockRows.MAKES, Litres.base(least));
     sentence(answer, answer.row(0).with(least0), least0);
     return answer;
+  }
+
+  private void workings(Answer answer, double bottle, Answer brought) {
+    Row size = Row.aside(StockRows.SIZE).set(StockRows.SIZE, Litres.base(bottle));
+    for (int i = 0; i < answer.size(); i++) {
+      Row row = answer.row(i).with(size);
+      answer.working(
+          row,
+          StockRows.MAKES,
+          "water = bottle / rate",
+          "{bottle}: {bottle_L} at {rate_mL_L}",
+          "the rate is for a litre of finished solution",
+          "definition");
+    }
+    Row first = answer.row(0).with(water());
+    answer.working(
+        first,
+        StockRows.EC,
+        "EC = EC of the water + what all bottles add at label rate",
+        "{water_ec_mS_cm} and {rate_ec_mS_cm}",
+        EcRange.words(),
+        "EC taken to mix by volume");
+    if (brought.size() > 0) {
+      LabelTable.working(answer, brought, bottles);
+    }
+  }
+
+  private Row water() {
+    Double water = call.plan().section("water").maybe("ec");
+    return Row.aside(WATER, RATE_EC)
+        .set(WATER, water == null ? 0 : water)
+        .set(RATE_EC, feed.maybe("rate_ec"));
   }
 
   private double bottle() {
