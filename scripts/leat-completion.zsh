@@ -121,8 +121,8 @@ _leat() {
         '*'--level'[level over the inside of the floor]:LENGTH: ' \
         '*'--volume'[litres whose level is asked]:VOLUME: ' \
         --every'[dipstick table, a row every so many millimetres]:STEP: ' \
-        --thirst'[what the plants drink; the size that is needed]:FLOW: ' \
-        --days'[days it must last, with --thirst]:N: ' \
+        --thirst'[what the plants drink; the size that is needed; drinks or the crops of the plan otherwise]:FLOW: ' \
+        --days'[days it must last from full to the refill mark]:N: ' \
         --shape'[shape of the inside]:SHAPE:(box tapered-box cylinder cone lying-cylinder sloping-floor sections table)' \
         --top'[inside at the rim]:SIZE: ' \
         --bottom'[inside at the floor]:SIZE: ' \
