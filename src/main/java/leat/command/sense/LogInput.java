@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.util.List;
 import leat.cli.Call;
 import leat.cli.CellNumber;
-import leat.cli.CommandErrors;
 import leat.cli.RowErrors;
 import leat.cli.RowInput;
 import leat.cli.RowLines;
@@ -92,7 +91,7 @@ final class LogInput {
 
   private LogReport finish(String file) {
     if (system == null) {
-      throw new Refused(CommandErrors.emptyRows(input.name()));
+      throw new Refused(RowErrors.emptyRows(input.name()));
     }
     if (longRows != null) {
       longRows.finish();
