@@ -63,7 +63,7 @@ public final class SeasonLightCommand extends Command {
   @Override
   public Flag[] flags() {
     return new Flag[] {
-      Flag.of("--month", "N", Kind.COUNT, "3", "one month, 1 for January"),
+      Flag.of("--month", "MONTH", Kind.MONTH, "3", "one month, 1 for January, or its name"),
       Flag.of("--tmin", "TEMPERATURE", TEMPERATURE, "2 C", "mean of its lowest temperatures"),
       Flag.of("--tmax", "TEMPERATURE", TEMPERATURE, "10 C", "mean of its highest temperatures"),
       Flag.of(
