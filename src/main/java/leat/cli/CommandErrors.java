@@ -137,6 +137,14 @@ public final class CommandErrors {
         "rows that come one by one are csv or json; --chart and --format html are for an answer without them");
   }
 
+  /** Rows that come one by one have no working. */
+  public static Problem noWorkingOfRows(Command command) {
+    return problem(
+        "no-working-of-rows",
+        command,
+        "--explain shows the numbers of one answer, not of rows that come one by one; ask one of them without --column");
+  }
+
   /** A flag the question cannot do without. */
   public static Problem needed(Command command, Flag flag) {
     return problem(

@@ -77,6 +77,9 @@ public final class RowStream {
     this.function = function;
     this.format = call.format();
     call.wantsRowsOnly();
+    if (call.has("--explain")) {
+      throw new Refused(CommandErrors.noWorkingOfRows(call.command));
+    }
     this.only = RowsOut.only(call, function.columns());
   }
 

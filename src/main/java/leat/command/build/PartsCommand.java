@@ -21,6 +21,8 @@ import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.quantity.Dimension;
 import leat.quantity.Units;
+import leat.system.BuildOf;
+import leat.system.DeckOf;
 import leat.system.PartsOf;
 
 /** {@code leat parts}: what a tower takes to build. */
@@ -106,15 +108,18 @@ public final class PartsCommand extends Command {
     Double told = asked != null ? asked : new Subject(plan).ownLimit(Rules.find("reach"));
     Answer rows = new Answer(PART, PIECES, EACH, PRINT_EACH, PRINT_ALL, MASS, PRICE).asList();
     Answer printed = new Answer(rows.columns());
-    parts(rows, printed, parts.list());
+    BuildList list = BuildOf.of(plan, parts.towers(), call.taken());
+    parts(rows, printed, list);
     Answer figures = new Answer(FIGURES);
-    Row sums = sums(figures.row(), parts);
+    Row sums = sums(figures.row(), parts, list);
+    DeckOf deck = DeckOf.of(plan, parts, call.taken());
+    sums.set(DECK, deck.pressure()).set(WHOLE, deck.wholeMass());
     Answer towers = towers(parts, told == null ? Tower.REACH : told);
     rows.jsonObject(figures).array("parts", printed).array("towers", towers);
     if (told == null) {
       rows.taken(towers.row(0), "reach {reach_mm}");
     }
-    new PartsText(call, plan, parts).write(rows, sums, towers);
+    new PartsText(call, plan, parts, list).write(rows, sums, towers);
     StandingWorkings.parts(rows, sums);
     return call.withTaken(rows);
   }
@@ -145,16 +150,14 @@ public final class PartsCommand extends Command {
         .set(PRICE, cost);
   }
 
-  private static Row sums(Row row, PartsOf parts) {
+  private static Row sums(Row row, PartsOf parts, BuildList list) {
     tallest(row, parts);
-    printed(row, parts.list());
+    printed(row, list);
     WetMass mass = parts.mass();
     return row.set(POTS, parts.pots())
         .set(DRY, mass.dry())
         .set(OFF, mass.off())
-        .set(ON, parts.runs() ? Double.valueOf(mass.on()) : null)
-        .set(DECK, parts.deckPressure())
-        .set(WHOLE, parts.wholeMass());
+        .set(ON, parts.runs() ? Double.valueOf(mass.on()) : null);
   }
 
   private static void tallest(Row row, PartsOf parts) {

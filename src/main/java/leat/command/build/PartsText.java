@@ -15,12 +15,14 @@ final class PartsText {
   private final Call call;
   private final Plan plan;
   private final PartsOf parts;
+  private final BuildList list;
   private final String currency;
 
-  PartsText(Call call, Plan plan, PartsOf parts) {
+  PartsText(Call call, Plan plan, PartsOf parts, BuildList list) {
     this.call = call;
     this.plan = plan;
     this.parts = parts;
+    this.list = list;
     this.currency = plan.currency();
   }
 
@@ -140,8 +142,7 @@ final class PartsText {
   }
 
   private void cautions(Answer answer, Row sums) {
-    BuildList list = parts.list();
-    prices(answer, list);
+    prices(answer);
     if (sums.get(PartsCommand.ON) == null) {
       answer.mind("no-flow", "mass while it runs needs towers[].wanted and the riser.");
     }
@@ -156,7 +157,7 @@ final class PartsText {
         "a printed part is no food-safe part: layers hold residues and germs. Pots of one size vary by some mm: measure them.");
   }
 
-  private void prices(Answer answer, BuildList list) {
+  private void prices(Answer answer) {
     if (list.filamentCost() == null) {
       answer.mind("no-prices", "no money: prices.filament is not known.");
     } else if (list.energyCost() == null) {

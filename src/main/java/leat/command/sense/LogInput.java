@@ -68,6 +68,11 @@ final class LogInput {
     return good[c] == 0 && refused[c] >= FEW ? names.sensor(cell) : null;
   }
 
+  /** Name of the column (or sensor) of the reading. */
+  String readingColumn() {
+    return names.sensor(LogCell.READING);
+  }
+
   /** What the log is read against, once its first header is known. */
   LogSystem system() {
     return system;

@@ -11,7 +11,6 @@ import leat.log.DaysLeft;
 import leat.log.LogAlarm;
 import leat.log.LogCell;
 import leat.log.LogDay;
-import leat.log.LogEvent;
 import leat.log.LogReport;
 import leat.log.UseMean;
 
@@ -31,9 +30,6 @@ final class LogText {
   private static final Column WHY = Column.plain("why", "why");
 
   private static final int WEEK = 7;
-
-  /** Events of a week that are told one by one. */
-  private static final int MOST_EVENTS = 12;
 
   private final LogStory story;
   private final LogReport report;
@@ -68,7 +64,7 @@ final class LogText {
     alarms(answer);
     figures(answer);
     weekdays(answer);
-    week(answer);
+    new LogEventWords(story.dates).week(answer, report);
     minds(answer);
     LogWorkings.tell(answer, story);
     new LogLearned(story, row).tell(answer);
@@ -166,34 +162,6 @@ final class LogText {
     }
   }
 
-  private void week(Answer answer) {
-    List<LogEvent> late = late();
-    if (late.isEmpty()) {
-      answer.figure("last 7 days", Phrase.of("nothing happened"));
-      return;
-    }
-    answer.block(Phrase.of("In the last 7 days:"));
-    LogEventWords words = new LogEventWords(story.dates);
-    int first = Math.max(0, late.size() - MOST_EVENTS);
-    for (int i = first; i < late.size(); i++) {
-      words.tell(answer, late.get(i));
-    }
-    if (first > 0) {
-      answer.figure("before", Phrase.of().count(first).add(" more: leat log --events"));
-    }
-  }
-
-  private List<LogEvent> late() {
-    long from = report.daysBefore(WEEK);
-    List<LogEvent> late = new ArrayList<>();
-    for (LogEvent e : report.events()) {
-      if (e.end() >= from) {
-        late.add(e);
-      }
-    }
-    return late;
-  }
-
   private void minds(Answer answer) {
     reading(answer);
     if (report.isBlind()) {
@@ -226,6 +194,11 @@ final class LogText {
       answer.mind(
           "no-reading-column",
           "there is no column of the sender's reading; name it in the plan: log: {reading: NAME}");
+    } else if (report.isOtherSender() && report.isKiloOhm()) {
+      answer.mind(
+          "kilo-ohm",
+          LogAlarmWords.kiloOhm(story),
+          "{column} reads like kilo-ohm, not ohm: let the logger write ohm, {in_ohm!} where it writes {as_read}.");
     } else if (report.isOtherSender()) {
       answer.mind(
           "odd-readings",
