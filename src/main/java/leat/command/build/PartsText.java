@@ -158,9 +158,11 @@ final class PartsText {
     for (int i = 0; i < list.stockCount(); i++) {
       Material material = Material.named(list.stock(i).name());
       if (material == Material.PLA) {
+        Row row = Row.aside(PartsCommand.SOFTENS);
         answer.mind(
             "pla-in-sun",
-            "PLA softens from 60 C and sags on a dark wall in sun; ASA is made for weather.");
+            row.set(PartsCommand.SOFTENS, material.softensCelsius()),
+            "PLA softens from {softens_C} and sags on a dark wall in sun; ASA is made for weather.");
       }
     }
     answer.mind(
