@@ -233,6 +233,11 @@ public final class SeasonOf {
     return crops;
   }
 
+  /** Factor of the place on the thirst, -. */
+  public double exposure() {
+    return exposure;
+  }
+
   /** Years of the weather file that do not cover the season. */
   public List<LeftOutYear> leftOut() {
     return leftOut;

@@ -60,8 +60,6 @@ public final class PartsCommand extends Command {
   static final Column MASS = Column.of("mass_kg", "mass", Show.KG);
   static final Column PRICE = Column.money("cost", "cost");
 
-  static final Column SOFTENS = Column.of("softens_C", "softens from", Show.C);
-
   static final Column TOWER = Column.plain("tower", "tower");
   static final Column COUNT = Column.plain("count", "of these");
   static final Column MODULES = Column.plain("modules", "modules");
