@@ -24,4 +24,20 @@ final class LevelFixtures {
   static Reading read(double ohm) {
     return sender(false).decode(ohm, Motion.UNKNOWN, new Reading());
   }
+
+  /** Ratiometric when the reference is the supply, else both exact; with the usual tolerances. */
+  static Divider divider(
+      Divider.Side side, double supply, double fixed, int bits, double reference) {
+    return new Divider(
+        side,
+        supply,
+        0,
+        fixed,
+        Divider.DEFAULT_FIXED_TOLERANCE,
+        bits,
+        reference,
+        0,
+        supply == reference,
+        Divider.DEFAULT_ADC_ERROR);
+  }
 }
