@@ -166,14 +166,25 @@ public final class EcCommand extends Command {
   }
 
   /** The temperature function in Taken. */
-  static void taken(Answer answer, Compensation by) {
+  static void taken(Answer answer, Compensation by, boolean us) {
     Row row =
-        Row.aside(PER_DEGREE, WARMEST).set(PER_DEGREE, by.pctPerK()).set(WARMEST, by.warmest());
+        Row.aside(PER_DEGREE, WARMEST)
+            .set(PER_DEGREE, by.pctPer(degree(us)))
+            .set(WARMEST, by.warmest());
     if (by.isNaturalWater()) {
       answer.taken(row, "the natural-water function of ISO 7888, to {warmest_C}");
     } else {
-      answer.taken(row, "{per_degree_pct} % per degree Celsius");
+      answer.taken(
+          row,
+          us
+              ? "{per_degree_pct} % per degree Fahrenheit"
+              : "{per_degree_pct} % per degree Celsius");
     }
+  }
+
+  /** One degree of the reader's thermometer, K. */
+  static double degree(boolean us) {
+    return us ? Units.F_DIFFERENCE.toBase(1) : 1;
   }
 
   @Override
