@@ -10,7 +10,8 @@ import leat.quantity.Dimension;
 final class LightFlags {
   private static final Kind TEMPERATURE = Kind.quantity(Dimension.TEMPERATURE);
   private static final Kind SHARE = Kind.quantity(Dimension.SHARE);
-  static final Flag MONTH = Flag.of("--month", "N", Kind.COUNT, "3", "one month, 1 for January");
+  static final Flag MONTH =
+      Flag.of("--month", "MONTH", Kind.MONTH, "3", "one month, 1 for January, or its name");
   static final Flag TMIN =
       Flag.of("--tmin", "TEMPERATURE", TEMPERATURE, "2 C", "mean of its lowest temperatures");
   static final Flag TMAX =
