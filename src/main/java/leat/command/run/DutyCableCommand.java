@@ -12,7 +12,6 @@ import leat.plan.KindReader;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
-import leat.quantity.Dimension;
 
 /** {@code leat duty cable}: voltage lost on the way to a low-voltage pump. */
 public final class DutyCableCommand extends Command {
@@ -23,45 +22,7 @@ public final class DutyCableCommand extends Command {
 
   @Override
   public Flag[] flags() {
-    return new Flag[] {
-      DutyFlags.dc(),
-      DutyFlags.power(),
-      Flag.of(
-              "--length",
-              "LENGTH",
-              Kind.quantity(Dimension.LENGTH),
-              "14 m",
-              "length of the cable, one way")
-          .sets("pump.supply.cable.length"),
-      Flag.of(
-              "--section",
-              "AREA",
-              Kind.quantity(Dimension.AREA),
-              "1.5 mm2",
-              "copper section of one core; the least that will do otherwise")
-          .sets("pump.supply.cable.section"),
-      Flag.of("--gauge", "AWG", Kind.TEXT, "18 AWG", "wire gauge in place of --section"),
-      Flag.of(
-          "--strands",
-          "WORD",
-          Kind.choice("flexible", "solid"),
-          "flexible",
-          "flexible cord, or solid and stranded wire"),
-      Flag.of(
-          "--temperature",
-          "TEMP",
-          Kind.quantity(Dimension.TEMPERATURE),
-          "40 C",
-          "temperature of the copper (default 20 C)"),
-      DutyFlags.inrush(),
-      Flag.of(
-          "--least-voltage",
-          "VOLTAGE",
-          DutyFlags.VOLTAGE,
-          "9 V",
-          "voltage the pump needs to start"),
-      Flag.of("--drop", "SHARE", DutyFlags.SHARE, "5 %", "drop that is still good (default 5 %)"),
-    };
+    return CableFlags.all();
   }
 
   @Override
