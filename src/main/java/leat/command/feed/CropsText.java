@@ -175,9 +175,7 @@ final class CropsText {
         row,
         kinds.fromMemory() == crops.size()
             ? "no band here was checked against its printed source: all are quoted from memory."
-            : kinds.printed() == 0
-                ? "no band here was checked against a printed source: {from_memory} quoted from memory, {common_practice} of common practice."
-                : "of {count} bands {from_memory} are quoted from memory and {common_practice} of common practice; the others were checked against a printed source.");
+            : "of these {count} bands, {from_memory} from memory and {common_practice} from common practice were not checked against a printed source.");
     answer.mind(
         "books-differ",
         "the books differ by a third: a start, not a law. In heat stay at the low end.");

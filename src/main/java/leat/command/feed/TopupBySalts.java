@@ -303,9 +303,7 @@ final class TopupBySalts {
           : "Drain {drain_L} and add nothing: {final_volume_L} at {final_ec_mS_cm}.";
     }
     if (middle.drainL() > 0) {
-      return salts
-          ? "Drain {drain_L}, add {water_L} of water and {salts_g} of salts: {final_volume_L} at {final_ec_mS_cm}."
-          : "Drain {drain_L} and add {water_L} of water: {final_volume_L} at {final_ec_mS_cm}. It needs no salts.";
+      return "Drain {drain_L} and add {water_L} of water: {final_volume_L} at {final_ec_mS_cm}. It needs no salts.";
     }
     if (middle.waterL() > 0) {
       return salts

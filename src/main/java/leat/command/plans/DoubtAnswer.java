@@ -80,10 +80,10 @@ final class DoubtAnswer {
     answer.sentence(
         counts,
         hang == 0
-            ? "No verdict hangs on a guess: in {draws} draws of {guesses} guesses {passing} rules always pass and {never} never do."
+            ? "No verdict hangs on a guess: in {draws} draws of {guesses} guesses {passing} rules always pass, {never} never."
             : hang == 1
-                ? "One verdict of {rules} hangs on a guess: in {draws} draws of {guesses} guesses {passing} rules always pass and {never} never do."
-                : "{unsure} verdicts of {rules} hang on a guess: in {draws} draws of {guesses} guesses {passing} rules always pass and {never} never do.");
+                ? "One verdict of {rules} hangs on a guess: in {draws} draws of {guesses} guesses {passing} rules always pass, {never} never."
+                : "{unsure} verdicts of {rules} hang on a guess: in {draws} draws of {guesses} guesses {passing} rules always pass, {never} never.");
     List<Row> unsure = new ArrayList<>();
     for (int i = 0; i < all.size(); i++) {
       if (all.get(i).share() > 0 && all.get(i).share() < 1) {

@@ -3,6 +3,7 @@ package leat.command.run;
 import java.time.LocalDate;
 import leat.answer.Answer;
 import leat.answer.Column;
+import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.answer.Show;
 import leat.cli.Call;
@@ -59,7 +60,7 @@ final class SeasonText {
     Row words =
         words(plan.section("season").getOr("catch", USUAL_CAN, "a can of 10 L", call.taken()));
     Row all = sums.with(words);
-    sentence(answer, all);
+    sentence(answer, all, words);
     if (logged != null) {
       logged.figures(answer, all);
     }
@@ -105,7 +106,7 @@ final class SeasonText {
     return runs.totals().flows().waterUseL() > 0;
   }
 
-  private void sentence(Answer answer, Row all) {
+  private void sentence(Answer answer, Row all, Row words) {
     boolean sure = SeasonSums.USE.isOneNumber(sums);
     String start =
         sure
@@ -115,15 +116,29 @@ final class SeasonText {
       answer.sentence(all, "From {from} to {to} the plants find no water: {short_L} short.");
     } else if (!drinks()) {
       answer.sentence(all, "From {from} to {to} nothing drinks.");
-    } else if (sums.get(SeasonSums.COST.middle()) == null) {
-      answer.sentence(
-          all, start + ": a can of {can_L} every {can_d}, every {busy_can_d} from {busy}.");
     } else {
-      answer.sentence(
-          all,
-          start
-              + ", wants a can of {can_L} every {can_d}, every {busy_can_d} from {busy}, and costs {cost_season:money} {currency}.");
+      answer.sentence(all, start + cans(words));
     }
+  }
+
+  /** The cans it wants; the busiest time is named only where it wants them sooner. */
+  private String cans(Row words) {
+    boolean money = sums.get(SeasonSums.COST.middle()) != null;
+    if ((Double) words.get(CAN_DAYS) >= Units.D.toBase(season.days())) {
+      return money
+          ? ", less than a can of {can_L}, and costs {cost_season:money} {currency}."
+          : ", less than a can of {can_L}.";
+    }
+    if (Phrase.of((Double) words.get(CAN_DAYS), DAYS)
+        .render(false)
+        .equals(Phrase.of((Double) words.get(BUSY_DAYS), DAYS).render(false))) {
+      return money
+          ? ", wants a can of {can_L} every {can_d}, and costs {cost_season:money} {currency}."
+          : ": a can of {can_L} every {can_d}.";
+    }
+    return money
+        ? ", wants a can of {can_L} every {can_d}, every {busy_can_d} from {busy}, and costs {cost_season:money} {currency}."
+        : ": a can of {can_L} every {can_d}, every {busy_can_d} from {busy}.";
   }
 
   private void figures(Answer answer, Row all) {
@@ -138,9 +153,7 @@ final class SeasonText {
         "{cost_water:money} {currency}",
         over
             ? "rain gives {rain_L}, of which {overflow_L} runs over"
-            : rain
-                ? "rain gives {rain_L} of it"
-                : runs.totals().counts().topups() == 1 ? "one top-up" : "{topups} top-ups");
+            : rain ? "rain gives {rain_L} more" : topups());
     line(
         answer,
         all,
@@ -190,6 +203,11 @@ final class SeasonText {
     }
   }
 
+  private String topups() {
+    int n = runs.totals().counts().topups();
+    return n == 0 ? "no top-up" : n == 1 ? "one top-up" : "{topups} top-ups";
+  }
+
   private void line(
       Answer answer,
       Row all,
@@ -236,12 +254,16 @@ final class SeasonText {
 
   private void warmth(Answer answer, Row all) {
     if (sums.get(SeasonSums.WARM) != null) {
-      boolean warm = (Integer) sums.get(SeasonSums.WARM) > 0;
+      int warm = (Integer) sums.get(SeasonSums.WARM);
       answer.figure(
           "warmest day",
           all,
           "{warmest_C}",
-          warm ? "{warm_span}; mean air over 24 C on {warm_days} days" : "{warm_span}, mean air");
+          warm == 0
+              ? "{warm_span}, mean air"
+              : warm == 1
+                  ? "{warm_span}; mean air over 24 C on that day alone"
+                  : "{warm_span}; mean air over 24 C on {warm_days} days");
     }
   }
 
