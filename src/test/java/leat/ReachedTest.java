@@ -38,12 +38,7 @@ class ReachedTest {
   private static final Set<String> FOR_A_CONSTANT =
       Set.of(
           // no flow of heat over a day; by month for the examples of FAO-56 that the sheet holds
-          "leat.climate.SoilHeat",
-          // the tank's side; by shape for the rows from which that number was taken
-          "leat.stability.BoxDrag",
-          "leat.stability.Slenderness",
-          // planted tubes and round tanks; by Reynolds number likewise
-          "leat.stability.TubeDrag");
+          "leat.climate.SoilHeat");
 
   /** What every class has, or runs for a constant alone. */
   private static final Set<String> BY_ALL =

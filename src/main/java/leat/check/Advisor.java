@@ -156,11 +156,15 @@ public final class Advisor {
     return null;
   }
 
+  /** Whether it was judged there, or anywhere when it is now unknown as a whole. */
   private boolean wasJudged(Finding now) {
     for (int i = 0; i < before.size(); i++) {
       Finding then = before.get(i);
-      if (then.isSameAs(now)) {
-        return then.isBreach() || then.verdict() == Verdict.PASS;
+      boolean there = now.part() == Finding.WHOLE || then.part() == now.part();
+      if (then.rule() == now.rule()
+          && there
+          && (then.isBreach() || then.verdict() == Verdict.PASS)) {
+        return true;
       }
     }
     return false;

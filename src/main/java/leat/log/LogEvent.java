@@ -21,6 +21,9 @@ public final class LogEvent {
   /** Emptied while the pump rested, and not filled again within the time of a change. */
   public static final String DRAINED = "drained";
 
+  /** Not touching wires: so small a number is a step's resistance in kilo-ohm. */
+  public static final String KILO_OHM = "reads like kilo-ohm";
+
   /** It happened while no rows came. */
   public static final String WITHIN_GAP = "within a gap";
 

@@ -11,15 +11,14 @@ import java.util.List;
  */
 public final class LogReport {
   private static final double DAY_MS = 86_400_000.0;
-  private static final int WEEK = 7;
 
   /**
    * Share of readings off all steps that is more than poor contacts. Common practice, no source.
    */
   private static final double MOST_ODD = 0.2;
 
-  /** 1970-01-01 was a Thursday. */
-  private static final int FIRST_WEEKDAY = 4;
+  /** Fewer readings say nothing of their unit. Common practice, no source. */
+  private static final int LEAST_KILO_OHM = 3;
 
   private final LogSystem system;
   private final LogLimits limits;
@@ -44,6 +43,9 @@ public final class LogReport {
     this.volumes = volumes;
     this.judge = judge;
     this.events = judge.events.sorted();
+    if (isKiloOhm()) {
+      nameShorts();
+    }
     double[] uses = judge.days.lastUses();
     this.use = uses.length >= limits.useLeastDays() ? UseMean.of(uses) : null;
   }
@@ -227,14 +229,31 @@ public final class LogReport {
     return counts.badReadings > MOST_ODD * counts.rows;
   }
 
+  /** Whether nearly all readings belong to a step of the sender once they are taken as kilo-ohm. */
+  public boolean isKiloOhm() {
+    return counts.kiloOhm >= LEAST_KILO_OHM && counts.kiloOhm >= (1 - MOST_ODD) * counts.readings;
+  }
+
+  /** The last reading that is a step in kilo-ohm, as it was read; NaN without one. */
+  public double kiloOhm() {
+    return counts.lastKiloOhm;
+  }
+
+  /** The same reading taken as kilo-ohm, ohm. */
+  public double kiloOhmInOhm() {
+    return StepReader.OHM_IN_KILO_OHM * counts.lastKiloOhm;
+  }
+
+  private void nameShorts() {
+    for (int i = 0; i < events.size(); i++) {
+      LogEvent e = events.get(i);
+      e.cause = e.kind() == EventKind.SENSOR_SHORT ? LogEvent.KILO_OHM : e.cause;
+    }
+  }
+
   /** Mean use of each weekday, Monday first; null where there is no sure day. */
   public UseMean[] weekdays() {
-    UseMean[] all = new UseMean[WEEK];
-    for (int w = 0; w < WEEK; w++) {
-      double[] uses = usesOf(w);
-      all[w] = uses.length == 0 ? null : UseMean.of(uses);
-    }
-    return all;
+    return Weekdays.means(days());
   }
 
   /**
@@ -243,24 +262,7 @@ public final class LogReport {
    * @param weekday 0 Monday to 6 Sunday
    */
   public boolean differs(int weekday) {
-    double[] uses = usesOf(weekday);
-    double[] all = usesOf(-1);
-    return uses.length > 0 && UseMean.of(all).differs(UseMean.of(uses), limits.weekdayDays());
-  }
-
-  /** Uses of the sure days of a weekday; of all for -1. */
-  private double[] usesOf(int weekday) {
-    List<LogDay> days = days();
-    double[] uses = new double[days.size()];
-    int n = 0;
-    for (int i = 0; i < uses.length; i++) {
-      LogDay day = days.get(i);
-      int w = (int) Math.floorMod(day.date() + FIRST_WEEKDAY - 1, (long) WEEK);
-      if (day.isSure() && (weekday < 0 || w == weekday)) {
-        uses[n++] = day.used();
-      }
-    }
-    return java.util.Arrays.copyOf(uses, n);
+    return Weekdays.differs(days(), weekday, limits.weekdayDays());
   }
 
   /** What it teaches the plan. */

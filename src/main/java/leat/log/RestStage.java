@@ -85,6 +85,7 @@ final class RestStage {
     if (mine.step == StepReader.BAD) {
       counts.badReadings++;
     }
+    count(mine);
     ahead.add(ring.end() - 1, mine.step);
     lookBehind(mine);
     long wall = pours.look(ring, ring.end() - 1);
@@ -94,6 +95,14 @@ final class RestStage {
     long old = row.time - pours.memory();
     while (ring.first() < head && ring.get(ring.first()).time < old) {
       ring.dropFirst();
+    }
+  }
+
+  private void count(LogRow row) {
+    counts.readings += row.step == StepReader.BLANK ? 0 : 1;
+    if (row.step < 0 && reader.isKiloOhm(row.reading)) {
+      counts.kiloOhm++;
+      counts.lastKiloOhm = row.reading;
     }
   }
 

@@ -22,6 +22,9 @@ final class StepReader {
   static final int SHORT = -4;
   private static final int TABLE_BITS = 16;
 
+  /** ohm. */
+  static final double OHM_IN_KILO_OHM = 1000;
+
   private final Sender sender;
   private final Divider divider;
   private final double[] ohm;
@@ -79,6 +82,11 @@ final class StepReader {
     }
     int code = (int) Math.round(reading);
     return table == null ? ofCode(code) : table[code];
+  }
+
+  /** Whether a reading belongs to a step once it is taken as kilo-ohm. */
+  boolean isKiloOhm(double reading) {
+    return divider == null && step(OHM_IN_KILO_OHM * reading) >= 0;
   }
 
   private int ofCode(int code) {

@@ -212,6 +212,8 @@ final class ReadBy {
       rain.ec: log stock topup season check sweep
       feed.parts[].name: dose stock topup plan
       feed.parts[].rate: log dose stock topup season check sweep plan
+      feed.parts[].label: dose stock
+      feed.parts[].density: dose stock
       feed.parts[].price: season
       feed.rate_ec: log dose stock topup season check sweep plan
       feed.acid.name: acid season check sweep

@@ -21,6 +21,8 @@ import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.quantity.Dimension;
 import leat.quantity.Units;
+import leat.system.BuildOf;
+import leat.system.DeckOf;
 import leat.system.PartsOf;
 
 /** {@code leat parts}: what a tower takes to build. */
@@ -99,15 +101,18 @@ public final class PartsCommand extends Command {
     double reach = asked != null ? asked : own != null ? own : Tower.REACH;
     Answer rows = new Answer(PART, PIECES, EACH, PRINT_EACH, PRINT_ALL, MASS, PRICE).asList();
     Answer printed = new Answer(rows.columns());
-    parts(rows, printed, parts.list());
+    BuildList list = BuildOf.of(plan, parts.towers(), call.taken());
+    parts(rows, printed, list);
     Answer figures = new Answer(figures());
-    Row sums = sums(figures.row(), parts);
+    Row sums = sums(figures.row(), parts, list);
+    DeckOf deck = DeckOf.of(plan, parts, call.taken());
+    sums.set(DECK, deck.pressure()).set(WHOLE, deck.wholeMass());
     Answer towers = towers(parts, reach);
     rows.jsonObject(figures).array("parts", printed).array("towers", towers);
     if (asked == null && own == null) {
       rows.taken(towers.row(0), "reach {reach_mm}");
     }
-    new PartsText(call, plan, parts).write(rows, sums, towers);
+    new PartsText(call, plan, parts, list).write(rows, sums, towers);
     StandingWorkings.parts(rows, sums);
     call.withTaken(rows);
     return rows;
@@ -166,7 +171,7 @@ public final class PartsCommand extends Command {
         .set(PRICE, cost);
   }
 
-  private static Row sums(Row row, PartsOf parts) {
+  private static Row sums(Row row, PartsOf parts, BuildList list) {
     double height = 0;
     double total = 0;
     Double top = null;
@@ -177,7 +182,6 @@ public final class PartsCommand extends Command {
       Double pot = tower.topPot();
       top = top == null || pot != null && pot > top ? pot : top;
     }
-    BuildList list = parts.list();
     PrintRun run = list.run();
     WetMass mass = parts.mass();
     return row.set(HEIGHT, height)
@@ -197,11 +201,9 @@ public final class PartsCommand extends Command {
         .set(DRY, mass.dry())
         .set(OFF, mass.off())
         .set(ON, parts.runs() ? Double.valueOf(mass.on()) : null)
-        .set(DECK, parts.deckPressure())
         .set(LEFT, list.leftOnSpools())
         .set(BOUGHT, list.purchasesCost())
-        .set(PIECES_ALL, list.pieces())
-        .set(WHOLE, parts.wholeMass());
+        .set(PIECES_ALL, list.pieces());
   }
 
   private static Answer towers(PartsOf parts, double reach) {

@@ -15,12 +15,14 @@ final class PartsText {
   private final Call call;
   private final Plan plan;
   private final PartsOf parts;
+  private final BuildList list;
   private final String currency;
 
-  PartsText(Call call, Plan plan, PartsOf parts) {
+  PartsText(Call call, Plan plan, PartsOf parts, BuildList list) {
     this.call = call;
     this.plan = plan;
     this.parts = parts;
+    this.list = list;
     this.currency = plan.currency();
   }
 
@@ -140,7 +142,6 @@ final class PartsText {
   }
 
   private void cautions(Answer answer, Row sums) {
-    BuildList list = parts.list();
     if (list.filamentCost() == null) {
       answer.mind("no-prices", "no money: prices.filament is not known.");
     } else if (list.energyCost() == null) {

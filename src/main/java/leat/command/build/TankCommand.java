@@ -85,7 +85,7 @@ public final class TankCommand extends Command {
     Plan plan = call.plan();
     Section section = plan.section("tank");
     Tank tank = call.has("--dipstick") ? TankDipstick.read(call) : TankOf.of(section, call.taken());
-    if (call.has("--thirst")) {
+    if (call.has("--thirst") || call.has("--days")) {
       return TankNeed.answer(call, section, tank);
     }
     if (call.has("--every")) {
@@ -95,7 +95,7 @@ public final class TankCommand extends Command {
       throw new Refused(
           CommandErrors.neededOneOf(
               this,
-              "--level, --volume, --every or --thirst says what is asked, such as --level \"200 mm\""));
+              "--level, --volume, --every or --days says what is asked, such as --level \"200 mm\""));
     }
     return levels(call, section, tank);
   }

@@ -28,9 +28,8 @@ final class TankFlags {
           "FLOW",
           Kind.quantity(Dimension.FLOW),
           "8 L/d",
-          "what the plants drink: the size that is needed"),
-      Flag.of("--days", "N", Kind.DAYS, "7", "days it must last, with --thirst")
-          .belongsTo("--thirst"),
+          "what the plants drink: the size that is needed; drinks or the crops of the plan otherwise"),
+      Flag.of("--days", "N", Kind.DAYS, "7", "days it must last from full to the refill mark"),
       Flag.of(
               "--shape",
               "SHAPE",

@@ -123,19 +123,12 @@ public final class DoseCommand extends Command {
 
   @Override
   public Answer answer(Call call) {
-    Plan plan = call.plan();
-    Section own = plan.section("feed");
-    if (!call.has("--rate")
-        && !ConcentrateOf.isKnown(own)
-        && own.section("stock").named("grams").size() > 0) {
-      throw new Refused(MixErrors.doseIsWeighed(this, call.again("topup")));
-    }
-    LabelRate.refuseSalts(call);
+    refuseSalts(call);
     LabelRate feed = LabelRate.of(call, call.has("--each"));
     EcTyped typed = new EcTyped(call);
-    double volume = volume(call, plan);
+    double volume = volume(call, call.plan());
     Double wanted = call.has("--label") ? null : (Double) typed.target("--to");
-    double from = from(call, plan, typed, wanted);
+    double from = from(call, call.plan(), typed, wanted);
     Dose.Answer dose = dose(call, feed, Litres.of(volume), from, wanted);
     DoseRounding rounded = rounded(call, dose, feed, Litres.of(volume), from);
     Answer answer = new Answer(columns(dose, rounded, feed));
@@ -143,20 +136,34 @@ public final class DoseCommand extends Command {
     row.set(VOLUME, volume).set(FROM, from).set(TARGET, wanted);
     Thinning thin = null;
     if (dose.status() == Dose.Status.ALREADY_STRONGER) {
-      double ec = waterEc(call, plan, typed, wanted);
+      double ec = waterEc(call, call.plan(), typed, wanted);
       thin = Thinning.of(Litres.of(volume), from, wanted, ec);
       thinned(row.set(WATER_EC, ec), thin);
     }
-    DoseText text = new DoseText(call, answer, row, dose, rounded, feed);
-    if (dose.reached()) {
+    return told(call, typed, new DoseText(call, answer, row, dose, rounded, feed), thin);
+  }
+
+  /** Refuses a plan whose feed is weighed, and tells the way to that. */
+  private void refuseSalts(Call call) {
+    Section own = call.plan().section("feed");
+    if (!call.has("--rate")
+        && !ConcentrateOf.isKnown(own)
+        && own.section("stock").named("grams").size() > 0) {
+      throw new Refused(MixErrors.doseIsWeighed(this, call.again("topup")));
+    }
+    LabelRate.refuseSalts(call);
+  }
+
+  private static Answer told(Call call, EcTyped typed, DoseText text, Thinning thin) {
+    if (text.reached()) {
       text.sentenceAndFigures();
     } else {
       text.refusal(thin);
     }
-    typed.taken(answer, "--from");
-    call.withTaken(answer);
-    typed.minds(answer);
-    return dose.reached() ? text.mindsAndNext() : answer.no();
+    typed.taken(text.answer(), "--from");
+    call.withTaken(text.answer());
+    typed.minds(text.answer());
+    return text.reached() ? text.mindsAndNext() : text.answer().no();
   }
 
   static double volume(Call call, Plan plan) {

@@ -82,7 +82,7 @@ public final class DoseSaltsCommand extends Command {
               "FIGURES",
               Kind.TEXT,
               "4-2-6",
-              "a liquid feed by the figures of its label: N-P-K as printed (P2O5 and K2O), or MgO=1 for another figure")
+              "a liquid feed by the figures of its label: N-P-K as printed (P2O5 and K2O), or MgO=1 for another figure; the labels of feed.parts of the plan otherwise")
           .repeatable(),
       Flag.of(
               "--rate",
@@ -112,7 +112,7 @@ public final class DoseSaltsCommand extends Command {
     List<Asked> asked = asked(call);
     double volume = DoseCommand.volume(call, plan);
     double litres = Litres.of(volume);
-    LiquidFeed liquid = call.has("--feed") ? new LiquidFeed(call, litres) : null;
+    LiquidFeed liquid = LiquidFeed.of(call, litres);
     Ions water = SaltsOf.water(plan);
     Double step = call.above0("--scale-step");
     RecipeFit fit = null;
@@ -120,7 +120,7 @@ public final class DoseSaltsCommand extends Command {
     if (forward(call)) {
       List<Weighed> weighed = EcPrediction.weighed(call);
       if (liquid != null) {
-        weighed.add(liquid.weighed());
+        weighed.addAll(liquid.weighed());
       }
       recipe = Recipe.mix(weighed, litres, water);
       recipe = step == null ? recipe : recipe.rounded(Units.G.fromBase(step), water);
@@ -136,7 +136,7 @@ public final class DoseSaltsCommand extends Command {
 
   /** Whether the sum goes from what is weighed to what it brings. */
   static boolean forward(Call call) {
-    return call.has("--weighed") || call.has("--feed");
+    return call.has("--weighed") || call.has("--feed") || LiquidFeed.isOfPlan(call);
   }
 
   private void check(Call call) {

@@ -57,7 +57,8 @@ public final class PlanSetCommand extends Command {
       throw new Refused(PlanErrors.badSet(Origin.flag("leat plan set", "")));
     }
     boolean piped = "-".equals(name);
-    String text = PlanFile.text(name, call.terminal.file(name), piped ? call.input() : null);
+    String text =
+        PlanFile.text(name, call.terminal.file(name), piped ? call.terminal.takeInput() : null);
     PlanEdit edit = PlanEdit.of(name, text);
     List<PlanEdit.Done> all = new ArrayList<>();
     for (int i = 0; i < sets.size(); i++) {

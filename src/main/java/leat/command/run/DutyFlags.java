@@ -87,7 +87,7 @@ final class DutyFlags {
               "FLOW",
               Kind.quantity(Dimension.FLOW),
               "0.12 L/d",
-              "with --plug-water, what one plant drinks")
+              "with --plug-water, what one plant drinks; else by the plan's season")
           .belongsTo("--suggest"),
       Flag.of("--dry-limit", "TIME", TIME, "30 min", "longest rest by day").sets("dry_limit.day"),
       Flag.of("--dry-limit-night", "TIME", TIME, "60 min", "longest rest at night")

@@ -107,7 +107,7 @@ public final class SowCommand extends Command {
             ? List.of(new Sown(0, null, null, Batches.of(fromFlags(call))))
             : Sown.of(plan, call.taken());
     List<List<Sown>> towers = plan == null ? List.of(crops) : PotsOf.of(plan).together(crops);
-    Problem over = plan == null ? null : PotsOf.of(plan).overfull(crops);
+    Problem over = plan == null ? null : PotsOf.overfull(plan, crops);
     if (over != null) {
       throw new Refused(over);
     }

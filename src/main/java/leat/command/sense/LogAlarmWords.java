@@ -1,14 +1,20 @@
 package leat.command.sense;
 
 import leat.answer.Answer;
+import leat.answer.Column;
 import leat.answer.Phrase;
 import leat.answer.Row;
+import leat.answer.Show;
 import leat.log.LogAlarm;
 
 /** An alarm in one line: its name for a script, then what it means and what to do first. */
 public final class LogAlarmWords {
-  private static final leat.answer.Column WHEN = leat.answer.Column.plain("when", "when");
-  private static final leat.answer.Column WHY = leat.answer.Column.plain("why", "why");
+  private static final Column WHEN = Column.plain("when", "when");
+  private static final Column WHY = Column.plain("why", "why");
+
+  private static final Column COLUMN = Column.plain("column", "column");
+  private static final Column AS_READ = Column.number("as_read", "as it reads", 3);
+  private static final Column IN_OHM = Column.of("in_ohm", "in ohm", Show.OHM);
 
   private final LogStory story;
   private final Row figures = Row.aside(LogSummary.ALL);
@@ -23,10 +29,18 @@ public final class LogAlarmWords {
   }
 
   Phrase words(LogAlarm alarm) {
-    Row row = Row.aside(WHEN, WHY);
+    Row row = Row.aside(WHEN, WHY).with(kiloOhm(story));
     row.set(WHEN, story.dates.moment(alarm.since()));
     row.set(WHY, alarm.cause());
     return Answer.filled(row.with(figures), template(alarm.kind(), !alarm.cause().isEmpty()));
+  }
+
+  /** The column that reads like kilo-ohm, with its last reading as it is and as it should be. */
+  static Row kiloOhm(LogStory story) {
+    Row row = Row.aside(COLUMN, AS_READ, IN_OHM);
+    row.set(COLUMN, story.input.readingColumn());
+    row.set(AS_READ, LogSummary.known(story.report.kiloOhm()));
+    return row.set(IN_OHM, LogSummary.known(story.report.kiloOhmInOhm()));
   }
 
   /** What an alarm means, without when and how much. */
@@ -88,7 +102,9 @@ public final class LogAlarmWords {
       case SENSOR_OPEN:
         return "the sender's wire is open since {when}: " + first(kind);
       case SENSOR_SHORT:
-        return "the sender's wires touch since {when}: " + first(kind);
+        return cause
+            ? "{column} reads like kilo-ohm, not ohm, since {when}: let the logger write ohm, {in_ohm!} where it writes {as_read}; if it does so already, the sender's wires touch"
+            : "the sender's wires touch since {when}: " + first(kind);
       case STUCK_FLOAT:
         return "the float has not moved since {when}, though the plants drink: " + first(kind);
       case BELOW_LOW:

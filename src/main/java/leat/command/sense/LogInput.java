@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.util.List;
 import leat.cli.Call;
 import leat.cli.CellNumber;
-import leat.cli.CommandErrors;
 import leat.cli.RowErrors;
 import leat.cli.RowInput;
 import leat.cli.RowLines;
@@ -69,6 +68,11 @@ final class LogInput {
     return good[c] == 0 && refused[c] >= FEW ? names.sensor(cell) : null;
   }
 
+  /** Name of the column (or sensor) of the reading. */
+  String readingColumn() {
+    return names.sensor(LogCell.READING);
+  }
+
   /** What the log is read against, once its first header is known. */
   LogSystem system() {
     return system;
@@ -92,7 +96,7 @@ final class LogInput {
 
   private LogReport finish(String file) {
     if (system == null) {
-      throw new Refused(CommandErrors.emptyRows(input.name()));
+      throw new Refused(RowErrors.emptyRows(input.name()));
     }
     if (longRows != null) {
       longRows.finish();

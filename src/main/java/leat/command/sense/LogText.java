@@ -187,6 +187,11 @@ final class LogText {
       answer.mind(
           "no-reading-column",
           "there is no column of the sender's reading; name it in the plan: log: {reading: NAME}");
+    } else if (report.isOtherSender() && report.isKiloOhm()) {
+      answer.mind(
+          "kilo-ohm",
+          LogAlarmWords.kiloOhm(story),
+          "{column} reads like kilo-ohm, not ohm: let the logger write ohm, {in_ohm!} where it writes {as_read}.");
     } else if (report.isOtherSender()) {
       answer.mind(
           "odd-readings",

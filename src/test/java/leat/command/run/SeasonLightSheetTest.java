@@ -222,4 +222,17 @@ class SeasonLightSheetTest {
     String[] both = {"season", "light", "--light", "3", "--need", "4", "--crop", "basil"};
     assertThat(Cli.run(both).exit).isEqualTo(2);
   }
+
+  @Test
+  void aMonthByItsName() {
+    String[] line = {"season", "light", "--latitude", "47.9 deg", "-f", "json", "--month"};
+    Cli number = Cli.run(DutyCommandTest.with(line, "7"));
+    assertThat(number.exit).isZero();
+    for (String name : new String[] {"July", "jul", "JULY", "07"}) {
+      assertThat(Cli.run(DutyCommandTest.with(line, name)).out).as(name).isEqualTo(number.out);
+    }
+    for (String no : new String[] {"Ju", "J", "", "13", "0", "7.5", "Julyx", "mai"}) {
+      assertThat(Cli.run(DutyCommandTest.with(line, no)).exit).as(no).isEqualTo(2);
+    }
+  }
 }

@@ -191,6 +191,21 @@ class SeasonLogTest {
         .doesNotContain("thirst=");
   }
 
+  /** A tenth of the crop's water in the plan: the log's thirst is ten times as much, beyond 3. */
+  @Test
+  void aThirstFarFromTheForecastIsHeld() throws IOException {
+    assertThat(thirst()).as("of the season as it is").isBetween(0.4, 2.9);
+    plan = write("dry.yaml", Files.readString(Path.of(plan)).replace("0.2 L/d", "0.02 L/d"));
+    assertThat(thirst()).isGreaterThan(3);
+    assertThat(log().number("thirst_pct")).isEqualTo(300);
+    assertThat(run("log", "week-log.csv").out)
+        .contains("on the same days; the log is far from it, held at 300 %")
+        .contains("log and forecast are far apart: look at the crops' dates and pots")
+        .doesNotContain("thirst=");
+    assertThat(season("--log", "week-log.csv").out)
+        .contains("log and forecast are far apart: the thirst is held at 300 %");
+  }
+
   @Test
   void aSeasonThatCannotBeWorkedOutKeepsNoLogFromAnswering() {
     Cli log = run("log", "week-log.csv", "--set", "site.weather=none.csv", "--set", "site.months=");
@@ -202,7 +217,7 @@ class SeasonLogTest {
 
   /** Two thousand pots would drink far more than the log shows: held at the low end, 30 %. */
   @Test
-  void aThirstFarFromTheForecastIsHeld() {
+  void aThirstHeldIsToldByBoth() {
     String many = "crops[0].pots=2000";
     assertThat(season("--log", "week-log.csv", "--set", many).out)
         .contains(

@@ -99,6 +99,64 @@ class LogCommandTest {
     return all.toString();
   }
 
+  private static final String TUB =
+      """
+      site: {time_zone: Europe/Vienna}
+      tank: {shape: box, bottom: 500 mm x 300 mm, height: 330 mm, full: 280 mm, low: 80 mm}
+      sender:
+        steps: [40 mm = 10 ohm, 100 mm = 110 ohm, 160 mm = 180 ohm, 220 mm = 240 ohm]
+        tolerance: 2 %
+      """;
+
+  private Cli tub(String plan, String column, double... readings) {
+    StringBuilder log = new StringBuilder("time," + column + "\n");
+    for (int i = 0; i < readings.length; i++) {
+      log.append("2027-06-04T10:").append(10 + 10 * i).append(":00,").append(readings[i]);
+      log.append('\n');
+    }
+    LogFiles files = new LogFiles(folder);
+    String name = files.write("tub.yaml", plan);
+    return Cli.run("log", files.write("tub.csv", log.toString()), "--plan", name);
+  }
+
+  /** 0.24 for 240 ohm is a meter's kilo-ohm rather than two wires that touch. */
+  @Test
+  void kiloOhmIsNoShort() {
+    Cli kilo = tub(TUB, "ohm", 0.24, 0.24, 0.24);
+    assertThat(kilo.exit).isEqualTo(1);
+    assertThat(kilo.out)
+        .contains("ohm reads like kilo-ohm, not ohm, since 4 June 10:10")
+        .contains("let the logger write ohm, 240 where it writes 0.24")
+        .contains("sender shorted")
+        .contains("reads like kilo-ohm")
+        .doesNotContain("since 4 June 10:10: look for water in its plug");
+    Cli named = tub(TUB + "log: {reading: float_k}\n", "float_k", 0.18, 0.18, 0.11);
+    assertThat(named.out)
+        .contains("float_k reads like kilo-ohm")
+        .contains("110 where it writes 0.11");
+    for (Cli wires : List.of(tub(TUB, "ohm", 240, 0, 0), tub(TUB, "ohm", 0.9, 0.8, 0.9))) {
+      assertThat(wires.out)
+          .contains("the sender's wires touch since")
+          .contains("look for water in its plug")
+          .doesNotContain("kilo");
+    }
+  }
+
+  /** Readings too high for a short that belong to no step either. */
+  @Test
+  void kiloOhmOfALargeSenderIsToldToo() {
+    String large =
+        TUB.replace("110 ohm", "4000 ohm")
+            .replace("10 ohm", "2000 ohm")
+            .replace("180 ohm", "6000 ohm")
+            .replace("240 ohm", "8000 ohm")
+            .replace("tolerance: 2 %", "tolerance: 2 %\n  open_above: 20000 ohm");
+    Cli kilo = tub(large, "ohm", 6, 6, 6, 8);
+    assertThat(kilo.out)
+        .contains("let the logger write ohm, 8000 where it writes 8")
+        .doesNotContain("belong to no step of the plan's sender.");
+  }
+
   /** One clock with an offset and one without: it is asked whether they are one. */
   @Test
   void timesOfTwoKindsAreTold() {
