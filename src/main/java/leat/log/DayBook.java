@@ -30,12 +30,17 @@ final class DayBook {
     return days;
   }
 
-  /** A row of the day, outside a pouring. */
-  void row(LogRow row, double rain) {
+  /** Rain of a row, be it amid a pouring. */
+  void rain(LogRow row, double rain) {
     if (today == null || row.time >= today.end) {
       open(row.time);
     }
     today.rain += rain;
+  }
+
+  /** A row of the day, outside a pouring. */
+  void row(LogRow row, double rain) {
+    rain(row, rain);
     if (row.ec > 0 && row.ec <= MOST_EC) {
       if (span == null) {
         span = new EcSpan(limits.ecRows());
