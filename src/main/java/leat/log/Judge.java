@@ -284,7 +284,7 @@ final class Judge {
     }
     leaks.finish(last);
     book.finish(last, Math.max(0, rest));
-    days.finish(last);
+    days.finish();
     Causes.name(events.all());
   }
 }

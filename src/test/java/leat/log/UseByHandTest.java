@@ -35,7 +35,7 @@ class UseByHandTest {
   }
 
   private void rowsUntil(double day) {
-    for (long t = JUNE; t <= JUNE + day * DAY; t += 12 * HOUR) {
+    for (long t = JUNE; t <= JUNE + day * DAY; t += 10 * MINUTE) {
       days.row(LogFixtures.row(t), 0);
     }
   }
