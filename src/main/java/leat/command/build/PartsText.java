@@ -1,17 +1,22 @@
 package leat.command.build;
 
 import leat.answer.Answer;
+import leat.answer.Column;
 import leat.answer.Phrase;
 import leat.answer.Row;
+import leat.answer.Show;
 import leat.cli.Call;
 import leat.parts.BuildList;
 import leat.parts.Material;
 import leat.parts.PotRing;
 import leat.plan.Plan;
+import leat.quantity.Units;
 import leat.system.PartsOf;
 
 /** The words of {@code leat parts}. */
 final class PartsText {
+  private static final Column SOFTENS = Column.of("softens_C", "softens", Show.C.digits(2));
+
   private final Call call;
   private final Plan plan;
   private final PartsOf parts;
@@ -171,7 +176,8 @@ final class PartsText {
     if (material == Material.PLA) {
       answer.mind(
           "pla-in-sun",
-          "PLA softens from 60 C and sags on a dark wall in sun; ASA is made for weather.");
+          Row.aside(SOFTENS).set(SOFTENS, Units.C.toBase(material.softensCelsius())),
+          "PLA softens from {softens_C} and sags on a dark wall in sun; ASA is made for weather.");
     }
   }
 }

@@ -90,11 +90,11 @@ final class DoubtAnswer {
 
   private static String sentence(int hang) {
     if (hang == 0) {
-      return "No verdict hangs on a guess: in {draws} draws of {guesses} guesses {passing} rules always pass and {never} never do.";
+      return "No verdict hangs on a guess: in {draws} draws of {guesses} guesses {passing} rules always pass, {never} never.";
     }
     return hang == 1
-        ? "One verdict of {rules} hangs on a guess: in {draws} draws of {guesses} guesses {passing} rules always pass and {never} never do."
-        : "{unsure} verdicts of {rules} hang on a guess: in {draws} draws of {guesses} guesses {passing} rules always pass and {never} never do.";
+        ? "One verdict of {rules} hangs on a guess: in {draws} draws of {guesses} guesses {passing} rules always pass, {never} never."
+        : "{unsure} verdicts of {rules} hang on a guess: in {draws} draws of {guesses} guesses {passing} rules always pass, {never} never.";
   }
 
   private static void each(Answer answer, Row counts, List<Doubt> all) {

@@ -110,7 +110,7 @@ public final class PlanSetCommand extends Command {
       answer.mind(
           "shared-anchor",
           Row.aside(ANCHOR, KEY).set(ANCHOR, done.anchor()).set(KEY, done.path()),
-          "{key} carries the anchor &{anchor}: all places that name *{anchor} follow it.");
+          "{key} carries the anchor &{anchor}: every place that says *{anchor} changes with it.");
     }
   }
 

@@ -110,7 +110,7 @@ final class PlansCompared {
     for (int p = 0; p < plans.size(); p++) {
       for (int i = 0; i < plans.get(p).found.size(); i++) {
         Finding finding = plans.get(p).found.get(i);
-        if (find(done, finding) != null) {
+        if (find(done, finding) != null || isToldByPart(finding)) {
           continue;
         }
         done.add(finding);
@@ -134,9 +134,38 @@ final class PlansCompared {
     return null;
   }
 
+  /** Whether a verdict on a whole plan stands in the rows of another plan's parts. */
+  private boolean isToldByPart(Finding whole) {
+    if (whole.part() != Finding.WHOLE) {
+      return false;
+    }
+    for (int p = 0; p < plans.size(); p++) {
+      List<Finding> found = plans.get(p).found;
+      for (int i = 0; i < found.size(); i++) {
+        if (found.get(i).rule() == whole.rule() && found.get(i).part() != Finding.WHOLE) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** The finding of a plan at the same part; else its verdict on the whole plan. */
+  private Finding found(int p, Finding like) {
+    Finding whole = null;
+    List<Finding> found = plans.get(p).found;
+    for (int i = 0; i < found.size(); i++) {
+      if (found.get(i).rule() == like.rule() && found.get(i).part() == Finding.WHOLE) {
+        whole = found.get(i);
+      }
+    }
+    Finding same = find(found, like);
+    return same == null ? whole : same;
+  }
+
   private boolean differs(Finding like) {
     for (int p = 0; p < plans.size(); p++) {
-      Finding other = find(plans.get(p).found, like);
+      Finding other = found(p, like);
       if (!plans.get(p).isBroken() && (other == null || !other.isLike(like))) {
         return true;
       }
@@ -157,7 +186,7 @@ final class PlansCompared {
             .set(CheckWords.UNIT, rule.show() == null ? null : rule.show().metric().symbol());
     Phrase[] cells = new Phrase[plans.size()];
     for (int p = 0; p < cells.length; p++) {
-      cells[p] = cell(row, p, find(plans.get(p).found, finding));
+      cells[p] = cell(row, p, found(p, finding));
     }
     answer.figure(rule.id() + (part == null ? "" : ", " + part), cells);
   }

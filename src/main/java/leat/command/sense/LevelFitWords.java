@@ -174,7 +174,7 @@ final class LevelFitWords {
       answer.mind(
           "backwards",
           row,
-          "the range is one of the trade turned round ({range}): a gauge made for it reads backwards.");
+          "this sender reads the usual {range} ohm the other way round: a gauge made for that range shows full as empty.");
     }
     if (fit.motion() == Motion.FALLING) {
       answer.mind(

@@ -92,8 +92,8 @@ final class LogLearned {
         "hold-up-unknown",
         row,
         lasts
-            ? "a run keeps {hold_up_low_L} or more above the tank: the logger meets the pump always at the same moments of its run. To know hold_up, mark the level, let it run, mark it again."
-            : "a run keeps {hold_up_low_L} or more above the tank; how much cannot be told while sender.hysteresis is not in the plan.");
+            ? "a run keeps {hold_up_low_L} or more above the tank; how much is not known, because the logger reads always at the same moments of a run. Mark the level, let the pump run, mark it again (leat tank): the litres between are hold_up."
+            : "a run keeps {hold_up_low_L} or more above the tank; how much is not known while the plan has no sender.hysteresis (leat level fit --drained).");
   }
 
   private static String words(Object value, Show show) {

@@ -126,7 +126,7 @@ final class LogText {
           "days left",
           row,
           report.daysLeft().high() < Double.POSITIVE_INFINITY
-              ? "{days_left_low} to {days_left_high}"
+              ? "{days_left_low..days_left_high}"
               : "{days_left_low} or more",
           "if thirst stays; pour {by}");
     }
