@@ -132,6 +132,10 @@ public final class TopupCommand extends Command {
           Row.aside(STATUS_WORD).set(STATUS_WORD, held.status()),
           "the sender's reading is not plain ({sender}): look into the tank before you pour.");
     }
+    pumpOff(answer, plan);
+  }
+
+  private static void pumpOff(Answer answer, Plan plan) {
     Double heldUp = plan.root().maybe("hold_up");
     if (heldUp == null) {
       answer.mind("pump-off", "read with the pump off: running towers hold some water.");
