@@ -71,21 +71,10 @@ public final class DutyCapCommand extends Command {
     for (int t = 0; t < way.towers(); t++) {
       OptionalDouble low = new TowerAt(way, t, valves.low(way)).fillTime();
       OptionalDouble full = new TowerAt(way, t, valves.flows(way, way.full())).fillTime();
-      Row row =
-          answer
-              .row()
-              .set(TOWER, way.name(t))
-              .set(WET, sensor.wetAt())
-              .set(DRY, sensor.dryAt())
-              .set(SIDE, sensor.fewerIsWet() ? "at-or-under" : "at-or-over")
-              .set(RUN, run)
-              .set(ALARM, dry.alarmS());
-      if (full.isPresent()) {
-        row.set(FULL, full.getAsDouble());
-      }
+      Row row = sensor(answer.row(), sensor).set(RUN, run).set(ALARM, dry.alarmS());
+      fill(row.set(TOWER, way.name(t)), full, low);
       if (low.isPresent()) {
         latest = Math.max(latest, low.getAsDouble());
-        row.set(LOW, low.getAsDouble()).set(JUDGE, CapSensor.judgeAfter(low.getAsDouble()));
       } else {
         dryTower = dryTower == null ? way.name(t) : dryTower;
       }
@@ -93,6 +82,21 @@ public final class DutyCapCommand extends Command {
     MeasuredWords.say(answer, way.believed(), "");
     say(call, answer, sensor, dryTower, latest, run);
     return answer;
+  }
+
+  private static Row sensor(Row row, CapSensor sensor) {
+    return row.set(WET, sensor.wetAt())
+        .set(DRY, sensor.dryAt())
+        .set(SIDE, sensor.fewerIsWet() ? "at-or-under" : "at-or-over");
+  }
+
+  private static void fill(Row row, OptionalDouble full, OptionalDouble low) {
+    if (full.isPresent()) {
+      row.set(FULL, full.getAsDouble());
+    }
+    if (low.isPresent()) {
+      row.set(LOW, low.getAsDouble()).set(JUDGE, CapSensor.judgeAfter(low.getAsDouble()));
+    }
   }
 
   /** The shortest run of the plan's timings, or null when it names none. */
@@ -121,28 +125,8 @@ public final class DutyCapCommand extends Command {
             .set(RUN, run)
             .set(ALARM, (Double) answer.row(0).get(ALARM));
     boolean late = run != null && CapSensor.judgeAfter(latest) > run;
-    String threshold =
-        sensor.fewerIsWet()
-            ? "Water runs at {wet_counts} counts or fewer; it is at the cap {wet_after_low_s} after the pump's start, so judge after {judge_after_s} s."
-            : "Water runs at {wet_counts} counts or more; it is at the cap {wet_after_low_s} after the pump's start, so judge after {judge_after_s} s.";
-    if (dryTower != null) {
-      answer.sentence(
-          said,
-          "No water reaches the cap of {dry_tower} with the tank at the refill mark: its alarm would be right.");
-    } else {
-      answer.sentence(
-          said,
-          late
-              ? "The shortest run, {shortest_run_s}, ends before the sensor can be judged. "
-                  + threshold
-              : threshold);
-    }
-    answer.figure(
-        "dry",
-        said,
-        sensor.fewerIsWet() ? "{dry_counts} counts or more" : "{dry_counts} counts or fewer",
-        "alarm when it stays so for {alarm_after_min}");
-    answer.table(TOWER, FULL, LOW, JUDGE);
+    answer.sentence(said, sentence(sensor, dryTower, late));
+    figures(answer, said, sensor);
     call.withTaken(answer);
     answer.taken(said, "judged after twice the time that water needs");
     answer.mind(
@@ -153,6 +137,28 @@ public final class DutyCapCommand extends Command {
     if (dryTower != null || late) {
       answer.no();
     }
+  }
+
+  private static String sentence(CapSensor sensor, String dryTower, boolean late) {
+    if (dryTower != null) {
+      return "No water reaches the cap of {dry_tower} with the tank at the refill mark: its alarm would be right.";
+    }
+    String threshold =
+        sensor.fewerIsWet()
+            ? "Water runs at {wet_counts} counts or fewer; it is at the cap {wet_after_low_s} after the pump's start, so judge after {judge_after_s} s."
+            : "Water runs at {wet_counts} counts or more; it is at the cap {wet_after_low_s} after the pump's start, so judge after {judge_after_s} s.";
+    return late
+        ? "The shortest run, {shortest_run_s}, ends before the sensor can be judged. " + threshold
+        : threshold;
+  }
+
+  private static void figures(Answer answer, Row said, CapSensor sensor) {
+    answer.figure(
+        "dry",
+        said,
+        sensor.fewerIsWet() ? "{dry_counts} counts or more" : "{dry_counts} counts or fewer",
+        "alarm when it stays so for {alarm_after_min}");
+    answer.table(TOWER, FULL, LOW, JUDGE);
   }
 
   private static void working(Answer answer, Row said, CapSensor sensor) {
