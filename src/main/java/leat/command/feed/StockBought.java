@@ -87,6 +87,13 @@ final class StockBought {
           "the rate is for a litre of finished solution",
           "definition");
     }
+    ec(answer);
+    if (brought.size() > 0) {
+      LabelTable.working(answer, brought, bottles);
+    }
+  }
+
+  private void ec(Answer answer) {
     Row first = answer.row(0).with(water());
     answer.working(
         first,
@@ -95,9 +102,6 @@ final class StockBought {
         "{water_ec_mS_cm} and {rate_ec_mS_cm}",
         EcRange.words(),
         "EC taken to mix by volume");
-    if (brought.size() > 0) {
-      LabelTable.working(answer, brought, bottles);
-    }
   }
 
   private Row water() {

@@ -41,9 +41,9 @@ final class TopupText {
     if (!one.reached()) {
       refusal();
     } else if (band != null) {
-      answer.sentence(row, ofBand());
+      answer.sentence(row, TopupSentence.of(band));
     } else {
-      answer.sentence(row, ofOne());
+      answer.sentence(row, TopupSentence.of(one));
     }
     if (one.reached() && band != null) {
       bandFigures();
@@ -67,71 +67,6 @@ final class TopupText {
     answer.mind(
         "feed-too-weak",
         "look at the label's rate again: is it mL per litre, or litres per litre?");
-  }
-
-  private String ofOne() {
-    boolean water = one.waterL() > 0;
-    boolean feed = one.concentrateMl() > 0;
-    if (one.drainsACup()) {
-      return water ? cupAndWater(feed) : cup(feed);
-    }
-    if (one.drainL() > 0) {
-      return water ? drainAndWater(feed) : drain(feed);
-    }
-    return water ? added(feed) : undiluted(feed);
-  }
-
-  private static String cupAndWater(boolean feed) {
-    return feed
-        ? "Take out a cup first ({drain_mL}), then add {water_L} of water and {concentrate_mL} of feed: {final_volume_L} at {final_ec_mS_cm}."
-        : "Take out a cup first ({drain_mL}), then add {water_L} of water: {final_volume_L} at {final_ec_mS_cm}.";
-  }
-
-  private static String cup(boolean feed) {
-    return feed
-        ? "Take out a cup first ({drain_mL}), then add {concentrate_mL} of feed: {final_volume_L} at {final_ec_mS_cm}."
-        : "Take out a cup ({drain_mL}) and add nothing: {final_volume_L} at {final_ec_mS_cm}.";
-  }
-
-  private static String drainAndWater(boolean feed) {
-    return feed
-        ? "Drain {drain_L}, then add {water_L} of water and {concentrate_mL} of feed: {final_volume_L} at {final_ec_mS_cm}."
-        : "Drain {drain_L}, then add {water_L} of water: {final_volume_L} at {final_ec_mS_cm}. It needs no feed.";
-  }
-
-  private static String drain(boolean feed) {
-    return feed
-        ? "Drain {drain_L}, then add {concentrate_mL} of feed: {final_volume_L} at {final_ec_mS_cm}."
-        : "Drain {drain_L} and add nothing: {final_volume_L} at {final_ec_mS_cm}.";
-  }
-
-  private static String added(boolean feed) {
-    return feed
-        ? "Add {water_L} of water and {concentrate_mL} of feed: {final_volume_L} at {final_ec_mS_cm}. Drain nothing."
-        : "Add {water_L} of water: {final_volume_L} at {final_ec_mS_cm}. Drain nothing.";
-  }
-
-  private static String undiluted(boolean feed) {
-    return feed
-        ? "Add {concentrate_mL} of feed: {final_volume_L} at {final_ec_mS_cm}. Drain nothing."
-        : "Nothing to do: {final_volume_L} at {final_ec_mS_cm}.";
-  }
-
-  private String ofBand() {
-    boolean feed = band.concentrateHighMl() > 0;
-    if (band.drainHighL() > 0 && band.drainLowL() == 0) {
-      return feed
-          ? "Drain up to {drain_high_L}, fill to the mark with {water_low_L..water_high_L} of water, stir and measure; then pour {concentrate_low_mL..concentrate_high_mL} of feed."
-          : "Drain up to {drain_high_L}, fill to the mark with {water_low_L..water_high_L} of water, stir and measure: it needs no feed.";
-    }
-    if (band.drainHighL() > 0) {
-      return feed
-          ? "Drain {drain_low_L..drain_high_L}, fill to the mark with {water_low_L..water_high_L} of water, stir and measure; then pour {concentrate_low_mL..concentrate_high_mL} of feed."
-          : "Drain {drain_low_L..drain_high_L}, fill to the mark with {water_low_L..water_high_L} of water, stir and measure: it needs no feed.";
-    }
-    return feed
-        ? "Fill to the mark, stir, measure, dose: {water_low_L..water_high_L} of water, then {concentrate_low_mL..concentrate_high_mL} of feed."
-        : "Fill to the mark with {water_low_L..water_high_L} of water, stir and measure: it needs no feed.";
   }
 
   private void bandFigures() {

@@ -66,22 +66,35 @@ public final class DutyCapCommand extends Command {
     DryLimit dry = RunNeeds.dryLimit(plan, call.taken());
     Double run = shortestRun(plan);
     Answer answer = new Answer(TOWER, WET, DRY, SIDE, FULL, LOW, JUDGE, RUN, ALARM);
-    String dryTower = null;
-    double latest = 0;
     for (int t = 0; t < way.towers(); t++) {
       OptionalDouble low = new TowerAt(way, t, valves.low(way)).fillTime();
       OptionalDouble full = new TowerAt(way, t, valves.flows(way, way.full())).fillTime();
       Row row = sensor(answer.row(), sensor).set(RUN, run).set(ALARM, dry.alarmS());
       fill(row.set(TOWER, way.name(t)), full, low);
-      if (low.isPresent()) {
-        latest = Math.max(latest, low.getAsDouble());
-      } else {
-        dryTower = dryTower == null ? way.name(t) : dryTower;
-      }
     }
     MeasuredWords.say(answer, way.believed(), "");
-    say(call, answer, sensor, dryTower, latest, run);
+    say(call, answer, sensor, run);
     return answer;
+  }
+
+  /** The first tower whose cap no water reaches with the tank low, or null. */
+  private static String dryTower(Answer towers) {
+    for (int i = 0; i < towers.size(); i++) {
+      if (towers.row(i).get(LOW) == null) {
+        return (String) towers.row(i).get(TOWER);
+      }
+    }
+    return null;
+  }
+
+  /** When water is at the last cap with the tank low, s. */
+  private static double latest(Answer towers) {
+    double latest = 0;
+    for (int i = 0; i < towers.size(); i++) {
+      Object low = towers.row(i).get(LOW);
+      latest = low == null ? latest : Math.max(latest, (Double) low);
+    }
+    return latest;
   }
 
   private static Row sensor(Row row, CapSensor sensor) {
@@ -113,18 +126,10 @@ public final class DutyCapCommand extends Command {
     return least;
   }
 
-  private static void say(
-      Call call, Answer answer, CapSensor sensor, String dryTower, double latest, Double run) {
-    Row said =
-        Row.aside(DRY_TOWER, WET, DRY, LOW, JUDGE, RUN, ALARM)
-            .set(DRY_TOWER, dryTower)
-            .set(WET, sensor.wetAt())
-            .set(DRY, sensor.dryAt())
-            .set(LOW, latest)
-            .set(JUDGE, CapSensor.judgeAfter(latest))
-            .set(RUN, run)
-            .set(ALARM, (Double) answer.row(0).get(ALARM));
-    boolean late = run != null && CapSensor.judgeAfter(latest) > run;
+  private static void say(Call call, Answer answer, CapSensor sensor, Double run) {
+    String dryTower = dryTower(answer);
+    Row said = said(answer, sensor, run);
+    boolean late = run != null && CapSensor.judgeAfter(latest(answer)) > run;
     answer.sentence(said, sentence(sensor, dryTower, late));
     figures(answer, said, sensor);
     call.withTaken(answer);
@@ -137,6 +142,18 @@ public final class DutyCapCommand extends Command {
     if (dryTower != null || late) {
       answer.no();
     }
+  }
+
+  private static Row said(Answer answer, CapSensor sensor, Double run) {
+    double latest = latest(answer);
+    return Row.aside(DRY_TOWER, WET, DRY, LOW, JUDGE, RUN, ALARM)
+        .set(DRY_TOWER, dryTower(answer))
+        .set(WET, sensor.wetAt())
+        .set(DRY, sensor.dryAt())
+        .set(LOW, latest)
+        .set(JUDGE, CapSensor.judgeAfter(latest))
+        .set(RUN, run)
+        .set(ALARM, (Double) answer.row(0).get(ALARM));
   }
 
   private static String sentence(CapSensor sensor, String dryTower, boolean late) {

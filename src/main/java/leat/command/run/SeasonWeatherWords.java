@@ -22,7 +22,15 @@ final class SeasonWeatherWords {
     for (int i = 0; i < cautions.size(); i++) {
       caution(answer, cautions.get(i));
     }
-    List<WeatherGap> filled = season.file().filled();
+    gaps(answer, season.file().filled());
+    boolean catches = season.tank().rain().areaM2() > 0;
+    if (catches && !season.weather(0).knowsRain()) {
+      answer.mind("no-rain-column", "the weather file has no rain: none is counted.");
+    }
+    oneMethod(answer, season.et0(0));
+  }
+
+  private static void gaps(Answer answer, List<WeatherGap> filled) {
     if (!filled.isEmpty()) {
       Row row = Row.aside(DAY, DAYS);
       row.set(DAY, filled.get(0).from().toString()).set(DAYS, filled.size());
@@ -31,11 +39,9 @@ final class SeasonWeatherWords {
           row,
           "{days} gaps of up to 3 days are filled by straight lines without rain, the first on {day}.");
     }
-    boolean catches = season.tank().rain().areaM2() > 0;
-    if (catches && !season.weather(0).knowsRain()) {
-      answer.mind("no-rain-column", "the weather file has no rain: none is counted.");
-    }
-    SeasonEt0 et0 = season.et0(0);
+  }
+
+  private static void oneMethod(Answer answer, SeasonEt0 et0) {
     if (et0 != null && et0.betterDays() > 0) {
       Row row = Row.aside(DAYS);
       row.set(DAYS, et0.betterDays());
@@ -59,28 +65,27 @@ final class SeasonWeatherWords {
           "{value} C on {day}, and {days} such days: are these degrees Fahrenheit?");
       return;
     }
+    if (caution.kind() == WeatherCaution.Kind.OUT_OF_ORDER) {
+      answer.mind("weather-order", row, "the rows are out of order from {day} on; put in order.");
+    } else {
+      answer.mind("weather-unlikely", row, unlikely(caution));
+    }
+  }
+
+  private static String unlikely(WeatherCaution caution) {
     switch (caution.kind()) {
-      case OUT_OF_ORDER:
-        answer.mind("weather-order", row, "the rows are out of order from {day} on; put in order.");
-        break;
       case RAIN:
-        answer.mind(
-            "weather-unlikely", row, "{value} mm of rain on {day}: tenths of a millimetre?");
-        break;
+        return "{value} mm of rain on {day}: tenths of a millimetre?";
       case WIND:
-        answer.mind("weather-unlikely", row, "a mean wind of {value} m/s on {day}: km/h?");
-        break;
+        return "a mean wind of {value} m/s on {day}: km/h?";
       case RADIATION:
-        answer.mind("weather-unlikely", row, "{value} MJ/m2 on {day}: a mean in W/m2?");
-        break;
+        return "{value} MJ/m2 on {day}: a mean in W/m2?";
       case ET0:
-        answer.mind("weather-unlikely", row, "{value} mm of evaporation on {day}: an open pan?");
-        break;
+        return "{value} mm of evaporation on {day}: an open pan?";
       case DEW_OVER_TMAX:
-        answer.mind("weather-unlikely", row, "a dew point of {value} C over the air on {day}.");
-        break;
+        return "a dew point of {value} C over the air on {day}.";
       default:
-        answer.mind("weather-unlikely", row, "{value} K between night and day on {day}.");
+        return "{value} K between night and day on {day}.";
     }
   }
 }
