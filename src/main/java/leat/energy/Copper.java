@@ -108,17 +108,6 @@ public final class Copper {
         "cross-section", area, 1e-9, 1e-2, "it must lie between 0.001 mm2 and 100 cm2");
   }
 
-  /**
-   * Whether a cross-section is a size of the tables: 0.5, 0.75, 1, 1.5, 2.5, 4, 6 mm2.
-   *
-   * @param area cross-section, m2
-   * @return whether it is
-   * @throws Impossible if it is not above 0
-   */
-  public static boolean isTableSize(double area) {
-    return row(area) >= 0;
-  }
-
   private static int row(double area) {
     area(area);
     for (int i = 0; i < AREA.length; i++) {

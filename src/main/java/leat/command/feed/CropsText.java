@@ -172,9 +172,7 @@ final class CropsText {
     if (kinds.fromMemory() == crops) {
       return "no band here was checked against its printed source: all are quoted from memory.";
     }
-    return kinds.printed() == 0
-        ? "no band here was checked against a printed source: {from_memory} quoted from memory, {common_practice} of common practice."
-        : "of {count} bands {from_memory} are quoted from memory and {common_practice} of common practice; the others were checked against a printed source.";
+    return "of these {count} bands, {from_memory} from memory and {common_practice} from common practice were not checked against a printed source.";
   }
 
   /** Which bands were checked against a printed source, and which are of common knowledge. */

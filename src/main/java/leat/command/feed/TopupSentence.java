@@ -7,34 +7,27 @@ import leat.solution.tank.TopupBand;
 final class TopupSentence {
   private TopupSentence() {}
 
+  /** What is drained leaves room either for water or for feed: both are never wanted then. */
   static String of(Topup.Answer one) {
     boolean water = one.waterL() > 0;
     boolean feed = one.concentrateMl() > 0;
     if (one.drainsACup()) {
-      return water ? cupAndWater(feed) : cup(feed);
+      return water
+          ? "Take out a cup first ({drain_mL}), then add {water_L} of water: {final_volume_L} at {final_ec_mS_cm}."
+          : cup(feed);
     }
-    if (one.drainL() > 0) {
-      return water ? drainAndWater(feed) : drain(feed);
+    if (!one.drainsNothing()) {
+      return water
+          ? "Drain {drain_L}, then add {water_L} of water: {final_volume_L} at {final_ec_mS_cm}. It needs no feed."
+          : drain(feed);
     }
     return water ? added(feed) : undiluted(feed);
-  }
-
-  private static String cupAndWater(boolean feed) {
-    return feed
-        ? "Take out a cup first ({drain_mL}), then add {water_L} of water and {concentrate_mL} of feed: {final_volume_L} at {final_ec_mS_cm}."
-        : "Take out a cup first ({drain_mL}), then add {water_L} of water: {final_volume_L} at {final_ec_mS_cm}.";
   }
 
   private static String cup(boolean feed) {
     return feed
         ? "Take out a cup first ({drain_mL}), then add {concentrate_mL} of feed: {final_volume_L} at {final_ec_mS_cm}."
         : "Take out a cup ({drain_mL}) and add nothing: {final_volume_L} at {final_ec_mS_cm}.";
-  }
-
-  private static String drainAndWater(boolean feed) {
-    return feed
-        ? "Drain {drain_L}, then add {water_L} of water and {concentrate_mL} of feed: {final_volume_L} at {final_ec_mS_cm}."
-        : "Drain {drain_L}, then add {water_L} of water: {final_volume_L} at {final_ec_mS_cm}. It needs no feed.";
   }
 
   private static String drain(boolean feed) {

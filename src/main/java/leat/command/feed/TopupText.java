@@ -122,7 +122,7 @@ final class TopupText {
   }
 
   private void poured() {
-    if (band == null) {
+    if (band == null && (one.drainL() == 0 || !one.drainsNothing())) {
       answer.figure(row, TopupColumns.DRAIN);
     }
     if (band == null || asked.feed.bottles() > 1 && one.concentrateMl() > 0) {

@@ -55,11 +55,22 @@ final class SeasonAway {
       answer.figure("", row, "filled up on {before}, before leaving, it lasts");
       return;
     }
+    boolean filled = away.span().first() > 0;
     if (away.fullCarriesL() != null) {
-      answer.figure("", row, "a tank of {full_L} when full would last, filled up on {before}");
+      answer.figure(
+          "",
+          row,
+          filled
+              ? "a tank of {full_L} would last, filled up on {before}"
+              : "a tank of {full_L} would last, full on the first day");
     }
     if (away.plantsCarry() != null) {
-      answer.figure("", row, "or {plants} plants of {crop} instead of {now}");
+      answer.figure(
+          "",
+          row,
+          away.fullCarriesL() != null
+              ? "or it lasts with {plants} of the {now} plants of {crop}"
+              : "it lasts with {plants} of the {now} plants of {crop}");
     }
     neighbour(answer, row, away);
   }
@@ -73,7 +84,7 @@ final class SeasonAway {
           row,
           away.span().first() > 0
               ? "or fill up on {before}, and a neighbour on {visits}"
-              : "or a neighbour who fills up on {visits}");
+              : "or a neighbour fills up on {visits}");
     }
   }
 

@@ -37,7 +37,9 @@ final class SeasonWeatherWords {
       answer.mind(
           "gaps-filled",
           row,
-          "{days} gaps of up to 3 days are filled by straight lines without rain, the first on {day}.");
+          filled.size() == 1
+              ? "the rows lack up to 3 days from {day} on: their weather is taken as between the days around, without rain."
+              : "the rows lack up to 3 days in {days} places, first from {day} on: their weather is taken as between the days around, without rain.");
     }
   }
 
@@ -48,7 +50,7 @@ final class SeasonWeatherWords {
       answer.mind(
           "one-method",
           row,
-          "{days} days would allow a better method; all are reckoned by one, so that they compare.");
+          "{days} days hold more than the others (wind, sun, humidity or evaporation): all are reckoned by what every day holds, so that they compare.");
     }
   }
 
@@ -62,11 +64,16 @@ final class SeasonWeatherWords {
       answer.mind(
           "looks-fahrenheit",
           row,
-          "{value} C on {day}, and {days} such days: are these degrees Fahrenheit?");
+          caution.days() == 1
+              ? "{value} C on {day}: are these degrees Fahrenheit?"
+              : "{value} C on {day}, and {days} such days: are these degrees Fahrenheit?");
       return;
     }
     if (caution.kind() == WeatherCaution.Kind.OUT_OF_ORDER) {
-      answer.mind("weather-order", row, "the rows are out of order from {day} on; put in order.");
+      answer.mind(
+          "weather-order",
+          row,
+          "the rows are out of order from {day} on: they were sorted by date.");
     } else {
       answer.mind("weather-unlikely", row, unlikely(caution));
     }
@@ -75,17 +82,17 @@ final class SeasonWeatherWords {
   private static String unlikely(WeatherCaution caution) {
     switch (caution.kind()) {
       case RAIN:
-        return "{value} mm of rain on {day}: tenths of a millimetre?";
+        return "{value} mm of rain on {day}: are these tenths of a millimetre?";
       case WIND:
-        return "a mean wind of {value} m/s on {day}: km/h?";
+        return "a mean wind of {value} m/s on {day}: is it in km/h?";
       case RADIATION:
-        return "{value} MJ/m2 on {day}: a mean in W/m2?";
+        return "{value} MJ/m2 of sun on {day}: is it a mean in W/m2?";
       case ET0:
-        return "{value} mm of evaporation on {day}: an open pan?";
+        return "{value} mm of evaporation on {day}: is it that of an open pan?";
       case DEW_OVER_TMAX:
-        return "a dew point of {value} C over the air on {day}.";
+        return "a dew point of {value} C on {day}, higher than the warmest air of that day: look at the row.";
       default:
-        return "{value} K between night and day on {day}.";
+        return "{value} degrees between the coldest and the warmest air of {day}: look at the row.";
     }
   }
 }
