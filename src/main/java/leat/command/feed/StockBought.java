@@ -62,9 +62,7 @@ final class StockBought {
       least = makes < least ? makes : least;
       Row row = new StockRows(answer, rate, makes, season).row(ConcentrateOf.name(feed, i));
       row.set(StockRows.EC, ec);
-      if (elements.length > 0) {
-        LabelTable.fill(row, elements, brought, bottles.get(i));
-      }
+      LabelTable.fill(row, elements, brought);
       tell(answer, row);
     }
     Row least0 =
