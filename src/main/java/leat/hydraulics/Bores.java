@@ -53,11 +53,6 @@ public final class Bores {
     return FAMILY.clone();
   }
 
-  /** Whether {@link #family} knows it. */
-  public static boolean isFamily(String name) {
-    return index(name) >= 0;
-  }
-
   /**
    * What the number of a family means, in words.
    *
@@ -166,19 +161,6 @@ public final class Bores {
       }
     }
     return Optional.empty();
-  }
-
-  /**
-   * Bore by the water that a length holds: D = sqrt(4 V/(pi L)).
-   *
-   * @param volume m3, above 0; a gram of water is 1E-6
-   * @param length m, above 0
-   * @return m
-   * @throws Impossible unless both are above 0
-   */
-  public static double fromWater(double volume, double length) {
-    Impossible.unlessPositive("volume", volume);
-    return Math.sqrt(4 * volume / (Math.PI * Impossible.unlessPositive("length", length)));
   }
 
   /**
