@@ -627,7 +627,7 @@ _leat() {
         --suggest'[proposes the timing of least energy, from the plan'\''s towers]' \
         --most-starts'[with --suggest, most starts an hour]:RATE: ' \
         --plug-water'[with --suggest, water that one plug and its roots hold]:VOLUME: ' \
-        --plant-use'[with --plug-water, what one plant drinks]:FLOW: ' \
+        --plant-use'[with --plug-water, what one plant drinks; else by the plan'\''s season]:FLOW: ' \
         --dry-limit'[longest rest by day]:TIME: ' \
         --dry-limit-night'[longest rest at night]:TIME: ' \
         --wetting'[how long the lowest pot is wetted]:TIME: ' \
@@ -801,7 +801,7 @@ _leat() {
         '*:operand:_leat_plan_files' ;;
     'season light')
       _arguments \
-        --month'[one month, 1 for January]:N: ' \
+        --month'[one month, 1 for January, or its name]:MONTH: ' \
         --tmin'[mean of its lowest temperatures]:TEMPERATURE: ' \
         --tmax'[mean of its highest temperatures]:TEMPERATURE: ' \
         --light'[light of the day in the open as a sensor summed it, mol/m2; no month is asked then]:MOL: ' \

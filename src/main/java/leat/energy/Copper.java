@@ -72,6 +72,26 @@ public final class Copper {
     return java.util.OptionalDouble.empty();
   }
 
+  /** Two digits of a cross-section, -: as sheets of wire gauges print it. */
+  private static final double PRINTED = 0.01;
+
+  /**
+   * The usual wire gauge that a cross-section is the metric print of.
+   *
+   * @param area cross-section, m2
+   * @return American wire gauge; empty when no gauge has this section within 1 %
+   * @throws Impossible if it is not above 0
+   */
+  public static java.util.OptionalDouble gaugeOf(double area) {
+    area(area);
+    for (int i = 0; i < GAUGES.length; i++) {
+      if (Math.abs(gaugeArea(GAUGES[i]) / area - 1) < PRINTED) {
+        return java.util.OptionalDouble.of(GAUGES[i]);
+      }
+    }
+    return java.util.OptionalDouble.empty();
+  }
+
   /** How a conductor is built. */
   public enum Strands {
     /** IEC 60228 class 1 or 2. */

@@ -83,7 +83,9 @@ final class TopupSaltsText {
   private String ofOne() {
     boolean salts = middle.recipeL() > 0;
     if (middle.drainL() > 0) {
-      return middle.waterL() == 0 ? drained(salts) : drainedAndFilled(salts);
+      return middle.waterL() == 0
+          ? drained(salts)
+          : "Drain {drain_L} and add {water_L} of water: {final_volume_L} at {final_ec_mS_cm}. It needs no salts.";
     }
     if (middle.waterL() > 0) {
       return salts
@@ -99,12 +101,6 @@ final class TopupSaltsText {
     return salts
         ? "Drain {drain_L}, then dissolve {salts_g} of salts: {final_volume_L} at {final_ec_mS_cm}."
         : "Drain {drain_L} and add nothing: {final_volume_L} at {final_ec_mS_cm}.";
-  }
-
-  private static String drainedAndFilled(boolean salts) {
-    return salts
-        ? "Drain {drain_L}, add {water_L} of water and {salts_g} of salts: {final_volume_L} at {final_ec_mS_cm}."
-        : "Drain {drain_L} and add {water_L} of water: {final_volume_L} at {final_ec_mS_cm}. It needs no salts.";
   }
 
   void minds() {

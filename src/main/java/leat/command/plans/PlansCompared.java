@@ -58,18 +58,7 @@ final class PlansCompared {
   }
 
   private Answer answer() {
-    Column[] all = new Column[5 + 3 * verdicts.length];
-    all[0] = CheckWords.RULE;
-    all[1] = CheckWords.PLACE;
-    all[2] = CheckWords.TOWER;
-    all[3] = CheckWords.NEED;
-    all[4] = CheckWords.UNIT;
-    for (int p = 0; p < verdicts.length; p++) {
-      all[5 + 3 * p] = verdicts[p];
-      all[6 + 3 * p] = values[p];
-      all[7 + 3 * p] = words[p];
-    }
-    Answer answer = new Answer(all).asList();
+    Answer answer = new Answer(columns()).asList();
     Phrase[] head = new Phrase[plans.size()];
     for (int p = 0; p < head.length; p++) {
       head[p] = Phrase.of(plans.get(p).name);
@@ -82,6 +71,21 @@ final class PlansCompared {
     int alike = rows(answer);
     sentence(answer, alike);
     return answer;
+  }
+
+  private Column[] columns() {
+    Column[] all = new Column[5 + 3 * verdicts.length];
+    all[0] = CheckWords.RULE;
+    all[1] = CheckWords.PLACE;
+    all[2] = CheckWords.TOWER;
+    all[3] = CheckWords.NEED;
+    all[4] = CheckWords.UNIT;
+    for (int p = 0; p < verdicts.length; p++) {
+      all[5 + 3 * p] = verdicts[p];
+      all[6 + 3 * p] = values[p];
+      all[7 + 3 * p] = words[p];
+    }
+    return all;
   }
 
   private void sentence(Answer answer, int alike) {

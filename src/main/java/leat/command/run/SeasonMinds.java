@@ -227,7 +227,7 @@ final class SeasonMinds {
         answer.mind(
             "every-longer",
             row,
-            "the pots of {what} stand empty for {days} days between batches: every is longer than growing.");
+            "the pots of {what} stand empty for {days} days between batches: sowings lie further apart (every) than the plants grow (growing).");
       }
     }
     if (!sown.isEmpty() && !stands) {
@@ -246,7 +246,12 @@ final class SeasonMinds {
       Row row = Row.aside(DAY, DAYS);
       row.set(DAY, String.valueOf(season.leftOut().get(i).year()))
           .set(DAYS, season.leftOut().get(i).daysMissing());
-      answer.mind("year-left-out", row, "{day} lacks {days} days of the season and is left out.");
+      answer.mind(
+          "year-left-out",
+          row,
+          season.leftOut().get(i).daysMissing() == 1
+              ? "the year {day} lacks one day of the season and is left out."
+              : "the year {day} lacks {days} days of the season and is left out.");
     }
   }
 
@@ -260,7 +265,9 @@ final class SeasonMinds {
       answer.mind(
           "one-year",
           sums,
-          "the range is {water_use_low_L} to {water_use_high_L} from the doubt about thirst alone: one year says nothing of wetter or hotter ones.");
+          SeasonSums.USE.isOneNumber(sums)
+              ? "one year of weather says nothing of wetter or hotter ones."
+              : "the range is {water_use_low_L} to {water_use_high_L} from the doubt about thirst alone: one year of weather says nothing of wetter or hotter ones.");
     } else {
       answer.mind(
           "range",

@@ -151,9 +151,7 @@ final class SeasonText {
         "{cost_water:money} {currency}",
         over
             ? "rain gives {rain_L}, of which {overflow_L} runs over"
-            : rain
-                ? "rain gives {rain_L} of it"
-                : runs.totals().counts().topups() == 1 ? "one top-up" : "{topups} top-ups");
+            : rain ? "rain gives {rain_L} more" : topups());
     line(
         answer,
         all,
@@ -209,6 +207,11 @@ final class SeasonText {
           "{hold_up_L}",
           "while they run: the pump draws air under {air_L} in all");
     }
+  }
+
+  private String topups() {
+    int n = runs.totals().counts().topups();
+    return n == 0 ? "no top-up" : n == 1 ? "one top-up" : "{topups} top-ups";
   }
 
   private void line(

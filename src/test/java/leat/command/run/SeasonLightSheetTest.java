@@ -194,9 +194,9 @@ class SeasonLightSheetTest {
   void inWords() {
     Cli own = Cli.run("season", "light", "--light", "3", "--need", "13");
     assertThat(own.out)
-        .startsWith("The plants get 3.0 mol/m2 a day.")
+        .startsWith("The plants get 3.0 mol/m2 of light per day.")
         .contains("need", "13 mol/m2")
-        .contains("10 mol/m2 a day under what is wanted");
+        .contains("10 mol/m2 per day under what is wanted");
     Cli lux =
         Cli.run(
             "season",
@@ -209,7 +209,7 @@ class SeasonLightSheetTest {
             "basil",
             "--lux-of",
             "white-led");
-    assertThat(lux.out).contains("basil gets 2.1 mol/m2 a day, under its low mark of 9");
+    assertThat(lux.out).contains("basil gets 2.1 mol/m2 per day, under its low mark of 9");
   }
 
   @Test
