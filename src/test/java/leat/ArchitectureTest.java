@@ -27,6 +27,7 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import leat.cli.Declared;
 import leat.plan.Taken;
+import leat.plan.Value;
 import org.junit.jupiter.api.Test;
 
 /** What may know what; see DEVELOPERS.md. */
@@ -388,6 +389,32 @@ class ArchitectureTest {
             .isFalse();
       }
     }
+  }
+
+  /**
+   * What {@code system} makes of a plan holds values, alone or in lists: neither the plan, nor what
+   * can be asked for any key. A {@link Value} is one number that knows its own key, and nothing
+   * more is read through it.
+   */
+  @Test
+  void whatAPlanDescribesHoldsNoPlan() {
+    Set<String> readers =
+        Set.of("Plan", "Section", "Asker", "Taken", "Slot", "Key", "KeyPath", "Named", "Node");
+    int fields = 0;
+    for (JavaClass one : LEAT) {
+      if (one.getPackageName().equals("leat.system")) {
+        for (JavaField field : one.getFields()) {
+          fields++;
+          assertThat(field.getAllInvolvedRawTypes())
+              .as(field.getFullName() + " is a value")
+              .noneMatch(
+                  type ->
+                      type.getBaseComponentType().getPackageName().equals("leat.plan")
+                          && readers.contains(type.getBaseComponentType().getSimpleName()));
+        }
+      }
+    }
+    assertThat(fields).as("fields that were looked at").isGreaterThan(200);
   }
 
   /** Messages are built by named methods, so that the gallery can show each. */

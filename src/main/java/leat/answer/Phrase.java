@@ -47,7 +47,7 @@ public final class Phrase {
       Unit shown = show.unit(us, high);
       String from = NumberText.significant(shown.fromBase(low), show.digits());
       String to = NumberText.significant(shown.fromBase(high), show.digits());
-      String unit = ' ' + shown.symbol();
+      String unit = unit(shown);
       return from.equals(to) ? to + unit : from + " to " + to + unit;
     }
   }
@@ -183,7 +183,7 @@ public final class Phrase {
         double rounded = rounded(amount.value, amount.show, us, amount.towards);
         out.append(text(rounded, amount.show, us));
         if (!amount.bare) {
-          out.append(' ').append(amount.show.unit(us, rounded).symbol());
+          out.append(unit(amount.show.unit(us, rounded)));
         }
       } else if (part instanceof Range range) {
         out.append(range.render(us));
@@ -216,6 +216,11 @@ public final class Phrase {
             ? near
             : towards > 0 ? Math.ceil(steps) : Math.floor(steps);
     return unit.toBase(exponent < 0 ? whole / step : whole * step);
+  }
+
+  /** What stands behind a number: nothing behind a pH. */
+  private static String unit(Unit shown) {
+    return shown.symbol().isEmpty() ? "" : ' ' + shown.symbol();
   }
 
   static String text(double value, Show show, boolean us) {

@@ -85,10 +85,17 @@ final class Template {
     Row to = holder(row, high, template);
     Object least = from.get(from.column(low));
     Object most = to.get(to.column(high));
-    if (least instanceof Double a && most instanceof Double b) {
-      phrase.range(a, b, to.column(high).show());
-    } else {
+    if (least == null || most == null) {
       phrase.add("-");
+    } else if (to.column(high).show() != null) {
+      phrase.range((Double) least, (Double) most, to.column(high).show());
+    } else {
+      Phrase first = Answer.phrase(from, from.column(low));
+      Phrase last = Answer.phrase(to, to.column(high));
+      phrase.add(first);
+      if (!first.render(false).equals(last.render(false))) {
+        phrase.add(" to ").add(last);
+      }
     }
   }
 

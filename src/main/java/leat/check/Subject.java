@@ -11,11 +11,14 @@ import leat.hydraulics.Derate;
 import leat.hydraulics.ManifoldFlow;
 import leat.level.Sender;
 import leat.level.Tank;
+import leat.parts.BuildList;
 import leat.plan.Plan;
 import leat.plan.Section;
 import leat.plan.Taken;
 import leat.season.YearRuns;
 import leat.stability.SiteWind;
+import leat.system.BuildOf;
+import leat.system.DeckOf;
 import leat.system.DerateOf;
 import leat.system.DutyOf;
 import leat.system.MoneyOf;
@@ -60,6 +63,8 @@ public final class Subject {
   private YearRuns seasonRuns;
   private MoneyOf money;
   private PartsOf parts;
+  private BuildList build;
+  private DeckOf deck;
   private DutyOf duty;
   private Designs designs;
 
@@ -302,6 +307,22 @@ public final class Subject {
       parts = PartsOf.of(plan, null, taken);
     }
     return parts;
+  }
+
+  /** The list of their parts. */
+  public BuildList build() {
+    if (build == null) {
+      build = BuildOf.of(plan, parts().towers(), taken);
+    }
+    return build;
+  }
+
+  /** What stands on the deck. */
+  public DeckOf deck() {
+    if (deck == null) {
+      deck = DeckOf.of(plan, parts(), taken);
+    }
+    return deck;
   }
 
   /** What the timings do over the season, else over a year. */

@@ -23,14 +23,12 @@ final class Asking {
   private Asking() {}
 
   /** The refusal with all that is missing; the same when it is about something else. */
-  static Refused all(Refused first, Command command, CommandLines.Typed typed, Terminal terminal) {
+  static Refused all(Refused first, TypedLine typed, Terminal terminal) {
     List<Problem> asked = new ArrayList<>();
-    CommandLines.Typed filled = new CommandLines.Typed();
-    filled.values.putAll(typed.values);
-    filled.operands.addAll(typed.operands);
+    TypedLine filled = typed.copy();
     Refused refused = first;
-    while (refused != null && asked.size() < MOST && fill(refused, asked, filled, command)) {
-      refused = ask(command, new Call(command, filled, terminal));
+    while (refused != null && asked.size() < MOST && fill(refused, asked, filled)) {
+      refused = ask(new Call(filled, terminal));
     }
     return asked.isEmpty() ? first : new Refused(asked, first.exitCode());
   }
@@ -40,25 +38,25 @@ final class Asking {
     if (!command.takesPlan()) {
       return withoutPlan(command);
     }
-    CommandLines.Typed typed = new CommandLines.Typed();
+    TypedLine typed = new TypedLine(command);
     typed.values.put(CommonFlags.PLAN.name, List.of("-"));
     byte[] plan = Starter.text(null).getBytes(StandardCharsets.UTF_8);
-    return questions(command, typed, plan);
+    return questions(typed, plan);
   }
 
   /** The flags that a call without a plan cannot do without. */
   static List<String> withoutPlan(Command command) {
-    return questions(command, new CommandLines.Typed(), new byte[0]);
+    return questions(new TypedLine(command), new byte[0]);
   }
 
-  private static List<String> questions(Command command, CommandLines.Typed typed, byte[] input) {
+  private static List<String> questions(TypedLine typed, byte[] input) {
     List<String> flags = new ArrayList<>();
     OutputStream nowhere = OutputStream.nullOutputStream();
-    Refused first = ask(command, new Call(command, typed, terminal(input, nowhere)));
+    Refused first = ask(new Call(typed, terminal(input, nowhere)));
     if (first == null) {
       return flags;
     }
-    List<Problem> problems = all(first, command, typed, terminal(input, nowhere)).problems();
+    List<Problem> problems = all(first, typed, terminal(input, nowhere)).problems();
     for (int i = 0; i < problems.size(); i++) {
       String asked = problems.get(i).asked();
       if (asked != null && asked.startsWith("--")) {
@@ -78,9 +76,9 @@ final class Asking {
         null);
   }
 
-  private static Refused ask(Command command, Call call) {
+  private static Refused ask(Call call) {
     try {
-      command.answer(call);
+      call.command.answer(call);
       return null;
     } catch (Refused e) {
       return e;
@@ -91,8 +89,7 @@ final class Asking {
   }
 
   /** Takes up the questions of a refusal; false when it asks nothing new. */
-  private static boolean fill(
-      Refused refused, List<Problem> asked, CommandLines.Typed filled, Command command) {
+  private static boolean fill(Refused refused, List<Problem> asked, TypedLine filled) {
     boolean more = false;
     List<Problem> problems = refused.problems();
     for (int i = 0; i < problems.size(); i++) {
@@ -101,7 +98,7 @@ final class Asking {
         return more;
       }
       asked.add(problem);
-      put(filled, problem, command);
+      put(filled, problem);
       more = true;
     }
     return more;
@@ -116,7 +113,7 @@ final class Asking {
     return false;
   }
 
-  private static void put(CommandLines.Typed filled, Problem problem, Command command) {
+  private static void put(TypedLine filled, Problem problem) {
     boolean flag = problem.asked().startsWith("--");
     String name = flag ? problem.asked() : CommonFlags.SET.name;
     List<String> values = new ArrayList<>();

@@ -1,6 +1,5 @@
 package leat.cli;
 
-import leat.plan.KindReader;
 import leat.plan.Problem;
 import leat.quantity.Nearest;
 
@@ -15,12 +14,16 @@ public final class CommandErrors {
     return new Problem(code, null, "leat " + command.name(), message);
   }
 
+  /** What was meant, else what there is. */
+  static String meant(String near, String otherwise) {
+    return near == null ? otherwise : "; did you mean \"" + near + "\"?";
+  }
+
   /** A tower by its name, where no plan is read that has towers. */
   public static Problem towerOfNoPlan(Command command, String typed) {
-    return new Problem(
+    return problem(
         "tower-of-no-plan",
-        null,
-        "leat " + command.name(),
+        command,
         "--tower names a tower of a plan, and no plan is named: add --plan FILE, or leave --tower out; got \""
             + typed
             + "\"");
@@ -33,10 +36,7 @@ public final class CommandErrors {
         "unknown-command",
         null,
         "leat",
-        "no command \""
-            + typed
-            + "\""
-            + (near == null ? "; leat --help lists them" : "; did you mean \"" + near + "\"?"));
+        "no command \"" + typed + "\"" + meant(near, "; leat --help lists them"));
   }
 
   /** A word behind a command that is none of its sub-commands. */
@@ -96,36 +96,15 @@ public final class CommandErrors {
 
   /** An operand where none is taken. */
   public static Problem noOperands(Command command, String operand) {
-    String meant = flagFor(command, operand);
-    return problem(
-        "no-operands",
-        command,
-        "\""
-            + operand
-            + (meant == null
-                ? "\" belongs to no flag; values with a space want quotes, such as --bore \"13 mm\""
-                : "\" belongs to no flag; did you mean " + meant + "?"));
-  }
-
-  /**
-   * The first flag that a bare value could be for, with the value: {@code --at "28 C"}; or null.
-   */
-  private static String flagFor(Command command, String operand) {
-    Flag[] flags = command.flags();
-    boolean starts = !operand.isEmpty() && operand.charAt(0) >= '0' && operand.charAt(0) <= '9';
-    for (int i = 0; starts && i < flags.length; i++) {
-      boolean quantity = flags[i].kind() != null && flags[i].kind().dimension() != null;
-      int blank = quantity ? flags[i].example().indexOf(' ') : -1;
-      String[] tried = {
-        operand, blank < 0 ? operand : operand + flags[i].example().substring(blank)
-      };
-      for (int k = 0; quantity && k < tried.length; k++) {
-        if (KindReader.reads(flags[i].kind(), tried[k])) {
-          return flags[i].name() + " " + Call.quoted(tried[k]);
-        }
-      }
+    String meant = null;
+    for (int i = 0; i < command.flags().length && meant == null; i++) {
+      meant = command.flags()[i].withBare(operand);
     }
-    return null;
+    String mend =
+        meant == null
+            ? "; values with a space want quotes, such as --bore \"13 mm\""
+            : "; did you mean " + meant + "?";
+    return problem("no-operands", command, "\"" + operand + "\" belongs to no flag" + mend);
   }
 
   /** A chart in a format of bare rows. */
@@ -156,6 +135,14 @@ public final class CommandErrors {
         "no-page-of-rows",
         command,
         "rows that come one by one are csv or json; --chart and --format html are for an answer without them");
+  }
+
+  /** Rows that come one by one have no working. */
+  public static Problem noWorkingOfRows(Command command) {
+    return problem(
+        "no-working-of-rows",
+        command,
+        "--explain shows the numbers of one answer, not of rows that come one by one; ask one of them without --column");
   }
 
   /** A flag the question cannot do without. */
@@ -241,44 +228,8 @@ public final class CommandErrors {
   /** A word that is none of a list. */
   public static Problem unknownWord(
       String what, String typed, String near, java.util.List<String> known) {
-    String mend =
-        near == null ? "; known: " + String.join(", ", known) : "; did you mean \"" + near + "\"?";
+    String mend = meant(near, "; known: " + String.join(", ", known));
     return new Problem("unknown-word", null, what, "no " + what + " \"" + typed + "\"" + mend);
-  }
-
-  /** Rows without even a header. */
-  public static Problem emptyRows(String source) {
-    return new Problem(
-        "empty-rows",
-        null,
-        source,
-        "there are no rows, not even a header line with the column names");
-  }
-
-  /** A column that is not there. */
-  public static Problem noColumn(String source, String column, java.util.List<String> names) {
-    String near = Nearest.of(column, names);
-    return new Problem(
-        "no-column",
-        null,
-        source,
-        "no column \""
-            + column
-            + "\""
-            + (near == null
-                ? "; it has " + String.join(", ", names)
-                : "; did you mean \"" + near + "\"?"));
-  }
-
-  /** A column of the answer that the rows have already. */
-  public static Problem nameClash(String source, String column) {
-    return new Problem(
-        "name-clash",
-        null,
-        source,
-        "the rows have a column \""
-            + column
-            + "\" already; --prefix leat_ puts something before the answer's names");
   }
 
   /** A key of --value that the answer has not. */
@@ -289,16 +240,10 @@ public final class CommandErrors {
         command,
         "the answer has no \""
             + key
+            + "\""
             + (keys.isEmpty()
-                ? "\": it is one text, without columns"
-                : near != null
-                    ? "\"; did you mean \"" + near + "\"?"
-                    : "\"; it has " + String.join(", ", keys)));
-  }
-
-  /** A bad row under --strict. */
-  public static Problem badRow(String source, long row, String column, String why) {
-    return new Problem("bad-row", null, source, "row " + row + ", column " + column + ": " + why);
+                ? ": it is one text, without columns"
+                : meant(near, "; it has " + String.join(", ", keys))));
   }
 
   /** Repeated flags that do not pair. */

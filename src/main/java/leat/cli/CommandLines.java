@@ -1,9 +1,7 @@
 package leat.cli;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import leat.plan.Refused;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
@@ -81,90 +79,7 @@ final class CommandLines {
     return line;
   }
 
-  /** What was typed: values by flag name, in order, and operands. */
-  static final class Typed {
-    final Map<String, List<String>> values = new HashMap<>();
-    final List<String> operands = new ArrayList<>();
-    List<String> words = List.of();
-
-    boolean has(Flag flag) {
-      return values.containsKey(flag.name);
-    }
-
-    /** The same line with one plan in place of all that are operands. */
-    Typed with(String plan) {
-      Typed other = new Typed();
-      other.values.putAll(values);
-      for (int i = 0; i < operands.size(); i++) {
-        if (!Call.isPlanName(operands.get(i))) {
-          other.operands.add(operands.get(i));
-        }
-      }
-      other.operands.add(plan);
-      return other;
-    }
-  }
-
-  static Typed parse(Command command, String[] args) {
-    Typed plain = plain(command, args);
-    Typed typed = plain != null ? plain : withPicocli(command, args);
-    typed.words = java.util.Arrays.asList(args);
-    return typed;
-  }
-
-  /**
-   * Reads a plain line, each flag written out with its value behind or joined to it, without
-   * picocli, which costs half of a one-off sum's start; null for anything else, also for every
-   * mistake.
-   */
-  static Typed plain(Command command, String[] args) {
-    Flag[] flags = CommonFlags.all(command);
-    Typed typed = new Typed();
-    for (int i = 0; i < args.length; i++) {
-      String arg = args[i];
-      int equals = arg.startsWith("--") ? arg.indexOf('=') : -1;
-      Flag flag = named(flags, equals < 0 ? arg : arg.substring(0, equals));
-      if (flag == null || equals > 0 && !flag.hasValue()) {
-        if (arg.startsWith("-")) {
-          return null;
-        }
-        typed.operands.add(arg);
-        continue;
-      }
-      String value = "true";
-      if (equals > 0) {
-        // joined to its flag a value may begin with a minus
-        value = arg.substring(equals + 1);
-      } else if (flag.hasValue()) {
-        i++;
-        if (i == args.length || args[i].startsWith("-")) {
-          return null;
-        }
-        value = args[i];
-      }
-      List<String> values = typed.values.get(flag.name);
-      if (values == null) {
-        values = new ArrayList<>();
-        typed.values.put(flag.name, values);
-      } else if (!flag.repeatable) {
-        return null;
-      }
-      values.add(value);
-    }
-    return typed;
-  }
-
-  private static Flag named(Flag[] flags, String arg) {
-    for (int i = 0; i < flags.length; i++) {
-      Flag flag = flags[i];
-      if (arg.equals(flag.name) || arg.equals(flag.shortName) || arg.equals(flag.alias)) {
-        return flag;
-      }
-    }
-    return null;
-  }
-
-  static Typed withPicocli(Command command, String[] args) {
+  static TypedLine withPicocli(Command command, String[] args) {
     CommandLine.ParseResult result;
     try {
       result = of(command, args).parseArgs(args);
@@ -176,7 +91,7 @@ final class CommandLines {
     } catch (CommandLine.ParameterException e) {
       throw new Refused(CommandErrors.badCommandLine(command, e.getMessage()));
     }
-    Typed typed = new Typed();
+    TypedLine typed = new TypedLine(command);
     List<OptionSpec> matched = result.matchedOptions();
     for (int i = 0; i < matched.size(); i++) {
       OptionSpec option = matched.get(i);

@@ -1,8 +1,11 @@
 package leat.cli;
 
+import leat.answer.Format;
 import leat.plan.Kind;
+import leat.plan.KindReader;
+import leat.plan.Refused;
 
-/** Flags that every command has. */
+/** Flags that every command has, and the format that they ask for. */
 final class CommonFlags {
   private CommonFlags() {}
 
@@ -41,7 +44,7 @@ final class CommonFlags {
           "KEY",
           Kind.TEXT,
           "volume_L",
-          "only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1");
+          "only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1");
   static final Flag OUTPUT =
       Flag.of(
           "--output",
@@ -120,5 +123,86 @@ final class CommonFlags {
     Flag[] all = java.util.Arrays.copyOf(own, own.length + common.length);
     System.arraycopy(common, 0, all, own.length, common.length);
     return all;
+  }
+
+  /** The key of --value, whose values alone are asked for, or null. */
+  static String valueKey(Call call) {
+    String key = call.text(VALUE.name);
+    if (key != null && call.has(FORMAT.name)) {
+      throw new Refused(CommandErrors.notBoth(call.command, VALUE.name, FORMAT.name));
+    }
+    if (key != null && call.command.draws() && call.has(CHART.name)) {
+      throw new Refused(CommandErrors.notBoth(call.command, VALUE.name, CHART.name));
+    }
+    return key;
+  }
+
+  /** The format that a call asks for. */
+  static Format formatOf(Call call) {
+    String format = valueKey(call) != null ? Format.VALUE : formatName(call);
+    char delimiter = character(call, DELIMITER, ',');
+    char decimal = character(call, DECIMAL, '.');
+    if (delimiter == decimal) {
+      throw new Refused(CommandErrors.sameSeparators(delimiter));
+    }
+    boolean us = "us".equals(units(call));
+    boolean quiet = call.has(QUIET.name);
+    boolean explain = call.has(EXPLAIN.name);
+    Format asked = new Format(format, us, quiet, explain, call.has(RAW.name), delimiter, decimal);
+    if (call.command.draws() && call.has(CHART.name)) {
+      if (!"text".equals(format) && !"html".equals(format)) {
+        throw new Refused(CommandErrors.chartInText(call.command, format));
+      }
+      asked.charted(call.terminal.takesBoxes());
+    }
+    return onScreen(call, asked);
+  }
+
+  private static Format onScreen(Call call, Format asked) {
+    boolean toScreen = call.text(OUTPUT.name) == null;
+    String color = (String) valueOr(call, COLOR, "auto");
+    boolean painted = "always".equals(color) || "auto".equals(color) && call.terminal.wantsColor();
+    return asked.on(toScreen ? call.terminal.columns() : 0, toScreen && painted);
+  }
+
+  private static String formatName(Call call) {
+    return (String) valueOr(call, FORMAT, "text");
+  }
+
+  /** Whether a call is answered in text of US customary units. */
+  static boolean isUsText(Call call) {
+    return "us".equals(units(call)) && "text".equals(formatName(call));
+  }
+
+  /** Units of text: those of the flag, else of the plan that was read, else of LEAT_UNITS. */
+  private static String units(Call call) {
+    String asked = (String) call.value(UNITS.name);
+    if (asked != null || call.unitsOfPlan() != null) {
+      return asked != null ? asked : call.unitsOfPlan();
+    }
+    String usual = call.terminal.environment.get("LEAT_UNITS");
+    if (usual == null || usual.isEmpty()) {
+      return "metric";
+    }
+    return (String) KindReader.read(UNITS.kind, "LEAT_UNITS", usual);
+  }
+
+  private static Object valueOr(Call call, Flag flag, Object otherwise) {
+    Object value = call.value(flag.name);
+    return value == null ? otherwise : value;
+  }
+
+  private static char character(Call call, Flag flag, char otherwise) {
+    String text = call.text(flag.name);
+    if (text == null) {
+      return otherwise;
+    }
+    if ("\\t".equals(text) || "tab".equals(text)) {
+      return '\t';
+    }
+    if (text.length() != 1 || Character.isLetterOrDigit(text.charAt(0)) || text.charAt(0) == '"') {
+      throw new Refused(CommandErrors.notACharacter(flag.name, text));
+    }
+    return text.charAt(0);
   }
 }

@@ -11,16 +11,12 @@ import leat.plan.Refused;
  * One question put to several plans, one after the other; one that cannot be read stops no other.
  */
 final class EachPlan {
-  private final Command command;
-  private final CommandLines.Typed typed;
   private final Terminal terminal;
   private final List<String> names = new ArrayList<>();
   private final List<Answer> answers = new ArrayList<>();
   private int exitCode;
 
-  EachPlan(Command command, CommandLines.Typed typed, Terminal terminal) {
-    this.command = command;
-    this.typed = typed;
+  EachPlan(Terminal terminal) {
     this.terminal = terminal;
   }
 
@@ -44,12 +40,12 @@ final class EachPlan {
 
   private void ask(String name, Call one) {
     try {
-      Answer answer = Run.answerOf(command, one);
+      Answer answer = Run.answerOf(one);
       names.add(name);
       answers.add(answer);
       exitCode = Math.max(exitCode, answer.exitCode());
     } catch (Refused e) {
-      Refused all = Asking.all(e, command, typed.with(name), terminal);
+      Refused all = Asking.all(e, one, terminal);
       Run.tell(terminal, all);
       exitCode = Math.max(exitCode, all.exitCode());
     }

@@ -1,6 +1,7 @@
 package leat.cli;
 
 import leat.plan.Kind;
+import leat.plan.KindReader;
 
 /**
  * One flag of a command, declared once: parsing, help, manual and completion follow it. A flag with
@@ -81,6 +82,21 @@ public final class Flag {
   public Flag alias(String other) {
     alias = other;
     return this;
+  }
+
+  /**
+   * The flag with a bare value that it could be for, {@code --at "28 C"}; null when it cannot. A
+   * number takes the unit of the example.
+   */
+  String withBare(String typed) {
+    boolean starts = !typed.isEmpty() && typed.charAt(0) >= '0' && typed.charAt(0) <= '9';
+    if (!starts || kind == null || kind.dimension() == null) {
+      return null;
+    }
+    int blank = example.indexOf(' ');
+    String united = blank < 0 ? typed : typed + example.substring(blank);
+    String value = KindReader.reads(kind, typed) ? typed : united;
+    return KindReader.reads(kind, value) ? name + " " + Call.quoted(value) : null;
   }
 
   boolean hasValue() {

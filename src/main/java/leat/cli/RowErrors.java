@@ -1,6 +1,7 @@
 package leat.cli;
 
 import leat.plan.Problem;
+import leat.quantity.Nearest;
 
 /** Messages about tables of rows that were read in. */
 public final class RowErrors {
@@ -41,5 +42,43 @@ public final class RowErrors {
   public static Problem lineTooLong(String source) {
     return new Problem(
         "line-too-long", null, source, "a line is longer than 1 MB: these are no rows of a table");
+  }
+
+  /** Rows without even a header. */
+  public static Problem emptyRows(String source) {
+    return new Problem(
+        "empty-rows",
+        null,
+        source,
+        "there are no rows, not even a header line with the column names");
+  }
+
+  /** A column that is not there. */
+  public static Problem noColumn(String source, String column, java.util.List<String> names) {
+    String near = Nearest.of(column, names);
+    return new Problem(
+        "no-column",
+        null,
+        source,
+        "no column \""
+            + column
+            + "\""
+            + CommandErrors.meant(near, "; it has " + String.join(", ", names)));
+  }
+
+  /** A column of the answer that the rows have already. */
+  public static Problem nameClash(String source, String column) {
+    return new Problem(
+        "name-clash",
+        null,
+        source,
+        "the rows have a column \""
+            + column
+            + "\" already; --prefix leat_ puts something before the answer's names");
+  }
+
+  /** A bad row under --strict. */
+  public static Problem badRow(String source, long row, String column, String why) {
+    return new Problem("bad-row", null, source, "row " + row + ", column " + column + ": " + why);
   }
 }

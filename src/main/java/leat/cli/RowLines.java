@@ -2,8 +2,7 @@ package leat.cli;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
-import leat.plan.Refused;
+import java.util.Arrays;
 
 /**
  * Records of a CSV after RFC 4180 as bytes, one at a time in constant memory. Cells are found
@@ -12,49 +11,35 @@ import leat.plan.Refused;
  * cannot swallow the rows after it.
  */
 public final class RowLines {
-  /** Longest line; beyond it the input is no table of rows. */
-  static final int LONGEST = 1 << 20;
-
   /** Longest record with line ends in quotes. */
   static final int LONGEST_QUOTED = 1 << 16;
 
-  private final InputStream in;
-  private final String source;
-  private byte[] buffer = new byte[1 << 16];
-  private int filled;
-  private int next;
-  private boolean ended;
+  private final LineBuffer in;
   private byte delimiter = ',';
 
   private int from;
   private int to;
   private boolean quoted;
   private boolean broken;
-  private boolean carriageReturn;
+  private int carriage;
   private int unclosed;
-  private java.io.Flushable beforeWaiting;
+
+  /** While a record is walked through: inside quotes, and where a cell begins. */
+  private boolean open;
+
+  private boolean cellStart;
 
   private int[] starts = new int[64];
   private int[] ends = new int[64];
   private int cells;
 
   RowLines(InputStream in, String source) throws IOException {
-    this.in = in;
-    this.source = source;
-    while (filled < 3 && fill()) {
-      // a byte order mark is three bytes
-    }
-    boolean mark =
-        filled >= 3
-            && buffer[0] == (byte) 0xEF
-            && buffer[1] == (byte) 0xBB
-            && buffer[2] == (byte) 0xBF;
-    next = mark ? 3 : 0;
+    this.in = new LineBuffer(in, source);
   }
 
   /** What is flushed before the input is waited for, so that a slow input is answered at once. */
   public void beforeWaiting(java.io.Flushable answers) {
-    beforeWaiting = answers;
+    in.beforeWaiting(answers);
   }
 
   /** Sign between the cells, from here on. */
@@ -64,65 +49,16 @@ public final class RowLines {
 
   /** First line of the input as text without consuming it; null when there is none. */
   String peek() throws IOException {
-    int end = lineEnd(next);
-    while (end < 0) {
-      if (!fill()) {
-        end = filled;
-        break;
-      }
-      end = lineEnd(next);
-    }
-    return end <= next && ended && next >= filled
-        ? null
-        : new String(buffer, next, end - next, StandardCharsets.UTF_8);
-  }
-
-  private int lineEnd(int at) {
-    byte[] b = buffer;
-    int n = filled;
-    for (int i = at; i < n; i++) {
-      if (b[i] == '\n') {
-        return i;
-      }
-    }
-    return -1;
-  }
-
-  /** Reads more behind what is left; false at the end. */
-  private boolean fill() throws IOException {
-    if (ended) {
-      return false;
-    }
-    if (next > 0 && filled == buffer.length) {
-      System.arraycopy(buffer, next, buffer, 0, filled - next);
-      filled -= next;
-      next = 0;
-    }
-    if (filled == buffer.length) {
-      if (buffer.length >= LONGEST) {
-        throw new Refused(RowErrors.lineTooLong(source));
-      }
-      buffer = java.util.Arrays.copyOf(buffer, buffer.length * 2);
-    }
-    if (beforeWaiting != null && in.available() == 0) {
-      beforeWaiting.flush();
-    }
-    int n = in.read(buffer, filled, buffer.length - filled);
-    if (n < 0) {
-      ended = true;
-      return false;
-    }
-    filled += n;
-    return true;
+    return in.peek();
   }
 
   /** Moves to the next record that is not empty; false at the end. */
   public boolean advance() throws IOException {
     while (true) {
-      if (next >= filled && !fill()) {
+      if (in.next >= in.filled && !in.fill()) {
         return false;
       }
-      if (next >= filled) {
+      if (in.next >= in.filled) {
         continue;
       }
       line();
@@ -135,76 +71,77 @@ public final class RowLines {
   private void line() throws IOException {
     quoted = false;
     broken = false;
-    int carriage = Integer.MAX_VALUE;
-    int offset = 0;
-    int end = -1;
+    carriage = Integer.MAX_VALUE;
+    int end = lineEnd(0);
     while (end < 0) {
-      byte[] b = buffer;
-      int n = filled;
-      int i = next + offset;
-      for (; i < n; i++) {
-        byte c = b[i];
-        if (c == '\n') {
-          end = i;
-          break;
-        }
-        if (c == '"') {
-          quoted = true;
-        } else if (c == '\r' && carriage == Integer.MAX_VALUE) {
-          carriage = i - next;
-        }
-      }
-      if (end < 0) {
-        offset = n - next;
-        if (!fill()) {
-          end = filled;
-        }
-      }
+      int seen = in.filled - in.next;
+      end = in.fill() ? lineEnd(seen) : in.filled;
     }
-    from = next;
+    from = in.next;
     if (quoted) {
       end = quotedEnd(end);
     }
-    to = end > from && buffer[end - 1] == '\r' ? end - 1 : end;
-    carriageReturn = carriage < to - from;
-    next = Math.min(end + 1, filled);
+    to = end > from && in.bytes[end - 1] == '\r' ? end - 1 : end;
+    in.next = Math.min(end + 1, in.filled);
+  }
+
+  /** Offset of the line's end, so far as bytes are there, else -1; sees quotes on the way. */
+  private int lineEnd(int seen) {
+    byte[] b = in.bytes;
+    int start = in.next;
+    int n = in.filled;
+    for (int i = start + seen; i < n; i++) {
+      byte c = b[i];
+      if (c == '\n') {
+        return i;
+      }
+      if (c == '"') {
+        quoted = true;
+      } else if (c == '\r' && carriage == Integer.MAX_VALUE) {
+        carriage = i - start;
+      }
+    }
+    return -1;
   }
 
   /** End of a record whose cells may hold line ends; the line's own end when a quote stays open. */
   private int quotedEnd(int lineEnd) throws IOException {
-    int offset = lineEnd - from;
+    int length = lineEnd - from;
+    open = false;
+    cellStart = true;
     int at = 0;
-    boolean open = false;
-    boolean cellStart = true;
     while (true) {
-      while (from + at < filled) {
-        byte c = buffer[from + at];
+      for (; from + at < in.filled; at++) {
+        byte c = in.bytes[from + at];
         if (c == '\n' && !open) {
           return from + at;
         }
-        if (c == '"' && (open || cellStart)) {
-          open = !open;
-          cellStart = false;
-        } else if (!open) {
-          if (c == '"' && at > 0 && buffer[from + at - 1] == '"') {
-            open = true;
-          }
-          cellStart = c == delimiter;
+        if (at >= longestQuoted()) {
+          return unclosed(length);
         }
-        at++;
-        if (at > longestQuoted()) {
-          unclosed++;
-          broken = true;
-          return from + offset;
-        }
+        walk(c, at > 0 ? in.bytes[from + at - 1] : 0);
       }
-      if (!fill()) {
-        broken = open;
-        unclosed += open ? 1 : 0;
-        return open ? from + offset : filled;
+      if (!in.fill()) {
+        return open ? unclosed(length) : in.filled;
       }
-      from = next;
+      from = in.next;
     }
+  }
+
+  private void walk(byte c, byte before) {
+    if (c == '"' && (open || cellStart)) {
+      open = !open;
+      cellStart = false;
+    } else if (!open) {
+      open = c == '"' && before == '"';
+      cellStart = c == delimiter;
+    }
+  }
+
+  private int unclosed(int length) {
+    unclosed++;
+    broken = true;
+    return from + length;
   }
 
   /**
@@ -217,48 +154,47 @@ public final class RowLines {
   /** Finds the cells of the record. */
   public void split() {
     cells = 0;
-    byte[] b = buffer;
+    int last = quoted && !broken ? splitQuoted() : splitPlain();
+    cell(last, to);
+  }
+
+  /** Takes all cells but the last; the start of that. */
+  private int splitPlain() {
+    byte[] b = in.bytes;
+    byte sign = delimiter;
     int start = from;
     int end = to;
-    if (!quoted || broken) {
-      byte sign = delimiter;
-      for (int i = start; i < end; i++) {
-        if (b[i] == sign) {
-          cell(start, i);
-          start = i + 1;
-        }
-      }
-      cell(start, end);
-      return;
-    }
-    boolean open = false;
-    boolean cellStart = true;
     for (int i = start; i < end; i++) {
-      byte c = b[i];
-      if (c == '"' && (open || cellStart)) {
-        open = !open;
-        cellStart = false;
-      } else if (!open) {
-        if (c == delimiter) {
-          cell(start, i);
-          start = i + 1;
-          cellStart = true;
-        } else if (c == '"' && b[i - 1] == '"') {
-          open = true;
-        } else if (b[start] == '"') {
-          broken = true;
-        } else {
-          cellStart = false;
-        }
+      if (b[i] == sign) {
+        cell(start, i);
+        start = i + 1;
       }
     }
-    cell(start, end);
+    return start;
+  }
+
+  private int splitQuoted() {
+    byte[] b = in.bytes;
+    int start = from;
+    open = false;
+    cellStart = true;
+    for (int i = start; i < to; i++) {
+      byte c = b[i];
+      if (!open && c == delimiter) {
+        cell(start, i);
+        start = i + 1;
+      } else if (!open && !cellStart && c != '"') {
+        broken |= b[start] == '"';
+      }
+      walk(c, i > from ? b[i - 1] : 0);
+    }
+    return start;
   }
 
   private void cell(int start, int end) {
     if (cells == starts.length) {
-      starts = java.util.Arrays.copyOf(starts, cells * 2);
-      ends = java.util.Arrays.copyOf(ends, cells * 2);
+      starts = Arrays.copyOf(starts, cells * 2);
+      ends = Arrays.copyOf(ends, cells * 2);
     }
     starts[cells] = start;
     ends[cells++] = end;
@@ -271,7 +207,7 @@ public final class RowLines {
 
   /** The buffer that the offsets below point into, until the next {@link #advance}. */
   public byte[] bytes() {
-    return buffer;
+    return in.bytes;
   }
 
   /** Offset of the record. */
@@ -296,17 +232,17 @@ public final class RowLines {
 
   /** Whether a carriage return stands inside the record. */
   boolean hasCarriageReturn() {
-    return carriageReturn;
+    return carriage < to - from;
   }
 
   /** The record from a cell on, as it came. */
   String rest(int cell) {
-    return new String(buffer, starts[cell], to - starts[cell], StandardCharsets.UTF_8);
+    return in.text(starts[cell], to);
   }
 
   /** Whether the record is the last one and has no line end: it may still be written to. */
   public boolean isUnfinished() {
-    return ended && next >= filled && (filled == 0 || buffer[filled - 1] != '\n');
+    return in.isUnfinished();
   }
 
   /** Whether a quote is not closed, or text follows a closed one. */
@@ -318,10 +254,10 @@ public final class RowLines {
   public String text(int cell) {
     int start = starts[cell];
     int end = ends[cell];
-    if (broken || end - start < 2 || buffer[start] != '"') {
-      return new String(buffer, start, end - start, StandardCharsets.UTF_8);
+    if (broken || end - start < 2 || in.bytes[start] != '"') {
+      return in.text(start, end);
     }
-    String inner = new String(buffer, start + 1, end - start - 2, StandardCharsets.UTF_8);
+    String inner = in.text(start + 1, end - 1);
     return inner.indexOf('"') < 0 ? inner : inner.replace("\"\"", "\"");
   }
 }

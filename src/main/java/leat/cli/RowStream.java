@@ -3,15 +3,12 @@ package leat.cli;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import leat.answer.Bare;
 import leat.answer.Column;
 import leat.answer.CsvWriter;
 import leat.answer.Format;
 import leat.answer.Row;
-import leat.answer.Rows;
 import leat.numeric.Impossible;
 import leat.plan.Kind;
 import leat.plan.Refused;
@@ -66,19 +63,23 @@ public final class RowStream {
     public abstract void answer(String cell, Row into);
   }
 
-  private final Call call;
-  private final Function function;
+  final Function function;
+
+  /** The column of --value, or null for all. */
+  final Column only;
+
+  final Call call;
   private final Format format;
-  private final Column only;
-  private long rows;
-  private long bad;
-  private String firstBad;
+  private CellAnswers answers;
 
   public RowStream(Call call, Function function) {
     this.call = call;
     this.function = function;
     this.format = call.format();
     call.wantsRowsOnly();
+    if (call.has("--explain")) {
+      throw new Refused(CommandErrors.noWorkingOfRows(call.command));
+    }
     this.only = RowsOut.only(call, function.columns());
   }
 
@@ -96,21 +97,20 @@ public final class RowStream {
     } finally {
       output.finish(done);
     }
+    tellBad();
+    return 0;
+  }
+
+  private void tellBad() {
+    long rows = answers.rows();
+    long bad = answers.bad();
     if (rows > 0 && bad == rows) {
-      throw new Refused(RowErrors.allBad(source(), rows, firstBad));
+      throw new Refused(RowErrors.allBad(source(), rows, answers.firstBad()));
     }
     if (bad > 0 && !format.quiet) {
-      Run.tell(
-          call.terminal,
-          "Mind: "
-              + bad
-              + " of "
-              + rows
-              + " rows could not be read; the first: "
-              + firstBad
-              + "\n");
+      String first = " rows could not be read; the first: " + answers.firstBad() + "\n";
+      Run.tell(call.terminal, "Mind: " + bad + " of " + rows + first);
     }
-    return 0;
   }
 
   private InputStream input() throws IOException {
@@ -121,68 +121,87 @@ public final class RowStream {
     return RowInput.file(call, name);
   }
 
-  private String source() {
+  String source() {
     String name = call.text("--rows");
     return name == null ? "standard input" : name;
   }
 
   private void copy(InputStream in, String column, OutputStream out) throws IOException {
     RowLines lines = new RowLines(in, source());
-    String first = lines.peek();
-    if (first == null || first.isBlank()) {
-      throw new Refused(CommandErrors.emptyRows(source()));
-    }
-    char delimiter = RowInput.delimiter(call, first);
+    char delimiter = RowInput.delimiter(call, firstLine(lines));
     lines.delimiter(delimiter);
-    lines.advance();
-    lines.split();
-    List<String> names = new ArrayList<>();
-    for (int i = 0; i < lines.cells(); i++) {
-      names.add(lines.text(i));
-    }
+    List<String> names = header(lines);
     int at = find(names, column);
     RowInput.refuseTwins(names, source());
     if (only == null) {
       refuseClash(names);
     }
-    boolean json = "json".equals(format.name);
     CsvWriter writer =
         call.has("--delimiter")
             ? format.csv()
             : new CsvWriter(delimiter, decimal(delimiter, lines), format.raw);
-    Sink sink = new Sink(out);
+    RowSink sink = new RowSink(out);
     lines.beforeWaiting(sink);
-    StringBuilder text = new StringBuilder();
-    if (json) {
-      text.append('[');
-    } else if (only == null) {
-      header(text, names, writer);
-    }
-    sink.put(text);
-    boolean decimalComma = delimiter != ',';
-    Answers answers = new Answers(column, json ? null : writer, decimalComma);
+    begin(sink, names, writer);
+    answers = new CellAnswers(this, column, isJson() ? null : writer, delimiter != ',');
     try {
       while (lines.advance()) {
-        rows++;
         lines.split();
-        byte[] answer = answers.of(lines, at, names.size());
-        if (only != null) {
-          sink.put(answer, 0, answer.length);
-        } else if (json) {
-          jsonRow(sink, names, lines, answer);
-        } else {
-          csvRow(sink, names.size(), lines, answer, writer);
-        }
+        put(sink, names, lines, answers.of(lines, at, names.size()), writer);
       }
     } catch (Refused e) {
       // the rows before a bad one were answered
       sink.flush();
       throw e;
     }
-    if (json) {
+    if (isJson()) {
       sink.put(new StringBuilder("\n]\n"));
     }
     sink.flush();
+  }
+
+  private boolean isJson() {
+    return "json".equals(format.name);
+  }
+
+  private String firstLine(RowLines lines) throws IOException {
+    String first = lines.peek();
+    if (first == null || first.isBlank()) {
+      throw new Refused(RowErrors.emptyRows(source()));
+    }
+    return first;
+  }
+
+  /** The names of the columns, which are the first record. */
+  private static List<String> header(RowLines lines) throws IOException {
+    lines.advance();
+    lines.split();
+    List<String> names = new ArrayList<>();
+    for (int i = 0; i < lines.cells(); i++) {
+      names.add(lines.text(i));
+    }
+    return names;
+  }
+
+  private void begin(RowSink sink, List<String> names, CsvWriter writer) throws IOException {
+    StringBuilder text = new StringBuilder();
+    if (isJson()) {
+      text.append('[');
+    } else if (only == null) {
+      header(text, names, writer);
+    }
+    sink.put(text);
+  }
+
+  private void put(
+      RowSink sink, List<String> names, RowLines lines, byte[] answer, CsvWriter writer)
+      throws IOException {
+    if (only == null && isJson()) {
+      jsonRow(sink, names, lines);
+    } else if (only == null) {
+      csvRow(sink, names.size(), lines, writer);
+    }
+    sink.put(answer, 0, answer.length);
   }
 
   /** The sign of the appended numbers: as typed, else as in the first row of what was read. */
@@ -208,10 +227,10 @@ public final class RowStream {
         return i;
       }
     }
-    throw new Refused(CommandErrors.noColumn(source(), column, names));
+    throw new Refused(RowErrors.noColumn(source(), column, names));
   }
 
-  private String prefixed(Column column) {
+  String prefixed(Column column) {
     String prefix = call.text("--prefix");
     return prefix == null ? column.key() : prefix + column.key();
   }
@@ -221,7 +240,7 @@ public final class RowStream {
     for (int c = 0; c < columns.length; c++) {
       for (int i = 0; i < names.size(); i++) {
         if (names.get(i).strip().equals(prefixed(columns[c]))) {
-          throw new Refused(CommandErrors.nameClash(source(), prefixed(columns[c])));
+          throw new Refused(RowErrors.nameClash(source(), prefixed(columns[c])));
         }
       }
     }
@@ -240,218 +259,39 @@ public final class RowStream {
     line.append('\n');
   }
 
-  /** The record as it came, held to the header's number of cells, then the answer. */
-  private static void csvRow(
-      Sink sink, int columns, RowLines lines, byte[] answer, CsvWriter writer) throws IOException {
+  /** The record as it came, held to the header's number of cells. */
+  private static void csvRow(RowSink sink, int columns, RowLines lines, CsvWriter writer)
+      throws IOException {
     int n = lines.cells();
     if (lines.isBroken() || lines.hasCarriageReturn() || n > columns) {
-      StringBuilder mended = new StringBuilder();
-      for (int i = 0; i < Math.min(n, columns); i++) {
-        writer.separate(mended, i);
-        String cell = i == columns - 1 && n > columns ? lines.rest(i) : lines.text(i);
-        if (!cell.isEmpty()) {
-          writer.word(mended, cell);
-        }
-      }
-      sink.put(mended);
+      sink.put(mended(columns, lines, writer));
     } else {
       sink.put(lines.bytes(), lines.from(), lines.to() - lines.from());
     }
     for (int i = n; i < columns; i++) {
       sink.put((byte) writer.delimiter());
     }
-    sink.put(answer, 0, answer.length);
   }
 
-  private void jsonRow(Sink sink, List<String> names, RowLines lines, byte[] answer)
-      throws IOException {
-    StringBuilder line = new StringBuilder(rows == 1 ? "\n{" : ",\n{");
+  private static StringBuilder mended(int columns, RowLines lines, CsvWriter writer) {
+    StringBuilder mended = new StringBuilder();
+    int n = lines.cells();
+    for (int i = 0; i < Math.min(n, columns); i++) {
+      writer.separate(mended, i);
+      String cell = i == columns - 1 && n > columns ? lines.rest(i) : lines.text(i);
+      if (!cell.isEmpty()) {
+        writer.word(mended, cell);
+      }
+    }
+    return mended;
+  }
+
+  private void jsonRow(RowSink sink, List<String> names, RowLines lines) throws IOException {
+    StringBuilder line = new StringBuilder(answers.rows() == 1 ? "\n{" : ",\n{");
     for (int i = 0; i < names.size(); i++) {
       line.append(i == 0 ? "" : ", ").append(JsonText.string(names.get(i))).append(": ");
       line.append(JsonText.string(i < lines.cells() ? lines.text(i) : ""));
     }
     sink.put(line);
-    sink.put(answer, 0, answer.length);
-  }
-
-  /**
-   * The answers to cells as the bytes that stand behind a record. The function depends on nothing
-   * but its cell, so what was answered lately is kept: readings repeat.
-   */
-  private final class Answers {
-    private static final int KEPT = 1 << 12;
-    private static final int LONGEST_KEPT = 24;
-    private static final int NUMBERS = 1 << 8;
-
-    private final byte[][] cells = new byte[KEPT][];
-    private final byte[][] kept = new byte[KEPT][];
-    private final String column;
-    private final CsvWriter writer;
-    private final boolean decimalComma;
-    private final Column[] columns = function.columns();
-    private final Rows scratch = new Rows(columns);
-    private final StringBuilder text = new StringBuilder();
-    private final long[] numberBits = new long[columns.length * NUMBERS];
-    private final String[] numberTexts = new String[columns.length * NUMBERS];
-
-    /** {@code writer} null for JSON. */
-    Answers(String column, CsvWriter writer, boolean decimalComma) {
-      this.column = column;
-      this.writer = writer;
-      this.decimalComma = decimalComma;
-    }
-
-    byte[] of(RowLines lines, int at, int expected) {
-      if (lines.isBroken()) {
-        return bad("a quote is not closed, or text follows it");
-      }
-      if (lines.cells() > expected) {
-        return bad("it has " + lines.cells() + " cells, the header " + expected);
-      }
-      if (at >= lines.cells()) {
-        return answer("");
-      }
-      byte[] b = lines.bytes();
-      int start = lines.start(at);
-      int length = lines.end(at) - start;
-      if (length > LONGEST_KEPT) {
-        return answer(lines.text(at));
-      }
-      int hash = length;
-      for (int i = start; i < start + length; i++) {
-        hash = hash * 31 + b[i];
-      }
-      int slot = (hash ^ hash >>> 12) & KEPT - 1;
-      byte[] known = cells[slot];
-      if (known != null
-          && java.util.Arrays.equals(known, 0, known.length, b, start, start + length)) {
-        return kept[slot];
-      }
-      long before = bad;
-      byte[] answer = answer(lines.text(at));
-      if (bad == before) {
-        cells[slot] = java.util.Arrays.copyOfRange(b, start, start + length);
-        kept[slot] = answer;
-      }
-      return answer;
-    }
-
-    private byte[] answer(String typed) {
-      String cell = typed.strip();
-      if (decimalComma && cell.indexOf('.') < 0) {
-        cell = cell.replace(',', '.');
-      }
-      Row row = scratch.next();
-      try {
-        function.answer(cell, row);
-      } catch (Unreadable e) {
-        return bad(e.message());
-      } catch (Impossible e) {
-        return bad(e.getMessage());
-      }
-      return bytes(row);
-    }
-
-    private byte[] bad(String why) {
-      if (call.has("--strict")) {
-        throw new Refused(CommandErrors.badRow(source(), rows, column, why));
-      }
-      bad++;
-      if (firstBad == null) {
-        firstBad = "row " + rows + ", column " + column + ": " + why;
-      }
-      Row row = scratch.next();
-      row.set(function.status(), "bad-row");
-      return bytes(row);
-    }
-
-    private byte[] bytes(Row row) {
-      text.setLength(0);
-      if (only != null) {
-        Bare.append(text, row.get(only), only);
-        if (text.isEmpty()) {
-          call.sawBlankValue();
-        }
-        return text.append('\n').toString().getBytes(StandardCharsets.UTF_8);
-      }
-      for (int c = 0; c < columns.length; c++) {
-        if (writer == null) {
-          text.append(", ").append(JsonText.string(prefixed(columns[c]))).append(": ");
-        } else {
-          text.append(writer.delimiter());
-        }
-        Object value = row.get(columns[c]);
-        if (value instanceof Double number) {
-          text.append(number(c, number));
-        } else {
-          write(text, value, columns[c]);
-        }
-      }
-      text.append(writer == null ? "}" : "\n");
-      return text.toString().getBytes(StandardCharsets.UTF_8);
-    }
-
-    /** The text of a number of a column, kept too: bands repeat even where readings do not. */
-    private String number(int c, Double number) {
-      long bits = Double.doubleToLongBits(number);
-      int slot = c * NUMBERS + ((int) (bits * 0x9E3779B97F4A7C15L >>> 56) & NUMBERS - 1);
-      if (numberTexts[slot] == null || numberBits[slot] != bits) {
-        StringBuilder own = new StringBuilder();
-        write(own, number, columns[c]);
-        numberBits[slot] = bits;
-        numberTexts[slot] = own.toString();
-      }
-      return numberTexts[slot];
-    }
-
-    private void write(StringBuilder into, Object value, Column column) {
-      if (writer == null) {
-        leat.answer.JsonValue.append(into, value, column);
-      } else {
-        writer.value(into, value, column);
-      }
-    }
-  }
-
-  /** Bytes on their way out, in large pieces. */
-  private static final class Sink implements java.io.Flushable {
-    private final OutputStream out;
-    private final byte[] buffer = new byte[1 << 16];
-    private int filled;
-
-    Sink(OutputStream out) {
-      this.out = out;
-    }
-
-    void put(byte[] bytes, int from, int length) throws IOException {
-      if (length > buffer.length - filled) {
-        flush();
-        if (length > buffer.length) {
-          out.write(bytes, from, length);
-          return;
-        }
-      }
-      System.arraycopy(bytes, from, buffer, filled, length);
-      filled += length;
-    }
-
-    void put(byte one) throws IOException {
-      if (filled == buffer.length) {
-        flush();
-      }
-      buffer[filled++] = one;
-    }
-
-    void put(StringBuilder text) throws IOException {
-      byte[] bytes = text.toString().getBytes(StandardCharsets.UTF_8);
-      put(bytes, 0, bytes.length);
-    }
-
-    @Override
-    public void flush() throws IOException {
-      out.write(buffer, 0, filled);
-      filled = 0;
-      out.flush();
-    }
   }
 }

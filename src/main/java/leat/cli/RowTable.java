@@ -45,7 +45,7 @@ public final class RowTable {
       throw new Refused(RowErrors.brokenRows(this.name));
     }
     if (rows.isEmpty()) {
-      throw new Refused(CommandErrors.emptyRows(this.name));
+      throw new Refused(RowErrors.emptyRows(this.name));
     }
     CSVRecord names = rows.remove(0);
     for (int i = 0; i < names.size(); i++) {
@@ -102,7 +102,7 @@ public final class RowTable {
         return at;
       }
     }
-    throw new Refused(CommandErrors.noColumn(name, names[0], header));
+    throw new Refused(RowErrors.noColumn(name, names[0], header));
   }
 
   /** A cell, stripped; empty when the row is short. */
@@ -123,7 +123,7 @@ public final class RowTable {
 
   /** The refusal of a cell, with its row (the first below the header is 1) and column. */
   public Refused bad(int row, int column, String why) {
-    return new Refused(CommandErrors.badRow(name, row + 1L, header.get(column), why));
+    return new Refused(RowErrors.badRow(name, row + 1L, header.get(column), why));
   }
 
   /** The refusal of the rows as a whole by the trade. */

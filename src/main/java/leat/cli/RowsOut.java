@@ -60,7 +60,7 @@ public final class RowsOut implements Flushable {
 
   /** The column of --value, or null for all. */
   static Column only(Call call, Column[] columns) {
-    String key = call.valueKey();
+    String key = CommonFlags.valueKey(call);
     Column only = key == null ? null : Bare.find(columns, key);
     if (key != null && only == null) {
       List<String> keys = new ArrayList<>();

@@ -66,19 +66,18 @@ public final class Run {
     Command command = version ? commands.version() : find(commands, args, 0);
     int words = command.name().indexOf(' ') < 0 ? 1 : 2;
     String[] rest = java.util.Arrays.copyOfRange(args, words, args.length);
-    CommandLines.Typed typed = CommandLines.parse(command, rest);
+    TypedLine typed = TypedLine.of(command, rest);
     if (typed.has(CommonFlags.HELP)) {
       new Output(terminal, null).write(new Help(commands, terminal.columns()).of(command));
       return 0;
     }
-    Call call = new Call(command, typed, terminal);
-    int code = answer(command, typed, call, terminal);
+    Call call = new Call(typed, terminal);
+    int code = answer(command, call, terminal);
     tell(terminal, call.asked());
     return code;
   }
 
-  private static int answer(
-      Command command, CommandLines.Typed typed, Call call, Terminal terminal) {
+  private static int answer(Command command, Call call, Terminal terminal) {
     boolean page = "html".equals(call.format().name);
     refusePageOnScreen(page, command, call, terminal);
     Output output = new Output(terminal, call.text("--output"));
@@ -87,13 +86,13 @@ public final class Run {
       return streamed == 0 && call.hasBlankValue() ? 1 : streamed;
     }
     if (command.eachPlan() && call.planNames().size() > 1) {
-      return new EachPlan(command, typed, terminal).run(call, output);
+      return new EachPlan(terminal).run(call, output);
     }
     Answer answer;
     try {
-      answer = answerOf(command, call);
+      answer = answerOf(call);
     } catch (Refused e) {
-      throw Asking.all(e, command, typed, terminal);
+      throw Asking.all(e, call, terminal);
     }
     refusePageOnScreen(answer.isPage(), command, call, terminal);
     // the plan that was read may name the units
@@ -114,18 +113,19 @@ public final class Run {
   }
 
   private static int values(Command command, Call call, Output output, Answer answer) {
-    Bare bare = Bare.of(answer, call.valueKey());
+    Bare bare = Bare.of(answer, CommonFlags.valueKey(call));
     if (bare == null) {
-      throw new Refused(CommandErrors.noKey(command, call.valueKey(), Bare.keys(answer)));
+      throw new Refused(
+          CommandErrors.noKey(command, CommonFlags.valueKey(call), Bare.keys(answer)));
     }
     output.write(bare.lines());
     tell(call.terminal, call.format().aside(answer));
     return answer.exitCode() == 0 && bare.blank() ? 1 : answer.exitCode();
   }
 
-  static Answer answerOf(Command command, Call call) {
+  static Answer answerOf(Call call) {
     try {
-      return command.answer(call);
+      return call.command.answer(call);
     } catch (Impossible e) {
       throw new Refused(CommandErrors.impossible(call.place(e.quantity()), e.getMessage()));
     }

@@ -119,7 +119,7 @@ public final class Terminal {
   }
 
   /** Standard input, which can be taken once. */
-  InputStream takeInput() {
+  public InputStream takeInput() {
     if (stdinTaken) {
       throw new leat.plan.Refused(leat.plan.PlanErrors.stdinTwice());
     }

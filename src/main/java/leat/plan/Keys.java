@@ -797,6 +797,19 @@ public final class Keys {
             "the bottles of concentrate",
             one("name", Kind.TEXT, "bottle 1", "its name"),
             q("rate", VOLUME_RATIO, "2.5 mL/L", "label rate of this part").above0(),
+            named(
+                    "label",
+                    Kind.quantity(SHARE),
+                    "{N: 4 %, P2O5: 2 %, K2O: 6 %}",
+                    "what its label prints, elements or oxides",
+                    null)
+                .within(0, 1),
+            q(
+                    "density",
+                    MASS_CONCENTRATION,
+                    "1.18 g/mL",
+                    "its density, when the label's per cent are by weight; g in 100 mL otherwise")
+                .above0(),
             q("price", MONEY_PER_VOLUME, "13 EUR/L", "its price").from0()),
         q("rate_ec", EC, "1.9 mS/cm", "what all parts at label rate add to pure water").above0(),
         section(

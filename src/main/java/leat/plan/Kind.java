@@ -3,6 +3,7 @@ package leat.plan;
 import leat.quantity.Compounds;
 import leat.quantity.CountAt;
 import leat.quantity.Currencies;
+import leat.quantity.DateWords;
 import leat.quantity.Dimension;
 import leat.quantity.JsonText;
 import leat.quantity.MeasuredFlow;
@@ -142,6 +143,29 @@ public abstract class Kind {
         String schema() {
           return "\"type\":[\"integer\",\"string\"],\"minimum\":0,\"pattern\":"
               + JsonText.string(SchemaPattern.of(Dimension.COUNT));
+        }
+      };
+
+  /** A month by its number or its English name; an Integer, 1 to 12. */
+  public static final Kind MONTH =
+      new Kind("a month") {
+        @Override
+        Object read(String typed, boolean quoted) {
+          int named = DateWords.monthOf(typed);
+          if (named > 0) {
+            return named;
+          }
+          for (int i = 1; i <= 12; i++) {
+            if (typed.equals(String.valueOf(i)) || typed.equals("0" + i)) {
+              return i;
+            }
+          }
+          throw PlanErrors.notAMonth(typed);
+        }
+
+        @Override
+        String schema() {
+          return "\"type\":[\"integer\",\"string\"]";
         }
       };
 

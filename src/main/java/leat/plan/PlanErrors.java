@@ -248,12 +248,14 @@ public final class PlanErrors {
 
   private static String rightPlace(String name, Key section) {
     String place = elsewhere(Keys.PLAN, name);
-    if (place == null) {
+    if (place == null || place.indexOf('.') != place.lastIndexOf('.')) {
       return knownKeys(section);
     }
     return place.equals(name)
         ? "; \"" + name + "\" is a key of the whole plan, not of " + section.name
-        : "; did you mean \"" + place + "\"?";
+        : section.name.isEmpty()
+            ? "; did you mean \"" + place + "\"?"
+            : knownKeys(section) + "; or did you mean \"" + place + "\"?";
   }
 
   /** Path of a key of this name in another section, or null. */
@@ -726,6 +728,16 @@ public final class PlanErrors {
   public static Unreadable notACount(String typed) {
     return new Unreadable(
         "not-a-count", "a whole number is needed; got \"" + typed + "\"", 0, typed.length(), null);
+  }
+
+  /** No month. */
+  public static Unreadable notAMonth(String typed) {
+    return new Unreadable(
+        "not-a-month",
+        "a month is 1 to 12 or its name, such as 7 or July; got \"" + typed + "\"",
+        0,
+        typed.length(),
+        null);
   }
 
   /** A number with a leading zero. */

@@ -31,6 +31,21 @@ public final class DateWords {
     return month(number).substring(0, 3);
   }
 
+  /**
+   * The month of a name such as "July", "jul" or "SEPT".
+   *
+   * @return 1 to 12; 0 when no month, or more than one, begins so
+   */
+  public static int monthOf(String name) {
+    int found = 0;
+    for (int i = 0; i < MONTHS.length; i++) {
+      if (name.length() >= 3 && MONTHS[i].regionMatches(true, 0, name, 0, name.length())) {
+        found = i + 1;
+      }
+    }
+    return found;
+  }
+
   /** "10 Jul". */
   public static String day(LocalDate date) {
     return date.getDayOfMonth() + " " + shortMonth(date.getMonthValue());

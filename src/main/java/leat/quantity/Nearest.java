@@ -4,7 +4,8 @@ import java.util.List;
 
 /**
  * The word a typing slip probably meant: fewest edits (a swap of neighbours counts as one), a
- * difference in case alone first, and nothing when all words are too far.
+ * difference in case alone first; else the only word of which it is a part, such as {@code
+ * time_zone} for {@code zone}; nothing when all words are too far.
  */
 public final class Nearest {
   private Nearest() {}
@@ -29,7 +30,22 @@ public final class Nearest {
         fewest = edits;
       }
     }
-    return best;
+    return best == null && typed.length() > 2 ? partOf(lower, known) : best;
+  }
+
+  /** The only one of which this is a part between underscores or hyphens; null when none is. */
+  private static String partOf(String lower, List<String> known) {
+    String found = null;
+    for (int i = 0; i < known.size(); i++) {
+      String word = "-" + lower(known.get(i)).replace('_', '-') + "-";
+      if (word.contains("-" + lower + "-")) {
+        if (found != null) {
+          return null;
+        }
+        found = known.get(i);
+      }
+    }
+    return found;
   }
 
   /** How many edits still look like a slip: one in short words, about a third in longer ones. */

@@ -244,6 +244,24 @@ public final class Units {
       u(MONEY_PER_VOLUME, US, "/gal", "a US gallon", 125000000000L, 473176473);
   public static final Unit PER_QT =
       u(MONEY_PER_VOLUME, US, "/qt", "a US quart", 500000000000L, 473176473);
+  public static final Unit PER_KGAL =
+      u(
+          MONEY_PER_VOLUME,
+          US,
+          "/kgal",
+          "a thousand US gallons",
+          125000000L,
+          473176473,
+          "/1000gal|/1000 gal|/thousand gallons");
+  public static final Unit PER_CCF =
+      u(
+          MONEY_PER_VOLUME,
+          US,
+          "/ccf",
+          "a hundred cubic feet",
+          312500000L,
+          884901456,
+          "/CCF|/hcf|/HCF");
   public static final Unit MONEY_PER_D = u(MONEY_PER_TIME, BOTH, "/d", "a day", 1, 1, "/day");
   public static final Unit MONEY_PER_H =
       u(MONEY_PER_TIME, BOTH, "/h", "an hour", 24, 1, "/hr|/hour");

@@ -16,6 +16,8 @@ public enum Doubt {
   LOW_UNDER_INTAKE,
   /** The hottest day drinks more than lies between low mark and intake: it may run dry. */
   RESERVE_UNDER_HOTTEST_DAY,
+  /** Filled up while the towers run, it runs over when the pump stops. */
+  RUNS_OVER_AT_A_STOP,
   /** The days between changes are longer than the season. */
   CHANGE_LONGER_THAN_SEASON,
   /** The water alone is stronger than the target. */
@@ -44,6 +46,9 @@ public enum Doubt {
     } else if (atLow && reserveL(m) < thirst * days.mostThirstL()) {
       found.add(RESERVE_UNDER_HOTTEST_DAY);
     }
+    if (m.fullL() <= m.rimL() && overL(m) > 0) {
+      found.add(RUNS_OVER_AT_A_STOP);
+    }
     if (plan.upkeep().changeDays() > days.length()) {
       found.add(CHANGE_LONGER_THAN_SEASON);
     }
@@ -51,6 +56,11 @@ public enum Doubt {
       found.add(WATER_OVER_TARGET);
     }
     return found;
+  }
+
+  /** What runs over at a stop when the tank was filled up with the towers running, L. */
+  public static double overL(Marks marks) {
+    return Math.max(0, marks.fullL() + marks.heldL() - marks.rimL());
   }
 
   /** What can be drunk between the low mark and the pump drawing air, L. */

@@ -14,7 +14,8 @@ import java.util.List;
  * @param services evenings with a service in it
  */
 public record Fortnight(int first, int days, double thirstL, double waterL, int services) {
-  private static final int DAYS = 14;
+  /** Days of it, in a season that has as many. */
+  public static final int DAYS = 14;
 
   /** The busiest of a season's rows. */
   public static Fortnight busiest(List<DayRow> rows) {

@@ -68,19 +68,17 @@ public final class Crops {
   private Crops() {}
 
   /** How many of some crops have a band of that kind. */
-  public record Kinds(int printed, int fromMemory, int commonPractice, int own) {}
+  public record Kinds(int fromMemory, int commonPractice) {}
 
   /** Counts how the bands are known. */
   public static Kinds kinds(List<Crop> crops) {
-    int printed = 0;
     int memory = 0;
     int practice = 0;
     for (int i = 0; i < crops.size(); i++) {
-      printed += crops.get(i).isPrinted() ? 1 : 0;
       memory += crops.get(i).isFromMemory() ? 1 : 0;
       practice += crops.get(i).isCommonPractice() ? 1 : 0;
     }
-    return new Kinds(printed, memory, practice, crops.size() - printed - memory - practice);
+    return new Kinds(memory, practice);
   }
 
   /** All crops in the order of the table. */

@@ -46,6 +46,11 @@ public final class Label {
     return new Label(Elements.UNKNOWN, 0);
   }
 
+  /** Whether nothing is printed. */
+  public boolean isBlank() {
+    return pct == Elements.UNKNOWN;
+  }
+
   /**
    * The three figures that every feed prints: nitrogen, phosphorus as P2O5, potassium as K2O.
    *

@@ -3,41 +3,22 @@ package leat.stability;
 import leat.numeric.Impossible;
 
 /**
- * Density of air and the pressure of its speed.
+ * The pressure of the air's speed.
  *
  * <pre>
- * rho = p/(R (t + 273.15));   q = rho v^2/2
+ * q = rho v^2/2
  * </pre>
  *
- * <p>Source: EN 1991-1-4:2005, 4.5 (1.25 kg/m3, recommended); ideal gas of dry air, R as in the
- * 1976 standard atmosphere (1.2250 kg/m3 at 15 C, 1013.25 hPa). Check values:
+ * <p>Source: EN 1991-1-4:2005, 4.5 (1.25 kg/m3, recommended). Check values:
  * stability-velocity-pressure.csv.
  */
 public final class Air {
   /** Density unless the plan says otherwise, kg/m3 (EN 1991-1-4, 4.5). */
   public static final double DENSITY = 1.25;
 
-  /** Gas constant of dry air, J/(kg K). */
-  private static final double GAS_CONSTANT = 287.05;
-
-  private static final double KELVIN = 273.15;
   private static final double FASTEST = 150;
 
   private Air() {}
-
-  /**
-   * Density of dry air; damp air is up to 1 % lighter.
-   *
-   * @param celsius degrees Celsius, -90 to 60
-   * @param pressure at the place, Pa, 30 000 to 110 000
-   * @return kg/m3
-   * @throws Impossible outside
-   */
-  public static double density(double celsius, double pressure) {
-    Impossible.unlessWithin("temperature", celsius, -90, 60, "air has -90 to 60 degrees");
-    Impossible.unlessWithin("air pressure", pressure, 3e4, 1.1e5, "air has 300 to 1100 hPa");
-    return pressure / (GAS_CONSTANT * (celsius + KELVIN));
-  }
 
   /**
    * Pressure of a wind speed.

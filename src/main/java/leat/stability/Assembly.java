@@ -152,26 +152,6 @@ public record Assembly(Tub tub, List<Column> columns, double friction) {
     return overFoot <= tower.height() ? Double.valueOf(overFoot) : null;
   }
 
-  /**
-   * Gust at which a tower's worst line sees a tension in N in a state, with the factors, m/s; null
-   * without lines or wind.
-   */
-  public Double linesSeeAt(int column, Situation state, double tension, double density) {
-    GuyLines lines = lines(column);
-    Double least = null;
-    for (int i = 0; lines != null && i < SIDES.length; i++) {
-      Standing held = heldBy(column, state, SIDES[i]);
-      double moment = lines.momentFor(tension) / share(column, state);
-      double factored = moment + Equilibrium.WEIGHT * held.righting();
-      double perPressure = Equilibrium.WIND * held.overturning(1);
-      if (perPressure > 0) {
-        double at = Air.speed(density, factored / perPressure);
-        least = least == null ? at : Math.min(least, at);
-      }
-    }
-    return least;
-  }
-
   /** What a tower's lines hold: the whole to the ground, or the tower to the tank. */
   private Standing heldBy(int column, Situation state, Foot.Side side) {
     if (columns.get(column).lines().toGround()) {
@@ -215,14 +195,6 @@ public record Assembly(Tub tub, List<Column> columns, double friction) {
   public double massNotToSlide(Situation state, double pressure) {
     Standing broad = standing(state, Foot.Side.LONG_FACE);
     return Math.max(0, broad.massNotToSlide(pressure) - mass(state));
-  }
-
-  /** The least foot that passes in a state at a pressure in Pa, a plate under the tank. */
-  public Foot footToPass(Situation state, double pressure) {
-    double width = 2 * standing(state, Foot.Side.LONG_FACE).leverToPass(pressure);
-    double length = 2 * standing(state, Foot.Side.SHORT_FACE).leverToPass(pressure);
-    width = Math.max(width, tub.foot().width());
-    return new Foot(Math.max(Math.max(length, tub.foot().length()), width), width);
   }
 
   /** Most modules of a tower with which a state passes at a pressure in Pa; null when none do. */

@@ -18,22 +18,6 @@ public final class Beaufort {
   /** Lower ends in tenths of m/s. */
   private static final int[] FROM = {0, 3, 16, 34, 55, 80, 108, 139, 172, 208, 245, 285, 327};
 
-  private static final String[] NAMES = {
-    "calm",
-    "light air",
-    "light breeze",
-    "gentle breeze",
-    "moderate breeze",
-    "fresh breeze",
-    "strong breeze",
-    "near gale",
-    "gale",
-    "strong gale",
-    "storm",
-    "violent storm",
-    "hurricane"
-  };
-
   private Beaufort() {}
 
   /**
@@ -50,20 +34,5 @@ public final class Beaufort {
       number--;
     }
     return number;
-  }
-
-  /** Name of a number 0 to 12. */
-  public static String name(int number) {
-    return NAMES[number];
-  }
-
-  /** Lower end of a number's band, m/s. */
-  public static double low(int number) {
-    return FROM[number] / 10.0;
-  }
-
-  /** Upper end of a number's band, m/s; null for 12, which has none. */
-  public static Double high(int number) {
-    return number == MOST ? null : (FROM[number + 1] - 1) / 10.0;
   }
 }

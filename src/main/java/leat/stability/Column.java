@@ -71,7 +71,7 @@ public record Column(
       double top = at + ring.rise();
       tube(faces, at, top, over, ring.diameter());
       double leaves = Math.max(0, grownWidth - ring.diameter()) * growth;
-      strip(faces, at, top, over, leaves, TubeDrag.PLANTS);
+      strip(faces, at, top, over, leaves, Drag.PLANTS);
       at = top;
     }
     tube(faces, at, at + capHeight, over, rings.get(rings.size() - 1).diameter());
@@ -79,7 +79,7 @@ public record Column(
   }
 
   private static void tube(List<Face> faces, double from, double to, double over, double wide) {
-    strip(faces, from, to, over, wide, TubeDrag.PLANTED);
+    strip(faces, from, to, over, wide, Drag.PLANTED);
   }
 
   private static void strip(

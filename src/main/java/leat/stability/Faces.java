@@ -16,11 +16,6 @@ public final class Faces {
     return new Faces(new ArrayList<>(faces));
   }
 
-  /** These faces. */
-  public static Faces of(Face... faces) {
-    return new Faces(new ArrayList<>(List.of(faces)));
-  }
-
   /** Force per pressure, m2. */
   public double drag() {
     double sum = 0;

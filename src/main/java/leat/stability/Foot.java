@@ -7,7 +7,7 @@ import leat.numeric.Impossible;
  *
  * <p>The lever runs to the feet, not to the rim of a bulging tank.
  *
- * <p>Source: geometry; feet on a circle e = R cos(pi/n), sheet stability-build.md section 3.
+ * <p>Source: geometry; sheet stability-build.md section 3.
  *
  * @param length of the long side, m
  * @param width of the short side, m
@@ -40,21 +40,6 @@ public record Foot(double length, double width) {
    */
   public static Foot round(double diameter) {
     return new Foot(diameter, diameter);
-  }
-
-  /**
-   * Equal feet on a circle: the nearest line between two feet counts for every direction.
-   *
-   * @param count 3 or more
-   * @param radius of the circle, m, above 0
-   * @return the foot
-   * @throws Impossible outside
-   */
-  public static Foot feet(int count, double radius) {
-    if (count < 3) {
-      throw new Impossible("feet", "it takes 3 feet to stand");
-    }
-    return round(2 * radius * Math.cos(Math.PI / count));
   }
 
   /** Area of a rectangle, or of the disc when it is round, m2. */

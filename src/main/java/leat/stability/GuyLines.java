@@ -53,16 +53,6 @@ public record GuyLines(int lines, double ring, double run, boolean toGround) {
     return new GuyLines(lines, ring + by, run, toGround);
   }
 
-  /** The same lines from a ring at another height, m. */
-  public GuyLines withRing(double other) {
-    return new GuyLines(lines, other, run, toGround);
-  }
-
-  /** The same lines with another run, m. */
-  public GuyLines withRun(double other) {
-    return new GuyLines(lines, ring, other, toGround);
-  }
-
   /** Angle of a line from the level, rad. */
   public double angle() {
     return Math.atan2(ring, run);
@@ -84,25 +74,6 @@ public record GuyLines(int lines, double ring, double run, boolean toGround) {
     return spacing > Math.PI / 2 + 1e-9 ? 1 / Math.sin(spacing) : 1;
   }
 
-  /**
-   * How two neighbours share a level pull on the ring; the others are slack.
-   *
-   * @param lines 3 or more
-   * @param heading of the pull from the first line towards the second, rad, 0 to the spacing
-   * @return level pull of the first and the second over the ring's, -
-   * @throws Impossible outside
-   */
-  public static double[] shares(int lines, double heading) {
-    if (lines < FEWEST) {
-      throw new Impossible("lines", "fewer than 3 lines leave a direction open");
-    }
-    double spacing = 2 * Math.PI / lines;
-    Impossible.unlessWithin(
-        "heading", heading, 0, spacing * (1 + 1e-12), "the pull lies between the two lines");
-    double whole = Math.sin(spacing);
-    return new double[] {Math.sin(spacing - heading) / whole, Math.sin(heading) / whole};
-  }
-
   /** What the lines see of a moment in N m that the weight leaves to them, by the simple rule. */
   public LineLoad under(double moment) {
     return pulled(Impossible.ifNegative("moment", moment) / ring);
@@ -119,24 +90,6 @@ public record GuyLines(int lines, double ring, double run, boolean toGround) {
         level,
         level * steep,
         pull * steep / Math.cos(Math.PI / lines));
-  }
-
-  /**
-   * Tension of one line in the wind's own direction with its lever about the foot's edge, N: for
-   * comparison with the simple rule.
-   *
-   * @param moment that the weight leaves to it, N m
-   * @param lever from the middle to the foot's edge, m
-   */
-  public double exactTension(double moment, double lever) {
-    Impossible.ifNegative("moment", moment);
-    Impossible.ifNegative("foot", lever);
-    return moment / ((ring * run + lever * ring) / length());
-  }
-
-  /** Moment under which the worst line sees a tension in N, N m. */
-  public double momentFor(double tension) {
-    return Impossible.ifNegative("tension", tension) * ring * run / length() / sharing();
   }
 
   /**
@@ -161,13 +114,5 @@ public record GuyLines(int lines, double ring, double run, boolean toGround) {
     Impossible.unlessPositive("tension", tension);
     double over = tension * other / (sharing() * moment);
     return over > 1 ? Double.valueOf(other / Math.sqrt((over - 1) * (over + 1))) : null;
-  }
-
-  /**
-   * Least run at which a peg is pulled up by {@code uplift} N at most, m: the ring is no matter.
-   */
-  public double runForUplift(double moment, double uplift) {
-    Impossible.ifNegative("moment", moment);
-    return sharing() * moment / Impossible.unlessPositive("uplift", uplift);
   }
 }

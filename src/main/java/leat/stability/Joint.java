@@ -59,11 +59,6 @@ public record Joint(
     return at(outer / 2, density);
   }
 
-  /** Whether it opens at a pressure in Pa. */
-  public boolean opens(double pressure) {
-    return moment(pressure) > pressed() * core();
-  }
-
   /** Whether the parts above roll over at a pressure in Pa. */
   public boolean rolls(double pressure) {
     return moment(pressure) > pressed() * outer / 2;
@@ -72,11 +67,6 @@ public record Joint(
   /** Whole preload that keeps it shut at a pressure in Pa, N; 0 when the weight does. */
   public double tieToStayShut(double pressure) {
     return Math.max(0, moment(pressure) / core() - weight());
-  }
-
-  /** Whole preload that keeps the parts from rolling at a pressure in Pa, N. */
-  public double tieNotToRoll(double pressure) {
-    return Math.max(0, moment(pressure) / (outer / 2) - weight());
   }
 
   private double weight() {

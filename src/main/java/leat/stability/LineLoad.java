@@ -42,17 +42,4 @@ public record LineLoad(
   public double utilisation(double breaking) {
     return breakingNeeded() / Impossible.unlessPositive("breaking load", breaking);
   }
-
-  /**
-   * Whether the foot keeps its place by friction while one line holds the ring, with the factors.
-   *
-   * @param force of the wind, N
-   * @param weight of the whole, N
-   * @param friction -
-   */
-  public boolean footHolds(double force, double weight, double friction) {
-    double pressed = ringPull == 0 ? 0 : pegUplift / pegLevel * ringPull;
-    return Equilibrium.WIND * force - ringPull
-        <= friction * (Equilibrium.WEIGHT * weight + pressed);
-  }
 }

@@ -100,16 +100,6 @@ public record Standing(double mass, double lever, Faces faces, double friction) 
     return speed(friction * weight(), faces.drag(), density);
   }
 
-  /** The lower of {@link #tipsAt} and {@link #slidesAt}, m/s; null when no wind does either. */
-  public Double goesAt(double density) {
-    Double tips = tipsAt(density);
-    Double slides = slidesAt(density);
-    if (tips == null || slides == null) {
-      return tips == null ? slides : tips;
-    }
-    return Math.min(tips, slides);
-  }
-
   /** Whole mass that passes at a pressure in Pa, kg. */
   public double massToPass(double pressure) {
     return Equilibrium.LEAST_SAFETY * overturning(pressure) / (Equilibrium.GRAVITY * lever);
@@ -123,11 +113,6 @@ public record Standing(double mass, double lever, Faces faces, double friction) 
   /** Whole mass that does not slide at a pressure in Pa, with the same factors, kg. */
   public double massNotToSlide(double pressure) {
     return Equilibrium.LEAST_SAFETY * force(pressure) / (Equilibrium.GRAVITY * friction);
-  }
-
-  /** Lever that passes at a pressure in Pa, m: half the least foot. */
-  public double leverToPass(double pressure) {
-    return Equilibrium.LEAST_SAFETY * overturning(pressure) / weight();
   }
 
   /** Friction that does not slide at a pressure in Pa, with the same factors, -. */

@@ -51,11 +51,6 @@ public enum Terrain {
     return word;
   }
 
-  /** Category of the standard, such as "II". */
-  public String category() {
-    return category;
-  }
-
   /** Roughness length z0, m. */
   public double roughnessLength() {
     return roughnessLength;

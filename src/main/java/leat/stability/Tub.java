@@ -9,7 +9,7 @@ import leat.numeric.Impossible;
  * @param length outside of the long face, m; the diameter of a round one
  * @param width outside of the short face, m
  * @param height from its floor to its lid, m
- * @param coefficient force coefficient, -; see {@link BoxDrag#TANK}, {@link TubeDrag#ROUND_TANK}
+ * @param coefficient force coefficient, -; see {@link Drag}
  * @param stand height of its floor over the foot plane, m
  * @param foot what it stands on
  */
@@ -28,21 +28,6 @@ public record Tub(
     Impossible.unlessPositive("tank width", width);
     Impossible.unlessPositive("tank height", height);
     Impossible.ifNegative("stand", stand);
-  }
-
-  /** Height of the lid over the foot plane, m. */
-  public double lid() {
-    return stand + height;
-  }
-
-  /** The same tank with another foot. */
-  public Tub on(Foot other) {
-    return new Tub(mass, length, width, height, coefficient, stand, other);
-  }
-
-  /** The same tank with more mass in its foot, kg. */
-  public Tub heavier(double more) {
-    return new Tub(mass + more, length, width, height, coefficient, stand, foot);
   }
 
   Face face(Foot.Side wind) {

@@ -6,6 +6,7 @@ import static leat.sweep.Measure.Better.MORE;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import leat.answer.Show;
+import leat.check.Subject;
 import leat.parts.Tower;
 import leat.quantity.Units;
 import leat.system.PartsOf;
@@ -20,58 +21,58 @@ final class BuildMeasures {
   static List<Measure> all() {
     return List.of(
         Measure.number("pots", PARTS, "pots", MORE, "pots", s -> s.parts().pots()),
-        of("height_mm", "height_mm", LESS, "base to cap", MM, p -> most(p, Tower::height)),
+        of("height_mm", "height_mm", LESS, "base to cap", MM, s -> most(s.parts(), Tower::height)),
         of(
             "total_height_mm",
             "total_height_mm",
             LESS,
             "with the stand",
             MM,
-            p -> most(p, Tower::totalHeight)),
+            s -> most(s.parts(), Tower::totalHeight)),
         of(
             "top_pot_mm",
             "top_pot_mm",
             LESS,
             "highest pot",
             MM,
-            p -> most(p, t -> Measure.orNaN(t.topPot()))),
+            s -> most(s.parts(), t -> Measure.orNaN(t.topPot()))),
         of(
             "pot_spacing_mm",
             "same_column_spacing_mm",
             MORE,
             "pots of one line apart",
             MM,
-            p -> -most(p, t -> -Measure.orNaN(t.sameColumnSpacing()))),
+            s -> -most(s.parts(), t -> -Measure.orNaN(t.sameColumnSpacing()))),
         of(
             "filament_kg",
             "filament_gross_kg",
             LESS,
             "filament with waste",
             Show.KG,
-            p -> p.list().gross()),
-        of("print_h", "print_h", LESS, "printing", Show.H, p -> p.list().run().machineTime()),
-        number("print_days", "print_days", LESS, "days", p -> p.list().run().days()),
-        number("spools", "spools", LESS, "spools", p -> p.list().spools()),
+            s -> s.build().gross()),
+        of("print_h", "print_h", LESS, "printing", Show.H, s -> s.build().run().machineTime()),
+        number("print_days", "print_days", LESS, "days", s -> s.build().run().days()),
+        number("spools", "spools", LESS, "spools", s -> s.build().spools()),
         number(
             "cost_filament",
             "cost_filament",
             LESS,
             "filament by spools",
-            p -> Measure.orNaN(p.list().filamentCost())),
+            s -> Measure.orNaN(s.build().filamentCost())),
         number(
             "cost_parts",
             "cost_total",
             LESS,
             "to build in all",
-            p -> Measure.orNaN(p.list().total())),
-        of("mass_wet_kg", "mass_wet_on_kg", LESS, "running", Show.KG, BuildMeasures::wet),
+            s -> Measure.orNaN(s.build().total())),
+        of("mass_wet_kg", "mass_wet_on_kg", LESS, "running", Show.KG, s -> wet(s.parts())),
         of(
             "deck_kPa",
             "deck_kPa",
             LESS,
             "on the deck",
             Show.of(Units.KPA, Units.PSI, 3),
-            p -> Measure.orNaN(p.deckPressure())));
+            s -> Measure.orNaN(s.deck().pressure())));
   }
 
   private static double wet(PartsOf parts) {
@@ -84,8 +85,8 @@ final class BuildMeasures {
       Measure.Better better,
       String label,
       Show show,
-      ToDoubleFunction<PartsOf> value) {
-    return Measure.of(name, PARTS, reads, better, label, show, s -> value.applyAsDouble(s.parts()));
+      ToDoubleFunction<Subject> value) {
+    return Measure.of(name, PARTS, reads, better, label, show, value);
   }
 
   private static Measure number(
@@ -93,8 +94,8 @@ final class BuildMeasures {
       String reads,
       Measure.Better better,
       String label,
-      ToDoubleFunction<PartsOf> value) {
-    return Measure.number(name, PARTS, reads, better, label, s -> value.applyAsDouble(s.parts()));
+      ToDoubleFunction<Subject> value) {
+    return Measure.number(name, PARTS, reads, better, label, value);
   }
 
   /** The most of all towers that tell it; NaN when none does. */

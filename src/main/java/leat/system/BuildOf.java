@@ -16,32 +16,10 @@ import leat.plan.Taken;
 import leat.quantity.Units;
 
 /** The list of a plan's parts with what they cost: it asks for masses, not for heights. */
-final class BuildOf {
+public final class BuildOf {
   private static final String[] BOUGHT = {"pump", "tank", "sender", "controller", "other"};
 
-  private final Plan plan;
-  private final List<Section> towers;
-  private final Taken taken;
-
-  /** The stacks as they stand; null when they are as the plan has them. */
-  private final List<Tower> stacks;
-
-  private BuildOf(Plan plan, List<Tower> stacks, Taken taken) {
-    this.taken = taken;
-    this.plan = plan;
-    this.stacks = stacks;
-    this.towers = plan.root().sections("towers");
-  }
-
-  /** The list; refused with the mass that is missing. */
-  static BuildList of(Plan plan, Taken taken) {
-    return new BuildOf(plan, null, taken).built();
-  }
-
-  /** The list of other stacks, one a tower of the plan, with modules of the same kinds. */
-  static BuildList of(Plan plan, List<Tower> stacks, Taken taken) {
-    return new BuildOf(plan, stacks, taken).built();
-  }
+  private BuildOf() {}
 
   /** Whether it knows what the printed parts cost: filament has a price, all modules a mass. */
   static boolean isPriced(Plan plan) {
@@ -58,43 +36,57 @@ final class BuildOf {
     return known && modules > 0;
   }
 
-  private int modules(int t, int i) {
-    return stacks == null
-        ? count(towers.get(t).sections("modules").get(i))
-        : stacks.get(t).modules().get(i).count();
-  }
-
   private static int count(Section section) {
     return section.countOr("count", 1);
   }
 
-  private BuildList built() {
+  /**
+   * The list; refused with the mass that is missing.
+   *
+   * @param plan the plan
+   * @param stacks the towers as they stand, one a tower of the plan, with modules of the same
+   *     kinds; null as the plan has them
+   * @param taken notes the defaults that are taken
+   */
+  public static BuildList of(Plan plan, List<Tower> stacks, Taken taken) {
+    List<Section> towers = plan.root().sections("towers");
     List<Material> materials = new ArrayList<>();
     List<Part> parts = new ArrayList<>();
     for (int t = 0; t < towers.size(); t++) {
       int material = material(towers.get(t), materials);
-      List<Section> modules = towers.get(t).sections("modules");
-      int kinds = stacks == null ? modules.size() : stacks.get(t).modules().size();
-      for (int i = 0; i < kinds; i++) {
-        Section module = modules.get(i);
-        String own = module.text("name");
-        String name = own == null ? "module" : own;
-        double mass = module.need("mass");
-        int pieces = count(towers.get(t)) * modules(t, i);
-        add(parts, new Part(name, pieces, mass, printTime(module), material));
-      }
+      modules(parts, towers.get(t), stacks == null ? null : stacks.get(t), material, taken);
       Section cap = towers.get(t).section("cap");
       if (cap.has("mass") && cap.need("mass") > 0) {
-        add(
-            parts,
-            new Part("cap", count(towers.get(t)), cap.need("mass"), printTime(cap), material));
+        double time = printTime(cap, taken);
+        add(parts, new Part("cap", count(towers.get(t)), cap.need("mass"), time, material));
       }
     }
     Double energy = plan.section("tariff").maybe("price");
-    return new BuildList(parts, stocks(materials), printer(), energy, bought());
+    return new BuildList(
+        parts, stocks(plan, materials, taken), printer(plan, taken), energy, bought(plan));
   }
 
-  private double printTime(Section section) {
+  private static void modules(
+      List<Part> parts, Section tower, Tower stack, int material, Taken taken) {
+    List<Section> modules = tower.sections("modules");
+    int kinds = stack == null ? modules.size() : stack.modules().size();
+    for (int i = 0; i < kinds; i++) {
+      Section module = modules.get(i);
+      String own = module.text("name");
+      double mass = module.need("mass");
+      int each = stack == null ? count(module) : stack.modules().get(i).count();
+      add(
+          parts,
+          new Part(
+              own == null ? "module" : own,
+              count(tower) * each,
+              mass,
+              printTime(module, taken),
+              material));
+    }
+  }
+
+  private static double printTime(Section section, Taken taken) {
     return section.getOr("print_time", Printer.PRINT_TIME, "8 h to print a part", taken);
   }
 
@@ -121,7 +113,7 @@ final class BuildOf {
     return at;
   }
 
-  private List<BuildList.Stock> stocks(List<Material> materials) {
+  private static List<BuildList.Stock> stocks(Plan plan, List<Material> materials, Taken taken) {
     Section prices = plan.section("prices");
     Section printer = plan.section("printer");
     double waste = printer.getOr("waste", Filament.WASTE, "10 % of the filament wasted", taken);
@@ -139,7 +131,7 @@ final class BuildOf {
     return stocks;
   }
 
-  private Printer printer() {
+  private static Printer printer(Plan plan, Taken taken) {
     Section printer = plan.section("printer");
     Double jobs = printer.maybe("jobs");
     if (jobs == null) {
@@ -152,7 +144,7 @@ final class BuildOf {
         printer.getOr("changeover", Printer.CHANGEOVER, "30 min between prints", taken));
   }
 
-  private List<Purchase> bought() {
+  private static List<Purchase> bought(Plan plan) {
     Section prices = plan.section("prices");
     List<Purchase> bought = new ArrayList<>();
     for (int i = 0; i < BOUGHT.length; i++) {

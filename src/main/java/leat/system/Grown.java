@@ -108,16 +108,38 @@ public record Grown(
     double[] litres = new double[et0Mm.length];
     for (int i = 0; i < batches.batches().size(); i++) {
       Batch batch = batches.batches().get(i);
-      Planting planting =
-          new Planting(
-              batch.plants(),
-              demandM2,
-              growth,
-              (int) ChronoUnit.DAYS.between(from, batch.transplant()),
-              (int) ChronoUnit.DAYS.between(from, batch.harvest()));
-      PlantThirst.add(litres, planting, et0Mm, exposure);
+      PlantThirst.add(litres, planting(batch, batch.plants(), from), et0Mm, exposure);
     }
     return litres;
+  }
+
+  /**
+   * What one plant drinks on every day of a season, that of the batch which is thirstiest then, L a
+   * day; 0 while none stands.
+   *
+   * @param from first day of the season
+   * @param et0Mm reference evapotranspiration of each day, mm a day
+   * @param exposure factor of the place, -
+   */
+  public double[] litresOfOne(LocalDate from, double[] et0Mm, double exposure) {
+    double[] most = new double[et0Mm.length];
+    for (int i = 0; i < batches.batches().size(); i++) {
+      double[] one = new double[et0Mm.length];
+      PlantThirst.add(one, planting(batches.batches().get(i), 1, from), et0Mm, exposure);
+      for (int t = 0; t < most.length; t++) {
+        most[t] = Math.max(most[t], one[t]);
+      }
+    }
+    return most;
+  }
+
+  private Planting planting(Batch batch, int plants, LocalDate from) {
+    return new Planting(
+        plants,
+        demandM2,
+        growth,
+        (int) ChronoUnit.DAYS.between(from, batch.transplant()),
+        (int) ChronoUnit.DAYS.between(from, batch.harvest()));
   }
 
   /** The crop as it is sown. */

@@ -25,13 +25,17 @@ public final class MoneyOf {
   private static final String[] BOUGHT = {"pump", "tank", "sender", "controller", "other"};
 
   private final SeasonOf season;
-  private final Plan plan;
-  private final Taken taken;
   private double[] energyJ;
   private double[] energyCost;
   private double runS = Double.NaN;
   private final Prices prices;
   private final FirstFill firstFill;
+
+  /** All that lasts, by whole spools, by the filament used; NaN when nothing is priced. */
+  private final double lasting;
+
+  private final double lastingByMass;
+  private final PumpWarmth warmth;
 
   /** Whether the season goes on from a tank in use: what was poured, sown, bought is spent. */
   private final boolean goesOn;
@@ -43,8 +47,6 @@ public final class MoneyOf {
   private double seed = Double.NaN;
 
   private MoneyOf(Plan plan, SeasonOf season, Taken taken) {
-    this.taken = taken;
-    this.plan = plan;
     this.season = season;
     TankPlan tank = season.tank();
     goesOn = tank.since().isEarlier();
@@ -52,9 +54,14 @@ public final class MoneyOf {
         !goesOn && tank.startL() > 0 && tank.startMsCm() > 0
             ? FirstFill.of(tank.feeding(), tank.startL(), tank.startMsCm())
             : new FirstFill(goesOn ? 0 : tank.startL(), 0, tank.startL(), tank.startMsCm());
-    prices = prices();
-    energy();
+    prices = prices(plan, taken);
+    energy(plan, taken);
     harvest();
+    double bought = bought(plan);
+    BuildList printed = goesOn || !BuildOf.isPriced(plan) ? null : BuildOf.of(plan, null, taken);
+    lasting = printed == null ? bought : plus(bought, printed, printed.filamentCost());
+    lastingByMass = printed == null ? bought : plus(bought, printed, printed.filamentCostByMass());
+    warmth = warmth(plan, taken);
   }
 
   /** Energy and money of a season. */
@@ -62,11 +69,11 @@ public final class MoneyOf {
     return new MoneyOf(plan, season, taken);
   }
 
-  private Prices prices() {
+  private static Prices prices(Plan plan, Taken taken) {
     Section water = plan.section("water");
     Section acid = plan.section("feed").section("acid");
     Double perM3 = water.maybe("price");
-    double acidMl = acidMlPerL(water, acid);
+    double acidMl = acidMlPerL(plan, taken);
     Double acidPrice = acid.maybe("price");
     return new Prices(
         perM3 == null ? Double.NaN : Units.L.toBase(perM3),
@@ -89,7 +96,9 @@ public final class MoneyOf {
   }
 
   /** Acid for a litre of water; NaN when the plan names no acid or does not know its water. */
-  private double acidMlPerL(Section water, Section acid) {
+  private static double acidMlPerL(Plan plan, Taken taken) {
+    Section water = plan.section("water");
+    Section acid = plan.section("feed").section("acid");
     Section target = plan.section("target");
     if (!acid.has("name")
         || !water.has("alkalinity")
@@ -106,7 +115,7 @@ public final class MoneyOf {
     return need.acid().ml() == null ? Double.NaN : need.acid().ml();
   }
 
-  private void energy() {
+  private void energy(Plan plan, Taken taken) {
     if (!TimetableOf.isKnown(plan) || !plan.section("pump").has("power")) {
       return;
     }
@@ -155,24 +164,12 @@ public final class MoneyOf {
     return (Double.isNaN(sum) ? 0 : sum) + count * each;
   }
 
-  /** Printed parts as {@code parts} prices them, by whole spools or by the filament used. */
-  private double printed(boolean bySpool) {
-    if (goesOn || !BuildOf.isPriced(plan)) {
-      return Double.NaN;
-    }
-    BuildList list = BuildOf.of(plan, taken);
-    Double filament = bySpool ? list.filamentCost() : list.filamentCostByMass();
-    return filament == null ? Double.NaN : plus(filament, 1, list.energyCost());
+  /** What was bought and what is printed of filament at a price, as {@code parts} prices it. */
+  private static double plus(double bought, BuildList printed, Double filament) {
+    return filament == null ? bought : plus(bought, 1, plus(filament, 1, printed.energyCost()));
   }
 
-  /** Everything that lasts, printed parts included. */
-  private double lasting(boolean bySpool) {
-    double printed = printed(bySpool);
-    double bought = bought();
-    return Double.isNaN(printed) ? bought : plus(bought, 1, printed);
-  }
-
-  private double bought() {
+  private double bought(Plan plan) {
     Section section = plan.section("prices");
     double sum = Double.NaN;
     for (int i = 0; i < BOUGHT.length && !goesOn; i++) {
@@ -183,7 +180,7 @@ public final class MoneyOf {
 
   /** The money. */
   public Money money() {
-    return new Money(prices, energyCost, firstFill, seed, shop, lasting(true), lasting(false));
+    return new Money(prices, energyCost, firstFill, seed, shop, lasting, lastingByMass);
   }
 
   /** Energy from one day to another, both included, J; NaN when not known. */
@@ -205,6 +202,10 @@ public final class MoneyOf {
 
   /** Bounds of the warmth that the pump brings; null when its running is not known. */
   public PumpWarmth warmth() {
+    return warmth;
+  }
+
+  private PumpWarmth warmth(Plan plan, Taken taken) {
     if (Double.isNaN(runS)) {
       return null;
     }

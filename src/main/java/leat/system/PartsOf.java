@@ -4,37 +4,103 @@ import java.util.ArrayList;
 import java.util.List;
 import leat.hydraulics.Film;
 import leat.hydraulics.Liquid;
-import leat.parts.BuildList;
-import leat.parts.DeckLoad;
-import leat.parts.Module;
 import leat.parts.PotRing;
 import leat.parts.Tower;
 import leat.parts.WetMass;
 import leat.plan.Plan;
 import leat.plan.Section;
 import leat.plan.Taken;
-import leat.stability.Situation;
+import leat.plan.Value;
 
-/** What a plan's towers take: stacks, the list of parts, masses, the load on the deck. */
+/** What a plan's towers take: stacks, pots, masses. */
 public final class PartsOf {
   private static final double WATER = 20;
 
-  private final Plan plan;
-  private final List<Section> sections;
-  private final Taken taken;
-  private final List<Tower> towers = new ArrayList<>();
+  /** One kind of tower; its values are asked for with what they answer. */
+  private record Kind(
+      Tower stack,
+      String name,
+      int count,
+      Value[] pots,
+      Value[] masses,
+      Value wall,
+      Value cap,
+      Value plant,
+      Value wanted,
+      Value bore,
+      Value length) {
+    private static Kind of(Section tower, String name, Tower stack, Taken taken) {
+      List<Section> modules = tower.sections("modules");
+      Value[] pots = new Value[modules.size()];
+      Value[] masses = new Value[pots.length];
+      for (int i = 0; i < pots.length; i++) {
+        pots[i] = modules.get(i).value("pot");
+        masses[i] = modules.get(i).value("mass");
+      }
+      Section riser = tower.section("riser");
+      return new Kind(
+          stack,
+          name,
+          tower.countOr("count", 1),
+          pots,
+          masses,
+          modules.get(0).value("wall"),
+          tower.section("cap").value("mass"),
+          tower.section("grown").value("mass", taken),
+          tower.value("wanted"),
+          riser.value("bore"),
+          riser.value("length"));
+    }
+
+    private boolean runs() {
+      return wanted.isKnown() && bore.isKnown() && length.isKnown();
+    }
+
+    private WetMass mass(Liquid water) {
+      double dry = cap.orElse(0);
+      for (int i = 0; i < stack.modules().size(); i++) {
+        dry += stack.modules().get(i).count() * masses[i].need();
+      }
+      double plants = stack.pots() * plant.orTaken();
+      return runs()
+          ? new WetMass(dry, plants, film(water), riser(water))
+          : new WetMass(dry, plants, 0, 0);
+    }
+
+    private double film(Liquid water) {
+      double inner = stack.modules().get(0).diameter() - 2 * wall.orElse(0);
+      double height = stack.stackHeight();
+      return Film.of(wanted.need(), inner, 1, height, water).volume() * water.density();
+    }
+
+    private double riser(Liquid water) {
+      return WetMass.ofPipe(bore.need(), length.need(), water.density());
+    }
+  }
+
+  /** Pots that a crop wants, in a tower or in the only one. */
+  private record Wanted(String tower, Value pots) {}
+
+  private final List<Kind> kinds = new ArrayList<>();
+  private final List<Tower> stacks = new ArrayList<>();
+  private final List<Wanted> wanted = new ArrayList<>();
   private final Liquid water = Liquid.water(WATER);
-  private BuildList list;
 
   private PartsOf(Plan plan, Integer modules, Taken taken) {
-    this.taken = taken;
-    this.plan = plan;
-    this.sections = plan.root().sections("towers");
+    List<Section> sections = plan.root().sections("towers");
     if (sections.isEmpty()) {
       throw plan.root().missing("towers");
     }
     for (int t = 0; t < sections.size(); t++) {
-      towers.add(tower(t, modules));
+      Tower asPlanned = StackOf.of(plan.section("tank"), sections.get(t));
+      stacks.add(modules == null ? asPlanned : asPlanned.withModules(modules));
+      String own = sections.get(t).text("name");
+      String name = own == null ? "tower " + (t + 1) : own;
+      kinds.add(Kind.of(sections.get(t), name, stacks.get(t), taken));
+    }
+    List<Section> crops = plan.root().sections("crops");
+    for (int i = 0; i < crops.size(); i++) {
+      wanted.add(new Wanted(crops.get(i).text("tower"), crops.get(i).value("pots")));
     }
   }
 
@@ -48,50 +114,47 @@ public final class PartsOf {
     return new PartsOf(plan, modules, taken);
   }
 
-  private Tower tower(int t, Integer modules) {
-    Tower tower = StackOf.of(plan.section("tank"), sections.get(t));
-    return modules == null ? tower : tower.withModules(modules);
-  }
-
   /** How many kinds of towers there are. */
   public int size() {
-    return towers.size();
+    return stacks.size();
   }
 
   /** The stack of a kind. */
   public Tower tower(int t) {
-    return towers.get(t);
+    return stacks.get(t);
+  }
+
+  /** The stacks of all kinds. */
+  public List<Tower> towers() {
+    return stacks;
   }
 
   /** How many of a kind. */
   public int count(int t) {
-    return sections.get(t).countOr("count", 1);
+    return kinds.get(t).count();
   }
 
   /** Name of a kind. */
   public String name(int t) {
-    String own = sections.get(t).text("name");
-    return own == null ? "tower " + (t + 1) : own;
+    return kinds.get(t).name();
   }
 
   /** Pots of all towers. */
   public int pots() {
     int sum = 0;
-    for (int t = 0; t < towers.size(); t++) {
-      sum += count(t) * towers.get(t).pots();
+    for (int t = 0; t < stacks.size(); t++) {
+      sum += count(t) * stacks.get(t).pots();
     }
     return sum;
   }
 
   /** Pots that the crops of the plan want in a tower; null when no crop names it. */
   public Integer potsWanted(int t) {
-    List<Section> crops = plan.root().sections("crops");
     Integer sum = null;
-    for (int i = 0; i < crops.size(); i++) {
-      String tower = crops.get(i).text("tower");
-      boolean here = tower == null ? towers.size() == 1 : tower.equals(name(t));
-      if (here && crops.get(i).has("pots")) {
-        sum = (sum == null ? 0 : sum) + crops.get(i).countOr("pots", 0);
+    for (Wanted one : wanted) {
+      boolean here = one.tower() == null ? size() == 1 : one.tower().equals(name(t));
+      if (here && one.pots().isKnown()) {
+        sum = (sum == null ? 0 : sum) + (int) one.pots().need();
       }
     }
     return sum;
@@ -99,13 +162,13 @@ public final class PartsOf {
 
   /** Pots of all towers of a kind. */
   public int potsOfKind(int t) {
-    return count(t) * towers.get(t).pots();
+    return count(t) * stacks.get(t).pots();
   }
 
   /** Least room between two pots of a tower, m; null when no pot's size is known. */
   public Double room(int t) {
     Double least = null;
-    for (int i = 0; i < towers.get(t).modules().size(); i++) {
+    for (int i = 0; i < stacks.get(t).modules().size(); i++) {
       Double pot = pot(t, i);
       Double room = pot == null ? null : ring(t, i).room(pot);
       if (room != null && (least == null || room < least)) {
@@ -123,27 +186,20 @@ public final class PartsOf {
 
   /** Diameter of the pots of a kind of modules, m; null when it is not known. */
   public Double pot(int t, int module) {
-    return sections.get(t).sections("modules").get(module).maybe("pot");
+    Value pot = kinds.get(t).pots()[module];
+    return pot.isKnown() ? Double.valueOf(pot.need()) : null;
   }
 
   /** The ring of pots of a kind of modules. */
   public PotRing ring(int t, int module) {
-    return towers.get(t).modules().get(module).ring();
-  }
-
-  /** The list of parts, of all towers. */
-  public BuildList list() {
-    if (list == null) {
-      list = BuildOf.of(plan, towers, taken);
-    }
-    return list;
+    return stacks.get(t).modules().get(module).ring();
   }
 
   /** Mass of all towers, film and riser known only when each tower's flow and riser are. */
   public WetMass mass() {
     WetMass sum = new WetMass(0, 0, 0, 0);
-    for (int t = 0; t < towers.size(); t++) {
-      WetMass one = mass(t);
+    for (int t = 0; t < stacks.size(); t++) {
+      WetMass one = kinds.get(t).mass(water);
       for (int n = 0; n < count(t); n++) {
         sum = sum.and(one);
       }
@@ -151,63 +207,12 @@ public final class PartsOf {
     return sum;
   }
 
-  private WetMass mass(int t) {
-    Tower tower = towers.get(t);
-    Double cap = sections.get(t).section("cap").maybe("mass");
-    double dry = cap == null ? 0 : cap;
-    for (int i = 0; i < tower.modules().size(); i++) {
-      double mass = sections.get(t).sections("modules").get(i).need("mass");
-      dry += tower.modules().get(i).count() * mass;
-    }
-    double plants = tower.pots() * sections.get(t).section("grown").get("mass", taken);
-    return new WetMass(dry, plants, runs(t) ? film(t) : 0, runs(t) ? riser(t) : 0);
-  }
-
   /** Whether the running mass of each tower is known: its flow and its riser are. */
   public boolean runs() {
     boolean all = true;
-    for (int t = 0; t < towers.size(); t++) {
-      all &= runs(t);
+    for (Kind kind : kinds) {
+      all &= kind.runs();
     }
     return all;
-  }
-
-  private boolean runs(int t) {
-    Section riser = sections.get(t).section("riser");
-    return sections.get(t).has("wanted") && riser.has("bore") && riser.has("length");
-  }
-
-  private double film(int t) {
-    Module lowest = towers.get(t).modules().get(0);
-    Double wall = sections.get(t).sections("modules").get(0).maybe("wall");
-    double inner = lowest.diameter() - 2 * (wall == null ? 0 : wall);
-    double height = towers.get(t).stackHeight();
-    return Film.of(sections.get(t).need("wanted"), inner, 1, height, water).volume()
-        * water.density();
-  }
-
-  private double riser(int t) {
-    Section riser = sections.get(t).section("riser");
-    return WetMass.ofPipe(riser.need("bore"), riser.need("length"), water.density());
-  }
-
-  /** Mass of all, full and running, kg; null when the tank is not known. */
-  public Double wholeMass() {
-    Section tank = plan.section("tank");
-    if (!tank.has("mass") || !tank.has("full") || !TankOf.isKnown(tank)) {
-      return null;
-    }
-    double solution = Situation.massOf(TankOf.of(tank, taken).volume(tank.need("full")));
-    return tank.need("mass") + solution + mass().on();
-  }
-
-  /** Press of all, full and running, on the deck under the foot, Pa; null when not known. */
-  public Double deckPressure() {
-    Section tank = plan.section("tank");
-    boolean foot = tank.has("foot") || tank.has("bottom") || tank.has("diameter");
-    Double mass = wholeMass();
-    return mass == null || !foot
-        ? null
-        : Double.valueOf(DeckLoad.pressure(mass, TubOf.footArea(tank, taken)));
   }
 }

@@ -10,12 +10,10 @@ import leat.season.PotUse;
 
 /** The pots of a plan's towers, and the crops in each. */
 public final class PotsOf {
-  private final Plan plan;
   private final List<String> names = new ArrayList<>();
   private final List<Integer> pots = new ArrayList<>();
 
   private PotsOf(Plan plan) {
-    this.plan = plan;
     List<Section> towers = plan.root().sections("towers");
     for (int i = 0; i < towers.size(); i++) {
       names.add(towers.get(i).text("name"));
@@ -76,16 +74,17 @@ public final class PotsOf {
   }
 
   /** What is wrong when a tower has more plants than pots on a day; null when none has. */
-  public Problem overfull(List<Sown> crops) {
-    List<List<Sown>> towers = together(crops);
+  public static Problem overfull(Plan plan, List<Sown> crops) {
+    PotsOf all = of(plan);
+    List<List<Sown>> towers = all.together(crops);
     for (int i = 0; i < towers.size(); i++) {
       List<Sown> here = towers.get(i);
-      int place = place(here.get(0));
-      Integer has = place < 0 ? null : pots.get(place);
+      int place = all.place(here.get(0));
+      Integer has = place < 0 ? null : all.pots.get(place);
       PotUse.Overfull over = has == null ? null : use(here).over(has);
       if (over != null) {
         Sown last = here.get(here.size() - 1);
-        String where = names.get(place) == null ? "the tower" : "tower " + names.get(place);
+        String where = all.names.get(place) == null ? "the tower" : "tower " + all.names.get(place);
         return SeasonErrors.overfull(
             plan.root().sections("crops").get(last.index()),
             where,

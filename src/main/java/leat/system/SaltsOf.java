@@ -2,15 +2,11 @@ package leat.system;
 
 import java.util.ArrayList;
 import java.util.List;
-import leat.numeric.Impossible;
 import leat.plan.Named;
 import leat.plan.Plan;
-import leat.plan.Refused;
 import leat.plan.Section;
-import leat.solution.ElementName;
 import leat.solution.IonName;
 import leat.solution.Ions;
-import leat.solution.Label;
 import leat.solution.Salt;
 import leat.solution.Salts;
 
@@ -39,23 +35,7 @@ public final class SaltsOf {
     if (elements.size() == 0 && listed != null) {
       return price == null ? listed : listed.withPrice(price);
     }
-    Label label = Label.blank();
-    for (int i = 0; i < elements.size(); i++) {
-      String typed = elements.name(i);
-      try {
-        label = label.with(ElementName.of(typed), 100 * (Double) elements.value(i));
-      } catch (Impossible e) {
-        throw new Refused(
-            elements.problem(
-                i, section.path("elements"), "bad-label", name + ": " + e.getMessage()));
-      }
-    }
-    Salt salt;
-    try {
-      salt = label.asSalt(name);
-    } catch (Impossible e) {
-      throw new Refused(section.problem("elements", "bad-label", name + ": " + e.getMessage()));
-    }
+    Salt salt = LabelsOf.label(section, "elements", name).asSalt(name);
     return price == null ? salt : salt.withPrice(price);
   }
 

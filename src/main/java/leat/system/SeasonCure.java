@@ -41,13 +41,12 @@ public record SeasonCure(String key, String value) {
    */
   public static List<SeasonCure> of(
       Plan plan, SeasonOf season, YearRuns runs, Goal goal, Taken taken) {
-    return new Search(plan, season, runs, goal, taken).found();
+    return new Search(TankOf.of(plan.section("tank"), taken), season, runs, goal).found();
   }
 
   private static final class Search {
-    private final Plan plan;
-    private final Taken taken;
     private final TankPlan tank;
+    private final Tank shape;
     private final SeasonDays days;
     private final double thirst;
     private final List<CropPart> parts;
@@ -55,9 +54,8 @@ public record SeasonCure(String key, String value) {
     private final Goal goal;
     private final List<SeasonCure> cures = new ArrayList<>();
 
-    Search(Plan plan, SeasonOf season, YearRuns runs, Goal goal, Taken taken) {
-      this.taken = taken;
-      this.plan = plan;
+    Search(Tank shape, SeasonOf season, YearRuns runs, Goal goal) {
+      this.shape = shape;
       tank = season.tank();
       days = runs.days();
       thirst = runs.thirst().middle();
@@ -98,7 +96,6 @@ public record SeasonCure(String key, String value) {
 
     /** A mark in whole millimetres that does it, from the litres that do. */
     private void level(Lever lever, double litres) {
-      Tank shape = TankOf.of(plan.section("tank"), taken);
       double mm = Math.ceil(Units.MM.fromBase(shape.level(Units.L.toBase(litres))) - 1e-9);
       double level = Math.min(Units.MM.toBase(mm), shape.height());
       double rounded = Units.L.fromBase(shape.volume(level));
@@ -124,7 +121,6 @@ public record SeasonCure(String key, String value) {
       double[] values = Steps.falling(full, Help.MARK_STEP_L, low + Help.MARK_STEP_L);
       Double to = Cure.first(tank, days, thirst, Lever.FULL, values, goal);
       if (to != null) {
-        Tank shape = TankOf.of(plan.section("tank"), taken);
         double mm = Math.floor(Units.MM.fromBase(shape.level(Units.L.toBase(to))));
         double rounded = Units.L.fromBase(shape.volume(Units.MM.toBase(mm)));
         if (met(Lever.FULL.set(tank, rounded))) {

@@ -20,6 +20,7 @@ import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
 import leat.plan.Taken;
+import leat.plan.Value;
 import leat.quantity.Units;
 import leat.season.AwayOutcome;
 import leat.season.CropPart;
@@ -31,8 +32,6 @@ import leat.season.YearRuns;
 
 /** The season of a plan: its dates, its tank, its crops, and its days in every year of weather. */
 public final class SeasonOf {
-  private final Plan plan;
-  private final Taken taken;
   private final LocalDate from;
   private final int days;
   private final TankPlan tank;
@@ -46,12 +45,19 @@ public final class SeasonOf {
   private final List<List<CropPart>> parts = new ArrayList<>();
   private final List<Method> methods = new ArrayList<>();
   private final Weather file;
+  private final SiteOf place;
+  private final Value drinks;
+  private final Value sown;
+  private final Value thirst;
+  private final List<int[]> away = new ArrayList<>();
   private Site site;
 
   private SeasonOf(Plan plan, Weather file, Taken taken) {
-    this.taken = taken;
-    this.plan = plan;
     this.file = file;
+    place = SiteOf.read(plan, taken);
+    drinks = plan.root().value("drinks");
+    sown = plan.root().value("crops");
+    thirst = plan.root().value("thirst");
     Section season = plan.section("season");
     from = (LocalDate) season.needRaw("from");
     LocalDate to = (LocalDate) season.needRaw("to");
@@ -61,10 +67,19 @@ public final class SeasonOf {
     weather.addAll(found.years());
     leftOut.addAll(found.leftOut());
     boolean litres = !weather.isEmpty() && weather.get(0).plantsL() != null;
-    boolean alone = weather.isEmpty() && plan.root().has("drinks");
+    boolean alone = weather.isEmpty() && drinks.isKnown();
     crops = litres || alone ? List.of() : Grown.of(plan, taken);
     exposure = weather.isEmpty() ? 1 : SiteOf.exposure(plan, taken);
     openM2 = ThirstOf.openM2(plan, taken);
+    List<Section> spans = season.sections("away");
+    for (int i = 0; i < spans.size(); i++) {
+      away.add(new int[] {day(spans.get(i), "from"), day(spans.get(i), "to")});
+    }
+  }
+
+  /** Number of a date among the days of the season. */
+  private int day(Section span, String key) {
+    return (int) ChronoUnit.DAYS.between(from, (LocalDate) span.needRaw(key));
   }
 
   /**
@@ -97,27 +112,31 @@ public final class SeasonOf {
         hasMonths(plan) ? List.of(months(plan).season(from, days)) : List.of(), List.of());
   }
 
-  /** Lays the days of all years; refused when no year covers the season. */
-  public SeasonOf laid() {
+  /**
+   * Lays the days of all years.
+   *
+   * @param taken notes the defaults that are taken
+   * @throws Refused when thirst or place is missing
+   */
+  public SeasonOf laid(Taken taken) {
     if (weather.isEmpty()) {
-      year(SeasonWeather.NO_YEAR, null);
+      year(SeasonWeather.NO_YEAR, null, SeasonEt0.withoutWeather(days));
     }
     for (int i = 0; i < weather.size(); i++) {
-      year(weather.get(i).year(), weather.get(i));
+      year(weather.get(i).year(), weather.get(i), reference(weather.get(i), taken));
     }
     return this;
   }
 
-  private void year(int year, SeasonWeather of) {
+  private void year(int year, SeasonWeather of, SeasonEt0 reference) {
     double[] given = of == null ? null : of.plantsL();
-    SeasonEt0 reference = of == null ? SeasonEt0.withoutWeather(days) : reference(of);
     double[] plants = new double[days];
     List<CropPart> own = new ArrayList<>();
     Method method = given != null ? Method.LITRES_FILE : reference.method();
     if (given != null) {
       plants = given;
     } else if (drinksAlone()) {
-      Arrays.fill(plants, Units.L_D.fromBase(plan.root().need("drinks")));
+      Arrays.fill(plants, Units.L_D.fromBase(drinks.need()));
       method = Method.DRINKS;
     } else {
       grown(plants, own, reference.mm());
@@ -132,12 +151,12 @@ public final class SeasonOf {
 
   /** Whether one figure stands for all thirst. */
   private boolean drinksAlone() {
-    return crops.isEmpty() && plan.root().has("drinks");
+    return crops.isEmpty() && drinks.isKnown();
   }
 
   private void grown(double[] plants, List<CropPart> own, double[] mm) {
     if (crops.isEmpty()) {
-      throw plan.root().missing("crops");
+      sown.need();
     }
     for (int c = 0; c < crops.size(); c++) {
       Grown crop = crops.get(c);
@@ -159,7 +178,7 @@ public final class SeasonOf {
   }
 
   /** The season's reference evapotranspiration; null when the file gives litres alone. */
-  private SeasonEt0 reference(SeasonWeather of) {
+  private SeasonEt0 reference(SeasonWeather of, Taken taken) {
     boolean bare = true;
     boolean given = true;
     for (int i = 0; i < of.size(); i++) {
@@ -167,27 +186,24 @@ public final class SeasonOf {
       given &= ReferenceDay.methodOf(of.day(i)) == Method.ET0_FILE;
     }
     boolean litres = of.plantsL() != null;
-    if (litres && (bare || of.openL() != null || !plan.section("site").has("latitude"))) {
+    if (litres && (bare || of.openL() != null || !place.latitude().isKnown())) {
       return null;
     }
-    return SeasonEt0.of(of, given ? Site.of(0, 0) : site());
+    return SeasonEt0.of(of, given ? Site.of(0, 0) : site(taken));
   }
 
   private SeasonDays away(SeasonDays all) {
-    List<Section> spans = plan.section("season").sections("away");
     SeasonDays result = all;
-    for (int i = 0; i < spans.size(); i++) {
-      long first = ChronoUnit.DAYS.between(from, (LocalDate) spans.get(i).needRaw("from"));
-      long last = ChronoUnit.DAYS.between(from, (LocalDate) spans.get(i).needRaw("to"));
-      result = result.away((int) first, (int) last);
+    for (int i = 0; i < away.size(); i++) {
+      result = result.away(away.get(i)[0], away.get(i)[1]);
     }
     return result;
   }
 
   /** The place; refused without a latitude. */
-  public Site site() {
+  private Site site(Taken taken) {
     if (site == null) {
-      site = SiteOf.of(plan, !Double.isNaN(weather.get(0).day(0).windMs()), false, taken);
+      site = place.site(!Double.isNaN(weather.get(0).day(0).windMs()), false, taken);
     }
     return site;
   }
@@ -215,6 +231,11 @@ public final class SeasonOf {
   /** The crops; empty when others say what is drunk. */
   public List<Grown> crops() {
     return crops;
+  }
+
+  /** Factor of the place on the thirst, -. */
+  public double exposure() {
+    return exposure;
   }
 
   /** Years of the weather file that do not cover the season. */
@@ -259,7 +280,7 @@ public final class SeasonOf {
 
   /** The doubt about the thirst. */
   public Thirst thirst() {
-    return ThirstOf.doubt(plan);
+    return ThirstOf.doubt(thirst);
   }
 
   /**

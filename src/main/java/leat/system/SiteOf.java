@@ -5,11 +5,28 @@ import leat.climate.Site;
 import leat.plan.Plan;
 import leat.plan.Section;
 import leat.plan.Taken;
+import leat.plan.Value;
 import leat.quantity.Units;
 
-/** The place of a plan, as the climate needs it. */
-public final class SiteOf {
-  private SiteOf() {}
+/**
+ * The place of a plan, as the climate needs it: what it reads is asked for when a place is made of
+ * it.
+ *
+ * @param latitude north positive
+ * @param altitude over the sea
+ * @param coast whether it lies at one
+ * @param windHeight height at which the wind is measured
+ */
+public record SiteOf(Value latitude, Value altitude, Value coast, Value windHeight) {
+  /** The place of a plan, of which nothing is asked yet. */
+  static SiteOf read(Plan plan, Taken taken) {
+    Section site = plan.section("site");
+    return new SiteOf(
+        site.value("latitude"),
+        site.value("altitude"),
+        site.value("coast", taken),
+        site.value("wind_height", taken));
+  }
 
   /**
    * Latitude, altitude, coast, height of the wind; refused without a latitude.
@@ -20,14 +37,20 @@ public final class SiteOf {
    * @param taken notes the defaults that are taken
    */
   public static Site of(Plan plan, boolean wind, boolean light, Taken taken) {
-    Section site = plan.section("site");
-    Double height = site.maybe("wind_height");
+    return read(plan, taken).site(wind, light, taken);
+  }
+
+  Site site(boolean wind, boolean light, Taken taken) {
     boolean bare = !wind && !light;
+    double degrees = Units.DEG.fromBase(latitude.need());
+    if (!bare && !altitude.isKnown()) {
+      taken.note("at sea level");
+    }
     return new Site(
-        latitudeDegrees(plan),
-        bare && !site.has("altitude") ? 0 : site.getOr("altitude", 0, "at sea level", taken),
-        light ? site.yes("coast", taken) : Boolean.TRUE.equals(site.raw("coast")),
-        wind ? site.get("wind_height", taken) : height == null ? Site.USUAL_WIND_HEIGHT_M : height);
+        degrees,
+        altitude.orElse(0),
+        (light ? coast.orTaken() : coast.orElse(0)) != 0,
+        wind ? windHeight.orTaken() : windHeight.orElse(Site.USUAL_WIND_HEIGHT_M));
   }
 
   /** Latitude, degrees, north positive; refused when it is missing. */

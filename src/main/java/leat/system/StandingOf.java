@@ -6,6 +6,7 @@ import leat.level.Tank;
 import leat.plan.Plan;
 import leat.plan.Section;
 import leat.plan.Taken;
+import leat.plan.Value;
 import leat.stability.Assembly;
 import leat.stability.Column;
 import leat.stability.Foot;
@@ -27,26 +28,34 @@ public final class StandingOf {
 
   private static final double CENTIMETRE = 0.01;
 
-  private final Taken taken;
   private final Assembly assembly;
   private final Tank tank;
-  private final List<Section> towers;
+  private final String[] names;
+  private final Value[] fastened;
+  private final Value[] breaking;
   private final int[] firstColumn;
   private final List<Situation> states;
+  private final List<List<StackJoint>> joints = new ArrayList<>();
 
   private StandingOf(Plan plan, List<Situation> asked, Taken taken) {
-    this.taken = taken;
     Section section = plan.section("tank");
     this.tank = TankOf.of(section, taken);
-    this.towers = plan.root().sections("towers");
+    List<Section> towers = plan.root().sections("towers");
     if (towers.isEmpty()) {
       throw plan.root().missing("towers");
     }
     Tub tub = TubOf.of(section, tank, taken);
     List<Column> columns = new ArrayList<>();
     this.firstColumn = new int[towers.size()];
+    this.names = new String[firstColumn.length];
+    this.fastened = new Value[firstColumn.length];
+    this.breaking = new Value[firstColumn.length];
     for (int t = 0; t < firstColumn.length; t++) {
       firstColumn[t] = columns.size();
+      names[t] = towers.get(t).text("name");
+      fastened[t] = towers.get(t).value("fastened", taken);
+      breaking[t] = towers.get(t).section("guys").value("breaking");
+      joints.add(null);
       Column column = ColumnOf.of(towers.get(t), taken);
       int count = towers.get(t).countOr("count", 1);
       for (int n = 0; n < count; n++) {
@@ -96,13 +105,12 @@ public final class StandingOf {
 
   /** How many kinds of towers there are. */
   public int towers() {
-    return towers.size();
+    return names.length;
   }
 
   /** Name of a tower. */
   public String name(int t) {
-    String own = towers.get(t).text("name");
-    return own == null ? "tower " + (t + 1) : own;
+    return names[t] == null ? "tower " + (t + 1) : names[t];
   }
 
   /** Number of the first column of a kind in the assembly. */
@@ -112,12 +120,12 @@ public final class StandingOf {
 
   /** Whether the modules of a tower, and the tower to its tank, are fastened. */
   public boolean fastened(int t) {
-    return towers.get(t).yes("fastened", taken);
+    return fastened[t].orTaken() != 0;
   }
 
   /** Load at which a line of a tower breaks, N; null when it is not told. */
   public Double breaking(int t) {
-    return towers.get(t).section("guys").maybe("breaking");
+    return breaking[t].isKnown() ? Double.valueOf(breaking[t].need()) : null;
   }
 
   /** Lines of a tower, ring over the anchors; null for none. */
@@ -196,17 +204,28 @@ public final class StandingOf {
     return slides(slidesFirst(pressure)).frictionNotToSlide(pressure);
   }
 
-  /** Joints of a tower from the bottom up, each over all states. */
+  /** Joints of a tower from the bottom up, each over all states; found when first asked for. */
   public List<StackJoint> joints(int t) {
-    List<StackJoint> joints = new ArrayList<>();
-    for (int i = 0; i < assembly.joints(firstColumn[t], states.get(0)).size(); i++) {
-      List<Joint> same = new ArrayList<>();
-      for (Situation state : states) {
-        same.add(assembly.joints(firstColumn[t], state).get(i));
-      }
-      joints.add(new StackJoint(same));
+    if (joints.get(t) == null) {
+      joints.set(t, jointsOf(firstColumn[t]));
     }
-    return joints;
+    return joints.get(t);
+  }
+
+  private List<StackJoint> jointsOf(int column) {
+    List<List<Joint>> byState = new ArrayList<>();
+    for (Situation state : states) {
+      byState.add(assembly.joints(column, state));
+    }
+    List<StackJoint> stack = new ArrayList<>();
+    for (int i = 0; i < byState.get(0).size(); i++) {
+      List<Joint> same = new ArrayList<>();
+      for (List<Joint> one : byState) {
+        same.add(one.get(i));
+      }
+      stack.add(new StackJoint(same));
+    }
+    return stack;
   }
 
   /** Gust that opens the first joint of a tower in any state, m/s; null when none opens. */

@@ -6,6 +6,7 @@ import leat.climate.OpenWater;
 import leat.plan.Plan;
 import leat.plan.Section;
 import leat.plan.Taken;
+import leat.plan.Value;
 import leat.quantity.Units;
 import leat.season.DayThirst;
 import leat.season.Thirst;
@@ -16,8 +17,11 @@ public final class ThirstOf {
 
   /** The doubt about the thirst: less of it once a log has measured it. */
   public static Thirst doubt(Plan plan) {
-    Double measured = plan.root().maybe("thirst");
-    return measured == null ? Thirst.GUESSED : Thirst.measured(measured);
+    return doubt(plan.root().value("thirst"));
+  }
+
+  static Thirst doubt(Value measured) {
+    return measured.isKnown() ? Thirst.measured(measured.need()) : Thirst.GUESSED;
   }
 
   /** Uncovered wet surface of tank and towers together, m2. */

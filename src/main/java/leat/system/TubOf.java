@@ -4,11 +4,10 @@ import leat.level.Tank;
 import leat.plan.Section;
 import leat.plan.Taken;
 import leat.quantity.Size;
-import leat.stability.BoxDrag;
+import leat.stability.Drag;
 import leat.stability.Foot;
 import leat.stability.Ground;
 import leat.stability.Tub;
-import leat.stability.TubeDrag;
 
 /** The tank of a plan as wind and ground see it. */
 public final class TubOf {
@@ -33,7 +32,7 @@ public final class TubOf {
       length = outline == null ? foot.length() : outline.length().value() + walls;
       width = outline == null ? foot.width() : outline.width().value() + walls;
     }
-    double drag = round(tank) ? TubeDrag.ROUND_TANK : BoxDrag.TANK;
+    double drag = round(tank) ? Drag.ROUND_TANK : Drag.BOX_TANK;
     taken.note(round(tank) ? "a round tank's drag 0.8" : "tank's drag 1.3");
     return new Tub(mass, length, width, inside.height(), drag, tank.get("stand", taken), foot);
   }

@@ -15,8 +15,9 @@ import leat.plan.Section;
  * @param transplant the day it is planted
  * @param least fewest days of the years; -1 when it is never reached
  * @param most most days of the years in which it is reached
+ * @param years how many years of the file hold the days after planting
  */
-public record WarmthOf(LocalDate transplant, int least, int most) {
+public record WarmthOf(LocalDate transplant, int least, int most, int years) {
   /** Longest time that is looked at, d. */
   private static final int MOST_DAYS = 300;
 
@@ -45,6 +46,6 @@ public record WarmthOf(LocalDate transplant, int least, int most) {
       least = days >= 0 && (least < 0 || days < least) ? days : least;
       most = Math.max(most, days);
     }
-    return new WarmthOf(transplant, least, most);
+    return new WarmthOf(transplant, least, most, own.size());
   }
 }

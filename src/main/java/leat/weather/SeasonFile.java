@@ -31,7 +31,7 @@ public final class SeasonFile {
     if (file != null) {
       judge(season, file);
     }
-    return season.laid();
+    return season.laid(taken);
   }
 
   /**

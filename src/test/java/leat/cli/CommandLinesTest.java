@@ -39,12 +39,12 @@ class CommandLinesTest {
       String name = names[random.nextInt(names.length)];
       Command command = new Commands().of(name);
       String[] args = line(random, CommonFlags.all(command));
-      CommandLines.Typed fast = CommandLines.plain(command, args);
+      TypedLine fast = TypedLine.plain(command, args);
       if (fast == null) {
         continue;
       }
       plain++;
-      CommandLines.Typed slow = null;
+      TypedLine slow = null;
       try {
         slow = CommandLines.withPicocli(command, args);
       } catch (Refused e) {

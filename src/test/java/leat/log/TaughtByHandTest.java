@@ -8,6 +8,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import leat.level.CapSensor;
 import leat.level.Divider;
+import leat.level.LevelFixtures;
 import leat.level.Limits;
 import leat.level.Sender;
 import leat.level.Staircase;
@@ -454,7 +455,7 @@ class TaughtByHandTest {
   @Test
   void countsOfADivider() {
     for (Divider.Side side : Divider.Side.values()) {
-      Divider divider = Divider.simple(side, 3.3, 100, 10, 3.3);
+      Divider divider = LevelFixtures.divider(side, 3.3, 100, 10, 3.3);
       StepReader r = reader(0.02, divider, 10, 100, 190);
       assertThat(r.step(512)).isEqualTo(1);
       double ten = side == Divider.Side.LOW ? 1024 / 11.0 : 10240 / 11.0;

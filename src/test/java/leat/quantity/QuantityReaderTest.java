@@ -98,6 +98,9 @@ class QuantityReaderTest {
     "MONEY_PER_VOLUME,4.20 EUR/m3,4.2,EUR",
     "MONEY_PER_VOLUME,13 EUR/L,13000,EUR",
     "MONEY_PER_VOLUME,13 EUR/litre,13000,EUR",
+    "MONEY_PER_VOLUME,3785.411784 USD/1000gal,1000,USD",
+    "MONEY_PER_VOLUME,3785.411784 USD/kgal,1000,USD",
+    "MONEY_PER_VOLUME,2.8316846592 USD/CCF,1,USD",
     "MONEY_PER_MASS,22 EUR/kg,22,EUR",
     "MONEY_PER_TIME,7 USD/week,1,USD"
   })
@@ -214,6 +217,9 @@ class QuantityReaderTest {
     assertThat(Nearest.of("furlong", java.util.List.of("m", "cm", "litre"))).isNull();
     assertThat(Nearest.of("q", java.util.List.of("m", "cm"))).isNull();
     assertThat(Nearest.of("", java.util.List.of("m"))).isNull();
+    assertThat(Nearest.of("zone", java.util.List.of("m", "time_zone"))).isEqualTo("time_zone");
+    assertThat(Nearest.of("zone", java.util.List.of("time_zone", "zone-name"))).isNull();
+    assertThat(Nearest.of("on", java.util.List.of("time_on"))).isNull();
     assertThat(Nearest.of("bore", java.util.List.of("BORE", "bores"))).isEqualTo("BORE");
     assertThat(Nearest.edits("ca", "abc")).isEqualTo(3);
     assertThat(Nearest.edits("abcd", "acbd")).isEqualTo(1);

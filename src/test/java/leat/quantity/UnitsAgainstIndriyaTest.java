@@ -89,6 +89,7 @@ class UnitsAgainstIndriyaTest {
         MetricPrefix.DECI(LITRE));
     put("gal", gallon, "qt", gallon.divide(4), "pt", gallon.divide(8), "cup", gallon.divide(16));
     put("floz", gallon.divide(128), "tbsp", gallon.divide(256), "tsp", gallon.divide(768));
+    put("kgal", gallon.multiply(1000), "ccf", METRE.multiply(0.3048).pow(3).multiply(100));
     put("impgal", times(LITRE, 4.54609), "10 L", LITRE.multiply(10), "100 L", LITRE.multiply(100));
     put("kg", KILOGRAM, "g", GRAM, "mg", MetricPrefix.MILLI(GRAM), "ug", MetricPrefix.MICRO(GRAM));
     put("t", KILOGRAM.multiply(1000), "lb", pound, "oz", pound.divide(16));

@@ -51,6 +51,20 @@ class DoubtTest {
         .containsExactly(Doubt.MARKS_OUT_OF_ORDER, Doubt.LOW_UNDER_INTAKE);
   }
 
+  /** 45 L and what the towers hold against 60 L to the rim. */
+  @Test
+  void filledUpWhileTheTowersRunItMayRunOver() {
+    Marks kept = new Marks(45, 15, 5, 60, 2, 15);
+    Marks spilt = new Marks(45, 15, 5, 60, 2, 15.5);
+    assertThat(Doubt.overL(kept)).isZero();
+    assertThat(Doubt.overL(spilt)).isEqualTo(0.5);
+    assertThat(of(kept, 0.3, Upkeep.of(Refill.DAILY), 4)).isEmpty();
+    assertThat(of(spilt, 0.3, Upkeep.of(Refill.DAILY), 4))
+        .containsExactly(Doubt.RUNS_OVER_AT_A_STOP);
+    assertThat(of(new Marks(61, 15, 5, 60, 2, 1), 0.3, Upkeep.of(Refill.DAILY), 4))
+        .containsExactly(Doubt.MARKS_OUT_OF_ORDER);
+  }
+
   @Test
   void aChangeAsOftenAsTheSeasonIsLong() {
     Marks usual = new Marks(45, 15, 5, 60, 2);

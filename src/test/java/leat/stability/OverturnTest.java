@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 
+import java.util.List;
 import java.util.stream.Stream;
 import leat.Sheet;
 import leat.Sheet.Row;
@@ -32,7 +33,7 @@ class OverturnTest {
     return new Standing(
         r.num("tank_empty_kg") + solution(r) + r.num("tower_kg") + r.num("plants_kg"),
         r.num("foot_along_wind_m") / 2,
-        Faces.of(face(r, "tank"), face(r, "tower"), face(r, "plants")),
+        Faces.of(List.of(face(r, "tank"), face(r, "tower"), face(r, "plants"))),
         r.num("mu"));
   }
 
@@ -40,7 +41,7 @@ class OverturnTest {
     return new Standing(
         r.num("tower_kg") + r.num("plants_kg"),
         r.num("tower_foot_radius_m"),
-        Faces.of(face(r, "tower"), face(r, "plants")).over(r.num("lid_z_m")),
+        Faces.of(List.of(face(r, "tower"), face(r, "plants"))).over(r.num("lid_z_m")),
         r.num("mu"));
   }
 
@@ -73,7 +74,6 @@ class OverturnTest {
     same(r, onLid(r).overturning(q), "M_over_lid_Nm");
     same(r, onLid(r).righting(), "M_right_lid_Nm");
     same(r, onLid(r).tipsAt(rho), "v_tip_lid_m_s");
-    assertThat(whole.goesAt(rho)).isEqualTo(Math.min(whole.tipsAt(rho), whole.slidesAt(rho)));
   }
 
   private static boolean flag(Row r, String column) {
@@ -136,7 +136,8 @@ class OverturnTest {
   }
 
   private static Standing any(double mass, double lever, double z) {
-    return new Standing(mass, lever, Faces.of(new Face(0.3, z, 1.2), new Face(0.2, 0.2, 1.3)), 0.3);
+    return new Standing(
+        mass, lever, Faces.of(List.of(new Face(0.3, z, 1.2), new Face(0.2, 0.2, 1.3))), 0.3);
   }
 
   @Property
@@ -173,9 +174,6 @@ class OverturnTest {
     double heavy = s.massToPass(q);
     assertThat(any(heavy * 1.0001, 0.2, 1.2).passes(q)).isTrue();
     assertThat(any(heavy * 0.9999, 0.2, 1.2).passes(q)).isFalse();
-    double lever = s.leverToPass(q);
-    assertThat(any(mass, lever * 1.0001, 1.2).passes(q)).isTrue();
-    assertThat(any(mass, lever * 0.9999, 1.2).passes(q)).isFalse();
     Standing still = any(s.massNotToSlide(q), 0.2, 1.2);
     assertThat(still.slideSafety(q)).isCloseTo(1.5 / 0.9, within(1e-9));
     assertThat(s.frictionNotToSlide(q) / s.friction() * s.slideSafety(q))

@@ -58,11 +58,16 @@ class WindTest {
   @MethodSource("pressures")
   void densityAndPressureAgreeWithTheSheet(Row r) {
     double rho =
-        r.has("temp_C") ? Air.density(r.num("temp_C"), 100 * r.num("pressure_hPa")) : Air.DENSITY;
+        r.has("temp_C") ? density(r.num("temp_C"), 100 * r.num("pressure_hPa")) : Air.DENSITY;
     same(r, rho, "rho_kg_m3");
     same(r, Air.pressure(rho, r.num("v_m_s")), "q_Pa");
     assertThat(Air.speed(rho, Air.pressure(rho, r.num("v_m_s"))))
         .isCloseTo(r.num("v_m_s"), within(1e-12));
+  }
+
+  /** Dry air as an ideal gas, R as in the 1976 standard atmosphere. */
+  private static double density(double celsius, double pascal) {
+    return pascal / (287.05 * (celsius + 273.15));
   }
 
   static Stream<Row> classes() {
@@ -74,7 +79,6 @@ class WindTest {
   void beaufortAgreesWithTheSheet(Row r) {
     int number = Beaufort.of(r.num("v_m_s"));
     assertThat(number).as(r.idAndProvenance()).isEqualTo((int) r.num("beaufort"));
-    assertThat(Beaufort.name(number)).isEqualTo(r.text("name"));
   }
 
   @Test
@@ -83,10 +87,12 @@ class WindTest {
     assertThat(rows).hasSize(Beaufort.MOST + 1);
     for (Row r : rows) {
       int number = (int) r.num("beaufort");
-      assertThat(Beaufort.name(number)).isEqualTo(r.text("name"));
-      assertThat(Beaufort.low(number)).isEqualTo(r.num("v_low_m_s"));
-      assertThat(Beaufort.high(number)).isEqualTo(r.has("v_high_m_s") ? r.num("v_high_m_s") : null);
-      assertThat(Air.pressure(Air.DENSITY, Beaufort.low(number)))
+      double low = r.num("v_low_m_s");
+      double high = r.has("v_high_m_s") ? r.num("v_high_m_s") : 100;
+      assertThat(Beaufort.of(low)).isEqualTo(number);
+      assertThat(Beaufort.of(high)).isEqualTo(number);
+      assertThat(Beaufort.of(Math.max(0, low - 0.1))).isEqualTo(Math.max(0, number - 1));
+      assertThat(Air.pressure(Air.DENSITY, low))
           .isCloseTo(r.num("q_low_Pa"), within(1e-5 * r.num("q_low_Pa")));
       // v = 0.836 B^1.5 lies in its own band: two public sources of unit conversions.
       assertThat(Beaufort.of(0.836 * Math.pow(number, 1.5))).isEqualTo(number);

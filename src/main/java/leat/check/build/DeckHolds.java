@@ -10,7 +10,6 @@ import leat.check.Subject;
 import leat.check.Verdict;
 import leat.parts.DeckLoad;
 import leat.quantity.Units;
-import leat.system.PartsOf;
 
 /** The whole does not press too much on the deck. */
 final class DeckHolds extends DeclaredRule {
@@ -32,7 +31,7 @@ final class DeckHolds extends DeclaredRule {
     if (!subject.section("tank").has("mass")) {
       return List.of();
     }
-    Double press = PartsOf.of(subject.plan(), null, subject.taken()).deckPressure();
+    Double press = subject.deck().pressure();
     return press == null
         ? List.of(Finding.unknown(this))
         : List.of(atMost(press, limit(subject), Verdict.WARN));
@@ -40,7 +39,7 @@ final class DeckHolds extends DeclaredRule {
 
   @Override
   public Advice advice(Subject subject, Finding finding) {
-    double mass = PartsOf.of(subject.plan(), null, subject.taken()).wholeMass();
+    double mass = subject.deck().wholeMass();
     double area = DeckLoad.areaFor(mass, finding.limit());
     return Advice.none()
         .also(

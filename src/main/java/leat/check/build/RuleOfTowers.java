@@ -56,26 +56,32 @@ abstract class RuleOfTowers extends DeclaredRule {
     StringBuilder lacking = new StringBuilder();
     String[] needs = needs();
     for (int i = 0; i < needs.length; i++) {
-      if (!has(tower, needs[i])) {
-        lacking.append(lacking.length() == 0 ? "needs " : " and ");
-        lacking.append(key(finding.part(), needs[i]));
+      String lacks = lacks(tower, needs[i]);
+      if (lacks != null) {
+        lacking.append(lacking.length() == 0 ? "needs " : " and ").append(lacks);
       }
     }
     return Phrase.of(lacking.toString());
   }
 
-  private static boolean has(Section tower, String key) {
+  /** Path of a key that a tower lacks, null when it has it. */
+  private static String lacks(Section tower, String key) {
+    if ("modules".equals(key)) {
+      return tower.sections(key).isEmpty() ? tower.path(key) : null;
+    }
     int dot = key.indexOf('.');
-    if (dot < 0) {
-      return tower.has(key);
-    }
-    String section = key.substring(0, dot);
+    Section holder = dot < 0 ? tower : holder(tower, key.substring(0, dot));
     String name = key.substring(dot + 1);
-    if (!"modules".equals(section)) {
-      return tower.section(section).has(name);
+    return holder == null || holder.has(name) ? null : holder.path(name);
+  }
+
+  /** A section of a tower, of modules the lowest; null without modules, which is told alone. */
+  private static Section holder(Section tower, String name) {
+    if (!"modules".equals(name)) {
+      return tower.section(name);
     }
-    List<Section> modules = tower.sections(section);
-    return !modules.isEmpty() && modules.get(0).has(name);
+    List<Section> modules = tower.sections(name);
+    return modules.isEmpty() ? null : modules.get(0);
   }
 
   static List<Section> towers(Subject subject) {

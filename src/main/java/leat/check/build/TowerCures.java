@@ -15,6 +15,9 @@ final class TowerCures {
   private static final String BALL = "ball";
   private static final int SIZES_TRIED = 3;
 
+  /** Differences that rounding makes: of heights, m, and of a share of a module, -. */
+  private static final double ROUNDING = 1e-9;
+
   private TowerCures() {}
 
   /** Every key of a tower that is proposed, in one place. */
@@ -30,7 +33,7 @@ final class TowerCures {
     return top > outlet ? fewer(cure, tower, t, top - outlet) : cure;
   }
 
-  /** Fewer modules, so that the stack is lower by so many m; null when one must be left. */
+  /** Fewer modules, so that the stack is lower by so many m; null when too few are left. */
   static Cure fewerModules(Subject subject, int t, double lower) {
     return fewer(null, RuleOfTowers.towers(subject).get(t), t, lower);
   }
@@ -44,7 +47,7 @@ final class TowerCures {
       Section module = modules.get(m);
       double each = module.need("height") - (module.has("overlap") ? module.need("overlap") : 0);
       int count = (int) module.value("count").orElse(1);
-      int less = Math.min(count - 1, (int) Math.ceil(left / each - 1e-9));
+      int less = Math.min(count - 1, (int) Math.ceil(left / each - ROUNDING));
       if (less > 0) {
         String key = key(t, "modules[" + m + "].count");
         String now = String.valueOf(count - less);
@@ -53,8 +56,11 @@ final class TowerCures {
         left -= less * each;
       }
     }
-    if (left > 1e-9) {
+    if (left > ROUNDING) {
       return null;
+    }
+    if (dropped == 0) {
+      return with;
     }
     return cure.remark(dropped == 1 ? " (1 module fewer)" : " (" + dropped + " modules fewer)");
   }

@@ -17,6 +17,7 @@ import leat.system.DrinksOf;
 /** The tank is changed before the water's own salts have built up. */
 final class ChangeInterval extends DeclaredRule {
   private static final Show DAYS = Show.of(Units.D, 2);
+  private static final String EVERY = "season.change.every";
 
   ChangeInterval() {
     super(
@@ -62,14 +63,18 @@ final class ChangeInterval extends DeclaredRule {
 
   @Override
   public Advice advice(Subject subject, Finding finding) {
-    double days = Math.floor(Units.D.fromBase(finding.limit()));
-    if (days < 1) {
+    if (finding.limit() <= 0) {
       return Advice.of(
           "no interval helps: the fresh water is over it; thin it with rain, half and half");
     }
     Bound bound = bound(subject, full(subject), drinks(subject));
     String why = subject.ownLimit(this) == null ? ": " + bound.what() : "";
-    return Advice.none().cure(Cure.typed("season.change.every", (long) days + " d").remark(why));
+    double days = Math.floor(Units.D.fromBase(finding.limit()));
+    Cure sooner =
+        days < 1
+            ? Cure.atMost(EVERY, finding.limit(), Show.H)
+            : Cure.typed(EVERY, (long) days + " d");
+    return Advice.none().cure(sooner.remark(why));
   }
 
   private static Bound bound(Subject subject, double full, double drinks) {

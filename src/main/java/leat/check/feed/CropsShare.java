@@ -10,6 +10,7 @@ import leat.check.Subject;
 import leat.check.Verdict;
 import leat.plan.Plan;
 import leat.plan.Section;
+import leat.quantity.Units;
 import leat.solution.Crop;
 import leat.solution.Crops;
 import leat.system.CropsOf;
@@ -17,6 +18,7 @@ import leat.system.CropsOf;
 /** One tank suits all crops of the plan. */
 final class CropsShare extends DeclaredRule {
   private static final Show EC = Show.MS_CM.digits(2);
+  private static final Show PH = Show.of(Units.NUMBER_UNIT, 2);
 
   CropsShare() {
     super(
@@ -88,13 +90,9 @@ final class CropsShare extends DeclaredRule {
 
   private static String band(Crops.Shared shared) {
     return Phrase.of()
-        .addBare(shared.ecLowMsCm(), EC)
-        .add(" to ")
-        .addBare(shared.ecHighMsCm(), EC)
+        .range(shared.ecLowMsCm(), shared.ecHighMsCm(), EC)
         .add(", pH ")
-        .number(shared.phLow(), 2)
-        .add(" to ")
-        .number(shared.phHigh(), 2)
+        .range(shared.phLow(), shared.phHigh(), PH)
         .render(false);
   }
 

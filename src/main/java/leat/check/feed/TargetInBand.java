@@ -12,7 +12,7 @@ import leat.check.Subject;
 import leat.check.Verdict;
 import leat.plan.Plan;
 import leat.plan.Section;
-import leat.quantity.NumberText;
+import leat.quantity.Units;
 import leat.solution.Crops;
 import leat.system.CropsOf;
 
@@ -20,6 +20,7 @@ import leat.system.CropsOf;
 final class TargetInBand extends DeclaredRule {
   private static final int EC = 0;
   private static final int PH = 1;
+  private static final Show BARE = Show.of(Units.NUMBER_UNIT, 3);
 
   TargetInBand() {
     super(
@@ -79,35 +80,24 @@ final class TargetInBand extends DeclaredRule {
     Section target = subject.section("target");
     return finding.part() == EC
         ? Phrase.of(target.need("ec"), Show.MS_CM).render(false)
-        : Phrase.of("pH ").number(target.need("ph"), 3).render(false);
+        : Phrase.of("pH ").add(target.need("ph"), BARE).render(false);
   }
 
   @Override
   public Advice advice(Subject subject, Finding finding) {
     Crops.Shared shared = shared(subject);
     Section target = subject.section("target");
-    if (finding.part() == EC) {
-      boolean low = target.need("ec") < shared.ecLowMsCm();
-      Phrase band =
-          Phrase.of("the crops like ").range(shared.ecLowMsCm(), shared.ecHighMsCm(), Show.MS_CM);
-      return Advice.none()
-          .note(band)
-          .cure(
-              low
-                  ? Cure.atLeast("target.ec", shared.ecLowMsCm(), Show.MS_CM)
-                  : Cure.atMost("target.ec", shared.ecHighMsCm(), Show.MS_CM));
-    }
-    double ph = target.need("ph");
-    double nearest = Math.max(shared.phLow(), Math.min(shared.phHigh(), ph));
-    Phrase band =
-        shared.phLow() == shared.phHigh()
-            ? Phrase.of("the crops like ").number(shared.phLow(), 2)
-            : Phrase.of("the crops like ")
-                .number(shared.phLow(), 2)
-                .add(" to ")
-                .number(shared.phHigh(), 2);
+    return finding.part() == EC
+        ? into(target, "ec", shared.ecLowMsCm(), shared.ecHighMsCm(), Show.MS_CM)
+        : into(target, "ph", shared.phLow(), shared.phHigh(), BARE);
+  }
+
+  /** The nearest end of a band, and the band. */
+  private static Advice into(Section target, String key, double low, double high, Show show) {
+    String path = target.path(key);
     return Advice.none()
-        .note(band)
-        .cure(Cure.typed("target.ph", NumberText.significant(nearest, 3)));
+        .note(Phrase.of("the crops like ").range(low, high, show))
+        .cure(
+            target.need(key) < low ? Cure.atLeast(path, low, show) : Cure.atMost(path, high, show));
   }
 }

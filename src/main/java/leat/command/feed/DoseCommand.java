@@ -8,11 +8,9 @@ import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.CommandErrors;
 import leat.cli.Flag;
-import leat.plan.Kind;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
-import leat.quantity.Dimension;
 import leat.quantity.Units;
 import leat.solution.tank.Dose;
 import leat.solution.tank.DoseRounding;
@@ -70,72 +68,17 @@ public final class DoseCommand extends Command {
 
   @Override
   public Flag[] flags() {
-    return new Flag[] {
-      Flag.of(
-          "--volume",
-          "VOLUME",
-          Kind.quantity(Dimension.VOLUME),
-          "45 L",
-          "water there; the plan's tank at full otherwise"),
-      Flag.of(
-          "--from",
-          "EC",
-          Kind.TEXT,
-          "0.3 mS/cm",
-          "what the meter reads in it: EC, or ppm; the plan's water.ec otherwise"),
-      EcTyped.AT,
-      EcTyped.SCALE,
-      Flag.of(
-          "--to",
-          "EC",
-          Kind.TEXT,
-          "1.6 mS/cm",
-          "EC wanted, or ppm; target.ec of the plan otherwise"),
-      Flag.of(
-          "--water-ec",
-          "EC",
-          Kind.TEXT,
-          "0.3 mS/cm",
-          "EC of the water to thin with, where it is too strong; water.ec of the plan otherwise"),
-      Flag.of(
-          "--label",
-          "SHARE",
-          Kind.quantity(Dimension.SHARE),
-          "50 %",
-          "dose by the label instead: this share of its rate; tells the EC it makes"),
-      Flag.of(
-          "--rate",
-          "RATE",
-          Kind.quantity(Dimension.VOLUME_RATIO),
-          "5 mL/L",
-          "label rate, all bottles together; with --each the rate of each bottle"),
-      LabelRate.RATE_EC,
-      LabelRate.PARTS,
-      Flag.on("--each", "the rate is that of each bottle: \"5 mL of each\""),
-      Flag.of(
-          "--step",
-          "VOLUME",
-          Kind.quantity(Dimension.VOLUME),
-          "5 mL",
-          "mark of the measuring cup or syringe: each bottle to its nearest mark"),
-    };
+    return DoseFlags.all();
   }
 
   @Override
   public Answer answer(Call call) {
-    Plan plan = call.plan();
-    Section own = plan.section("feed");
-    if (!call.has("--rate")
-        && !ConcentrateOf.isKnown(own)
-        && own.section("stock").named("grams").size() > 0) {
-      throw new Refused(MixErrors.doseIsWeighed(this, call.again("topup")));
-    }
-    LabelRate.refuseSalts(call);
+    refuseSalts(call);
     LabelRate feed = LabelRate.of(call, call.has("--each"));
     EcTyped typed = new EcTyped(call);
-    double volume = volume(call, plan);
+    double volume = volume(call, call.plan());
     Double wanted = call.has("--label") ? null : (Double) typed.target("--to");
-    double from = from(call, plan, typed, wanted);
+    double from = from(call, call.plan(), typed, wanted);
     Dose.Answer dose = dose(call, feed, Litres.of(volume), from, wanted);
     DoseRounding rounded = rounded(call, dose, feed, Litres.of(volume), from);
     Answer answer = new Answer(columns(dose, rounded, feed));
@@ -143,20 +86,34 @@ public final class DoseCommand extends Command {
     row.set(VOLUME, volume).set(FROM, from).set(TARGET, wanted);
     Thinning thin = null;
     if (dose.status() == Dose.Status.ALREADY_STRONGER) {
-      double ec = waterEc(call, plan, typed, wanted);
+      double ec = waterEc(call, call.plan(), typed, wanted);
       thin = Thinning.of(Litres.of(volume), from, wanted, ec);
       thinned(row.set(WATER_EC, ec), thin);
     }
-    DoseText text = new DoseText(call, answer, row, dose, rounded, feed);
-    if (dose.reached()) {
+    return told(call, typed, new DoseText(call, answer, row, dose, rounded, feed), thin);
+  }
+
+  /** Refuses a plan whose feed is weighed, and tells the way to that. */
+  private void refuseSalts(Call call) {
+    Section own = call.plan().section("feed");
+    if (!call.has("--rate")
+        && !ConcentrateOf.isKnown(own)
+        && own.section("stock").named("grams").size() > 0) {
+      throw new Refused(MixErrors.doseIsWeighed(this, call.again("topup")));
+    }
+    LabelRate.refuseSalts(call);
+  }
+
+  private static Answer told(Call call, EcTyped typed, DoseText text, Thinning thin) {
+    if (text.reached()) {
       text.sentenceAndFigures();
     } else {
       text.refusal(thin);
     }
-    typed.taken(answer, "--from");
-    call.withTaken(answer);
-    typed.minds(answer);
-    return dose.reached() ? text.mindsAndNext() : answer.no();
+    typed.taken(text.answer(), "--from");
+    call.withTaken(text.answer());
+    typed.minds(text.answer());
+    return text.reached() ? text.mindsAndNext() : text.answer().no();
   }
 
   static double volume(Call call, Plan plan) {

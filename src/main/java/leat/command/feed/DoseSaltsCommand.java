@@ -9,11 +9,9 @@ import leat.cli.Command;
 import leat.cli.CommandErrors;
 import leat.cli.Flag;
 import leat.numeric.Impossible;
-import leat.plan.Kind;
 import leat.plan.Named;
 import leat.plan.Plan;
 import leat.plan.Refused;
-import leat.quantity.Dimension;
 import leat.quantity.NamedQuantity;
 import leat.quantity.Nearest;
 import leat.quantity.Units;
@@ -36,70 +34,7 @@ public final class DoseSaltsCommand extends Command {
 
   @Override
   public Flag[] flags() {
-    return new Flag[] {
-      Flag.of(
-          "--volume",
-          "VOLUME",
-          Kind.quantity(Dimension.VOLUME),
-          "45 L",
-          "finished solution; the plan's tank at full otherwise"),
-      Flag.of(
-              "--ask",
-              "ELEMENT=MG_L",
-              Kind.TEXT,
-              "N=150",
-              "an element wanted, in mg/L; N-NO3 and N-NH4 apart; oxides such as K2O too")
-          .repeatable(),
-      Flag.of(
-              "--salt",
-              "NAME",
-              Kind.TEXT,
-              "potassium-nitrate",
-              "a salt that may be weighed; feed.salts of the plan otherwise")
-          .repeatable(),
-      Flag.of(
-              "--weighed",
-              "SALT=GRAMS",
-              Kind.TEXT,
-              "potassium-nitrate=21 g",
-              "the other way round: a salt that was weighed")
-          .repeatable(),
-      Flag.of(
-              "--within",
-              "SHARE",
-              Kind.quantity(Dimension.SHARE),
-              "5 %",
-              "exit code 1 when an asked element is missed by more")
-          .belongsTo("--ask"),
-      Flag.of(
-          "--scale-step",
-          "STEP",
-          Kind.quantity(Dimension.MASS),
-          "0.1 g",
-          "smallest step of the scale: every salt to its nearest step"),
-      Flag.of(
-              "--feed",
-              "FIGURES",
-              Kind.TEXT,
-              "4-2-6",
-              "a liquid feed by the figures of its label: N-P-K as printed (P2O5 and K2O), or MgO=1 for another figure")
-          .repeatable(),
-      Flag.of(
-              "--rate",
-              "RATE",
-              Kind.quantity(Dimension.VOLUME_RATIO),
-              "5 mL/L",
-              "dose of the liquid feed, with --feed")
-          .belongsTo("--feed"),
-      Flag.of(
-              "--density",
-              "DENSITY",
-              Kind.quantity(Dimension.MASS_CONCENTRATION),
-              "1.18 g/mL",
-              "its density, when the label's per cent are by weight; by volume otherwise")
-          .belongsTo("--feed"),
-      Flag.on("--list", "lists the salts with formula, elements and solubility"),
-    };
+    return DoseSaltsFlags.all();
   }
 
   @Override
@@ -112,7 +47,7 @@ public final class DoseSaltsCommand extends Command {
     List<Asked> asked = asked(call);
     double volume = DoseCommand.volume(call, plan);
     double litres = Litres.of(volume);
-    LiquidFeed liquid = call.has("--feed") ? new LiquidFeed(call, litres) : null;
+    LiquidFeed liquid = LiquidFeed.of(call, litres);
     Ions water = SaltsOf.water(plan);
     Double step = call.above0("--scale-step");
     RecipeFit fit = null;
@@ -120,7 +55,7 @@ public final class DoseSaltsCommand extends Command {
     if (forward(call)) {
       List<Weighed> weighed = EcPrediction.weighed(call);
       if (liquid != null) {
-        weighed.add(liquid.weighed());
+        weighed.addAll(liquid.weighed());
       }
       recipe = Recipe.mix(weighed, litres, water);
       recipe = step == null ? recipe : recipe.rounded(Units.G.fromBase(step), water);
@@ -136,7 +71,7 @@ public final class DoseSaltsCommand extends Command {
 
   /** Whether the sum goes from what is weighed to what it brings. */
   static boolean forward(Call call) {
-    return call.has("--weighed") || call.has("--feed");
+    return call.has("--weighed") || call.has("--feed") || LiquidFeed.isOfPlan(call);
   }
 
   private void check(Call call) {

@@ -1,5 +1,6 @@
 package leat.command.feed;
 
+import java.util.List;
 import leat.answer.Answer;
 import leat.answer.Column;
 import leat.answer.Phrase;
@@ -7,6 +8,7 @@ import leat.answer.Row;
 import leat.answer.Show;
 import leat.answer.Working;
 import leat.cli.Call;
+import leat.solution.recipes.LabelledBottle;
 import leat.solution.tank.Dose;
 import leat.solution.tank.DoseRounding;
 import leat.solution.tank.Thinning;
@@ -33,6 +35,9 @@ final class DoseText {
 
   private final LabelRate feed;
 
+  /** The bottles by their labels; none when nobody knows them. */
+  private final List<LabelledBottle> labels;
+
   DoseText(
       Call call, Answer answer, Row row, Dose.Answer dose, DoseRounding rounded, LabelRate feed) {
     this.call = call;
@@ -41,6 +46,15 @@ final class DoseText {
     this.dose = dose;
     this.rounded = rounded;
     this.feed = feed;
+    this.labels = feed.labels();
+  }
+
+  Answer answer() {
+    return answer;
+  }
+
+  boolean reached() {
+    return dose.reached();
   }
 
   void refusal(Thinning thin) {
@@ -93,7 +107,19 @@ final class DoseText {
     if (rounded != null) {
       marks();
     }
+    if (!labels.isEmpty() && dose.concentrateMl() > 0) {
+      brings();
+    }
     working();
+  }
+
+  /** What this dose brings by the labels of the plan's bottles. */
+  private void brings() {
+    Answer table =
+        LabelTable.of(LabelledBottle.together(labels, dose.partMl(), dose.finalVolumeL()));
+    answer.jsonObject(answer).array("label", table);
+    LabelTable.tell(answer, table);
+    LabelTable.taken(answer, labels);
   }
 
   /** Whether before and after would print as one number. */
@@ -214,6 +240,7 @@ final class DoseText {
           Row.aside(PART_OFF).set(PART_OFF, Math.abs(rounded.worstPartOffPct())),
           "by this mark one bottle is off by {part_off_pct} %: take a finer cup or a syringe.");
     }
+    LabelTable.minds(answer, labels);
     SmallPours.mind(answer, feed.parts.smallest(dose.concentrateMl()));
     if (dose.concentrateMl() > 0) {
       answer.mind("order", "acid, where the water needs it, comes first, then feed; the pH last.");

@@ -1,5 +1,6 @@
 package leat.command.feed;
 
+import java.util.List;
 import leat.answer.Column;
 import leat.answer.Row;
 import leat.answer.Show;
@@ -9,8 +10,10 @@ import leat.plan.Kind;
 import leat.plan.Refused;
 import leat.plan.Section;
 import leat.quantity.Dimension;
+import leat.solution.recipes.LabelledBottle;
 import leat.solution.tank.FeedParts;
 import leat.system.ConcentrateOf;
+import leat.system.LabelsOf;
 
 /** The feed of {@code dose} and {@code topup}: a label's rate by flags, or the plan's bottles. */
 final class LabelRate {
@@ -76,6 +79,12 @@ final class LabelRate {
     if (!liquid && !feed.sections("salts").isEmpty()) {
       throw new Refused(MixErrors.noRecipe(call.command, call.again("topup")));
     }
+  }
+
+  /** The plan's bottles by their labels; none when a rate was typed or no label is known. */
+  List<LabelledBottle> labels() {
+    Section feed = call.plan().section("feed");
+    return call.has("--rate") || !LabelsOf.isKnown(feed) ? List.of() : LabelsOf.of(feed);
   }
 
   /** How many bottles. */

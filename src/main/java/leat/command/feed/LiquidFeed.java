@@ -1,5 +1,6 @@
 package leat.command.feed;
 
+import java.util.ArrayList;
 import java.util.List;
 import leat.answer.Answer;
 import leat.answer.Column;
@@ -7,46 +8,76 @@ import leat.answer.Row;
 import leat.answer.Show;
 import leat.cli.Call;
 import leat.numeric.Impossible;
+import leat.plan.Plan;
 import leat.plan.Refused;
+import leat.plan.Section;
 import leat.quantity.NamedQuantity;
 import leat.quantity.NumberText;
 import leat.quantity.QuantityReader;
 import leat.quantity.Units;
 import leat.quantity.Unreadable;
-import leat.solution.Element;
 import leat.solution.ElementName;
-import leat.solution.Elements;
 import leat.solution.Label;
+import leat.solution.recipes.LabelledBottle;
+import leat.solution.recipes.Recipe;
 import leat.solution.recipes.Weighed;
+import leat.system.LabelsOf;
 
-/** A liquid feed by its label, for {@code leat dose salts}. */
+/** Liquid feed by its labels, for {@code leat dose salts}: of flags, else the plan's bottles. */
 final class LiquidFeed {
-  static final String NAME = "feed";
-  static final Column ELEMENT = Column.plain("element", "element");
-  static final Column BROUGHT = Column.of("from_feed_mg_L", "the feed brings", Show.MG_L);
   static final Column POURED = Column.of("poured_mL", "pour", Show.ML);
   static final Column FEED_RATE = Column.of("rate_mL_L", "rate", Show.ML_L);
   private static final Column DENSITY = Column.plain("density", "density");
+  private static final Column BOTTLES = Column.plain("bottles", "bottles");
 
   private static final int FIGURES = 3;
 
-  private final Label label;
-  private final Label.Basis basis;
-  private final double density;
-  private final double rate;
+  private final List<LabelledBottle> bottles;
+  private final boolean typed;
   private final double litres;
 
-  LiquidFeed(Call call, double litres) {
+  private LiquidFeed(List<LabelledBottle> bottles, boolean typed, double litres) {
+    this.bottles = bottles;
+    this.typed = typed;
     this.litres = litres;
-    this.label = label(call);
-    Double typed = call.above0("--density");
-    this.basis = typed == null ? Label.Basis.WEIGHT_IN_VOLUME : Label.Basis.WEIGHT_IN_WEIGHT;
-    this.density = typed == null ? 1 : Units.G_ML.fromBase(typed);
-    Double dose = call.above0("--rate");
-    if (dose == null) {
+  }
+
+  /** The feed of a call; null when it is about salts alone. */
+  static LiquidFeed of(Call call, double litres) {
+    if (call.has("--feed")) {
+      return new LiquidFeed(List.of(typed(call)), true, litres);
+    }
+    return isOfPlan(call)
+        ? new LiquidFeed(LabelsOf.of(call.plan().section("feed")), false, litres)
+        : null;
+  }
+
+  /** Whether the bottles of the plan are meant: no flag names another, and no salts are there. */
+  static boolean isOfPlan(Call call) {
+    if (call.has("--feed")
+        || call.has("--weighed")
+        || call.has("--salt")
+        || call.has("--scale-step")) {
+      return false;
+    }
+    Plan plan = call.plan();
+    Section feed = plan.section("feed");
+    boolean salts =
+        call.has("--ask")
+            && (!feed.sections("salts").isEmpty()
+                || feed.section("stock").named("grams").size() > 0);
+    return !salts && LabelsOf.isKnown(feed);
+  }
+
+  private static LabelledBottle typed(Call call) {
+    Label label = label(call);
+    Double density = call.above0("--density");
+    Double rate = call.above0("--rate");
+    if (rate == null) {
       throw call.needs("--rate");
     }
-    this.rate = dose;
+    return new LabelledBottle(
+        "feed", label, rate, density == null ? null : (Double) Units.G_ML.fromBase(density));
   }
 
   private static Label label(Call call) {
@@ -92,45 +123,70 @@ final class LiquidFeed {
     return parts;
   }
 
-  Weighed weighed() {
-    return Weighed.poured(NAME, label, rate, basis, density, litres);
+  List<LabelledBottle> bottles() {
+    return bottles;
+  }
+
+  /** All bottles, as weighed salts. */
+  List<Weighed> weighed() {
+    List<Weighed> all = new ArrayList<>();
+    for (int i = 0; i < bottles.size(); i++) {
+      all.add(bottles.get(i).weighed(litres));
+    }
+    return all;
+  }
+
+  /** The bottle at a place of a recipe, where bottles stand behind the salts; null for a salt. */
+  LabelledBottle bottle(int place, Recipe recipe) {
+    int i = place - (recipe.salts().size() - bottles.size());
+    return i < 0 ? null : bottles.get(i);
   }
 
   /** Whether its weight is known. */
   boolean weighs() {
-    return basis == Label.Basis.WEIGHT_IN_WEIGHT;
-  }
-
-  double pouredMl() {
-    return Weighed.pouredMl(rate, litres);
-  }
-
-  /** What the feed alone brings, a row for each element that its label prints. */
-  Answer brings() {
-    Answer table = new Answer(ELEMENT, BROUGHT);
-    Elements brought = label.ofLiquid(rate, basis, density);
-    for (int i = 0; i < Element.count(); i++) {
-      Element element = Element.at(i);
-      if (brought.knows(element)) {
-        table.row().set(ELEMENT, element.label()).set(BROUGHT, brought.of(element));
+    for (int i = 0; i < bottles.size(); i++) {
+      if (!bottles.get(i).weighs()) {
+        return false;
       }
     }
-    return table;
+    return true;
+  }
+
+  /** What is poured of a bottle, m3. */
+  Double poured(LabelledBottle one) {
+    return Litres.baseOfMl(one.pouredMl(litres));
+  }
+
+  /** What the feed alone brings, a row for each element that its labels print. */
+  Answer brings() {
+    return LabelTable.of(LabelledBottle.together(bottles));
   }
 
   /** How much of it, for the text. */
   Row words() {
-    return Row.aside(POURED, FEED_RATE, DENSITY)
-        .set(POURED, Litres.baseOfMl(pouredMl()))
-        .set(FEED_RATE, rate)
-        .set(DENSITY, NumberText.shortest(density));
+    double ml = 0;
+    for (int i = 0; i < bottles.size(); i++) {
+      ml += bottles.get(i).pouredMl(litres);
+    }
+    return words(bottles.get(0)).set(POURED, Litres.baseOfMl(ml)).set(BOTTLES, bottles.size());
+  }
+
+  /** How much of one bottle, for the text. */
+  Row words(LabelledBottle one) {
+    return Row.aside(POURED, FEED_RATE, DENSITY, BOTTLES)
+        .set(POURED, poured(one))
+        .set(FEED_RATE, one.rateMlPerL())
+        .set(DENSITY, NumberText.shortest(one.weighs() ? one.densityGMl() : 1));
   }
 
   void taken(Answer answer) {
-    if (weighs()) {
+    if (!typed) {
+      LabelTable.taken(answer, bottles);
+      LabelTable.minds(answer, bottles);
+    } else if (weighs()) {
       answer.taken(words(), "the label's per cent are by weight, {density} g/mL");
-      if (!Label.USUAL_DENSITY.holds(density)) {
-        answer.mind("odd-density", "liquid feeds weigh 0.95 to 1.6 g/mL: is that this bottle's?");
+      if (bottles.get(0).isOddlyDense()) {
+        LabelTable.odd(answer);
       }
     } else {
       answer.taken(

@@ -55,7 +55,7 @@ final class SaltAnswer {
       liquid.taken(answer);
     }
     call.withTaken(answer);
-    SaltMinds.tell(answer, recipe, fit);
+    SaltMinds.tell(answer, recipe, fit, liquid);
     next(answer);
     workings(answer);
     return over || fit != null && !fit.missing().isEmpty() ? answer.no() : answer;
@@ -80,10 +80,12 @@ final class SaltAnswer {
 
   private void workings(Answer answer) {
     Answer label = liquid == null ? null : liquid.brings();
-    if (label != null && label.size() > 0) {
+    if (label != null && label.size() > 0 && liquid.bottles().size() > 1) {
+      LabelTable.working(answer, label, liquid.bottles());
+    } else if (label != null && label.size() > 0) {
       answer.working(
           label.row(0).with(liquid.words()),
-          LiquidFeed.BROUGHT,
+          LabelTable.BROUGHT,
           "mg/L = rate x share on the label x density, oxides counted as their element",
           "{element} from {rate_mL_L}, density {density} g/mL",
           "as good as the label",

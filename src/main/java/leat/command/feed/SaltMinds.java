@@ -19,7 +19,7 @@ final class SaltMinds {
     return Row.aside(NAME).set(NAME, name);
   }
 
-  static void tell(Answer answer, Recipe recipe, RecipeFit fit) {
+  static void tell(Answer answer, Recipe recipe, RecipeFit fit, LiquidFeed liquid) {
     if (fit != null) {
       ofFit(answer, fit);
     }
@@ -28,7 +28,11 @@ final class SaltMinds {
           "too-little",
           "under 0.1 g no home scale weighs: dissolve a hundred times as much in a hundred times the water, and pour what one dose needs.");
     }
-    if (meets(recipe)) {
+    if (liquid != null && liquid.bottles().size() > 1) {
+      answer.mind(
+          "parts-apart",
+          "never mix the bottles undiluted: what settles out never dissolves again.");
+    } else if (meets(recipe)) {
       answer.mind(
           "calcium-apart",
           "dissolve the calcium salt apart and pour it in last: strong, it falls out with sulfate and phosphate.");

@@ -6,6 +6,7 @@ import leat.answer.Row;
 import leat.answer.Show;
 import leat.plan.Plan;
 import leat.solution.Element;
+import leat.solution.recipes.LabelledBottle;
 import leat.solution.recipes.Missed;
 import leat.solution.recipes.MixEc;
 import leat.solution.recipes.Recipe;
@@ -56,17 +57,18 @@ final class SaltRows {
     Answer salts =
         liquid == null ? new Answer(SALT, GRAMS) : new Answer(SALT, GRAMS, LiquidFeed.POURED);
     for (int i = 0; i < recipe.salts().size(); i++) {
-      fill(salts.row(), recipe.salts().get(i), liquid);
+      fill(salts.row(), i, liquid);
     }
     return salts;
   }
 
-  private static void fill(Row row, Weighed one, LiquidFeed liquid) {
-    boolean poured = liquid != null && one.salt().name().equals(LiquidFeed.NAME);
+  private void fill(Row row, int i, LiquidFeed liquid) {
+    Weighed one = recipe.salts().get(i);
+    LabelledBottle bottle = liquid == null ? null : liquid.bottle(i, recipe);
     row.set(SALT, one.salt().name());
-    row.set(GRAMS, poured && !liquid.weighs() ? null : (Double) one.grams());
-    if (poured) {
-      row.set(LiquidFeed.POURED, Litres.baseOfMl(liquid.pouredMl()));
+    row.set(GRAMS, bottle != null && !bottle.weighs() ? null : (Double) one.grams());
+    if (bottle != null) {
+      row.set(LiquidFeed.POURED, liquid.poured(bottle));
     }
   }
 
@@ -91,7 +93,7 @@ final class SaltRows {
     Answer answer = new Answer(columns);
     for (int s = 0; s < recipe.salts().size(); s++) {
       Row row = answer.row().set(EC, ec == null ? null : (Double) ec.ec25());
-      fill(row, recipe.salts().get(s), liquid);
+      fill(row, s, liquid);
       for (int i = 0; i < asked; i++) {
         int at = 3 + before + 3 * i;
         Missed one = fit.elements().get(i);

@@ -7,6 +7,7 @@ import leat.answer.Column;
 import leat.answer.Row;
 import leat.answer.Show;
 import leat.solution.Element;
+import leat.solution.recipes.LabelledBottle;
 import leat.solution.recipes.Missed;
 import leat.solution.recipes.MixEc;
 import leat.solution.recipes.Recipe;
@@ -90,6 +91,9 @@ final class SaltText {
     if (ec == null) {
       return "These {total_g} of {count} salts in {volume_L} are a stock bottle, too strong for the sum of an EC.";
     }
+    if (liquid != null && liquid.bottles().size() > 1) {
+      return "{poured_mL} of feed from {bottles} bottles in {volume_L} make an EC of about {ec_mS_cm}.";
+    }
     if (liquid != null) {
       return some.size() == 1
           ? "{poured_mL} of this feed in {volume_L} make an EC of about {ec_mS_cm}."
@@ -106,6 +110,9 @@ final class SaltText {
   }
 
   private String weigh() {
+    if (liquid != null && liquid.bottles().size() > 1) {
+      return "Pour {poured_mL} of feed from {bottles} bottles into {volume_L}: ";
+    }
     if (liquid != null) {
       return some.size() == 1
           ? "Pour {poured_mL} of this feed into {volume_L}: "
@@ -137,7 +144,7 @@ final class SaltText {
 
   void figures(Answer answer, Answer elements) {
     for (int i = 0; i < recipe.salts().size(); i++) {
-      salt(answer, recipe.salts().get(i));
+      salt(answer, i);
     }
     answer.block();
     for (int i = 0; i < elements.size(); i++) {
@@ -156,11 +163,13 @@ final class SaltText {
     cost(answer);
   }
 
-  private void salt(Answer answer, Weighed one) {
+  private void salt(Answer answer, int i) {
+    Weighed one = recipe.salts().get(i);
+    LabelledBottle bottle = liquid == null ? null : liquid.bottle(i, recipe);
     Row row =
         Row.aside(ONE, NOTE).set(ONE, Litres.baseOfG(one.grams())).set(NOTE, one.salt().note());
-    if (liquid != null && one.salt().name().equals(LiquidFeed.NAME)) {
-      answer.figure("feed", liquid.words(), "{poured_mL}", "{rate_mL_L}");
+    if (bottle != null) {
+      answer.figure(bottle.name(), liquid.words(bottle), "{poured_mL}", "{rate_mL_L}");
     } else {
       answer.figure(one.salt().name(), row, "{one_g}", "{note}");
     }

@@ -47,28 +47,37 @@ final class StockRows {
     this.season = season;
   }
 
-  static Answer empty() {
-    return new Answer(
-            BOTTLE,
-            SALT,
-            GRAMS,
-            SHARE,
-            VERDICT,
-            RATE,
-            MAKES,
-            SEASON,
-            BOTTLES,
-            MIX,
-            GYPSUM,
-            BRUSHITE,
-            BottleIons.SOLID,
-            BottleIons.INDEX,
-            BottleIons.BAND,
-            BottleIons.FALLS_OUT,
-            EC,
-            EC_LOW,
-            EC_HIGH)
-        .asList();
+  /** Made when asked: the columns of bottles stand in a class that knows this one. */
+  private static Column[] columns() {
+    return new Column[] {
+      BOTTLE,
+      SALT,
+      GRAMS,
+      SHARE,
+      VERDICT,
+      RATE,
+      MAKES,
+      SEASON,
+      BOTTLES,
+      MIX,
+      GYPSUM,
+      BRUSHITE,
+      BottleIons.SOLID,
+      BottleIons.INDEX,
+      BottleIons.BAND,
+      BottleIons.FALLS_OUT,
+      EC,
+      EC_LOW,
+      EC_HIGH,
+    };
+  }
+
+  /** No row yet; more columns stand behind the usual ones. */
+  static Answer empty(Column... more) {
+    Column[] usual = columns();
+    Column[] all = java.util.Arrays.copyOf(usual, usual.length + more.length);
+    System.arraycopy(more, 0, all, usual.length, more.length);
+    return new Answer(all).asList();
   }
 
   /** A new row of a bottle. */

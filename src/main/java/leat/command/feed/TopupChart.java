@@ -38,8 +38,8 @@ final class TopupChart {
     String[] names = new String[salts.size()];
     double[] grams = new double[names.length];
     for (int i = 0; i < names.length; i++) {
-      names[i] = (String) salts.row(i).get(TopupBySalts.SALT);
-      grams[i] = value(salts.row(i).get(TopupBySalts.GRAMS));
+      names[i] = (String) salts.row(i).get(TopupSaltColumns.SALT);
+      grams[i] = value(salts.row(i).get(TopupSaltColumns.GRAMS));
     }
     return Chart.of("What to weigh", Axis.names("salt", names), Axis.of("weigh", SaltGrams.SHOW))
         .bars("weigh", grams);

@@ -10,7 +10,6 @@ import leat.plan.Refused;
 import leat.quantity.Dimension;
 import leat.quantity.QuantityReader;
 import leat.quantity.Units;
-import leat.solution.recipes.Recipe;
 import leat.solution.tank.Topup;
 import leat.solution.tank.TopupBand;
 
@@ -44,7 +43,7 @@ final class TopupRows extends RowStream.Function {
   private final TopupAsked asked;
 
   /** The recipe of a feed that is weighed; null for one with a label. */
-  private final Recipe recipe;
+  private final WeighedRecipe recipe;
 
   private final Column[] columns;
   private final Holds holds;
@@ -55,8 +54,8 @@ final class TopupRows extends RowStream.Function {
 
   private TopupRows(Call call) {
     asked = new TopupAsked(call);
-    recipe = asked.feed == null ? TopupBySalts.recipe(asked) : null;
-    columns = recipe == null ? COLUMNS : TopupBySalts.columns(recipe);
+    recipe = asked.feed == null ? WeighedRecipe.of(call) : null;
+    columns = recipe == null ? COLUMNS : TopupSaltColumns.ofRows(recipe);
     String column = call.text("--column");
     ecUnit = EcText.unitOf(column);
     holds = column.endsWith("_L") ? Holds.LITRES : ecUnit != null ? Holds.EC : Holds.SENDER;

@@ -64,23 +64,20 @@ final class TopupText {
         "look at the label's rate again: is it mL per litre, or litres per litre?");
   }
 
+  /** What is drained leaves room either for water or for feed: both are never wanted then. */
   private String ofOne() {
     boolean water = one.waterL() > 0;
     boolean feed = one.concentrateMl() > 0;
     if (one.drainsACup()) {
       return water
-          ? feed
-              ? "Take out a cup first ({drain_mL}), then add {water_L} of water and {concentrate_mL} of feed: {final_volume_L} at {final_ec_mS_cm}."
-              : "Take out a cup first ({drain_mL}), then add {water_L} of water: {final_volume_L} at {final_ec_mS_cm}."
+          ? "Take out a cup first ({drain_mL}), then add {water_L} of water: {final_volume_L} at {final_ec_mS_cm}."
           : feed
               ? "Take out a cup first ({drain_mL}), then add {concentrate_mL} of feed: {final_volume_L} at {final_ec_mS_cm}."
               : "Take out a cup ({drain_mL}) and add nothing: {final_volume_L} at {final_ec_mS_cm}.";
     }
-    if (one.drainL() > 0) {
+    if (!one.drainsNothing()) {
       return water
-          ? feed
-              ? "Drain {drain_L}, then add {water_L} of water and {concentrate_mL} of feed: {final_volume_L} at {final_ec_mS_cm}."
-              : "Drain {drain_L}, then add {water_L} of water: {final_volume_L} at {final_ec_mS_cm}. It needs no feed."
+          ? "Drain {drain_L}, then add {water_L} of water: {final_volume_L} at {final_ec_mS_cm}. It needs no feed."
           : feed
               ? "Drain {drain_L}, then add {concentrate_mL} of feed: {final_volume_L} at {final_ec_mS_cm}."
               : "Drain {drain_L} and add nothing: {final_volume_L} at {final_ec_mS_cm}.";
@@ -157,7 +154,7 @@ final class TopupText {
     if (!one.reached()) {
       return;
     }
-    if (band == null) {
+    if (band == null && (one.drainL() == 0 || !one.drainsNothing())) {
       answer.figure(row, TopupColumns.DRAIN);
     }
     if (band == null || asked.feed.bottles() > 1 && one.concentrateMl() > 0) {

@@ -6,6 +6,7 @@ import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.answer.Show;
 import leat.command.MeasuredWords;
+import leat.energy.Dates;
 import leat.energy.DryLimit;
 import leat.energy.EntryBounds;
 import leat.energy.LeastRun;
@@ -16,6 +17,7 @@ import leat.plan.Plan;
 import leat.plan.Taken;
 import leat.system.PeriodOf;
 import leat.system.RunNeeds;
+import leat.system.TimetableOf;
 import leat.system.ZoneOf;
 
 /** Holds a timetable against the least run and the longest rest, and says so. */
@@ -30,10 +32,15 @@ final class DutyBounds {
   private final Answer answer;
   private final LeastRun least;
   private final String tower;
+
+  /** Whether what is broken makes the answer no. */
+  private final boolean judges;
+
   private Phrase first;
   private boolean dry;
 
-  private DutyBounds(Answer answer, LeastRun least, String tower) {
+  private DutyBounds(Answer answer, LeastRun least, String tower, boolean judges) {
+    this.judges = judges;
     this.answer = answer;
     this.least = least;
     this.tower = tower;
@@ -55,7 +62,7 @@ final class DutyBounds {
           dry,
           "with the tank at the refill mark no water reaches the top of {tower}, however long the pump runs.");
     }
-    DutyBounds bounds = new DutyBounds(answer, least, least == null ? "" : needs.tower());
+    DutyBounds bounds = new DutyBounds(answer, least, least == null ? "" : needs.tower(), true);
     if (needs != null && needs.dryTower() != null) {
       bounds.dry = true;
       bounds.sayFirst(
@@ -65,16 +72,28 @@ final class DutyBounds {
     if (least != null) {
       bounds.figure(timetable);
     }
-    if (timetable.size() == 1) {
-      Timing timing = timetable.timing(0);
-      bounds.run(timing, -1);
-      if (RunNeeds.restsTooLong(plan, timing)) {
-        bounds.rest(timing, RunNeeds.dryDay(plan, taken), -1);
-      }
-    } else {
-      bounds.entries(plan, timetable, period, taken);
-    }
+    bounds.timings(plan, timetable, period.dates(), taken);
     return bounds;
+  }
+
+  /** Notes the rests of the plan's timing that roots do not bear; the answer stays what it is. */
+  static void rests(Answer answer, Plan plan, Taken taken) {
+    if (TimetableOf.isKnown(plan)) {
+      new DutyBounds(answer, null, "", false).timings(plan, TimetableOf.of(plan), null, taken);
+    }
+  }
+
+  /** {@code dates} are those of the plan's season when null. */
+  private void timings(Plan plan, Timetable timetable, Dates dates, Taken taken) {
+    if (timetable.size() > 1) {
+      entries(plan, timetable, dates == null ? ZoneOf.season(plan, taken) : dates, taken);
+      return;
+    }
+    Timing timing = timetable.timing(0);
+    run(timing, -1);
+    if (RunNeeds.restsTooLong(plan, timing)) {
+      rest(timing, RunNeeds.dryDay(plan, taken), -1);
+    }
   }
 
   /** What is to be said first, before any cost, or null. */
@@ -87,12 +106,12 @@ final class DutyBounds {
     return dry;
   }
 
-  private void entries(Plan plan, Timetable timetable, PeriodOf period, Taken taken) {
+  private void entries(Plan plan, Timetable timetable, Dates dates, Taken taken) {
     DryLimit dry = RunNeeds.dryLimit(plan, taken);
     EntryBounds[] bounds =
         EntryBounds.of(
             timetable,
-            period.dates() == null ? ZoneOf.season(plan, taken) : period.dates(),
+            dates,
             DryLimit.usualNight(),
             least == null ? new LeastRun(0, 0, LeastRun.USUAL_WETTING_S) : least,
             LongestRest.of(dry.dayS()),
@@ -168,6 +187,9 @@ final class DutyBounds {
 
   /** The answer is no, and the first reason opens it. */
   private void sayFirst(Row row, String template) {
+    if (!judges) {
+      return;
+    }
     answer.no();
     first = first == null ? Answer.filled(row, template) : first;
   }

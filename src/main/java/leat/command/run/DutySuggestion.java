@@ -58,7 +58,8 @@ final class DutySuggestion {
     LIMIT_DAY,
     LIMIT_NIGHT,
     RUN_BOUND,
-    REST_BOUND
+    REST_BOUND,
+    PlugRest.USE
   };
 
   /** Name of the row of the plan's own timing. */
@@ -67,6 +68,7 @@ final class DutySuggestion {
   final Call call;
   final Plan plan;
   final RunNeeds needs;
+  final PlugRest plug;
   final Suggestion day;
   final Suggestion night;
   final DutyLine.Terms terms;
@@ -75,10 +77,16 @@ final class DutySuggestion {
   final List<Row> rows = new ArrayList<>();
 
   private DutySuggestion(
-      Call call, RunNeeds needs, Suggestion day, Suggestion night, DutyLine.Terms terms) {
+      Call call,
+      RunNeeds needs,
+      PlugRest plug,
+      Suggestion day,
+      Suggestion night,
+      DutyLine.Terms terms) {
     this.call = call;
     this.plan = call.plan();
     this.needs = needs;
+    this.plug = plug;
     this.day = day;
     this.night = night;
     this.terms = terms;
@@ -94,8 +102,9 @@ final class DutySuggestion {
     DryLimit dry = RunNeeds.dryLimit(plan, call.taken());
     Double starts = call.above0("--most-starts");
     double cycle = starts == null ? 0 : Suggestion.cycleForStarts(Units.PER_H.fromBase(starts));
+    PlugRest plug = PlugRest.of(call, dry.dayS());
     Suggestion day =
-        Suggestion.of(needs.least(), rest(call, dry.dayS()), DrawOf.of(plan, call.taken()), cycle);
+        Suggestion.of(needs.least(), plug.longest, DrawOf.of(plan, call.taken()), cycle);
     Suggestion night =
         Suggestion.of(
             needs.least(), LongestRest.of(dry.nightS()), DrawOf.of(plan, call.taken()), cycle);
@@ -108,25 +117,8 @@ final class DutySuggestion {
             !price.tariff().windows().everyDayAlike(),
             call.taken());
     return new DutySuggestion(
-            call, needs, day, night, new DutyLine.Terms(plan, price, period, call.taken()))
+            call, needs, plug, day, night, new DutyLine.Terms(plan, price, period, call.taken()))
         .answer();
-  }
-
-  /** By day the water held by plug and root may bind before the dry limit. */
-  private static LongestRest rest(Call call, double limit) {
-    Double held = call.above0("--plug-water");
-    Double use = call.above0("--plant-use");
-    if (held == null && use == null) {
-      return LongestRest.of(limit);
-    }
-    if (held == null || use == null) {
-      throw call.needs(held == null ? "--plug-water" : "--plant-use");
-    }
-    call.taken().note("half of the held water usable, noon 2.5 times the mean use");
-    return LongestRest.of(
-        limit,
-        LongestRest.plugWaterS(
-            held, LongestRest.USUAL_USABLE_SHARE, use, LongestRest.USUAL_PEAK_FACTOR));
   }
 
   private static Answer dry(Call call, RunNeeds needs) {
@@ -180,7 +172,8 @@ final class DutySuggestion {
         .set(LIMIT_DAY, day.longestRest().seconds())
         .set(LIMIT_NIGHT, night.longestRest().seconds())
         .set(RUN_BOUND, runBound())
-        .set(REST_BOUND, restBound());
+        .set(REST_BOUND, restBound())
+        .set(PlugRest.USE, plug.perSecond());
     rows.add(row.with(DutyRows.words(terms, line, operations)));
   }
 

@@ -124,6 +124,7 @@ final class DutySuggestionWords {
         said.day.longestRest().bound() == LongestRest.Bound.PLUG_WATER
             ? "by day, about, what plug and root hold; {longest_rest_night_s:duration} at night"
             : "by day, {longest_rest_night_s:duration} at night");
+    said.plug.figure(answer, best);
     answer.figure("what binds", best, binds());
   }
 

@@ -16,12 +16,12 @@ final class LightText {
     if (answer.size() > 1) {
       table(answer);
     } else if (first.get(SeasonLightCommand.MONTH) == null) {
-      answer.sentence(first, "The plants get {dli_mol_m2} mol/m2 a day.");
+      answer.sentence(first, "The plants get {dli_mol_m2} mol/m2 of light per day.");
       figures(answer, first);
     } else if (first.get(SeasonLightCommand.DLI) == null) {
       answer.sentence(
           first.with(name(first)),
-          "In {name} the brightest day brings {dli_clear_mol_m2} mol/m2; how much comes through the clouds the temperatures would tell: --tmin, --tmax.");
+          "In {name} a day without clouds brings {dli_clear_mol_m2} mol/m2 of light; with --tmin and --tmax leat reckons what comes through the clouds.");
     } else {
       one(answer, first);
     }
@@ -40,7 +40,8 @@ final class LightText {
   }
 
   private static void one(Answer answer, Row row) {
-    answer.sentence(row.with(name(row)), "In {name} the plants get {dli_mol_m2} mol/m2 a day.");
+    answer.sentence(
+        row.with(name(row)), "In {name} the plants get {dli_mol_m2} mol/m2 of light per day.");
     answer.figure(row, SeasonLightCommand.DAYLIGHT, "");
     answer.figure("in the open", row, "{dli_open_mol_m2} mol/m2", "a clear sky {dli_clear_mol_m2}");
     figures(answer, row);
@@ -57,7 +58,7 @@ final class LightText {
     }
     if (row.get(SeasonLightCommand.STATUS) != null) {
       answer.figure(
-          "lamp", row, "{lamp_h}", "{lamp_day_kWh} a day, then {dli_with_lamp_mol_m2} mol/m2");
+          "lamp", row, "{lamp_h}", "{lamp_day_kWh} per day, then {dli_with_lamp_mol_m2} mol/m2");
       answer.figure(row, SeasonLightCommand.WATTS, "");
     }
   }
@@ -92,17 +93,18 @@ final class LightText {
       return;
     }
     if (row.get(SeasonLightCommand.CROP) == null) {
-      answer.mind("light-low", row, "that is {missing_mol_m2} mol/m2 a day under what is wanted.");
+      answer.mind(
+          "light-low", row, "that is {missing_mol_m2} mol/m2 per day under what is wanted.");
     } else if (row.get(SeasonLightCommand.MONTH) == null) {
       answer.mind(
           "light-low",
           row,
-          "{crop} gets {dli_mol_m2} mol/m2 a day, under its low mark of {low_mol_m2}: thin and pale.");
+          "{crop} gets {dli_mol_m2} mol/m2 per day, under its low mark of {low_mol_m2}: it grows thin and pale.");
     } else {
       answer.mind(
           "light-low",
           row.with(name(row)),
-          "in {name} {crop} gets {dli_mol_m2} mol/m2 a day, under its low mark of {low_mol_m2}: thin and pale.");
+          "in {name} {crop} gets {dli_mol_m2} mol/m2 per day, under its low mark of {low_mol_m2}: it grows thin and pale.");
     }
   }
 }

@@ -108,7 +108,7 @@ final class LoggedSeason {
       answer.mind(
           "no-log-ec",
           words,
-          "the log has no EC: the season goes on at {ec_start_mS_cm}, of the plan.");
+          "the log has no EC: the season goes on at the plan's {ec_start_mS_cm}.");
     }
     if (!tank.holdsChange()) {
       answer.mind(
@@ -120,7 +120,7 @@ final class LoggedSeason {
       answer.mind(
           "thirst-unmeasured",
           Row.aside(LEAST).set(LEAST, Calibration.LEAST_DAYS),
-          "the log has fewer than {least_days} whole, sure days without rain in the season: its thirst is not measured, and goes on as the plan says.");
+          "the log has fewer than {least_days} whole, sure days without rain in the season: too few to measure the thirst, which goes on as the plan says.");
     } else if (thirst.isHeld()) {
       answer.mind(
           "thirst-held",

@@ -54,11 +54,22 @@ final class SeasonAway {
       answer.figure("", row, "filled up on {before}, before leaving, it lasts");
       return;
     }
+    boolean filled = away.span().first() > 0;
     if (away.fullCarriesL() != null) {
-      answer.figure("", row, "a tank of {full_L} when full would last, filled up on {before}");
+      answer.figure(
+          "",
+          row,
+          filled
+              ? "a tank of {full_L} would last, filled up on {before}"
+              : "a tank of {full_L} would last, full on the first day");
     }
     if (away.plantsCarry() != null) {
-      answer.figure("", row, "or {plants} plants of {crop} instead of {now}");
+      answer.figure(
+          "",
+          row,
+          away.fullCarriesL() != null
+              ? "or it lasts with {plants} of the {now} plants of {crop}"
+              : "it lasts with {plants} of the {now} plants of {crop}");
     }
     if (away.neighbourDays() == null) {
       answer.figure("", row, "no neighbour comes often enough: the tank does not last a day");
@@ -66,9 +77,9 @@ final class SeasonAway {
       answer.figure(
           "",
           row,
-          away.span().first() > 0
+          filled
               ? "or fill up on {before}, and a neighbour on {visits}"
-              : "or a neighbour who fills up on {visits}");
+              : "or a neighbour fills up on {visits}");
     }
   }
 

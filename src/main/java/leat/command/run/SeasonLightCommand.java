@@ -1,6 +1,5 @@
 package leat.command.run;
 
-import java.util.ArrayList;
 import java.util.List;
 import leat.answer.Answer;
 import leat.answer.Column;
@@ -14,15 +13,11 @@ import leat.climate.Cover;
 import leat.climate.DailyLight;
 import leat.climate.Lamp;
 import leat.climate.LampDay;
-import leat.climate.LightMeter;
 import leat.climate.LightNeed;
 import leat.climate.MonthLight;
 import leat.climate.Site;
 import leat.climate.WindowSill;
-import leat.plan.Kind;
 import leat.plan.Refused;
-import leat.quantity.Dimension;
-import leat.quantity.Nearest;
 import leat.quantity.Size;
 import leat.quantity.Units;
 import leat.system.LightOf;
@@ -31,8 +26,6 @@ import leat.weather.LightMonths;
 
 /** {@code leat season light}: the day's light by month against what the crops need. */
 public final class SeasonLightCommand extends Command {
-  private static final Kind TEMPERATURE = Kind.quantity(Dimension.TEMPERATURE);
-  private static final Kind SHARE = Kind.quantity(Dimension.SHARE);
 
   static final Column MONTH = Column.plain("month", "month");
   static final Column RA = Column.number("ra_MJ_m2", "above the air MJ/m2", 3);
@@ -62,87 +55,7 @@ public final class SeasonLightCommand extends Command {
 
   @Override
   public Flag[] flags() {
-    return new Flag[] {
-      Flag.of("--month", "N", Kind.COUNT, "3", "one month, 1 for January"),
-      Flag.of("--tmin", "TEMPERATURE", TEMPERATURE, "2 C", "mean of its lowest temperatures"),
-      Flag.of("--tmax", "TEMPERATURE", TEMPERATURE, "10 C", "mean of its highest temperatures"),
-      Flag.of(
-          "--light",
-          "MOL",
-          Kind.NUMBER,
-          "12",
-          "light of the day in the open as a sensor summed it, mol/m2; no month is asked then"),
-      Flag.of(
-          "--lux",
-          "LX",
-          Kind.NUMBER,
-          "9000",
-          "reading of a lux meter at the plants, mean of the hours of light"),
-      Flag.of("--lux-of", "LIGHT", Kind.choice(LightMeter.words()), "white-led", "light it reads")
-          .byDefault(LightMeter.words()[0])
-          .belongsTo("--lux"),
-      Flag.of(
-              "--lux-hours",
-              "TIME",
-              Kind.quantity(Dimension.TIME),
-              "16 h",
-              "hours of light of that reading")
-          .belongsTo("--lux"),
-      Flag.of("--crop", "NAME", Kind.TEXT, "lettuce", "crop whose need is meant"),
-      Flag.of("--need", "MOL", Kind.NUMBER, "17", "light that the plants want a day, mol/m2"),
-      Flag.of(
-          "--window",
-          "SIZE",
-          Kind.SIZE,
-          "1.2 m x 1.2 m",
-          "pane before the plants: width x height over them"),
-      Flag.of(
-          "--distance",
-          "LENGTH",
-          Kind.quantity(Dimension.LENGTH),
-          "0.15 m",
-          "distance of the plants from the pane"),
-      Flag.of("--cover", "COVER", Kind.choice(covers()), "glass", "glass or film over the plants"),
-      Flag.of("--transmission", "SHARE", SHARE, "70 %", "light that glass or film lets through")
-          .sets("site.light.transmission"),
-      Flag.of("--shade", "SHARE", SHARE, "30 %", "light that houses, trees or cloth keep off")
-          .sets("site.light.shade"),
-      Flag.of("--lamp-power", "POWER", Kind.quantity(Dimension.POWER), "60 W", "what a lamp draws")
-          .sets("lamp.power"),
-      Flag.of("--lamp-efficacy", "N", Kind.NUMBER, "2.5", "umol of light for a joule")
-          .sets("lamp.efficacy"),
-      Flag.of("--lamp-lumens", "N", Kind.NUMBER, "100", "or lumens for a watt, a white lamp's")
-          .sets("lamp.lumens"),
-      Flag.of("--lamp-share", "SHARE", SHARE, "60 %", "share of its light on the plants")
-          .sets("lamp.share"),
-      Flag.of("--lamp-hours", "TIME", Kind.quantity(Dimension.TIME), "16 h", "longest lamp day")
-          .sets("lamp.hours"),
-      Flag.of("--lamp-area", "AREA", Kind.quantity(Dimension.AREA), "0.5 m2", "area that it lights")
-          .sets("lamp.area"),
-      Flag.of(
-              "--latitude",
-              "ANGLE",
-              Kind.quantity(Dimension.ANGLE),
-              "52 deg",
-              "latitude, north positive")
-          .sets("site.latitude"),
-      Flag.of(
-              "--altitude",
-              "LENGTH",
-              Kind.quantity(Dimension.LENGTH),
-              "310 m",
-              "height over the sea")
-          .sets("site.altitude"),
-    };
-  }
-
-  private static String[] covers() {
-    Cover[] all = Cover.values();
-    String[] words = new String[all.length];
-    for (int i = 0; i < words.length; i++) {
-      words[i] = all[i].word();
-    }
-    return words;
+    return LightFlags.all();
   }
 
   @Override
@@ -154,7 +67,7 @@ public final class SeasonLightCommand extends Command {
       throw call.needs(call.has("--window") ? "--distance" : "--window");
     }
     TypedLight typed = TypedLight.of(this, call);
-    List<LightNeed> needs = needs(call);
+    List<LightNeed> needs = CropLight.needs(call);
     Answer answer =
         new Answer(
             MONTH, RA, DAYLIGHT, RS, CLEAR, OPEN, DLI, SKY, CROP, LOW, GOOD, ENOUGH, MISSING,
@@ -189,40 +102,6 @@ public final class SeasonLightCommand extends Command {
             (Integer) call.value("--month"),
             tmin == null ? none : tmin,
             tmax == null ? none : tmax));
-  }
-
-  /** What the named crop, or each crop of the plan, needs. */
-  private List<LightNeed> needs(Call call) {
-    List<LightNeed> needs = new ArrayList<>();
-    Double typed = (Double) call.value("--need");
-    if (typed != null && call.has("--crop")) {
-      throw new Refused(CommandErrors.notBoth(this, "--need", "--crop"));
-    }
-    if (typed != null) {
-      needs.add(LightNeed.typed(typed));
-      return needs;
-    }
-    String named = call.text("--crop");
-    if (named != null) {
-      LightNeed need = LightNeed.find(named);
-      if (need == null) {
-        List<String> known = new ArrayList<>();
-        for (LightNeed one : LightNeed.all()) {
-          known.add(one.name());
-        }
-        throw new Refused(
-            CommandErrors.unknownWord("crop", named, Nearest.of(named, known), known));
-      }
-      needs.add(need);
-      return needs;
-    }
-    for (leat.plan.Section crop : call.plan().root().sections("crops")) {
-      LightNeed need = crop.has("name") ? LightNeed.find(crop.text("name")) : null;
-      if (need != null) {
-        needs.add(need);
-      }
-    }
-    return needs;
   }
 
   private void row(Call call, Answer answer, MonthLight month, List<LightNeed> needs) {

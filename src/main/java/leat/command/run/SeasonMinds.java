@@ -11,6 +11,7 @@ import leat.climate.Method;
 import leat.plan.Problem;
 import leat.quantity.DateWords;
 import leat.quantity.Units;
+import leat.season.Batch;
 import leat.season.Doubt;
 import leat.season.Goal;
 import leat.season.Money;
@@ -18,6 +19,7 @@ import leat.season.SeasonRun;
 import leat.season.Streak;
 import leat.season.Totals;
 import leat.season.YearRuns;
+import leat.system.Grown;
 import leat.system.PotsOf;
 import leat.system.SeasonCure;
 import leat.system.SeasonOf;
@@ -56,6 +58,7 @@ final class SeasonMinds {
     strength(answer);
     doubts(answer, sums);
     blindTop(answer, sums);
+    DutyBounds.rests(answer, call.plan(), call.taken());
     tapSalt(answer);
     pots(answer);
     if (season.file() != null) {
@@ -152,6 +155,14 @@ final class SeasonMinds {
                 ? "the hottest day drinks {to_L}, and from the low mark {from_L} can be drunk until the running pump draws air: topped up at low, it may run dry within a day."
                 : "the hottest day drinks {to_L}, and {from_L} lie between low mark and intake: topped up at low, it may run dry within a day.");
         break;
+      case RUNS_OVER_AT_A_STOP:
+        Row over =
+            Row.aside(FROM_L).set(FROM_L, Units.L.toBase(Doubt.overL(season.tank().marks())));
+        answer.mind(
+            "fill-at-rest",
+            over.with(sums),
+            "fill up with the pump off: filled to the full mark while the towers run, the tank spills {from_L} at the next stop, when {hold_up_L} come back.");
+        break;
       case CHANGE_LONGER_THAN_SEASON:
         answer.mind(
             "change-longer", "season.change.every is longer than the season: never changed.");
@@ -203,19 +214,28 @@ final class SeasonMinds {
 
   private void pots(Answer answer) {
     List<Sown> sown = new ArrayList<>();
+    boolean stands = false;
     for (int i = 0; i < season.crops().size(); i++) {
       Sown crop = season.crops().get(i).sown();
       sown.add(crop);
+      for (Batch batch : crop.batches().batches()) {
+        stands |= Grown.stands(batch, season.from(), season.to());
+      }
       if (crop.batches().sowing().leavesPotsEmpty() && crop.batches().batches().size() > 1) {
         Row row = Row.aside(WHAT, DAYS);
         row.set(WHAT, crop.name()).set(DAYS, crop.batches().sowing().emptyDaysBetween());
         answer.mind(
             "every-longer",
             row,
-            "the pots of {what} stand empty for {days} days between batches: every is longer than growing.");
+            "the pots of {what} stand empty for {days} days between batches: sowings lie further apart (every) than the plants grow (growing).");
       }
     }
-    Problem over = sown.isEmpty() ? null : PotsOf.of(call.plan()).overfull(sown);
+    if (!sown.isEmpty() && !stands) {
+      answer.mind(
+          "no-plants",
+          "no plant stands in the tower in these days: look at crops[].sow, crops[].until and the season's dates.");
+    }
+    Problem over = sown.isEmpty() ? null : PotsOf.overfull(call.plan(), sown);
     if (over != null) {
       answer.mind("pots-overfull", over.message() + ".");
     }
@@ -226,7 +246,12 @@ final class SeasonMinds {
       Row row = Row.aside(DAY, DAYS);
       row.set(DAY, String.valueOf(season.leftOut().get(i).year()))
           .set(DAYS, season.leftOut().get(i).daysMissing());
-      answer.mind("year-left-out", row, "{day} lacks {days} days of the season and is left out.");
+      answer.mind(
+          "year-left-out",
+          row,
+          season.leftOut().get(i).daysMissing() == 1
+              ? "the year {day} lacks one day of the season and is left out."
+              : "the year {day} lacks {days} days of the season and is left out.");
     }
   }
 
@@ -240,7 +265,9 @@ final class SeasonMinds {
       answer.mind(
           "one-year",
           sums,
-          "the range is {water_use_low_L} to {water_use_high_L} from the doubt about thirst alone: one year says nothing of wetter or hotter ones.");
+          SeasonSums.USE.isOneNumber(sums)
+              ? "one year of weather says nothing of wetter or hotter ones."
+              : "the range is {water_use_low_L} to {water_use_high_L} from the doubt about thirst alone: one year of weather says nothing of wetter or hotter ones.");
     } else {
       answer.mind(
           "range",

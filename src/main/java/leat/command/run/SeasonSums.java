@@ -110,6 +110,20 @@ final class SeasonSums {
       row.set(middle, base(value)).set(low, base(least)).set(high, base(most));
     }
 
+    /** The shown run and the ends over all runs; nothing where the shown run does not know it. */
+    void set(Row row, YearRuns runs, Quantity quantity) {
+      double value = quantity.of(runs.totals());
+      if (!Double.isNaN(value)) {
+        Interval interval = runs.interval(quantity);
+        set(row, value, interval.low(), interval.high());
+      }
+    }
+
+    /** A sum without a range. */
+    void set(Row row, double value) {
+      set(row, value, value, value);
+    }
+
     /** Whether nothing is left of the range but the last digits of a sum. */
     boolean isOneNumber(Row row) {
       return NumberText.significant((Double) row.get(low), 6)
@@ -133,60 +147,17 @@ final class SeasonSums {
   }
 
   private static final Object[] IN_ORDER = {
-    YEAR,
-    METHOD,
-    YEARS,
-    USE,
-    SHORT,
-    RAIN,
-    OVER,
-    WATER,
-    FEED,
-    DRAINED,
-    TOPUPS,
-    DOSES,
-    DILUTIONS,
-    CHANGES,
-    OVER_DAYS,
-    DRY_DAYS,
-    AWAY_DRY,
-    EC_MIN,
-    EC_MAX,
-    LOWEST,
-    END,
-    EC_END,
-    WARM,
-    FIRST_WATER,
-    FIRST_FEED,
-    KWH,
-    COST_FIRST,
-    COST_WATER,
-    COST_FEED,
-    COST_ACID,
-    COST_ENERGY,
-    COST_SEED,
-    COST,
-    HARVEST,
-    VALUE,
-    PAYBACK,
-    RUN,
-    ACID,
-    PLANTS,
-    BOUGHT,
-    CURRENCY,
-    RISE_MOST,
-    RISE_STEADY,
-    TAP,
-    FACTOR_LOW,
-    FACTOR_HIGH,
-    START,
-    EC_START,
-    HELD,
-    AIR,
-    SEEN,
-    LoggedSeason.READ_AT,
-    LoggedSeason.THIRST,
-    LoggedSeason.THIRST_DAYS
+    YEAR, METHOD, YEARS, USE, SHORT,
+    RAIN, OVER, WATER, FEED, DRAINED,
+    TOPUPS, DOSES, DILUTIONS, CHANGES, OVER_DAYS,
+    DRY_DAYS, AWAY_DRY, EC_MIN, EC_MAX, LOWEST,
+    END, EC_END, WARM, FIRST_WATER, FIRST_FEED,
+    KWH, COST_FIRST, COST_WATER, COST_FEED, COST_ACID,
+    COST_ENERGY, COST_SEED, COST, HARVEST, VALUE,
+    PAYBACK, RUN, ACID, PLANTS, BOUGHT,
+    CURRENCY, RISE_MOST, RISE_STEADY, TAP, FACTOR_LOW,
+    FACTOR_HIGH, START, EC_START, HELD, AIR,
+    SEEN, LoggedSeason.READ_AT, LoggedSeason.THIRST, LoggedSeason.THIRST_DAYS,
   };
 
   private static Column[] columns() {
@@ -207,40 +178,49 @@ final class SeasonSums {
   Answer answer(String currency) {
     Answer answer = new Answer(columns());
     Row row = answer.row();
-    Totals shown = runs.totals();
-    counts(row, shown);
+    counts(row, runs.totals());
     flows(row);
-    money(row);
-    int year = season.shown(runs);
+    new SeasonBill(runs, money).fill(row.set(CURRENCY, currency));
+    years(row);
+    yields(row);
+    tank(row);
+    warmth(row);
+    return answer;
+  }
+
+  private void years(Row row) {
     row.setAny(YEAR, runs.year() == 0 ? null : Integer.valueOf(runs.year()))
-        .set(METHOD, season.method(year).word())
+        .set(METHOD, season.method(season.shown(runs)).word())
         .set(YEARS, runs.count())
-        .set(KWH, SeasonRows.known(energy.energyJ(0, season.days() - 1)))
+        .set(FACTOR_LOW, runs.thirst().low())
+        .set(FACTOR_HIGH, runs.thirst().high());
+  }
+
+  private void yields(Row row) {
+    row.set(KWH, SeasonRows.known(energy.energyJ(0, season.days() - 1)))
         .set(RUN, SeasonRows.known(energy.runS()))
         .set(HARVEST, SeasonRows.known(energy.harvestKg()))
-        .setAny(PLANTS, season.crops().isEmpty() ? null : energy.plantsHarvested())
-        .set(BOUGHT, SeasonRows.known(money.bought()))
-        .set(CURRENCY, currency)
-        .set(TAP, shown.tapSalt().most())
-        .set(FACTOR_LOW, runs.thirst().low())
-        .set(FACTOR_HIGH, runs.thirst().high())
-        .set(START, Units.L.toBase(runs.plan().startL()))
-        .set(EC_START, runs.plan().startMsCm());
-    tank(row);
+        .setAny(PLANTS, season.crops().isEmpty() ? null : energy.plantsHarvested());
+  }
+
+  private void warmth(Row row) {
     PumpWarmth warmth = energy.warmth();
     if (warmth != null) {
       row.set(RISE_MOST, warmth.mostK()).set(RISE_STEADY, warmth.steadyK());
     }
+    int year = season.shown(runs);
     if (season.weather(year) != null) {
       int warm = season.weather(year).daysAbove(TankWarmth.WARM_CELSIUS);
       row.setAny(WARM, warm < 0 ? null : Integer.valueOf(warm));
     }
-    return answer;
   }
 
   private void tank(Row row) {
     Marks marks = runs.plan().marks();
-    row.set(AIR, Units.L.toBase(marks.airL()));
+    row.set(TAP, runs.totals().tapSalt().most())
+        .set(START, Units.L.toBase(runs.plan().startL()))
+        .set(EC_START, runs.plan().startMsCm())
+        .set(AIR, Units.L.toBase(marks.airL()));
     if (marks.heldL() > 0) {
       row.set(HELD, Units.L.toBase(marks.heldL()));
     }
@@ -264,50 +244,18 @@ final class SeasonSums {
         .set(EC_END, SeasonRows.known(evenings.ecEndMsCm()));
   }
 
-  private void ends(Row row, Ends to, Quantity quantity) {
-    double value = quantity.of(runs.totals());
-    if (Double.isNaN(value)) {
-      return;
-    }
-    Interval interval = runs.interval(quantity);
-    to.set(row, value, interval.low(), interval.high());
-  }
-
   private void flows(Row row) {
-    ends(row, USE, t -> t.flows().waterUseL());
-    ends(row, SHORT, t -> t.flows().shortL());
-    ends(row, RAIN, t -> t.flows().rainL());
-    ends(row, OVER, t -> t.flows().overflowL());
-    ends(row, WATER, t -> t.flows().waterL());
-    ends(row, FEED, t -> t.flows().concentrateMl());
-    ends(row, DRAINED, t -> t.flows().drainedL());
-    ends(row, LOWEST, t -> t.evenings().lowestL());
-    ends(row, END, t -> t.evenings().volumeEndL());
+    USE.set(row, runs, t -> t.flows().waterUseL());
+    SHORT.set(row, runs, t -> t.flows().shortL());
+    RAIN.set(row, runs, t -> t.flows().rainL());
+    OVER.set(row, runs, t -> t.flows().overflowL());
+    WATER.set(row, runs, t -> t.flows().waterL());
+    FEED.set(row, runs, t -> t.flows().concentrateMl());
+    DRAINED.set(row, runs, t -> t.flows().drainedL());
+    LOWEST.set(row, runs, t -> t.evenings().lowestL());
+    END.set(row, runs, t -> t.evenings().volumeEndL());
     FirstFill first = energy.firstFill();
-    FIRST_WATER.set(row, first.waterL(), first.waterL(), first.waterL());
-    FIRST_FEED.set(row, first.concentrateMl(), first.concentrateMl(), first.concentrateMl());
-  }
-
-  private void money(Row row) {
-    ends(row, ACID, t -> money.prices().acidMl(t.flows().waterL()));
-    ends(row, COST_WATER, t -> money.prices().water(t.flows().waterL()));
-    ends(row, COST_FEED, t -> money.prices().feed(t.flows().concentrateMl()));
-    ends(row, COST_ACID, t -> money.prices().acid(t.flows().waterL()));
-    COST_ENERGY.set(row, money.energy(), money.energy(), money.energy());
-    COST_FIRST.set(row, money.first(), money.first(), money.first());
-    COST_SEED.set(row, money.seed(), money.seed(), money.seed());
-    VALUE.set(row, money.shop(), money.shop(), money.shop());
-    ends(row, COST, money::season);
-    payback(row);
-  }
-
-  /** Years at the ends may never pay it back: an end that is not known stays empty. */
-  private void payback(Row row) {
-    double value = money.payback(runs.totals());
-    if (Double.isNaN(value)) {
-      return;
-    }
-    Interval cost = runs.interval(money::season);
-    PAYBACK.set(row, value, money.paybackLeast(cost.low()), money.paybackAt(cost.high()));
+    FIRST_WATER.set(row, first.waterL());
+    FIRST_FEED.set(row, first.concentrateMl());
   }
 }

@@ -3,10 +3,12 @@ package leat.command.run;
 import java.time.LocalDate;
 import leat.answer.Answer;
 import leat.answer.Column;
+import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.answer.Show;
 import leat.cli.Call;
 import leat.climate.SeasonWeather;
+import leat.climate.TankWarmth;
 import leat.plan.Plan;
 import leat.quantity.DateWords;
 import leat.quantity.Units;
@@ -29,6 +31,7 @@ final class SeasonText {
   private static final Column BUSY = Column.plain("busy", "busiest");
   private static final Column BUSY_USE = Column.of("busy_L", "drunk", Show.L);
   private static final Column WARMEST = Column.of("warmest_C", "warmest", Show.C);
+  private static final Column TOO_WARM = Column.of("too_warm_C", "too warm", Show.C.digits(2));
   private static final Column WARM_SPAN = Column.plain("warm_span", "warm");
   private static final double USUAL_CAN = Units.L.toBase(10);
 
@@ -56,10 +59,9 @@ final class SeasonText {
    */
   void write(Answer answer, LoggedSeason logged, SeenFull seen) {
     Plan plan = call.plan();
-    Row words =
-        words(plan.section("season").getOr("catch", USUAL_CAN, "a can of 10 L", call.taken()));
-    Row all = sums.with(words);
-    sentence(answer, all);
+    double can = plan.section("season").getOr("catch", USUAL_CAN, "a can of 10 L", call.taken());
+    Row all = sums.with(words(can));
+    sentence(answer, all, can);
     if (logged != null) {
       logged.figures(answer, all);
     }
@@ -76,7 +78,8 @@ final class SeasonText {
   }
 
   private Row words(double can) {
-    Row words = Row.aside(FROM, TO, CAN, CAN_DAYS, BUSY_DAYS, BUSY, BUSY_USE, WARMEST, WARM_SPAN);
+    Row words =
+        Row.aside(FROM, TO, CAN, CAN_DAYS, BUSY_DAYS, BUSY, BUSY_USE, WARMEST, TOO_WARM, WARM_SPAN);
     Fortnight busiest = Fortnight.busiest(run.days());
     double litres = Units.L.fromBase(can);
     LocalDate first = season.from().plusDays(busiest.first());
@@ -96,6 +99,7 @@ final class SeasonText {
       int day = weather.warmest();
       words
           .set(WARMEST, weather.meanCelsius(day, day))
+          .set(TOO_WARM, Units.C.toBase(TankWarmth.WARM_CELSIUS))
           .set(WARM_SPAN, DateWords.day(season.from().plusDays(day)));
     }
     return words;
@@ -105,25 +109,34 @@ final class SeasonText {
     return runs.totals().flows().waterUseL() > 0;
   }
 
-  private void sentence(Answer answer, Row all) {
+  private void sentence(Answer answer, Row all, double can) {
     boolean sure = SeasonSums.USE.isOneNumber(sums);
+    String when = season.days() == 1 ? "On {from}" : "From {from} to {to}";
     String start =
-        sure
-            ? "From {from} to {to} it drinks {water_use_L}"
-            : "From {from} to {to} it drinks {water_use_L} ({water_use_low_L!} to {water_use_high_L!})";
+        when
+            + (sure
+                ? " it drinks {water_use_L}"
+                : " it drinks {water_use_L} ({water_use_low_L!} to {water_use_high_L!})");
     if (!drinks() && runs.totals().flows().shortL() > 0) {
-      answer.sentence(all, "From {from} to {to} the plants find no water: {short_L} short.");
+      answer.sentence(all, when + " the plants find no water: {short_L} short.");
     } else if (!drinks()) {
-      answer.sentence(all, "From {from} to {to} nothing drinks.");
+      answer.sentence(all, when + " nothing drinks.");
     } else if (sums.get(SeasonSums.COST.middle()) == null) {
-      answer.sentence(
-          all, start + ": a can of {can_L} every {can_d}, every {busy_can_d} from {busy}.");
+      answer.sentence(all, start + cans(can, ": ") + ".");
     } else {
       answer.sentence(
-          all,
-          start
-              + ", wants a can of {can_L} every {can_d}, every {busy_can_d} from {busy}, and costs {cost_season:money} {currency}.");
+          all, start + cans(can, ", wants ") + ", and costs {cost_season:money} {currency}.");
     }
+  }
+
+  /** How many cans: none, where one would outlast the season. */
+  private String cans(double can, String before) {
+    if ((Double) sums.get(SeasonSums.USE.middle()) < can) {
+      return ", less than a can of {can_L}";
+    }
+    return season.days() <= Fortnight.DAYS
+        ? before + "a can of {can_L} every {can_d}"
+        : before + "a can of {can_L} every {can_d}, every {busy_can_d} from {busy}";
   }
 
   private void figures(Answer answer, Row all) {
@@ -138,9 +151,7 @@ final class SeasonText {
         "{cost_water:money} {currency}",
         over
             ? "rain gives {rain_L}, of which {overflow_L} runs over"
-            : rain
-                ? "rain gives {rain_L} of it"
-                : runs.totals().counts().topups() == 1 ? "one top-up" : "{topups} top-ups");
+            : rain ? "rain gives {rain_L} more" : topups());
     line(
         answer,
         all,
@@ -179,8 +190,16 @@ final class SeasonText {
               ? "by {changes} changes and {dilutions} dilutions"
               : n.changes() == 1 ? "by one change" : "by {changes} changes");
     }
-    answer.figure("EC", all, "{ec_min_mS_cm!} to {ec_max_mS_cm}", "in the evening");
-    answer.figure("busiest fortnight", all, "{busy_L}", "{busy}");
+    Phrase ec =
+        Phrase.of()
+            .range(
+                (Double) sums.get(SeasonSums.EC_MIN),
+                (Double) sums.get(SeasonSums.EC_MAX),
+                Show.MS_CM);
+    answer.figure("EC", ec, Phrase.of("in the evening"));
+    if (season.days() > Fortnight.DAYS) {
+      answer.figure("busiest fortnight", all, "{busy_L}", "{busy}");
+    }
     if (runs.plan().marks().heldL() > 0) {
       answer.figure(
           "in the towers",
@@ -188,6 +207,11 @@ final class SeasonText {
           "{hold_up_L}",
           "while they run: the pump draws air under {air_L} in all");
     }
+  }
+
+  private String topups() {
+    int n = runs.totals().counts().topups();
+    return n == 0 ? "no top-up" : n == 1 ? "one top-up" : "{topups} top-ups";
   }
 
   private void line(
@@ -235,14 +259,18 @@ final class SeasonText {
   }
 
   private void warmth(Answer answer, Row all) {
-    if (sums.get(SeasonSums.WARM) != null) {
-      boolean warm = (Integer) sums.get(SeasonSums.WARM) > 0;
-      answer.figure(
-          "warmest day",
-          all,
-          "{warmest_C}",
-          warm ? "{warm_span}; mean air over 24 C on {warm_days} days" : "{warm_span}, mean air");
+    Object days = sums.get(SeasonSums.WARM);
+    if (days != null) {
+      answer.figure("warmest day", all, "{warmest_C}", warm((Integer) days));
     }
+  }
+
+  private static String warm(int days) {
+    return days == 0
+        ? "{warm_span}, mean air"
+        : days == 1
+            ? "{warm_span}; mean air over {too_warm_C} on one day"
+            : "{warm_span}; mean air over {too_warm_C} on {warm_days} days";
   }
 
   private void next(Answer answer, boolean logged) {

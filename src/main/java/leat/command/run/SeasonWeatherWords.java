@@ -29,7 +29,9 @@ final class SeasonWeatherWords {
       answer.mind(
           "gaps-filled",
           row,
-          "{days} gaps of up to 3 days are filled by straight lines without rain, the first on {day}.");
+          filled.size() == 1
+              ? "the rows lack up to 3 days from {day} on: their weather is taken as between the days around, without rain."
+              : "the rows lack up to 3 days in {days} places, first from {day} on: their weather is taken as between the days around, without rain.");
     }
     boolean catches = season.tank().rain().areaM2() > 0;
     if (catches && !season.weather(0).knowsRain()) {
@@ -42,7 +44,7 @@ final class SeasonWeatherWords {
       answer.mind(
           "one-method",
           row,
-          "{days} days would allow a better method; all are reckoned by one, so that they compare.");
+          "{days} days hold more than the others (wind, sun, humidity or evaporation): all are reckoned by what every day holds, so that they compare.");
     }
   }
 
@@ -56,31 +58,48 @@ final class SeasonWeatherWords {
       answer.mind(
           "looks-fahrenheit",
           row,
-          "{value} C on {day}, and {days} such days: are these degrees Fahrenheit?");
+          caution.days() == 1
+              ? "{value} C on {day}: are these degrees Fahrenheit?"
+              : "{value} C on {day}, and {days} such days: are these degrees Fahrenheit?");
       return;
     }
     switch (caution.kind()) {
       case OUT_OF_ORDER:
-        answer.mind("weather-order", row, "the rows are out of order from {day} on; put in order.");
+        answer.mind(
+            "weather-order",
+            row,
+            "the rows are out of order from {day} on: they were sorted by date.");
         break;
       case RAIN:
         answer.mind(
-            "weather-unlikely", row, "{value} mm of rain on {day}: tenths of a millimetre?");
+            "weather-unlikely",
+            row,
+            "{value} mm of rain on {day}: are these tenths of a millimetre?");
         break;
       case WIND:
-        answer.mind("weather-unlikely", row, "a mean wind of {value} m/s on {day}: km/h?");
+        answer.mind("weather-unlikely", row, "a mean wind of {value} m/s on {day}: is it in km/h?");
         break;
       case RADIATION:
-        answer.mind("weather-unlikely", row, "{value} MJ/m2 on {day}: a mean in W/m2?");
+        answer.mind(
+            "weather-unlikely", row, "{value} MJ/m2 of sun on {day}: is it a mean in W/m2?");
         break;
       case ET0:
-        answer.mind("weather-unlikely", row, "{value} mm of evaporation on {day}: an open pan?");
+        answer.mind(
+            "weather-unlikely",
+            row,
+            "{value} mm of evaporation on {day}: is it that of an open pan?");
         break;
       case DEW_OVER_TMAX:
-        answer.mind("weather-unlikely", row, "a dew point of {value} C over the air on {day}.");
+        answer.mind(
+            "weather-unlikely",
+            row,
+            "a dew point of {value} C on {day}, higher than the warmest air of that day: look at the row.");
         break;
       default:
-        answer.mind("weather-unlikely", row, "{value} K between night and day on {day}.");
+        answer.mind(
+            "weather-unlikely",
+            row,
+            "{value} degrees between the coldest and the warmest air of {day}: look at the row.");
     }
   }
 }

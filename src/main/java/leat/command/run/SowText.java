@@ -150,7 +150,7 @@ final class SowText {
       answer.mind(
           "every-longer",
           row,
-          "the pots of {crop} stand empty for {n} days between batches: every is longer than growing.");
+          "the pots of {crop} stand empty for {n} days between batches: sowings lie further apart (every) than the plants grow (growing).");
     } else if (batches.batches().size() > 1) {
       answer.mind(
           "plants-a-week",

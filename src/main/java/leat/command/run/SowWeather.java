@@ -84,7 +84,7 @@ final class SowWeather {
       answer.mind(
           "frost-spring",
           row,
-          "the last frost of spring came as late as {day} in {years} years: {crop} planted before {safe} may freeze where it is tender.");
+          "the last frost of spring came as late as {day} in {years} years: {crop} planted before {safe} may freeze if it is a tender plant.");
     }
     LocalDate until = frost.safeUntil();
     LocalDate last = crop.batches().lastHarvest();
@@ -93,7 +93,7 @@ final class SowWeather {
       answer.mind(
           "frost-autumn",
           row,
-          "the first frost of autumn came as early as {day} in {years} years: {crop} that stands after {safe} may freeze where it is tender.");
+          "the first frost of autumn came as early as {day} in {years} years: {crop} that stands after {safe} may freeze if it is a tender plant.");
     }
   }
 
@@ -109,13 +109,18 @@ final class SowWeather {
       answer.mind(
           "warmth-short",
           row,
-          "{crop} planted on {day} does not reach its warmth in any year of the file.");
+          warmth.years() == 0
+              ? "the weather file has no whole year of days after {crop} is planted on {day}: its warmth is not judged."
+              : "{crop} planted on {day} does not reach its warmth in any year of the weather file: look at its warmth and its base.");
       return;
     }
     row.set(LEAST, warmth.least()).set(MOST, warmth.most());
+    int planned = crop.batches().sowing().growingDays();
     answer.mind(
         "warmth",
         row,
-        "by warmth {crop} planted on {day} needs {least} to {most} days, where the plan says {planned}: early batches come later and bunch with the next.");
+        warmth.most() <= planned
+            ? "by warmth {crop} planted on {day} needs {least..most} days; the plan's {planned} are enough."
+            : "by warmth {crop} planted on {day} needs {least..most} days, where the plan says {planned}: early batches come later and bunch with the next.");
   }
 }

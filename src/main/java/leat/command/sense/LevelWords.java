@@ -59,14 +59,18 @@ final class LevelWords {
             .set(AT_LEAST, atLeast)
             .set(HOLD_UP, plan.root().maybe("hold_up"));
     if (reading.hasBand()) {
-      aside
-          .set(STEP, Math.min(reading.stepLowOhm(), reading.stepHighOhm()))
-          .set(OTHER_STEP, Math.max(reading.stepLowOhm(), reading.stepHighOhm()));
-      if (low != null) {
-        aside.set(AWAY, reading.aboveMark(low));
-      }
+      band(aside);
     }
     return aside;
+  }
+
+  private void band(Row aside) {
+    aside
+        .set(STEP, Math.min(reading.stepLowOhm(), reading.stepHighOhm()))
+        .set(OTHER_STEP, Math.max(reading.stepLowOhm(), reading.stepHighOhm()));
+    if (low != null) {
+      aside.set(AWAY, reading.aboveMark(low));
+    }
   }
 
   void say(Answer answer) {

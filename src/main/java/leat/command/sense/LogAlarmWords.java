@@ -94,9 +94,7 @@ public final class LogAlarmWords {
   private static String template(LogAlarm.Kind kind, boolean cause) {
     switch (kind) {
       case NO_WATER_AT_CAP:
-        return cause
-            ? "no water at the cap since {when} ({why}): " + first(kind)
-            : "no water at the cap since {when}: " + first(kind);
+        return "no water at the cap since {when} ({why}): " + first(kind);
       case LEAK:
         return cause
             ? "water is lost since {when} ({why}): " + first(kind)

@@ -47,6 +47,36 @@ public final class Compensation {
   }
 
   /**
+   * The same coefficient for another step of temperature, such as a degree Fahrenheit.
+   *
+   * @param kelvin the step, K
+   * @return % a step
+   */
+  public double pctPer(double kelvin) {
+    return pctPerK * kelvin;
+  }
+
+  /**
+   * Least coefficient of meters and nutrient solutions for a step of temperature.
+   *
+   * @param kelvin the step, K
+   * @return % a step
+   */
+  public static double leastPctPer(double kelvin) {
+    return LinearCompensation.USUAL.low(0) * kelvin;
+  }
+
+  /**
+   * Greatest coefficient of meters and nutrient solutions for a step of temperature.
+   *
+   * @param kelvin the step, K
+   * @return % a step
+   */
+  public static double mostPctPer(double kelvin) {
+    return LinearCompensation.USUAL.high(0) * kelvin;
+  }
+
+  /**
    * The factor from a raw reading to 25 C.
    *
    * @param celsius temperature of the solution, C

@@ -33,6 +33,9 @@ public final class Topup {
   /** A drain under this volume is "take out a cup first", L. */
   public static final double CUP_L = 0.2;
 
+  /** What is less nobody drains: a sip that no cup has a mark for, L (common practice). */
+  public static final double SEEN_L = 0.005;
+
   /** Water alone that comes within this share of the target is a fair answer (common practice). */
   public static final double CLOSE_ENOUGH = 0.05;
 
@@ -112,9 +115,14 @@ public final class Topup {
       return drainL != null && drainL >= CUP_L;
     }
 
-    /** Whether what is to be drained is only a cup: more than 0, less than 0.2 L. */
+    /** Whether what is to be drained is only a cup: less than 0.2 L, and enough to be seen. */
     public boolean drainsACup() {
-      return drainL != null && drainL > 0 && drainL < CUP_L;
+      return drainL != null && drainL >= SEEN_L && drainL < CUP_L;
+    }
+
+    /** Whether there is nothing to drain that a person could measure. */
+    public boolean drainsNothing() {
+      return drainL != null && drainL < SEEN_L;
     }
   }
 

@@ -34,17 +34,23 @@ public record TopupAsk(
    *     concentrate is no stronger than the water
    */
   public TopupAsk {
+    tank(volumeL, ecMsCm, fullL, targetMsCm, waterEcMsCm);
+    Accepted.volume("rain", rainL);
+    Accepted.ec("rain-ec", rainEcMsCm);
+    if (feed.strengthMsCm() <= waterEcMsCm * SAME_STRENGTH) {
+      throw new Impossible("rate-ec", "the concentrate is no stronger than the water");
+    }
+  }
+
+  /** Takes a tank and its target, whatever feeds it; otherwise throws {@link Impossible}. */
+  static void tank(
+      double volumeL, double ecMsCm, double fullL, double targetMsCm, double waterEcMsCm) {
     Accepted.volume("volume", volumeL);
     Accepted.ec("ec", ecMsCm);
     Accepted.someVolume("full", fullL);
     Impossible.unlessPositive("target", targetMsCm);
     Accepted.ec("target", targetMsCm);
     Accepted.ec("water-ec", waterEcMsCm);
-    Accepted.volume("rain", rainL);
-    Accepted.ec("rain-ec", rainEcMsCm);
-    if (feed.strengthMsCm() <= waterEcMsCm * SAME_STRENGTH) {
-      throw new Impossible("rate-ec", "the concentrate is no stronger than the water");
-    }
   }
 
   /**

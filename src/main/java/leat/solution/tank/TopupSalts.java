@@ -1,7 +1,6 @@
 package leat.solution.tank;
 
 import leat.numeric.Impossible;
-import leat.solution.Accepted;
 
 /**
  * The balance of {@link Topup} for feed that is weighed: dry salts bring EC and no volume.
@@ -66,12 +65,7 @@ public final class TopupSalts {
       double targetMsCm,
       double waterEcMsCm,
       double gainMsCm) {
-    Accepted.volume("volume", volumeL);
-    Accepted.ec("ec", ecMsCm);
-    Accepted.someVolume("full", fullL);
-    Impossible.unlessPositive("target", targetMsCm);
-    Accepted.ec("target", targetMsCm);
-    Accepted.ec("water-ec", waterEcMsCm);
+    TopupAsk.tank(volumeL, ecMsCm, fullL, targetMsCm, waterEcMsCm);
     Impossible.unlessPositive("weigh", gainMsCm);
     double kept =
         Topup.kept(volumeL, ecMsCm, fullL, targetMsCm, waterEcMsCm, Double.POSITIVE_INFINITY);

@@ -126,11 +126,13 @@ class CropsCommandTest {
     }
     assertThat(Cli.run("crops", "--list").out.replaceAll("\\s+", " "))
         .contains(
-            "no band here was checked against a printed source: "
+            "of these "
+                + whole.size()
+                + " bands, "
                 + memory
-                + " quoted from memory, "
+                + " from memory and "
                 + (whole.size() - memory)
-                + " of common practice");
+                + " from common practice were not checked against a printed source.");
     Cli own =
         Cli.run(
             "crops",

@@ -330,6 +330,108 @@ class DoseSaltsCommandTest {
         .startsWith("leat dose salts: --rate is needed");
   }
 
+  /** The same rows with the label written once in the plan, through each command that reads it. */
+  @Test
+  void aLabelInThePlan() throws Exception {
+    int n = 0;
+    for (Sheet.Row row : Sheet.of("solution-labels.csv").rows()) {
+      if (!row.text("dose_unit").equals("mL/L")) {
+        continue;
+      }
+      String plan =
+          "feed.parts=[{rate: "
+              + row.text("dose")
+              + " mL/L, label: {"
+              + row.text("label_pct").replace("=", ": ").replace(";", " %, ")
+              + " %}"
+              + (row.text("label_basis").equals("% w/w")
+                  ? ", density: " + row.text("density_g_mL") + " g/mL}]"
+                  : "}]");
+      JsonNode salts =
+          json(Cli.run("dose", "salts", "--volume", "45 L", "--set", plan, "-f", "json"));
+      assertThat(salts.get("salts").get(0).get("poured_mL").asDouble())
+          .isCloseTo(45 * row.num("dose"), within(1e-9));
+      n += agrees(salts.get("label"), row, 1);
+      JsonNode dose = json(run(DOSE, "--set", plan));
+      double poured = dose.get("concentrate_mL").asDouble() / dose.get("final_volume_L").asDouble();
+      n += agrees(dose.get("label"), row, poured / row.num("dose"));
+      assertThat(Cli.run("dose", "salts", "--volume", "45 L", "--set", plan).out)
+          .contains(row.text("label_basis").equals("% w/v") ? "g in 100 mL" : "bottle 1");
+    }
+    assertThat(n).isGreaterThan(20);
+  }
+
+  private static final String[] DOSE = {
+    "dose",
+    "--volume",
+    "45 L",
+    "--from",
+    "0.3 mS/cm",
+    "--to",
+    "1.6 mS/cm",
+    "--set",
+    "feed.rate_ec=1.9 mS/cm",
+    "-f",
+    "json"
+  };
+
+  /** Each element of a label as printed in the sheet, times the share of its rate. */
+  private static int agrees(JsonNode label, Sheet.Row row, double share) {
+    for (JsonNode one : label) {
+      String name = one.get("element").asText().toLowerCase(java.util.Locale.ROOT);
+      double want = share * row.num(name + "_mg_L");
+      assertThat(one.get("from_feed_mg_L").asDouble())
+          .as(row.text("case_id") + name)
+          .isCloseTo(want, within(2e-4 * want));
+    }
+    return label.size();
+  }
+
+  /**
+   * Two bottles together, by hand: N 2.5 x (1.16 x 44 + 1.18 x 20) = 186.6 mg/L; K2O brings 0.83015
+   * of its weight as K (weights of IUPAC 2021): 2.5 x (1.16 x 22 + 1.18 x 90) x 0.83015 = 273.4.
+   */
+  @Test
+  void theLabelsOfTwoBottles() throws Exception {
+    Cli both = Cli.run("dose", "salts", "--plan", "hard-water.yaml", "--volume", "10 L");
+    assertThat(both.out.replaceAll(" +", " "))
+        .startsWith("50.0 mL of feed from 2 bottles in 10.0 L make an EC of about ")
+        .contains("leaf A 25.0 mL", "N 187 mg/L", "K 273 mg/L")
+        .contains("never mix the bottles undiluted")
+        .doesNotContain("calcium salt");
+    JsonNode stock = json(Cli.run("stock", "--plan", "hard-water.yaml", "-f", "json"));
+    double k =
+        stock.get(0).get("K_from_feed_mg_L").asDouble()
+            + stock.get(1).get("K_from_feed_mg_L").asDouble();
+    assertThat(k).isCloseTo(273.4, within(0.05));
+    assertThat(stock.get(0).get("N_from_feed_mg_L").asDouble()).isCloseTo(127.6, within(1e-9));
+    assertThat(stock.get(1).get("Ca_from_feed_mg_L").isNull()).isTrue();
+    assertThat(Cli.run("stock", "--plan", "hard-water.yaml").out)
+        .contains("187 mg/L    from the feed, by its labels");
+    assertThat(Cli.run("stock", "-p", "hard-water.yaml", "--set", "feed.parts[0].label=").out)
+        .contains("leaf A has no label in the plan: what it brings is not counted.");
+  }
+
+  /** Flags win over the plan's labels, and salts that can be weighed win over bottles. */
+  @Test
+  void flagsWinOverThePlansLabels() throws Exception {
+    String[] plan = {
+      "dose", "salts", "--plan", "hard-water.yaml", "--volume", "10 L", "-f", "json"
+    };
+    JsonNode typed = json(run(plan, "--feed", "4-2-6", "--rate", "5 mL/L"));
+    assertThat(typed.get("label").get(0).get("from_feed_mg_L").asDouble())
+        .isCloseTo(200, within(1e-9));
+    assertThat(json(run(plan, "--ask", "K=80", "--salt", "potassium-nitrate")).has("label"))
+        .isFalse();
+    JsonNode judged = json(run(plan, "--ask", "N=186.6"));
+    assertThat(judged.get("elements").get(0).get("missed_mg_L").asDouble())
+        .isCloseTo(0, within(1e-9));
+    Cli dose =
+        Cli.run(
+            "dose", "-p", "hard-water.yaml", "--rate", "5 mL/L", "--volume", "10 L", "-f", "json");
+    assertThat(json(dose).has("label")).isFalse();
+  }
+
   /**
    * What the salts make in pure water stands over the measured EC of the water (a sum by hand);
    * bicarbonate closes an analysis without alkalinity.

@@ -356,4 +356,17 @@ class StockCommandTest {
     assertThat(inThePlan.exit).isEqualTo(2);
     assertThat(inThePlan.err).contains("no salt \"gypsumm\"; did you mean \"gypsum\"?");
   }
+
+  /**
+   * The working of bought bottles, by hand: 1 L at 2.5 mL/L is 400 L; 0.62 and 1.9 mS/cm are 2.52.
+   */
+  @Test
+  void boughtBottlesAreExplained() {
+    Cli cli = Cli.run("stock", "--plan", "hard-water.yaml", "--explain");
+    assertThat(cli.exit).isZero();
+    assertThat(cli.out)
+        .contains("water = bottle / rate", "leaf A: 1.00 L at 2.5 mL/L", "= 400 L")
+        .contains("0.620 mS/cm and 1.90 mS/cm", "= 2.52 mS/cm")
+        .contains("N from 2 bottles, each at its own rate", "= 187 mg/L");
+  }
 }

@@ -62,6 +62,31 @@ class DutySuggestTest {
     assertThat(plug.out).contains("\"rest_bound\": \"dry-limit\"");
   }
 
+  /**
+   * The plan's thirstiest plant by its season: basil's usual canopy under the most ET0 of the file,
+   * by season's own thirst of that day; the high factor 1.51 of a thirsty year (sheet season.md).
+   */
+  @Test
+  void whatAPlantDrinksComesFromTheSeason() {
+    String[] line = {"duty", "--plan", "balcony.yaml", "--suggest", "--format", "json"};
+    Cli own = Cli.run(DutyCommandTest.with(line, "--plug-water", "20 mL"));
+    assertThat(own.exit).as(own.err).isZero();
+    double use = own.number("plant_use_L_d");
+    Cli typed =
+        Cli.run(DutyCommandTest.with(line, "--plug-water", "20 mL", "--plant-use", use + " L/d"));
+    assertThat(first(own, "rest_s")).isEqualTo(first(typed, "rest_s"));
+    assertThat(first(own, "longest_rest_day_s"))
+        .isCloseTo(0.010 / (2.5 * use / 86400), within(1e-6));
+    Cli text = Cli.run("duty", "--plan", "balcony.yaml", "--suggest", "--plug-water", "20 mL");
+    assertThat(text.out)
+        .contains("Mind: basil is judged full-grown")
+        .contains("thirstiest plant")
+        .contains("basil on 30 Jul, in a thirsty year");
+    String crop = "crops=[{name: lettuce, pots: 8, water: 0.12 L/d}]";
+    Cli without = json("--set", crop, "--plug-water", "20 mL");
+    assertThat(without.number("plant_use_L_d")).isEqualTo(0.12);
+  }
+
   @Test
   void fewerStartsMakeTheRunLonger() {
     Cli cli = json("--most-starts", "1 /h");

@@ -260,4 +260,66 @@ class SeasonCommandTest {
     }
     return kept.toString();
   }
+
+  /** A season shorter than a can lasts wants none; one day has one date and no fortnight. */
+  @Test
+  void aShortSeasonWantsNoCan() {
+    Cli day = Cli.run("season", "balcony.yaml", "--set", "season.to=2027-04-12");
+    assertThat(day.out).startsWith("On 12 Apr it drinks").contains("less than a can of 10.0 L");
+    assertThat(day.out).doesNotContain("fortnight").contains("  1.40 mS/cm  in the evening");
+    Cli week =
+        Cli.run(
+            "season",
+            "balcony.yaml",
+            "--set",
+            "season.from=2027-07-01",
+            "--set",
+            "season.to=2027-07-08");
+    assertThat(week.out).contains("wants a can of 10.0 L every 3.1 d, and costs");
+  }
+
+  /**
+   * What the running towers hold comes back at a stop: 30 L, less the tapered box between full mark
+   * and overflow, 533.6 mm x 353.6 mm x 30 mm by its middle: 5.66 L.
+   */
+  @Test
+  void fillUpWithThePumpOff() {
+    String[] line = {"season", "balcony.yaml", "--set", "hold_up=30 L"};
+    Cli held = Cli.run(line);
+    assertThat(held.out)
+        .contains("fill up with the pump off")
+        .contains("spills 24.3 L at the next stop, when 30.0 L come back");
+    Cli little = Cli.run("season", "balcony.yaml", "--set", "hold_up=0.5 L");
+    assertThat(little.out).doesNotContain("fill up with the pump off");
+  }
+
+  /**
+   * The timing's rests against the dry limit, as leat duty judges them; a season is none the less.
+   */
+  @Test
+  void restsThatRootsDoNotBearAreTold() {
+    String[] twice = {
+      "season", "balcony.yaml", "--set", "dry_limit.day=5 min", "--set", "dry_limit.night=6 min"
+    };
+    Cli dry = Cli.run(twice);
+    assertThat(dry.exit).isZero();
+    assertThat(dry.out)
+        .contains("timing[0]: a rest of 12 min is over the dry limit of 5.0 min")
+        .doesNotContain("The rest is too long");
+    assertThat(Cli.run("season", "balcony.yaml").out).doesNotContain("dry limit");
+  }
+
+  @Test
+  void aSeasonWithoutAPlantIsTold() {
+    Cli winter =
+        Cli.run(
+            "season",
+            "balcony.yaml",
+            "--set",
+            "season.from=2027-11-20",
+            "--set",
+            "season.to=2027-12-20");
+    assertThat(winter.out).contains("Mind: no plant stands in the tower in these days");
+    assertThat(Cli.run("season", "balcony.yaml").out).doesNotContain("no plant stands");
+  }
 }

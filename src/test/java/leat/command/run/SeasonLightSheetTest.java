@@ -194,9 +194,9 @@ class SeasonLightSheetTest {
   void inWords() {
     Cli own = Cli.run("season", "light", "--light", "3", "--need", "13");
     assertThat(own.out)
-        .startsWith("The plants get 3.0 mol/m2 a day.")
+        .startsWith("The plants get 3.0 mol/m2 of light per day.")
         .contains("need", "13 mol/m2")
-        .contains("10 mol/m2 a day under what is wanted");
+        .contains("10 mol/m2 per day under what is wanted");
     Cli lux =
         Cli.run(
             "season",
@@ -209,7 +209,7 @@ class SeasonLightSheetTest {
             "basil",
             "--lux-of",
             "white-led");
-    assertThat(lux.out).contains("basil gets 2.1 mol/m2 a day, under its low mark of 9");
+    assertThat(lux.out).contains("basil gets 2.1 mol/m2 per day, under its low mark of 9");
   }
 
   @Test
@@ -221,5 +221,18 @@ class SeasonLightSheetTest {
     assertThat(Cli.run("season", "light", "--lux", "3").err).contains("--lux-hours");
     String[] both = {"season", "light", "--light", "3", "--need", "4", "--crop", "basil"};
     assertThat(Cli.run(both).exit).isEqualTo(2);
+  }
+
+  @Test
+  void aMonthByItsName() {
+    String[] line = {"season", "light", "--latitude", "47.9 deg", "-f", "json", "--month"};
+    Cli number = Cli.run(DutyCommandTest.with(line, "7"));
+    assertThat(number.exit).isZero();
+    for (String name : new String[] {"July", "jul", "JULY", "07"}) {
+      assertThat(Cli.run(DutyCommandTest.with(line, name)).out).as(name).isEqualTo(number.out);
+    }
+    for (String no : new String[] {"Ju", "J", "", "13", "0", "7.5", "Julyx", "mai"}) {
+      assertThat(Cli.run(DutyCommandTest.with(line, no)).exit).as(no).isEqualTo(2);
+    }
   }
 }

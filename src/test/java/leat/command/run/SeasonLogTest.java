@@ -215,6 +215,33 @@ class SeasonLogTest {
         .contains("no such weather file");
   }
 
+  /** Two thousand pots would drink far more than the log shows: held at the low end, 30 %. */
+  @Test
+  void aThirstHeldIsToldByBoth() {
+    String many = "crops[0].pots=2000";
+    assertThat(season("--log", "week-log.csv", "--set", many).out)
+        .contains(
+            "Mind: log and forecast are far apart: the thirst is held at 30.0 %. Look at the crops' dates and pots, and at the sender.\n");
+    assertThat(run("log", "week-log.csv", "--set", many).out)
+        .containsPattern(
+            "season says +[0-9]+ L/d +on the same days; the log is far from it, held at 30.0 %\n");
+  }
+
+  @Test
+  void aShortLogWithoutEcLeavesBothToThePlan() throws IOException {
+    StringBuilder four = new StringBuilder();
+    for (String line : Files.readAllLines(Path.of("examples/week-log.csv"))) {
+      if (line.startsWith("time") || line.compareTo("2027-06-09") < 0) {
+        String[] cells = line.split(",", -1);
+        four.append(cells[0]).append(',').append(cells[1]).append('\n');
+      }
+    }
+    assertThat(season("--log", write("four.csv", four.toString())).out)
+        .contains("Mind: the log has no EC: the season goes on at the plan's 1.50 mS/cm.\n")
+        .contains(
+            "Mind: the log has fewer than 7 whole, sure days without rain in the season: too few to measure the thirst, which goes on as the plan says.\n");
+  }
+
   @Test
   void refusals() {
     Cli early = season("--log", "week-log.csv", "--set", "season.from=2027-06-20");

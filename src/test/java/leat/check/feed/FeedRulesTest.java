@@ -1,4 +1,4 @@
-package leat.command.feed;
+package leat.check.feed;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -31,7 +31,8 @@ class FeedRulesTest {
   @Test
   void cropsThatShare() {
     assertThat(judged("crops-share"))
-        .containsExactly("crops-share,pass,,one band,,,,crops,,,\"1.2 to 1.8, pH 6.0 to 7.0\"");
+        .containsExactly(
+            "crops-share,pass,,one band,,,,crops,,,\"1.2 to 1.8 mS/cm, pH 6.0 to 7.0\"");
     String own =
         "crops=[{name: lettuce}, {name: x, ec_low: %s mS/cm, ec_high: 3 mS/cm, ph_low: 6, ph_high: 7}]";
     assertThat(judged("crops-share", own.replace("%s", "1.8")).get(0)).contains(",pass,");
@@ -59,7 +60,7 @@ class FeedRulesTest {
                 "target.ph_low=5.5"))
         .containsExactly(
             "target-in-band,warn,,in the crops' band,,,target.ec of 1.80 mS/cm; the crops like 1.20 to 1.80 mS/cm,target.ec,,EC,1.81 mS/cm",
-            "target-in-band,warn,,in the crops' band,,,target.ph of 6.00; the crops like 6.0 to 7.0,target.ph,,pH,pH 5.99");
+            "target-in-band,warn,,in the crops' band,,,target.ph of 6.00; the crops like 6.00 to 7.00,target.ph,,pH,pH 5.99");
     assertThat(judged("target-in-band", "target.ec=1.80 mS/cm", "target.ph=6.00"))
         .allMatch(line -> line.contains(",pass,"));
   }

@@ -3,7 +3,7 @@ package leat.stability;
 import leat.numeric.Impossible;
 
 /**
- * Force coefficient of a box, wind square to a face.
+ * Force coefficient of a box, wind square to a face, for the number that the program takes.
  *
  * <pre>
  * cf = cf0(d/b) psi_r(r/b) psi(lambda);   lambda = 2 l/b;   psi_r from 1 straight to 0.5 at r/b 0.2
@@ -15,10 +15,7 @@ import leat.numeric.Impossible;
  * <p>Source: EN 1991-1-4:2005, 7.6, figures 7.23, 7.24, 7.36, table 7.16. Check values:
  * stability-rect-cf.csv.
  */
-public final class BoxDrag {
-  /** Box tank unless its own is known, - (practice, in the middle of the range). */
-  public static final double TANK = 1.3;
-
+final class EnBoxDrag {
   /** d/b as logarithms, and cf0 there. */
   private static final double[] LOG_DEPTH = logs(0.2, 0.6, 0.7, 1, 2, 5, 10);
 
@@ -26,7 +23,7 @@ public final class BoxDrag {
   private static final double ROUNDED = 0.5;
   private static final double ROUNDED_FROM = 0.2;
 
-  private BoxDrag() {}
+  private EnBoxDrag() {}
 
   private static double[] logs(double... values) {
     double[] logs = new double[values.length];

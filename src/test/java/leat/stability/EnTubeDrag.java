@@ -3,7 +3,7 @@ package leat.stability;
 import leat.numeric.Impossible;
 
 /**
- * Force coefficient of a bare round tube across the wind.
+ * Force coefficient of a bare round tube across the wind, for the number that the program takes.
  *
  * <pre>
  * Re = b v/nu;   smooth = 0.11/(Re/1e6)^1.4, within 0.4 to 1.2
@@ -11,22 +11,12 @@ import leat.numeric.Impossible;
  * cf0 = min(1.2, max(smooth, rough)), 1.2 under Re 1e5;   cf = cf0 psi(lambda)
  * </pre>
  *
- * <p>The figure starts at Re 1e5. A planted tower takes {@link #PLANTED} instead: pot sockets undo
- * the drag crisis that a smooth tube enjoys.
+ * <p>The figure starts at Re 1e5.
  *
  * <p>Source: EN 1991-1-4:2005, 7.9.2, figures 7.28 and 7.36, table 7.16. Check values:
  * stability-cylinder-cf.csv, two rows of it published runs.
  */
-public final class TubeDrag {
-  /** Planted tube on diameter times height, -, no credit for crisis or ends (practice). */
-  public static final double PLANTED = 1.2;
-
-  /** Round tank, -, as a squat cylinder (practice). */
-  public static final double ROUND_TANK = 0.8;
-
-  /** Plants, on their outline outside the tube's, -; 0.2 to 1.0 (practice). */
-  public static final double PLANTS = 0.5;
-
+final class EnTubeDrag {
   /** Kinematic viscosity of air, m2/s (EN 1991-1-4, 7.9.1). */
   public static final double VISCOSITY = 15e-6;
 
@@ -35,7 +25,7 @@ public final class TubeDrag {
   private static final double LEAST_SMOOTH = 0.4;
   private static final double LEAST_ROUGHNESS = 1e-5;
 
-  private TubeDrag() {}
+  private EnTubeDrag() {}
 
   /**
    * Reynolds number.

@@ -3,7 +3,7 @@ package leat.stability;
 /**
  * How the ends of a body let wind round it: EN 1991-1-4, table 7.16 and figure 7.36, solid.
  *
- * <p>Source: EN 1991-1-4:2005, figure 7.36 and table 7.16, as {@link BoxDrag}.
+ * <p>Source: EN 1991-1-4:2005, figure 7.36 and table 7.16, as {@link EnBoxDrag}.
  */
 final class Slenderness {
   private static final double SHORT = 15;
