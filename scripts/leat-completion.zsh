@@ -64,7 +64,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -104,7 +104,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -143,7 +143,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -177,7 +177,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -196,7 +196,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -220,7 +220,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -242,7 +242,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -272,7 +272,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -303,7 +303,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -329,7 +329,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -354,7 +354,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -385,7 +385,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -414,7 +414,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -440,7 +440,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -463,7 +463,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -508,7 +508,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -532,7 +532,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -550,7 +550,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -569,7 +569,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -592,7 +592,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -634,7 +634,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -665,7 +665,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -691,7 +691,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -709,7 +709,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -737,7 +737,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html ics)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -758,7 +758,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html ics)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -788,7 +788,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -826,7 +826,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -850,7 +850,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -884,7 +884,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -900,7 +900,7 @@ _leat() {
       (( CURRENT == 3 )) && compadd -- new set schema show card header keys
       _arguments \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -916,7 +916,7 @@ _leat() {
         --currency'[currency of the plan'\''s prices]:CODE: ' \
         --force'[writes over a file that is there already]' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -929,7 +929,7 @@ _leat() {
     'plan set')
       _arguments \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -943,7 +943,7 @@ _leat() {
     'plan schema')
       _arguments \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -958,7 +958,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -977,7 +977,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -993,7 +993,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -1007,7 +1007,7 @@ _leat() {
     'plan keys')
       _arguments \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -1021,7 +1021,7 @@ _leat() {
     'units')
       _arguments \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \

@@ -6,7 +6,7 @@ import java.util.List;
 /**
  * Use of the sure days by weekday.
  *
- * <p>Source: definition of the week (ISO 8601: Monday first).
+ * <p>Source: counting by the calendar.
  */
 final class Weekdays {
   private static final int WEEK = 7;

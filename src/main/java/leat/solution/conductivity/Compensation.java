@@ -41,11 +41,6 @@ public final class Compensation {
     return naturalWater;
   }
 
-  /** Coefficient of the linear function, %/K; 0 for the function of ISO 7888, which has none. */
-  public double pctPerK() {
-    return pctPerK;
-  }
-
   /**
    * The same coefficient for another step of temperature, such as a degree Fahrenheit.
    *
