@@ -22,6 +22,8 @@ import leat.system.CropsOf;
 
 /** {@code leat crops}: bands of EC and pH, and which crops can share one tank. */
 public final class CropsCommand extends Command {
+  static final String LIST_MEANING = "lists the whole table that leat knows";
+
   static final Show EC = Show.MS_CM.digits(2);
   static final Column CROP = Column.plain("crop", "crop");
   static final Column EC_LOW = Column.of("ec_low_mS_cm", "EC from", EC);
@@ -59,7 +61,7 @@ public final class CropsCommand extends Command {
   @Override
   public Flag[] flags() {
     return new Flag[] {
-      Flag.on("--list", "lists every crop of the table"),
+      Flag.on("--list", LIST_MEANING),
       Flag.on("--widen", "a pH given as one point counts 0.3 either way"),
     };
   }

@@ -29,6 +29,9 @@ import leat.system.SaltsOf;
 
 /** {@code leat dose salts}: grams of salts for asked elements, and the forward sum. */
 public final class DoseSaltsCommand extends Command {
+  static final String WEIGHED_MEANING =
+      "a salt that was weighed into --volume, to tell what it makes";
+
   @Override
   public String name() {
     return "dose salts";
@@ -57,12 +60,7 @@ public final class DoseSaltsCommand extends Command {
               "potassium-nitrate",
               "a salt that may be weighed; feed.salts of the plan otherwise")
           .repeatable(),
-      Flag.of(
-              "--weighed",
-              "SALT=GRAMS",
-              Kind.TEXT,
-              "potassium-nitrate=21 g",
-              "the other way round: a salt that was weighed")
+      Flag.of("--weighed", "SALT=GRAMS", Kind.TEXT, "potassium-nitrate=21 g", WEIGHED_MEANING)
           .repeatable(),
       Flag.of(
               "--within",
@@ -98,7 +96,7 @@ public final class DoseSaltsCommand extends Command {
               "1.18 g/mL",
               "its density, when the label's per cent are by weight; by volume otherwise")
           .belongsTo("--feed"),
-      Flag.on("--list", "lists the salts with formula, elements and solubility"),
+      Flag.on("--list", CropsCommand.LIST_MEANING),
     };
   }
 

@@ -92,7 +92,7 @@ public final class EcCommand extends Command {
               "SALT=GRAMS",
               Kind.TEXT,
               "potassium-nitrate=21 g",
-              "a salt weighed into --volume: predicts the EC")
+              DoseSaltsCommand.WEIGHED_MEANING)
           .repeatable(),
       Flag.of(
               "--volume",

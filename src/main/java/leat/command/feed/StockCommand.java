@@ -23,6 +23,11 @@ import leat.system.TankOf;
 
 /** {@code leat stock}: what to weigh into two bottles; solubility and precipitation. */
 public final class StockCommand extends Command {
+  static final String WEIGH_MEANING =
+      "a salt of the recipe and its grams; feed.stock.grams of the plan otherwise";
+
+  static final String MAKES_MEANING = "tower water that the weighed salts make";
+
   @Override
   public String name() {
     return "stock";
@@ -32,12 +37,7 @@ public final class StockCommand extends Command {
   public Flag[] flags() {
     Kind volume = Kind.quantity(Dimension.VOLUME);
     return new Flag[] {
-      Flag.of(
-              "--weigh",
-              "SALT=GRAMS",
-              Kind.GRAMS,
-              "potassium-nitrate=80",
-              "a salt and its grams; feed.stock.grams of the plan otherwise")
+      Flag.of("--weigh", "SALT=GRAMS", Kind.GRAMS, "potassium-nitrate=80", WEIGH_MEANING)
           .repeatable(),
       Flag.of(
           "--for",
@@ -47,8 +47,7 @@ public final class StockCommand extends Command {
           "the grams are for this much tower water, as `dose salts` tells them; for one bottle"
               + " otherwise"),
       Flag.of("--bottle", "VOLUME", volume, "1 L", "size of each bottle").sets("feed.stock.bottle"),
-      Flag.of("--makes", "VOLUME", volume, "200 L", "tower water that one bottle of each makes")
-          .sets("feed.stock.makes"),
+      Flag.of("--makes", "VOLUME", volume, "200 L", MAKES_MEANING).sets("feed.stock.makes"),
       Flag.of(
               "--coldest",
               "TEMP",

@@ -9,6 +9,7 @@ import leat.cli.Command;
 import leat.cli.Flag;
 import leat.cli.Output;
 import leat.cli.RowStream;
+import leat.command.sense.LevelColumns;
 import leat.command.sense.LoggedTank;
 import leat.level.Status;
 import leat.plan.Kind;
@@ -44,8 +45,7 @@ public final class TopupCommand extends Command {
           Kind.TEXT,
           "119",
           "instead of a volume, what the plan's sender reads, with the pump off"),
-      Flag.on("--counts", "the reading is counts of the ADC, through sender.divider")
-          .belongsTo("--reading", "--column"),
+      Flag.on("--counts", LevelColumns.COUNTS_MEANING).belongsTo("--reading", "--column"),
       LoggedTank.LOG,
       LoggedTank.NOW,
       Flag.of(
@@ -53,7 +53,7 @@ public final class TopupCommand extends Command {
               "WAY",
               Kind.choice("unknown", "rising", "falling"),
               "falling",
-              "which way the level has moved since the reading last changed")
+              LevelColumns.MOTION_MEANING)
           .belongsTo("--reading", "--column"),
       Flag.of("--ec", "EC", Kind.TEXT, "2.1 mS/cm", "what the meter reads in it: EC, or ppm"),
       EcTyped.AT,
@@ -65,12 +65,7 @@ public final class TopupCommand extends Command {
           Kind.TEXT,
           "1.6 mS/cm",
           "EC aimed at, or ppm; target.ec of the plan otherwise"),
-      Flag.of(
-          "--water-ec",
-          "EC",
-          Kind.TEXT,
-          "0.3 mS/cm",
-          "EC of the water poured, or ppm; water.ec of the plan otherwise"),
+      Flag.of("--water-ec", "EC", Kind.TEXT, "0.3 mS/cm", EcTyped.WATER_EC_MEANING),
       LabelRate.RATE,
       LabelRate.RATE_EC,
       LabelRate.PARTS,
@@ -79,9 +74,9 @@ public final class TopupCommand extends Command {
               "SALT=GRAMS",
               Kind.GRAMS,
               "potassium-nitrate=80",
-              "feed by the gram: a salt of the recipe; feed.stock.grams of the plan otherwise")
+              StockCommand.WEIGH_MEANING)
           .repeatable(),
-      Flag.of("--makes", "VOLUME", VOLUME, "200 L", "finished solution that the recipe makes")
+      Flag.of("--makes", "VOLUME", VOLUME, "200 L", StockCommand.MAKES_MEANING)
           .sets("feed.stock.makes"),
       Flag.of(
           "--rain",

@@ -8,7 +8,7 @@ import leat.log.LogEvent;
 
 /** One event in one line. */
 final class LogEventWords {
-  private static final Column TO = Column.plain("to", "until");
+  private static final Column TO = Column.plain("to", "to");
 
   private final LogDates dates;
 
