@@ -201,7 +201,7 @@ public final class CropsCommand extends Command {
     for (int i = 0; i < names.size(); i++) {
       Crop crop = Crops.find(names.get(i));
       if (crop == null) {
-        throw new Refused(EcErrors.noCrop(names.get(i), Nearest.of(names.get(i), Crops.names())));
+        throw new Refused(EcErrors.noCrop(names.get(i), near(names.get(i))));
       }
       if (!crops.contains(crop)) {
         crops.add(crop);
@@ -228,7 +228,7 @@ public final class CropsCommand extends Command {
               .problem(
                   "name",
                   "no-band",
-                  EcErrors.noCrop(name, Nearest.of(name, Crops.names())).message()
+                  EcErrors.noCrop(name, near(name)).message()
                       + "; or give it ec_low, ec_high, ph_low and ph_high"));
     }
     return CropsOf.known(plan);
@@ -269,5 +269,18 @@ public final class CropsCommand extends Command {
     CropsText.ofList(answer, all);
     answer.table(CROP, EC_LOW, EC_HIGH, PH_LOW, PH_HIGH, SOURCE, KNOWN, LIGHT_LOW, LIGHT_GOOD);
     return call.withTaken(answer);
+  }
+
+  /** The nearest name; where other names of one crop are as near, that of the table. */
+  private static String near(String typed) {
+    String near = Nearest.of(typed, Crops.names());
+    if (near != null) {
+      return near;
+    }
+    List<String> table = new ArrayList<>();
+    for (int i = 0; i < Crops.all().size(); i++) {
+      table.add(Crops.all().get(i).name());
+    }
+    return Nearest.of(typed, table);
   }
 }
