@@ -28,7 +28,7 @@ function __leat_is
     end
     test "$w[2]" = "$argv[1]"; or return 1
     # not when a sub-command was typed
-    not complete -C "leat $w[2] " 2>/dev/null | string split -f1 	 | contains -- "$w[3]"
+    not complete -C "leat $w[2] " 2>/dev/null | string split -f1 \t | contains -- "$w[3]"
 end
 
 function __leat_behind

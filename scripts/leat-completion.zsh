@@ -32,6 +32,9 @@ _leat_commands=(
 _leat_plan_files() { _files -g '*.y(a|)ml' }
 _leat_key() { compadd -S '' -- $_leat_keys }
 _leat_rule() { compadd -- $_leat_rules }
+_leat_plan_or_rule() {
+  if [[ $words[CURRENT-1] == --explain ]]; then _leat_rule; else _leat_plan_files; fi
+}
 _leat_plan_or_key() {
   if (( CURRENT > 4 )); then _leat_key; else _leat_plan_files; fi
 }
@@ -861,7 +864,7 @@ _leat() {
         {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
         --explain'[shows each formula with the numbers in it, its range and its source]' \
         {--help,-h}'[shows this help]' \
-        '*:operand:_leat_plan_files' ;;
+        '*:operand:_leat_plan_or_rule' ;;
     'sweep')
       _arguments \
         '*'--vary'[a key and the values it takes; a list, from..to step s, from..to with --sample, or files of a section]:KEY=VALUES:_leat_key' \
