@@ -67,7 +67,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -107,7 +107,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -146,7 +146,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -180,7 +180,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -199,7 +199,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -223,7 +223,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -245,7 +245,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -275,7 +275,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -306,7 +306,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -332,7 +332,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -357,7 +357,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -388,7 +388,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -417,7 +417,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -443,7 +443,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -466,7 +466,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -511,7 +511,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -535,7 +535,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -553,7 +553,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -572,7 +572,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -595,7 +595,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -637,7 +637,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -668,7 +668,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -694,7 +694,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -712,7 +712,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -740,7 +740,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html ics)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -761,7 +761,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html ics)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -791,7 +791,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -829,7 +829,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -853,7 +853,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -887,7 +887,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -903,7 +903,7 @@ _leat() {
       (( CURRENT == 3 )) && compadd -- new set schema show card header keys
       _arguments \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -919,7 +919,7 @@ _leat() {
         --currency'[currency of the plan'\''s prices]:CODE: ' \
         --force'[writes over a file that is there already]' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -932,7 +932,7 @@ _leat() {
     'plan set')
       _arguments \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -946,7 +946,7 @@ _leat() {
     'plan schema')
       _arguments \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -961,7 +961,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -980,7 +980,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -996,7 +996,7 @@ _leat() {
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -1010,7 +1010,7 @@ _leat() {
     'plan keys')
       _arguments \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \
@@ -1024,7 +1024,7 @@ _leat() {
     'units')
       _arguments \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
-        --value'[only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
+        --value'[only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1]:KEY:_leat_key' \
         {--output,-o}'[writes the answer to a file, whole or not at all]:FILE:_files' \
         --units'[units of text, where neither the plan nor LEAT_UNITS names them; csv and json stay metric]:SYSTEM:(metric us)' \
         --delimiter'[between the columns of csv, read or written]:CHAR: ' \

@@ -268,11 +268,6 @@ public final class Answer {
     return note(code, Phrase.said(text), true);
   }
 
-  /** A danger to somebody, as a {@link Template} over a row. */
-  public Answer safety(String code, Row row, String template) {
-    return note(code, filled(row, template), true);
-  }
-
   /** A doubt, a range left or a danger, under a kebab-case code. */
   public Answer mind(String code, String text) {
     return mind(code, Phrase.said(text));

@@ -19,16 +19,16 @@ public final class Bare {
   }
 
   /**
-   * The column of this key: of the rows that csv has too, else of the figures and arrays that only
-   * json has; null when there is none.
+   * The column of this key: of the figures that json has on top, such as the sum of a season; else
+   * of the rows that csv has too, else of the arrays that only json has; null when there is none.
    */
   public static Bare of(Answer answer, String key) {
+    if (answer.head != null && find(answer.head.columns, key) != null) {
+      return new Bare(answer.head, find(answer.head.columns, key));
+    }
     Column own = find(answer.columns, key);
     if (own != null) {
       return new Bare(answer, own);
-    }
-    if (answer.head != null && find(answer.head.columns, key) != null) {
-      return new Bare(answer.head, find(answer.head.columns, key));
     }
     for (int i = 0; i < answer.arrays.size(); i++) {
       Column one = find(answer.arrays.get(i).columns, key);

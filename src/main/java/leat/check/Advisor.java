@@ -38,7 +38,7 @@ public final class Advisor {
     if (before == null) {
       before = Rules.judge(subject);
     }
-    List<Cure> cures = finding.rule().advice(subject, finding).cures();
+    List<Cure> cures = asked(subject, finding).cures();
     List<Cure> good = new ArrayList<>();
     for (int more = 0; more <= MOST_ADDED && good.isEmpty(); more++) {
       for (int i = 0; i < cures.size() && good.size() < TOLD; i++) {
@@ -73,7 +73,7 @@ public final class Advisor {
     if (spoilt.verdict() == Verdict.UNKNOWN) {
       return null;
     }
-    List<Cure> cures = spoilt.rule().advice(changed, spoilt).cures();
+    List<Cure> cures = asked(changed, spoilt).cures();
     for (int i = 0; i < cures.size() && i < WIDTH; i++) {
       Cure both = cure.and(cures.get(i));
       Cure whole = both == null ? null : mended(finding, both, more - 1);
@@ -82,6 +82,15 @@ public final class Advisor {
       }
     }
     return null;
+  }
+
+  /** What a rule advises; the models may have no answer for a limit that no tower can keep. */
+  private static Advice asked(Subject subject, Finding finding) {
+    try {
+      return finding.rule().advice(subject, finding);
+    } catch (Impossible e) {
+      return Advice.of("no change is known that keeps this limit");
+    }
   }
 
   /** What to change, or why it is unknown; empty for what passes. */
@@ -106,7 +115,7 @@ public final class Advisor {
     for (int i = 0; i < good.size(); i++) {
       words.add(i == 0 ? "" : OR).add(good.get(i).words());
     }
-    Advice advice = finding.rule().advice(subject, finding);
+    Advice advice = asked(subject, finding);
     if (words.isEmpty()) {
       words.add(advice.otherwise());
     }

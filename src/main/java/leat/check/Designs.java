@@ -1,6 +1,5 @@
 package leat.check;
 
-import java.util.List;
 import leat.hydraulics.Derate;
 import leat.numeric.Impossible;
 import leat.plan.Plan;
@@ -73,10 +72,5 @@ public final class Designs {
     }
     weatherSought = true;
     return weather;
-  }
-
-  /** What the rules find in it. */
-  public List<Finding> judge(Rule[] rules, double... numbers) {
-    return Rules.judge(with(numbers), rules);
   }
 }

@@ -44,7 +44,7 @@ final class CommonFlags {
           "KEY",
           Kind.TEXT,
           "volume_L",
-          "only the values of this column of csv or key of json, bare, a line each; an empty line for an unknown one, and exit code 1");
+          "only the values of this column of csv or key of json, bare, a line each, and of a sum and its rows the sum; an empty line for an unknown one, and exit code 1");
   static final Flag OUTPUT =
       Flag.of(
           "--output",

@@ -16,7 +16,7 @@ package leat.climate;
  * @param fieldDays days of the field's stages, initial to late; null when there is no row
  * @param stagesKnown how the stages are known
  * @param canopyM2 canopy of the full plant, m2 (common practice)
- * @param lowL low end of what a full plant drinks on a hot day, L a day
+ * @param lowL low end of what a full plant drinks on a hot day (ET0 of 6 mm), L a day
  * @param highL high end, L a day
  * @param note what else is to be said
  */
@@ -33,22 +33,8 @@ public record CropWater(
     double lowL,
     double highL,
     String note) {
-  /** ET0 of the hot day for which the band holds, mm. */
-  public static final double HOT_DAY_MM = 6;
-
   /** Demand area of the full plant, m2. */
   public double demandM2() {
     return DemandArea.ofCanopyM2(kcbMid, canopyM2);
-  }
-
-  /**
-   * Whether a full plant of this demand area drinks what such a plant is known to on a hot day.
-   *
-   * @param demandM2 demand area, m2
-   * @param exposure factor of the place, -
-   */
-  public boolean suits(double demandM2, double exposure) {
-    double litres = PlantThirst.litresDay(demandM2, 1, HOT_DAY_MM, exposure);
-    return litres >= lowL && litres <= highL;
   }
 }

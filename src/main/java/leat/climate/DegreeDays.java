@@ -10,27 +10,16 @@ import leat.numeric.Impossible;
  * <p>Source: sheet season.md section 6.
  */
 public enum DegreeDays {
-  SIMPLE("simple"),
+  SIMPLE,
   /** The usual one. */
-  CLIPPED("clipped"),
-  SINE("sine");
+  CLIPPED,
+  SINE;
 
   /** Upper temperature of a crop that has none, C. */
   public static final double NO_UPPER = Double.POSITIVE_INFINITY;
 
   /** How far under the target a running sum counts as reached, C d. */
   private static final double TO_SPARE = 1e-9;
-
-  private final String word;
-
-  DegreeDays(String word) {
-    this.word = word;
-  }
-
-  /** The word of the plan. */
-  public String word() {
-    return word;
-  }
 
   /** Degree days of one day, C d; temperatures, base and upper in C. */
   public double ofDay(double tmin, double tmax, double base, double upper) {
@@ -39,15 +28,6 @@ public enum DegreeDays {
       case CLIPPED -> ClippedDegreeDays.ofDay(tmin, tmax, base, upper);
       case SINE -> SineDegreeDays.ofDay(tmin, tmax, base, upper);
     };
-  }
-
-  /** Sum from a day up to the end, C d; arrays and bounds in C. */
-  public double sum(double[] tmin, double[] tmax, int from, double base, double upper) {
-    double sum = 0;
-    for (int i = from; i < tmin.length; i++) {
-      sum += ofDay(tmin[i], tmax[i], base, upper);
-    }
-    return sum;
   }
 
   /**

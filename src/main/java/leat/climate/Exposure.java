@@ -8,48 +8,29 @@ package leat.climate;
  */
 public enum Exposure {
   /** In an open bed. */
-  OPEN("open", 1.0, 1.0, 1.0, false),
+  OPEN("open", 1.0, false),
   /** Alone in sun and wind, which reach it on all sides. */
-  ALONE("alone", 1.2, 1.0, 1.5, false),
+  ALONE("alone", 1.2, false),
   /** Half-day shade or a court out of the wind. */
-  SHELTERED("sheltered", 0.7, 0.7, 0.7, false),
+  SHELTERED("sheltered", 0.7, false),
   /** Under glass or film. */
-  GLASS("glass", 0.65, 0.5, 0.8, true),
+  GLASS("glass", 0.65, true),
   /** Indoors by a window. */
-  WINDOW("window", 0.4, 0.4, 0.4, true);
+  WINDOW("window", 0.4, true);
 
   private final String word;
   private final double factor;
-  private final double low;
-  private final double high;
   private final boolean roof;
 
-  Exposure(String word, double factor, double low, double high, boolean roof) {
+  Exposure(String word, double factor, boolean roof) {
     this.word = word;
     this.factor = factor;
-    this.low = low;
-    this.high = high;
     this.roof = roof;
-  }
-
-  /** The word of the plan. */
-  public String word() {
-    return word;
   }
 
   /** Factor on the thirst, -. */
   public double factor() {
     return factor;
-  }
-
-  /** Low end of what is met, -. */
-  public double low() {
-    return low;
-  }
-
-  /** High end of what is met, -. */
-  public double high() {
-    return high;
   }
 
   /** Whether rain is kept off. */

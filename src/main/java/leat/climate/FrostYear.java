@@ -70,11 +70,4 @@ public record FrostYear(int year, LocalDate lastSpring, LocalDate firstAutumn, b
     boolean before = latitudeDegrees < 0 && day.getMonthValue() < 7;
     return before ? day.getYear() - 1 : day.getYear();
   }
-
-  /** Days between the two frosts, neither counted; -1 when one was not seen. */
-  public int frostFreeDays() {
-    return lastSpring == null || firstAutumn == null
-        ? -1
-        : (int) (firstAutumn.toEpochDay() - lastSpring.toEpochDay() - 1);
-  }
 }

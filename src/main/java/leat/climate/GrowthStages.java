@@ -90,11 +90,6 @@ public record GrowthStages(
             initialDays, developmentDays, (int) full, lateDays, startShare, endShare);
   }
 
-  /** The usual stages of a plant that stands so many days in its pot, rounded down. */
-  public static GrowthStages usual(int growingDays) {
-    return of(usualInitial(growingDays), usualDevelopment(growingDays), USUAL_START);
-  }
-
   /** Usual days of the small start, rounded down. */
   public static int usualInitial(int growingDays) {
     return INITIAL_PERCENT * growingDays / 100;

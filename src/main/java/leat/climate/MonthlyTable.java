@@ -37,11 +37,6 @@ public final class MonthlyTable {
     this.months = months.toArray(new MonthWeather[0]);
   }
 
-  /** The table's month, 1 for January. */
-  public MonthWeather month(int number) {
-    return months[number - 1];
-  }
-
   /** One day. */
   public WeatherDay day(LocalDate date) {
     MonthWeather own = months[date.getMonthValue() - 1];

@@ -16,19 +16,6 @@ public final class PlantThirst {
   private PlantThirst() {}
 
   /**
-   * One plant on one day.
-   *
-   * @param demandM2 demand area of a full plant, m2
-   * @param share share of a full plant's thirst, -
-   * @param et0Mm reference evapotranspiration, mm a day
-   * @param exposure factor of the place, -
-   * @return L a day
-   */
-  public static double litresDay(double demandM2, double share, double et0Mm, double exposure) {
-    return demandM2 * share * et0Mm * exposure;
-  }
-
-  /**
    * Adds what a planting drinks on every day of the season.
    *
    * @param litres sum so far of each day, L a day; changed here

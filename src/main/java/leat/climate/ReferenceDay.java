@@ -33,6 +33,8 @@ public record ReferenceDay(
     double vapourDeficitKPa,
     double dewPointCelsius,
     HumidityBy humidityBy) {
+  /** Heat into the soil over a day or ten, MJ/m2 a day (FAO-56 equation 42). */
+  static final double SOIL_HEAT_OF_A_DAY = 0;
 
   /**
    * The day by its best method.
@@ -131,7 +133,7 @@ public record ReferenceDay(
     return PenmanMonteith.mmDay(
         day.meanCelsius(),
         net,
-        SoilHeat.OF_A_DAY,
+        SOIL_HEAT_OF_A_DAY,
         WindAtTwoMetres.ms(day.windMs(), site.windHeightM()),
         SaturationVapour.meanKPa(tmin, tmax),
         ea,

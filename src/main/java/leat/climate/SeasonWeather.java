@@ -41,15 +41,6 @@ public final class SeasonWeather {
     return rain;
   }
 
-  /** Middle of the two temperatures of each day, C; NaN where they are not known. */
-  public double[] meanCelsius() {
-    double[] mean = new double[days.length];
-    for (int i = 0; i < mean.length; i++) {
-      mean[i] = days[i].meanCelsius();
-    }
-    return mean;
-  }
-
   /** Mean over days in a row of the middle of the two temperatures, C; NaN when one lacks it. */
   public double meanCelsius(int first, int last) {
     double sum = 0;

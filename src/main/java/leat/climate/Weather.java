@@ -65,11 +65,6 @@ public final class Weather {
     return days.length;
   }
 
-  /** Day {@code i} from 0, in order of date. */
-  public WeatherDay day(int i) {
-    return days[i];
-  }
-
   /** Gaps that were filled. */
   public List<WeatherGap> filled() {
     return filled;
@@ -78,18 +73,6 @@ public final class Weather {
   /** What is unlikely in the rows. */
   public List<WeatherCaution> cautions() {
     return cautions;
-  }
-
-  /** Gaps too long to fill. */
-  public List<WeatherGap> longGaps() {
-    List<WeatherGap> gaps = new ArrayList<>();
-    for (int i = 1; i < days.length; i++) {
-      LocalDate next = days[i - 1].date().plusDays(1);
-      if (next.isBefore(days[i].date())) {
-        gaps.add(new WeatherGap(next, days[i].date().minusDays(1)));
-      }
-    }
-    return gaps;
   }
 
   /** The weather of a date; null when it is not there. */

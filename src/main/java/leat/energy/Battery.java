@@ -53,17 +53,6 @@ public record Battery(double volts, double depth, double reserve, double peukert
   }
 
   /**
-   * Lead-acid: 50 %, 25 % reserve, Peukert 1.2 at 20 h.
-   *
-   * @param volts nominal voltage, V
-   * @return the battery's figures
-   * @throws Impossible if the voltage is not above 0
-   */
-  public static Battery lead(double volts) {
-    return new Battery(volts, LEAD_DEPTH, USUAL_RESERVE, FLOODED_PEUKERT, LEAD_RATED_S);
-  }
-
-  /**
    * Capacity needed without the Peukert effect.
    *
    * @param meanW mean draw, W, above 0

@@ -141,9 +141,4 @@ public record Bill(
   public double costDay() {
     return cost / dates.days();
   }
-
-  /** What this bill saves against another of the same period. */
-  public Saving against(Bill other) {
-    return Saving.of(totalJ, cost, other.totalJ, other.cost);
-  }
 }

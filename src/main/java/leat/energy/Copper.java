@@ -72,6 +72,26 @@ public final class Copper {
     return java.util.OptionalDouble.empty();
   }
 
+  /** Two digits of a cross-section, -: as sheets of wire gauges print it. */
+  private static final double PRINTED = 0.01;
+
+  /**
+   * The usual wire gauge that a cross-section is the metric print of.
+   *
+   * @param area cross-section, m2
+   * @return American wire gauge; empty when no gauge has this section within 1 %
+   * @throws Impossible if it is not above 0
+   */
+  public static java.util.OptionalDouble gaugeOf(double area) {
+    area(area);
+    for (int i = 0; i < GAUGES.length; i++) {
+      if (Math.abs(gaugeArea(GAUGES[i]) / area - 1) < PRINTED) {
+        return java.util.OptionalDouble.of(GAUGES[i]);
+      }
+    }
+    return java.util.OptionalDouble.empty();
+  }
+
   /** How a conductor is built. */
   public enum Strands {
     /** IEC 60228 class 1 or 2. */
@@ -86,17 +106,6 @@ public final class Copper {
     Impossible.unlessPositive("cross-section", area);
     return Impossible.unlessWithin(
         "cross-section", area, 1e-9, 1e-2, "it must lie between 0.001 mm2 and 100 cm2");
-  }
-
-  /**
-   * Whether a cross-section is a size of the tables: 0.5, 0.75, 1, 1.5, 2.5, 4, 6 mm2.
-   *
-   * @param area cross-section, m2
-   * @return whether it is
-   * @throws Impossible if it is not above 0
-   */
-  public static boolean isTableSize(double area) {
-    return row(area) >= 0;
   }
 
   private static int row(double area) {

@@ -104,32 +104,6 @@ public record DayProfile(
     return longest;
   }
 
-  /** Highest share of any hour, 0 to 1. */
-  public double highestShare() {
-    double most = 0;
-    for (int h = 0; h < HOURS; h++) {
-      most = Math.max(most, share[h]);
-    }
-    return most;
-  }
-
-  /**
-   * The day as 24 characters, an hour each: the ramp's first character for the least running, its
-   * last for always, a blank where the hour is missing. An hour with any running never shows the
-   * first character of a ramp of two or more.
-   *
-   * @param ramp characters from rest to always, such as " .:-=+*#" or eight blocks
-   */
-  public String runningLine(String ramp) {
-    char[] line = new char[HOURS];
-    int last = ramp.length() - 1;
-    for (int h = 0; h < HOURS; h++) {
-      int rung = share[h] > 0 ? Math.min(last, Math.max(1, (int) Math.round(share[h] * last))) : 0;
-      line[h] = seconds[h] > 0 ? ramp.charAt(rung) : ' ';
-    }
-    return new String(line);
-  }
-
   /**
    * The day's prices as 24 characters: {@code marks.charAt(band)} of the price longest in force, a
    * blank where the hour is missing; bands beyond the marks share the last one.

@@ -60,22 +60,6 @@ public record Draw(double pumpW, double controllerW, double coilW, Coil coil) {
   }
 
   /**
-   * The pump alone, nothing else counted.
-   *
-   * @param pumpW power of the pump while it runs, W
-   * @return the draw
-   * @throws leat.numeric.Impossible if the power is negative
-   */
-  public static Draw pumpOnly(double pumpW) {
-    return new Draw(pumpW, 0, 0, Coil.NEVER);
-  }
-
-  /** Whether something besides the pump is counted. */
-  public boolean countsOthers() {
-    return controllerW > 0 || (coilW > 0 && coil != Coil.NEVER);
-  }
-
-  /**
    * Mean power of controller and coil.
    *
    * @param share share of the time the pump runs, 0 to 1

@@ -93,11 +93,6 @@ public record Duty(
         cost * days);
   }
 
-  /** What this duty saves against another over its period. */
-  public Saving against(Duty other) {
-    return Saving.of(totalJ, costTotal, other.totalJ, other.costTotal);
-  }
-
   /**
    * Energy of something that draws all the time, such as a controller that is not counted yet.
    *

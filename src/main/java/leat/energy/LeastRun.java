@@ -90,16 +90,4 @@ public record LeastRun(double fillS, double filmS, double wettingS) {
   public boolean coveredBy(Timing timing) {
     return timing.withoutPause() || timing.runS() >= seconds();
   }
-
-  /**
-   * How long the lowest pot gets water from the pump's run; the film runs on for about {@link
-   * #filmS} after it, which is not counted.
-   *
-   * @param runS run of the pump, s
-   * @return s, 0 when the film never arrives while the pump runs
-   * @throws Impossible if the run is not above 0
-   */
-  public double wettedS(double runS) {
-    return Math.max(0, Accepted.run(runS) - fillS - filmS);
-  }
 }

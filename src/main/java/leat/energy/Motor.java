@@ -43,18 +43,6 @@ public record Motor(double powerW, double supplyV, double powerFactor, double in
         "inrush", inrushMultiple, 1, 100, "the inrush is 1 to 100 times the running current");
   }
 
-  /**
-   * A small mains pump with the usual power factor and inrush.
-   *
-   * @param powerW power while running, W
-   * @param supplyV supply voltage, V
-   * @return the load
-   * @throws Impossible if the power is negative or the voltage not above 0
-   */
-  public static Motor mains(double powerW, double supplyV) {
-    return new Motor(powerW, supplyV, USUAL_POWER_FACTOR, USUAL_INRUSH_MULTIPLE);
-  }
-
   /** Running current, A. */
   public double runA() {
     return powerW / (supplyV * powerFactor);

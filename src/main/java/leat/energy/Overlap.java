@@ -9,29 +9,20 @@ package leat.energy;
 public final class Overlap {
   private final Dates dates;
   private final double[][] seconds;
-  private final int rowChanges;
 
-  private Overlap(Dates dates, double[][] seconds, int rowChanges) {
+  private Overlap(Dates dates, double[][] seconds) {
     this.dates = dates;
     this.seconds = seconds;
-    this.rowChanges = rowChanges;
   }
 
   /** The overlap of two lists of windows (such as timings and bands) over a period. */
   public static Overlap of(Dates dates, Windows rows, Windows columns) {
     double[][] seconds = new double[rows.size()][columns.size()];
     Stretches stretches = new Stretches(dates, Windows.borders(rows, columns));
-    int before = -1;
-    int changes = -1;
     while (stretches.next()) {
-      int row = stretches.inForce(rows);
-      seconds[row][stretches.inForce(columns)] += stretches.seconds();
-      if (row != before) {
-        changes++;
-        before = row;
-      }
+      seconds[stretches.inForce(rows)][stretches.inForce(columns)] += stretches.seconds();
     }
-    return new Overlap(dates, seconds, changes);
+    return new Overlap(dates, seconds);
   }
 
   /** The period. */
@@ -68,10 +59,5 @@ public final class Overlap {
 
   int columns() {
     return seconds[0].length;
-  }
-
-  /** How often another row entry comes into force within the period. */
-  public int rowChanges() {
-    return rowChanges;
   }
 }

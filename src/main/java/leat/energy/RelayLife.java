@@ -90,9 +90,4 @@ public record RelayLife(
     }
     return Math.min(rated, contact.mechanicalOperations());
   }
-
-  /** Whether it lasts a season; true when it suits and never starts. */
-  public boolean lastsSeason() {
-    return suits && (seasons.isEmpty() || seasons.getAsDouble() >= 1);
-  }
 }

@@ -1,6 +1,5 @@
 package leat.energy;
 
-import java.util.Arrays;
 import leat.numeric.Impossible;
 
 /**
@@ -48,40 +47,5 @@ public final class Solar {
   private static double sun(double hours) {
     return Impossible.unlessWithin(
         "peak sun", hours, 0.01, 24, "peak sun hours lie between 0.01 and 24 a day");
-  }
-
-  /**
-   * The month a panel is sized by when the load is the same in all: the one of least sun.
-   *
-   * @param peakSunHours peak sun hours a day of each month, h
-   * @return its index from 0
-   * @throws Impossible if there is none or one is outside its range
-   */
-  public static int worstMonth(double[] peakSunHours) {
-    double[] same = new double[peakSunHours.length];
-    Arrays.fill(same, 1);
-    return worstMonth(same, peakSunHours);
-  }
-
-  /**
-   * The month a panel is sized by when the load varies: the one of most load for its sun.
-   *
-   * @param dayJ energy a day of each month, J
-   * @param peakSunHours peak sun hours a day of each month, h
-   * @return its index from 0
-   * @throws Impossible if there is none, the numbers differ, or one is outside its range
-   */
-  public static int worstMonth(double[] dayJ, double[] peakSunHours) {
-    if (peakSunHours.length == 0 || dayJ.length != peakSunHours.length) {
-      throw new Impossible("peak sun", "every month needs its sun and its load");
-    }
-    int worst = 0;
-    for (int i = 0; i < dayJ.length; i++) {
-      Accepted.energy(dayJ[i]);
-      if (dayJ[i] * sun(peakSunHours[worst]) > dayJ[worst] * sun(peakSunHours[i])) {
-        worst = i;
-      }
-    }
-    return worst;
   }
 }

@@ -85,16 +85,6 @@ final class Stretches {
     return end - start;
   }
 
-  /** Begin of this stretch, s since the period began. */
-  long startS() {
-    return start - periodStart;
-  }
-
-  /** End of this stretch, s since the period began. */
-  long endS() {
-    return end - periodStart;
-  }
-
   /** Second of the local day at which this stretch begins. */
   int secondOfDay() {
     return secondOfDay;

@@ -43,18 +43,6 @@ public record Suggestion(
   }
 
   /**
-   * The timing of least energy within the two bounds.
-   *
-   * @param leastRun the least run
-   * @param longestRest the longest rest
-   * @param draw what draws power
-   * @return the timing of least energy, no bound on starts
-   */
-  public static Suggestion of(LeastRun leastRun, LongestRest longestRest, Draw draw) {
-    return of(leastRun, longestRest, draw, 0);
-  }
-
-  /**
    * The timing of least energy within the two bounds and a least cycle.
    *
    * @param leastRun the least run
@@ -100,18 +88,5 @@ public record Suggestion(
   public static double cycleForStarts(double startsPerHour) {
     Impossible.unlessPositive("starts an hour", startsPerHour);
     return Accepted.time("starts an hour", 3600 / startsPerHour);
-  }
-
-  /**
-   * The least cycle with which a relay lasts so many days of running.
-   *
-   * @param operations operations the relay can make, see {@link RelayLife}
-   * @param days days of running it shall last
-   * @return run and rest together, s
-   * @throws Impossible if one is not above 0
-   */
-  public static double cycleForRelay(double operations, double days) {
-    Impossible.unlessPositive("operations", operations);
-    return Accepted.time("operations", Accepted.days(days) * Accepted.DAY_S / operations);
   }
 }

@@ -15,21 +15,11 @@ package leat.energy;
  */
 public record Timing(double runS, double restS) {
   /**
-   * Quarter hours of a mechanical segment timer, s: the habit to compare with (common practice).
-   */
-  private static final double SEGMENT_S = 900;
-
-  /**
    * @throws leat.numeric.Impossible if the run is not above 0 or the rest is negative
    */
   public Timing {
     Accepted.run(runS);
     Accepted.time("rest", restS);
-  }
-
-  /** The finest even beat of a mechanical segment timer: a quarter of an hour on, a quarter off. */
-  public static Timing quarterHours() {
-    return new Timing(SEGMENT_S, SEGMENT_S);
   }
 
   /** Run and rest together, s. */
@@ -60,21 +50,6 @@ public record Timing(double runS, double restS) {
   /** Mean starts an hour, a fraction; 0 without pause. */
   public double startsPerHour() {
     return startsPerDay() / 24;
-  }
-
-  /**
-   * Starts counted in a period that opens with a start; without pause there is that one.
-   *
-   * @param periodS length of the period, s
-   * @return whole starts
-   * @throws leat.numeric.Impossible if the period is negative
-   */
-  public double countedStarts(double periodS) {
-    Accepted.time("period", periodS);
-    if (withoutPause()) {
-      return periodS > 0 ? 1 : 0;
-    }
-    return Math.ceil(periodS / cycleS());
   }
 
   /**

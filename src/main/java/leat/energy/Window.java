@@ -57,35 +57,14 @@ public record Window(int fromS, int toS, int months, int weekdays) {
     return new Window(fromS, toS, EVERY_MONTH, EVERY_WEEKDAY);
   }
 
-  /** This window in months {@code first} to {@code last} (1 to 12, both in); 11 to 2 wraps. */
-  public Window monthRange(int first, int last) {
-    return new Window(fromS, toS, range("months", first, last, MONTHS), weekdays);
-  }
-
   /** This window in the months listed, each 1 to 12. */
   public Window monthList(int... list) {
     return new Window(fromS, toS, list("months", list, MONTHS), weekdays);
   }
 
-  /**
-   * This window on weekdays {@code first} to {@code last} (1 Monday to 7 Sunday, both in); 6 to 1
-   * wraps.
-   */
-  public Window weekdayRange(int first, int last) {
-    return new Window(fromS, toS, months, range("days", first, last, WEEKDAYS));
-  }
-
   /** This window on the weekdays listed, each 1 (Monday) to 7 (Sunday). */
   public Window weekdayList(int... list) {
     return new Window(fromS, toS, months, list("days", list, WEEKDAYS));
-  }
-
-  private static int range(String quantity, int first, int last, int most) {
-    int bits = bit(quantity, first, most) | bit(quantity, last, most);
-    for (int i = first; i != last; i = i % most + 1) {
-      bits |= 1 << i;
-    }
-    return bits;
   }
 
   private static int list(String quantity, int[] list, int most) {

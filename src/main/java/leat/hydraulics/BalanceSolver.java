@@ -18,7 +18,7 @@ final class BalanceSolver {
   private final double[] wants;
   private final boolean equal;
   private final boolean[] active;
-  private final Manifold asked;
+  private final Manifold wanting;
   private final ManifoldFlow open;
   private double total;
   private int running;
@@ -44,7 +44,7 @@ final class BalanceSolver {
         leftOut = true;
       }
     }
-    this.asked = left;
+    this.wanting = left;
     this.open = left.solve(curve);
     if (equal && running > 0) {
       equalise();
@@ -74,7 +74,7 @@ final class BalanceSolver {
     }
     double flow = Math.min(share * total, curve.maxFlow());
     double head = headFor(flow);
-    HeldFlow held = HeldFlow.of(curve, asked(), flows(share));
+    HeldFlow held = HeldFlow.of(curve, takingPart(), flows(share));
     SetValve[] valves = new SetValve[wants.length];
     for (int i = 0; i < valves.length; i++) {
       valves[i] = valve(i, share, held, i == limiting);
@@ -115,10 +115,10 @@ final class BalanceSolver {
   }
 
   /** The risers that take part; those over the shut-off head are closed, too. */
-  private Manifold asked() {
-    Manifold part = asked;
+  private Manifold takingPart() {
+    Manifold part = wanting;
     for (int i = 0; i < wants.length; i++) {
-      part = active[i] || asked.isClosed(i) ? part : part.closed(i);
+      part = active[i] || wanting.isClosed(i) ? part : part.closed(i);
     }
     return part;
   }

@@ -8,23 +8,17 @@ package leat.hydraulics;
  */
 public enum Regime {
   /** Smooth threads of water, Re to 2000. */
-  LAMINAR("laminar"),
+  LAMINAR,
   /** Neither surely, Re between 2000 and 4000. */
-  TRANSITIONAL("transitional"),
+  TRANSITIONAL,
   /** Eddies, Re from 4000. */
-  TURBULENT("turbulent");
+  TURBULENT;
 
   /** Highest Reynolds number of laminar flow. */
   public static final double LAMINAR_TO = 2000;
 
   /** Lowest Reynolds number of surely turbulent flow. */
   public static final double TURBULENT_FROM = 4000;
-
-  private final String word;
-
-  Regime(String word) {
-    this.word = word;
-  }
 
   /**
    * The regime at a Reynolds number.

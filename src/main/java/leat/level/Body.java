@@ -29,19 +29,6 @@ public record Body(double area, double from, double to) {
   }
 
   /**
-   * A round body.
-   *
-   * @param diameter outside diameter, m
-   * @param from level of its lower end, m
-   * @param to level of its upper end, m
-   * @throws Impossible as the constructor
-   */
-  public static Body round(double diameter, double from, double to) {
-    Accepted.size("displaced", diameter);
-    return new Body(Math.PI * diameter * diameter / 4, from, to);
-  }
-
-  /**
    * What it takes when the liquid stands at a level, m3.
    *
    * @param level level, m

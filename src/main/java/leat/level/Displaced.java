@@ -76,11 +76,6 @@ public final class Displaced implements Tank {
     return sum;
   }
 
-  /** The tank without its bodies, for gross volumes. */
-  public Tank shell() {
-    return shell;
-  }
-
   @Override
   public double height() {
     return shell.height();

@@ -77,31 +77,6 @@ public record Divider(
   }
 
   /**
-   * A divider whose reference is the supply when both have the same voltage, else both exact; with
-   * the default tolerances.
-   *
-   * @param side where the sender is
-   * @param supply supply, V
-   * @param fixed fixed resistor, ohm
-   * @param bits bits of the ADC
-   * @param reference reference, V
-   * @throws Impossible as the constructor
-   */
-  public static Divider simple(Side side, double supply, double fixed, int bits, double reference) {
-    return new Divider(
-        side,
-        supply,
-        0,
-        fixed,
-        DEFAULT_FIXED_TOLERANCE,
-        bits,
-        reference,
-        0,
-        supply == reference,
-        DEFAULT_ADC_ERROR);
-  }
-
-  /**
    * The same divider with another fixed resistor.
    *
    * @param ohm fixed resistor, ohm
@@ -196,17 +171,6 @@ public record Divider(
   }
 
   /**
-   * Voltage at the node, V.
-   *
-   * @param ohm the sender, ohm; Infinity for a broken wire
-   * @param lead its lead, ohm
-   * @throws Impossible if they are negative
-   */
-  public double nodeVoltage(double ohm, double lead) {
-    return supply * share(total(ohm, lead), fixed);
-  }
-
-  /**
    * Current through the sender, A.
    *
    * @param ohm the sender, ohm; Infinity for a broken wire
@@ -227,18 +191,6 @@ public record Divider(
   public double senderPower(double ohm, double lead) {
     double current = current(ohm, lead);
     return current == 0 ? 0 : current * current * ohm;
-  }
-
-  /**
-   * Heat in the fixed resistor, W.
-   *
-   * @param ohm the sender, ohm; Infinity for a broken wire
-   * @param lead its lead, ohm
-   * @throws Impossible if they are negative
-   */
-  public double fixedPower(double ohm, double lead) {
-    double current = current(ohm, lead);
-    return current * current * fixed;
   }
 
   /**

@@ -1,7 +1,5 @@
 package leat.level;
 
-import leat.numeric.Impossible;
-
 /**
  * The preferred values of resistors.
  *
@@ -40,11 +38,6 @@ public enum ESeries {
     this.count = count;
   }
 
-  /** Values a decade. */
-  public int count() {
-    return count;
-  }
-
   /**
    * A value of the first decade, from 1 to under 10 ohm, in hundredths of an ohm, exact.
    *
@@ -55,15 +48,6 @@ public enum ESeries {
       return TENTHS[i * (TENTHS.length / count)] * 10;
     }
     return (int) Math.round(100 * Math.pow(10, (double) i / count));
-  }
-
-  /**
-   * A value of the first decade, 1 to under 10 ohm.
-   *
-   * @param i which, from 0 to under {@link #count}
-   */
-  public double mantissa(int i) {
-    return hundredths(i) / 100.0;
   }
 
   /** All values from 0.1 ohm to under 10 Mohm, rising, in thousandths of an ohm, exact. */
@@ -78,17 +62,6 @@ public enum ESeries {
       factor *= 10;
     }
     return all;
-  }
-
-  /**
-   * The value nearest to a resistance by difference, ties to the smaller, ohm.
-   *
-   * @param ohm a resistance, ohm
-   * @throws Impossible if it is not above 0
-   */
-  public double nearest(double ohm) {
-    Impossible.unlessPositive("ohm", ohm);
-    return nearest(milliohms(), ohm * 1000) / 1000.0;
   }
 
   static long nearest(long[] sorted, double wanted) {

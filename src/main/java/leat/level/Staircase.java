@@ -293,11 +293,6 @@ public final class Staircase {
     return capacity;
   }
 
-  /** The tank, or null when its shape is unknown. */
-  public Tank tank() {
-    return tank;
-  }
-
   /**
    * Lowest level at which step {@code i} is read, m.
    *
@@ -345,24 +340,6 @@ public final class Staircase {
    */
   public double volumeHigh(int i, Motion motion) {
     return volumeHigh[motion.ordinal()][i];
-  }
-
-  /**
-   * Volume below which the sender sees nothing but its lowest step, motion unknown, m3: what may be
-   * left, or not, when it reads its lowest step.
-   */
-  public double blindBelow() {
-    return volumeHigh[Motion.UNKNOWN.ordinal()][0];
-  }
-
-  /**
-   * Volume that may be missing under a full mark when the sender reads its top step, m3; 0 when the
-   * top step begins above the mark.
-   *
-   * @param fullVolume volume at the full mark, m3
-   */
-  public double blindUnder(double fullVolume) {
-    return Math.max(0, fullVolume - volumeLow[Motion.UNKNOWN.ordinal()][ohm.length - 1]);
   }
 
   /**

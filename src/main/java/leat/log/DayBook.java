@@ -17,6 +17,13 @@ final class DayBook {
   private EcSpan span;
   private LogEvent lastPour;
   private int settled;
+
+  /** Newest row. */
+  private long seen;
+
+  /** A day that begins before this is not sure either. */
+  private long doubtedTo = Long.MIN_VALUE;
+
   private double median = Double.NaN;
 
   DayBook(LogLimits limits, LocalClock clock, Rhythm rhythm, Interval interval) {
@@ -30,16 +37,22 @@ final class DayBook {
     return days;
   }
 
-  /** A row of the day, outside a pouring. */
-  void row(LogRow row, double rain) {
+  /** Rain of a row, be it amid a pouring. */
+  void rain(LogRow row, double rain) {
     if (today == null || row.time >= today.end) {
       open(row.time);
     }
+    seen = row.time;
     today.rain += rain;
+  }
+
+  /** A row of the day, outside a pouring. */
+  void row(LogRow row, double rain) {
+    rain(row, rain);
     if (row.ec > 0 && row.ec <= MOST_EC) {
       if (span == null) {
         span = new EcSpan(limits.ecRows());
-        span.after = lastPour;
+        span.follows(lastPour);
         lastPour = null;
         today.spans.add(span);
       }
@@ -60,16 +73,16 @@ final class DayBook {
   private void open(long time) {
     long date = clock.day(time);
     long start = clock.startOf(date);
-    boolean next = today != null && today.end == start;
-    close(next);
+    close();
     today = new LogDay(date, start, clock.startOf(date + 1));
-    today.beginsWhole = next || time - start <= slack();
+    today.beginsWhole = time - start <= slack();
+    today.sure = start > doubtedTo;
     days.add(today);
   }
 
-  private void close(boolean whole) {
+  private void close() {
     if (today != null) {
-      today.endsWhole = whole;
+      today.endsWhole = seen >= today.end - slack();
       endSpan();
     }
   }
@@ -92,7 +105,11 @@ final class DayBook {
   }
 
   void poured(LogEvent event, double volume) {
-    lastPour = event;
+    if (span == null) {
+      lastPour = event;
+    } else {
+      span.follows(event);
+    }
     if (volume > 0) {
       today.refill += volume;
     }
@@ -100,6 +117,7 @@ final class DayBook {
 
   /** Days that a doubtful time touches are not sure. */
   void doubt(long from, long to) {
+    doubtedTo = Math.max(doubtedTo, to);
     for (int i = days.size() - 1; i >= 0 && days.get(i).end > from; i--) {
       LogDay day = days.get(i);
       day.sure = day.sure && day.start > to;
@@ -118,20 +136,29 @@ final class DayBook {
       double share = share(from, to, Math.max(from, day.start), Math.min(to, day.end), all);
       day.used += use * share;
       for (int k = 0; k < day.spans.size(); k++) {
-        spans(day.spans.get(k), from, to, use, volume, all);
+        day.spans.get(k).stretches.add(new EcSpan.Stretch(from, to, use, volume));
       }
     }
   }
 
-  private void spans(EcSpan s, long from, long to, double use, double volume, double all) {
-    if (!s.hasStart()) {
-      return;
+  /** Both medians of a span are known: what was drunk between them, the volume at the first. */
+  private void settle(LogDay day) {
+    for (int k = 0; k < day.spans.size(); k++) {
+      EcSpan span = day.spans.get(k);
+      for (int i = 0; span.hasStart() && i < span.stretches.size(); i++) {
+        lay(span, span.stretches.get(i));
+      }
     }
-    long a = s.startTime();
-    long b = s.endTime();
-    s.used += use * share(from, to, Math.max(from, a), Math.min(to, b), all);
-    if (a >= from && a < to) {
-      s.volume = volume - use * share(from, to, from, a, all);
+    day.settle();
+  }
+
+  private void lay(EcSpan span, EcSpan.Stretch s) {
+    double all = rhythm.between(s.from(), s.to());
+    long a = span.startTime();
+    long b = span.endTime();
+    span.used += s.use() * share(s.from(), s.to(), Math.max(s.from(), a), Math.min(s.to(), b), all);
+    if (a >= s.from() && a < s.to()) {
+      span.volume = s.volume() - s.use() * share(s.from(), s.to(), s.from(), a, all);
     }
   }
 
@@ -149,7 +176,7 @@ final class DayBook {
       if (days.get(settled) == today) {
         break;
       }
-      days.get(settled++).settle();
+      settle(days.get(settled++));
       more = true;
     }
     if (more) {
@@ -158,10 +185,10 @@ final class DayBook {
   }
 
   /** Settles all, at the end of the log. */
-  void finish(long last) {
-    close(today != null && last >= today.end - slack());
+  void finish() {
+    close();
     while (settled < days.size()) {
-      days.get(settled++).settle();
+      settle(days.get(settled++));
     }
     median = medianUse();
   }

@@ -1,6 +1,8 @@
 package leat.log;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /** EC of a stretch of a day without pouring: medians of its first and last rows. */
 final class EcSpan {
@@ -20,7 +22,17 @@ final class EcSpan {
   double volume = Double.NaN;
 
   /** The pouring before it; null when there was none. */
-  LogEvent after;
+  private LogEvent after;
+
+  /** What was drunk while it lasted, to be laid out when both medians are known. */
+  final List<Stretch> stretches = new ArrayList<>(4);
+
+  /**
+   * Use between two moments.
+   *
+   * @param volume volume at its begin, m3; NaN when unknown
+   */
+  record Stretch(long from, long to, double use, double volume) {}
 
   EcSpan(int rows) {
     head = new double[rows];
@@ -36,7 +48,21 @@ final class EcSpan {
     tail[n % tail.length] = ec;
     tailTimes[n % tail.length] = time;
     n++;
-    if (n == head.length && after != null) {
+    if (n == head.length) {
+      tellPouring();
+    }
+  }
+
+  /** The pouring before it, be it told when the span has begun. */
+  void follows(LogEvent poured) {
+    after = poured;
+    if (hasStart()) {
+      tellPouring();
+    }
+  }
+
+  private void tellPouring() {
+    if (after != null) {
       after.ecAfter = start();
     }
   }

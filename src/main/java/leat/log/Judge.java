@@ -70,6 +70,8 @@ final class Judge {
     Pour pour = pouring(row, rained);
     if (pour == null || row.time >= pour.end) {
       days.row(row, rained);
+    } else {
+      days.rain(row, rained);
     }
     book.rain(rained, rest);
     open.row(row);
@@ -153,7 +155,6 @@ final class Judge {
 
   private void tell(Pour pour, LogRow row) {
     pours.found.pollFirst();
-    pour.told = true;
     rises.drop();
     pour.toStep = Math.max(pour.toStep, row.rest);
     double rise = volumes.rising(pour.toStep) - volumes.rising(pour.fromStep);
@@ -283,7 +284,7 @@ final class Judge {
     }
     leaks.finish(last);
     book.finish(last, Math.max(0, rest));
-    days.finish(last);
+    days.finish();
     Causes.name(events.all());
   }
 }

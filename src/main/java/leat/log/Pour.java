@@ -19,12 +19,6 @@ final class Pour {
 
   boolean acrossGap;
 
-  /** Whether its event was told. */
-  boolean told;
-
-  /** Whether nothing can be added to it any more. */
-  boolean over;
-
   /** Its event; null when it was none. */
   LogEvent event;
 }

@@ -105,7 +105,7 @@ final class PourFinder {
     base.add(i, row.step);
     row.base = base.max();
     empty(ring, i, row);
-    return row.step > before && before >= 0 ? rise(ring, i, row) : -1;
+    return row.step > before ? rise(ring, i, row) : -1;
   }
 
   /** The base reaches back over a dip, and over three rows. */
@@ -148,10 +148,9 @@ final class PourFinder {
 
   private void begin(long start, long end, int fromStep, int toStep) {
     Pour last = found.peekLast();
-    if (last != null && !last.told && start - last.end < NEXT_CAN) {
+    if (last != null && start - last.end < NEXT_CAN) {
       last.end = end;
       last.toStep = toStep;
-      last.over = false;
       pour = last;
       return;
     }
@@ -169,7 +168,6 @@ final class PourFinder {
 
   private void endStill(long now) {
     if (pour != null && now - pour.end > STILL) {
-      pour.over = true;
       pour = null;
     }
   }
@@ -260,9 +258,6 @@ final class PourFinder {
   }
 
   void finish() {
-    if (pour != null) {
-      pour.over = true;
-      pour = null;
-    }
+    pour = null;
   }
 }

@@ -233,7 +233,7 @@ final class UseBook {
   /** Low end of the band the volume lies in now, m3. */
   double bandLow(long at, int step) {
     double most = MOST_RATE * expected(liveTime, at);
-    double low = liveLow - slack() + liveRain - most;
+    double low = liveLow - slack() - most;
     double least = volumes.least(step);
     if (step == 0) {
       return 0;

@@ -8,13 +8,10 @@ import leat.numeric.Impossible;
  *
  * <pre>
  * jobs on the busiest = ceil(parts/printers);   days = ceil(jobs/jobs a day)
- * equal parts: makespan = jobs t + (jobs - 1) changeover;   energy = power x hours
+ * energy = power x hours
  * </pre>
  *
- * <p>Parts of unequal time: the longest first, each to the printer that is free first.
- *
- * <p>Source: arithmetic; R. L. Graham 1969 (longest first is within a third of the best, from
- * memory). Check values: build-print.csv.
+ * <p>Source: arithmetic. Check values: build-print.csv.
  */
 public final class PrintRun {
   private static final double J_PER_KWH = 3.6e6;
@@ -69,22 +66,6 @@ public final class PrintRun {
   public boolean daysTooFull() {
     double mean = times.length == 0 ? 0 : machineTime() / times.length;
     return printer.jobs() * (mean + printer.changeover()) > DAY;
-  }
-
-  /** From the first start to the last end when printers never wait, s. */
-  public double makespan() {
-    double[] free = new double[Math.min(printer.count(), Math.max(1, times.length))];
-    double last = 0;
-    for (int i = times.length - 1; i >= 0; i--) {
-      int next = 0;
-      for (int k = 1; k < free.length; k++) {
-        next = free[k] < free[next] ? k : next;
-      }
-      double end = free[next] + times[i];
-      last = Math.max(last, end);
-      free[next] = end + printer.changeover();
-    }
-    return last;
   }
 
   /** Energy, J. */

@@ -79,18 +79,6 @@ public record Tower(double stand, double base, List<Module> modules, double cap)
     return sum;
   }
 
-  /** Height of the lowest pot over the ground, m; null without pots. */
-  public Double lowestPot() {
-    double at = stand + base;
-    for (Module one : modules) {
-      if (one.pots() > 0) {
-        return at + one.potAt();
-      }
-      at += one.risesBy();
-    }
-    return null;
-  }
-
   /** Height of the top pot over the ground, m; null without pots. */
   public Double topPot() {
     double at = stand + base;
@@ -147,16 +135,6 @@ public record Tower(double stand, double base, List<Module> modules, double cap)
       left -= here;
     }
     return new Tower(stand, base, kept, cap);
-  }
-
-  /** Base at which the top pot is at a reach in m, m; null without pots or under the floor. */
-  public Double baseForReach(double reach) {
-    Double top = topPot();
-    if (top == null) {
-      return null;
-    }
-    double least = base + Impossible.unlessPositive("reach", reach) - top;
-    return least >= 0 ? Double.valueOf(least) : null;
   }
 
   /**

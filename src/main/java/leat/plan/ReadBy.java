@@ -172,9 +172,9 @@ final class ReadBy {
       timing[].months: duty season check sweep plan
       timing[].days: duty season check sweep plan
       wetting: duty check sweep
-      dry_limit.day: duty check sweep plan
-      dry_limit.night: duty check sweep plan
-      dry_limit.alarm: log topup duty plan
+      dry_limit.day: duty season check sweep plan
+      dry_limit.night: duty season check sweep plan
+      dry_limit.alarm: log topup duty season plan
       controller.power: duty season check sweep
       controller.relay.rated: duty check sweep
       controller.relay.coil: duty season check sweep
@@ -237,11 +237,11 @@ final class ReadBy {
       target.ph: stock topup acid season check sweep plan
       target.ph_low: plan
       target.ph_high: plan
-      thirst: log stock season check sweep
-      drinks: log stock season check sweep
+      thirst: tank log stock season check sweep
+      drinks: tank log stock season check sweep
       crops[].name: dose stock topup crops sow season check sweep
       crops[].tower: parts stock sow season check sweep
-      crops[].pots: parts stock sow season check sweep
+      crops[].pots: tank parts stock sow season check sweep
       crops[].sow: stock sow season check sweep
       crops[].until: stock sow season check sweep
       crops[].every: stock sow season check sweep
@@ -250,7 +250,7 @@ final class ReadBy {
       crops[].germination: stock sow season check sweep
       crops[].loss: stock sow season check sweep
       crops[].harvest: stock season check sweep
-      crops[].water: stock season check sweep
+      crops[].water: tank stock season check sweep
       crops[].area: stock season check sweep
       crops[].initial: stock season check sweep
       crops[].development: stock season check sweep

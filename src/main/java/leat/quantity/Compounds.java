@@ -96,11 +96,6 @@ public final class Compounds {
     return pair.split(0, at, at + 1, typed.length(), false);
   }
 
-  /** "10 L in 65 s"; the time must be above 0. */
-  public static Bucket bucket(String typed) {
-    return bucket(typed, typed.length());
-  }
-
   private static Bucket bucket(String typed, int to) {
     Pair pair = pair(typed, "'in'", Dimension.VOLUME, Dimension.TIME, "10 L in 65 s");
     int in = word(typed, "in", to);

@@ -63,11 +63,6 @@ public final class SchemaPattern {
     return whole(quantity(Dimension.LENGTH) + "=" + quantity(Dimension.AREA));
   }
 
-  /** For {@link Compounds#bucket}. */
-  public static String bucket() {
-    return whole(bucketPart());
-  }
-
   private static String bucketPart() {
     return quantity(Dimension.VOLUME) + "in" + quantity(Dimension.TIME);
   }
@@ -95,11 +90,6 @@ public final class SchemaPattern {
   public static String range(Dimension dimension) {
     String mark = "(?:\\.\\.|\\u2026|\\u2013|to|-)";
     return whole(quantityOrBare(dimension) + mark + quantity(dimension));
-  }
-
-  /** For {@link Compounds#timing}. */
-  public static String timing() {
-    return whole(quantityOrBare(Dimension.TIME) + "/" + quantity(Dimension.TIME));
   }
 
   /** For {@link Compounds#cadence}. */

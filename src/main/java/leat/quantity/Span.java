@@ -7,10 +7,6 @@ package leat.quantity;
  * @param high the upper end, not below it; the same quantity when one value was typed
  */
 public record Span(Quantity low, Quantity high) {
-  /** Whether the ends differ. */
-  public boolean isRange() {
-    return high.value() > low.value();
-  }
 
   /** The middle, in the base of the dimension. */
   public double middle() {

@@ -119,16 +119,6 @@ public record Batches(Sowing sowing, int kept, List<Batch> batches, List<Dropped
     return batches.isEmpty() ? null : batches.get(batches.size() - 1).harvest();
   }
 
-  /** The longest time from one harvest to the next, in days; 0 for fewer than two. */
-  public int longestHarvestGapDays() {
-    long most = 0;
-    for (int i = 1; i < batches.size(); i++) {
-      LocalDate before = batches.get(i - 1).harvest();
-      most = Math.max(most, ChronoUnit.DAYS.between(before, batches.get(i).harvest()));
-    }
-    return (int) most;
-  }
-
   /** Days of pots with a plant in them. */
   public int potDaysUsed() {
     return plants() * sowing.growingDays();

@@ -70,14 +70,4 @@ public interface Goal {
           return totals.tapSalt().most() <= Totals.TapSalt.ADVISE_CHANGE;
         }
       };
-
-  /** Both. */
-  static Goal both(Goal one, Goal other) {
-    return new Goal() {
-      @Override
-      public boolean met(Totals totals) {
-        return one.met(totals) && other.met(totals);
-      }
-    };
-  }
 }

@@ -71,24 +71,6 @@ public final class PotUse {
     return first == null;
   }
 
-  /** Pots with a plant on that date. */
-  public int planted(LocalDate date) {
-    return at(planted, date);
-  }
-
-  /** Pots taken on that date, those that wait for the next plant too. */
-  public int taken(LocalDate date) {
-    return at(taken, date);
-  }
-
-  private int at(int[] pots, LocalDate date) {
-    if (first == null) {
-      return 0;
-    }
-    int t = index(date);
-    return t < 0 || t >= pots.length ? 0 : pots[t];
-  }
-
   /** The most pots taken on a day. */
   public int most() {
     int most = 0;

@@ -130,11 +130,6 @@ public final class SeasonDays {
     return spans;
   }
 
-  /** With other rain, mm a day. */
-  public SeasonDays rain(double[] rainMm) {
-    return new SeasonDays(plants, open, of(plants, open, rainMm).rain, attendance);
-  }
-
   /** With only {@code share} of one crop's part of the thirst, L a day. */
   public SeasonDays withShareOf(double[] partL, double share) {
     double[] less = new double[plants.length];

@@ -104,16 +104,6 @@ public final class YearRuns {
     return middle[shown];
   }
 
-  /** The shown year at the low factor. */
-  public Totals totalsLow() {
-    return low[shown];
-  }
-
-  /** The shown year at the high factor. */
-  public Totals totalsHigh() {
-    return high[shown];
-  }
-
   public TankPlan plan() {
     return plan;
   }

@@ -58,6 +58,12 @@ public record SmallPour(double ml, int drops, int parts, double thinnedMl) {
   /** A stock of solids: this much in a litre, g/L. */
   private static final double STOCK_G_L = 100;
 
+  /** Such a stock for a few doses, mL: 10 g in it. */
+  public static final double STOCK_ML = 100;
+
+  /** What is dissolved in it, g. */
+  public static final double STOCK_G = STOCK_G_L * STOCK_ML / 1000;
+
   /**
    * Whether a weight is too small for a kitchen scale.
    *

@@ -12,7 +12,7 @@ class SafetyTest {
     Row row = answer.row().set(flow, 8 / 60000.0);
     answer.sentence(row, "It gives {flow_L_min}.").taken(Phrase.of("water 20 C"));
     answer.mind("guess", "A guess.");
-    answer.safety("mains", row, "Mains beside {flow_L_min} of water.");
+    answer.safety("mains", "Mains beside the water.");
     return answer.safety("acid", "Acid into water.").next("leat pump");
   }
 
@@ -23,15 +23,13 @@ class SafetyTest {
   @Test
   void quietTextKeepsOneLastLine() {
     assertThat(format("text", true).write(answer()))
-        .isEqualTo(
-            "It gives 8.00 L/min.\nMind: Mains beside 8.00 L/min of water. Acid into water.\n");
+        .isEqualTo("It gives 8.00 L/min.\nMind: Mains beside the water. Acid into water.\n");
   }
 
   @Test
   void otherwiseEachIsALineOfItsOwn() {
     assertThat(format("text", false).write(answer()))
-        .contains(
-            "Mind: A guess.\nMind: Mains beside 8.00 L/min of water.\nMind: Acid into water.\n");
+        .contains("Mind: A guess.\nMind: Mains beside the water.\nMind: Acid into water.\n");
   }
 
   @Test

@@ -110,6 +110,24 @@ class CheckCommandTest {
     assertThat(two.out).startsWith("The plans do not differ: 35 are alike.");
   }
 
+  /** A rule that one plan answers by tower and the other not at all has one row. */
+  @Test
+  void aVerdictOnTheWholePlanStandsBesideThoseOfItsParts(@TempDir Path folder) throws Exception {
+    String first = Files.readString(Path.of("examples/first-tower.yaml"));
+    String lacking = first.replace("diameter: 104 mm, freeboard: 20 mm", "diameter: 104 mm");
+    assertThat(lacking).isNotEqualTo(first);
+    String other = Files.writeString(folder.resolve("other.yaml"), lacking).toString();
+    for (Cli csv :
+        new Cli[] {
+          run(other, "--compare", "-f", "csv"),
+          Cli.run("check", other, "first-tower.yaml", "--compare", "-f", "csv")
+        }) {
+      assertThat(csv.out.lines().filter(l -> l.startsWith("strainer-holds,"))).hasSize(1);
+      assertThat(csv.out.lines().filter(l -> l.startsWith("strainer-holds,")))
+          .allMatch(l -> l.contains(",unknown,") && l.contains(",warn,"));
+    }
+  }
+
   @Test
   void aRuleIsExplainedWithThePlansNumbers() throws Exception {
     Cli alone = Cli.run("check", "--explain", "no-siphon");

@@ -31,7 +31,7 @@ class DesignsTest {
   })
   void numbersAndTextAgree(String file, String path, double number, String typed) {
     Plan plan = plan(file);
-    List<Finding> laid = new Designs(plan, path).judge(Rules.all(), number);
+    List<Finding> laid = Rules.judge(new Designs(plan, path).with(number), Rules.all());
     List<Finding> read = Rules.judge(new Subject(plan.with(path, typed)));
     List<Finding> before = Rules.judge(new Subject(plan));
     assertThat(laid).hasSameSizeAs(read);

@@ -2,6 +2,8 @@ package leat.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,6 +41,7 @@ class ValueTest {
   void equalsTheColumnsOfCsv(String line) throws Exception {
     Cli csv = Cli.run(with(line, "--format", "csv", "--raw"));
     String input = "level --column";
+    JsonNode sums = new ObjectMapper().readTree(Cli.run(with(line, "--format", "json")).out);
     try (CSVParser parser =
         CSVParser.builder()
             .setReader(new StringReader(csv.out))
@@ -46,7 +49,8 @@ class ValueTest {
             .get()) {
       List<CSVRecord> rows = parser.getRecords();
       for (String key : parser.getHeaderNames()) {
-        if (line.startsWith(input) && List.of("time", "ohm").contains(key)) {
+        if (line.startsWith(input) && List.of("time", "ohm").contains(key)
+            || rows.size() > 1 && sums.has(key)) {
           continue;
         }
         StringBuilder wanted = new StringBuilder();
@@ -60,6 +64,18 @@ class ValueTest {
         assertThat(bare.exit).isEqualTo(csv.exit == 0 && blank ? 1 : csv.exit);
       }
     }
+  }
+
+  /** What a season drinks is its sum, though each day has the key too. */
+  @Test
+  void aSumComesBeforeItsRows() throws Exception {
+    JsonNode json =
+        new ObjectMapper().readTree(Cli.run("season", "balcony.yaml", "-f", "json").out);
+    Cli bare = Cli.run("season", "balcony.yaml", "--value", "water_use_L");
+    assertThat(bare.out.lines()).hasSize(1);
+    assertThat(Double.parseDouble(bare.out.strip())).isEqualTo(json.get("water_use_L").asDouble());
+    assertThat(Cli.run("season", "balcony.yaml", "--value", "volume_L").out.lines())
+        .hasSize(json.get("days").size());
   }
 
   @Test

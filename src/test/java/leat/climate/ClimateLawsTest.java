@@ -107,7 +107,7 @@ class ClimateLawsTest {
     double[] et0 = SeasonEt0.withoutWeather(60).mm();
     double[] whole = new double[60];
     double[] parts = new double[60];
-    Growth growth = GrowthStages.usual(growing);
+    Growth growth = Usual.stages(growing);
     PlantThirst.add(whole, new Planting(3, 0.05, growth, transplant, transplant + growing), et0, 1);
     double[] first = new double[cut];
     double[] second = new double[60 - cut];

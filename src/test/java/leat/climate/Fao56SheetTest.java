@@ -85,7 +85,7 @@ class Fao56SheetTest {
       case "daylight_hours" -> DayLength.hours(of("latitude_deg"), day());
       case "solar_radiation_sunshine" -> sunRs();
       case "net_shortwave" -> NetRadiation.shortMjM2(of("rs"));
-      case "soil_heat_month" -> SoilHeat.ofMonthMjM2(of("t_before_C"), of("t_after_C"));
+      case "soil_heat_month" -> MonthsSoilHeat.ofMonthMjM2(of("t_before_C"), of("t_after_C"));
       case "wind_at_2m" -> WindAtTwoMetres.ms(of("wind_m_s"), of("height_m"));
       case "net_radiation" -> of("rns") - of("rnl");
       case "net_longwave" ->
@@ -115,7 +115,7 @@ class Fao56SheetTest {
     double ea = in.containsKey("ea_kPa") ? of("ea_kPa") : bothEa();
     double mean = (of("tmax_C") + of("tmin_C")) / 2;
     double soil =
-        in.containsKey("t_before_C") ? SoilHeat.sinceMonthMjM2(of("t_before_C"), mean) : 0;
+        in.containsKey("t_before_C") ? MonthsSoilHeat.sinceMonthMjM2(of("t_before_C"), mean) : 0;
     return et0(ea, sunRs(), soil);
   }
 
@@ -127,7 +127,7 @@ class Fao56SheetTest {
             of("tmax_C"),
             ra(),
             ClearSkyRadiation.mjM2(of("altitude_m"), ra()));
-    return et0(SaturationVapour.kPa(of("tmin_C")), rs, SoilHeat.OF_A_DAY);
+    return et0(SaturationVapour.kPa(of("tmin_C")), rs, ReferenceDay.SOIL_HEAT_OF_A_DAY);
   }
 
   private double et0(double ea, double rs, double soil) {

@@ -117,8 +117,6 @@ class SeasonWeatherTest {
     assertThat(table.season(D, 1).size()).isEqualTo(1);
     assertThat(table.season(D, Weather.MOST_DAYS).size()).isEqualTo(3660);
     assertThat(table.season(D, 1).year()).isEqualTo(SeasonWeather.NO_YEAR);
-    assertThat(table.month(2).rainDays()).isEqualTo(28);
-    assertThat(table.month(12).rainDays()).isEqualTo(10);
     Weather weather = Weather.of(List.of(day(0, 10, 20, 0)));
     assertThat(weather.season(D, 1).years()).hasSize(1);
     assertThat(weather.season(D, Weather.MOST_DAYS).leftOut()).isNotEmpty();
@@ -134,7 +132,8 @@ class SeasonWeatherTest {
     months[3] = new MonthWeather(5, 15, 10, 31);
     assertThatThrownBy(() -> new MonthlyTable(List.of(months))).isInstanceOf(Impossible.class);
     months[3] = new MonthWeather(5, 15, 10, 30);
-    assertThat(new MonthlyTable(List.of(months)).month(4).rainDays()).isEqualTo(30);
+    assertThat(new MonthlyTable(List.of(months)).day(LocalDate.of(2027, 4, 9)).rainMm())
+        .isGreaterThan(0);
   }
 
   private static MonthlyTable table(int february, int march) {

@@ -56,9 +56,13 @@ class SeattleMonthsTest {
         .isCloseTo(r.num("et0_hargreaves_mm"), rel(r, "et0_hargreaves_mm"));
     assertThat(most).isCloseTo(r.num("et0_max_day_mm"), rel(r, "et0_max_day_mm"));
     for (int base : new int[] {4, 10}) {
-      assertThat(
-              DegreeDays.SIMPLE.sum(
-                  month.tminCelsius(), month.tmaxCelsius(), 0, base, DegreeDays.NO_UPPER))
+      double warmth = 0;
+      for (int i = 0; i < month.size(); i++) {
+        double low = month.tminCelsius()[i];
+        double high = month.tmaxCelsius()[i];
+        warmth += DegreeDays.SIMPLE.ofDay(low, high, base, DegreeDays.NO_UPPER);
+      }
+      assertThat(warmth)
           .isCloseTo(r.num("gdd_base" + base + "_simple"), rel(r, "gdd_base" + base + "_simple"));
     }
   }

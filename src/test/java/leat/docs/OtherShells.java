@@ -122,8 +122,7 @@ final class OtherShells {
       }
       String operands = Completion.operands(command);
       if (operands != null) {
-        String of =
-            command.name().equals("check") ? "_leat_plan_or_rule" : zshValues(operands);
+        String of = command.name().equals("check") ? "_leat_plan_or_rule" : zshValues(operands);
         out.append(" \\\n        ").append(zshQuoted("*:operand:" + of));
       }
       out.append(" ;;\n");

@@ -77,9 +77,8 @@ class BackupTest {
   @MethodSource("rows")
   void thePanelOfTheWorstMonth(Row r) {
     double[] sun = r.list("peak_sun_hours_by_month", ";");
-    double worst = sun[Solar.worstMonth(sun)];
+    double worst = Arrays.stream(sun).min().getAsDouble();
     Close.to(r, "worst_peak_sun_hours", worst);
-    assertThat(worst).isEqualTo(Arrays.stream(sun).min().getAsDouble());
     Close.to(
         r,
         "pv_W",
@@ -91,11 +90,7 @@ class BackupTest {
   }
 
   @Test
-  void theMonthOfMostLoadForItsSun() {
-    assertThat(Solar.worstMonth(new double[] {100, 400, 200}, new double[] {1, 5, 1.5}))
-        .isEqualTo(2);
-    refused("peak sun", () -> Solar.worstMonth(new double[0]));
-    refused("peak sun", () -> Solar.worstMonth(new double[] {1, 0}));
+  void refusesASunOrAShareThatCannotBe() {
     refused("peak sun", () -> Solar.panelW(1, 0, 0.7, 0.9));
     refused("performance", () -> Solar.panelW(1, 1, 0, 0.9));
     refused("battery efficiency", () -> Solar.panelW(1, 1, 0.7, 1.1));
@@ -103,7 +98,7 @@ class BackupTest {
 
   @Test
   void theLargestPart() {
-    Battery lead = Battery.lead(12);
+    Battery lead = Cells.lead();
     Draw draw = new Draw(22, 1, 0, Coil.NEVER);
     Timing timing = new Timing(90, 720);
     assertThat(Backup.of(timing, draw, new Inverter(0.85, 3), lead, 28_800).largestPart())
@@ -117,7 +112,7 @@ class BackupTest {
 
   @Test
   void refusesWhatCannotBe() {
-    Battery lead = Battery.lead(12);
+    Battery lead = Cells.lead();
     refused("hours", () -> backupOf(0));
     refused("hours", () -> backupOf(-1));
     refused("power", () -> lead.lastsS(0, 3600));
@@ -130,13 +125,13 @@ class BackupTest {
     refused("rated time", () -> new Battery(12, 0.5, 0.2, 1, 0));
     refused("inverter", () -> new Inverter(1.2, 3));
     refused("inverter idle", () -> new Inverter(0.9, -3));
-    Draw nothing = Draw.pumpOnly(0);
-    refused("power", () -> Backup.of(Timing.quarterHours(), nothing, Inverter.none(), lead, 3600));
+    Draw nothing = Cells.pumpOnly(0);
+    refused("power", () -> Backup.of(Cells.QUARTER_HOURS, nothing, Inverter.none(), lead, 3600));
   }
 
   private static Backup backupOf(double seconds) {
     return Backup.of(
-        Timing.quarterHours(), Draw.pumpOnly(5), Inverter.none(), Battery.lead(12), seconds);
+        Cells.QUARTER_HOURS, Cells.pumpOnly(5), Inverter.none(), Cells.lead(), seconds);
   }
 
   @Property(tries = 300)

@@ -3,6 +3,7 @@ package leat.energy;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import leat.Sheet.Row;
 
 /** Reads the cells of the energy sheets: draws, timings and tariffs in the sheets' own syntax. */
@@ -11,6 +12,43 @@ final class Cells {
   private static final List<String> DAYS = List.of("mon", "tue", "wed", "thu", "fri", "sat", "sun");
 
   private Cells() {}
+
+  /** A quarter of an hour on, a quarter off: a mechanical timer's segments. */
+  static final Timing QUARTER_HOURS = new Timing(900, 900);
+
+  static Draw pumpOnly(double watts) {
+    return new Draw(watts, 0, 0, Coil.NEVER);
+  }
+
+  static Motor mains(double watts, double volts) {
+    return new Motor(watts, volts, Motor.USUAL_POWER_FACTOR, Motor.USUAL_INRUSH_MULTIPLE);
+  }
+
+  /** A flooded lead battery of 12 V. */
+  static Battery lead() {
+    return new Battery(
+        12,
+        Battery.LEAD_DEPTH,
+        Battery.USUAL_RESERVE,
+        Battery.FLOODED_PEUKERT,
+        Battery.LEAD_RATED_S);
+  }
+
+  /** A window in months from one to another, both in; 11 to 2 wraps. */
+  static Window months(Window window, int first, int last) {
+    return window.monthList(range(first, last, 12));
+  }
+
+  /** A window on weekdays from one to another, both in; 6 to 1 wraps. */
+  static Window weekdays(Window window, int first, int last) {
+    return window.weekdayList(range(first, last, 7));
+  }
+
+  private static int[] range(int first, int last, int most) {
+    return IntStream.rangeClosed(0, Math.floorMod(last - first, most))
+        .map(i -> (first - 1 + i) % most + 1)
+        .toArray();
+  }
 
   static Coil coil(String when) {
     return switch (when) {
@@ -70,12 +108,11 @@ final class Cells {
       String word = words[i];
       if (word.startsWith("months=")) {
         String[] ends = word.substring(7).split("-");
-        window =
-            window.monthRange(Integer.parseInt(ends[0]), Integer.parseInt(ends[ends.length - 1]));
+        window = months(window, Integer.parseInt(ends[0]), Integer.parseInt(ends[ends.length - 1]));
       } else if (word.startsWith("days=")) {
         String[] ends = word.substring(5).split("-");
         window =
-            window.weekdayRange(1 + DAYS.indexOf(ends[0]), 1 + DAYS.indexOf(ends[ends.length - 1]));
+            weekdays(window, 1 + DAYS.indexOf(ends[0]), 1 + DAYS.indexOf(ends[ends.length - 1]));
       } else {
         String[] ends = word.split("-");
         window = Window.between(clock(ends[0]), clock(ends[1]));

@@ -37,12 +37,11 @@ class DayProfileTest {
   @Test
   void aSpringDayAsALine() {
     DayProfile day = plan(LocalDate.of(2027, 3, 28));
-    assertThat(day.runningLine(".:#")).isEqualTo(":: ::::::::######:::::::");
     assertThat(day.priceLine("ab")).isEqualTo("bb bbbaaaaaaaaaaaaaaaabb");
     assertThat(day.timingLine("ab")).isEqualTo("bb bbbaaaaabbbbbbaaaaabb");
     assertThat(day.seconds()[2]).isZero();
     assertThat(day.timing()[2]).isEqualTo(-1);
-    assertThat(day.highestShare()).isEqualTo(1);
+    assertThat(day.share()[12]).isEqualTo(1);
     assertThat(day.share()[17]).isCloseTo((600 + 3000 / 9.0) / 3600, within(1e-12));
     assertThat(day.pricePerJ()[6]).isEqualTo(3e-7);
   }
@@ -56,7 +55,7 @@ class DayProfileTest {
   @MethodSource("rows")
   void sumsToTheBillOfThatDay(Row r) {
     Dates first = Dates.of(Cells.dates(r).from(), 1, Cells.dates(r).zone());
-    Draw pump = Draw.pumpOnly(Cells.draw(r).pumpW());
+    Draw pump = Cells.pumpOnly(Cells.draw(r).pumpW());
     Bill bill = Bill.of(Cells.timetable(r), Cells.tariff(r), pump, first);
     DayProfile day = DayProfile.of(Cells.timetable(r), Cells.tariff(r), first.from(), first.zone());
     double run = 0;

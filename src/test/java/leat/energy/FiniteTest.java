@@ -80,7 +80,7 @@ class FiniteTest {
         () ->
             Backup.of(
                 new Timing(a, b),
-                Draw.pumpOnly(c),
+                Cells.pumpOnly(c),
                 new Inverter(0.9, d),
                 new Battery(12, 0.5, 0.2, 1.2, 72_000),
                 e));
@@ -96,7 +96,7 @@ class FiniteTest {
           assertThat(Solar.panelW(a, b, c, d)).isFinite();
           return new Timing(1, 1);
         });
-    finite(() -> Suggestion.of(new LeastRun(a, b, c), LongestRest.of(d), Draw.pumpOnly(e), f));
+    finite(() -> Suggestion.of(new LeastRun(a, b, c), LongestRest.of(d), Cells.pumpOnly(e), f));
   }
 
   @net.jqwik.api.lifecycle.AfterContainer

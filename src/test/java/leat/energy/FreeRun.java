@@ -34,11 +34,13 @@ record FreeRun(
     double[] bandS = new double[tariff.size()];
     Stretches stretches =
         new Stretches(dates, Windows.borders(timetable.windows(), tariff.windows()));
+    double at = 0;
     while (stretches.next()) {
       int band = stretches.inForce(tariff.windows());
       bandS[band] += stretches.seconds();
       Timing timing = timetable.timing(stretches.inForce(timetable.windows()));
-      controller.through(stretches.startS(), stretches.endS(), timing, band);
+      controller.through(at, at + stretches.seconds(), timing, band);
+      at += stretches.seconds();
     }
     return controller.charged(bandS, tariff, draw);
   }

@@ -46,7 +46,8 @@ class LeastRunTest {
     Close.to(r, "film_s", least.filmS());
     Close.to(r, "min_on_s", least.seconds());
     assertThat(least.wholeSeconds()).isEqualTo(Math.ceil(r.num("min_on_s")));
-    assertThat(least.wettedS(least.seconds())).isCloseTo(r.num("wetting_s"), within(1e-9));
+    assertThat(least.seconds() - least.fillS() - least.filmS())
+        .isCloseTo(r.num("wetting_s"), within(1e-9));
   }
 
   @Test
@@ -73,7 +74,6 @@ class LeastRunTest {
     // exactly: 4 s + 8 s + 20 s, all sums of powers of two
     assertThat(new LeastRun(4, 8, 20).coveredBy(new Timing(32, 600))).isTrue();
     assertThat(new LeastRun(4, 8, 20).coveredBy(new Timing(31.999, 600))).isFalse();
-    assertThat(least.wettedS(5)).isZero();
   }
 
   /** Sheet energy.md section 3: plug 20 mL and 0.12 L/d 48 min; bare roots holding 6 mL 14 min. */

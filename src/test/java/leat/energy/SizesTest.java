@@ -41,7 +41,7 @@ class SizesTest {
             Dates.of(LocalDate.of(2027, 5, 1), 10, ZoneId.of("UTC")),
             timetable.windows(),
             tariff.windows());
-    Draw draw = Draw.pumpOnly(50);
+    Draw draw = Cells.pumpOnly(50);
     double cost = Bill.of(overlap, timetable, tariff, draw).cost();
     // 50 W a tenth of the time, 10 days, 0.30 for each kWh
     assertThat(cost).isCloseTo(50 * 0.1 * 240 / 1000 * 0.3, within(1e-9));
@@ -53,10 +53,6 @@ class SizesTest {
     assertThat(new CostFactor(overlap, tariff, draw).onRuns(timetable, cost / 1e6)).isEmpty();
     Timing cut = timetable.times(0.5, 1).timing(0);
     assertThat(cut).isEqualTo(new Timing(30, 540));
-    assertThat(
-            Bill.of(overlap, timetable, tariff, draw)
-                .against(Bill.of(overlap, timetable.times(half, 1), tariff, draw)))
-        .isNotNull();
   }
 
   @Test
@@ -70,11 +66,7 @@ class SizesTest {
   }
 
   @Test
-  void othersAreCounted() {
-    assertThat(new Draw(20, 1, 0, Coil.NEVER).countsOthers()).isTrue();
-    assertThat(new Draw(20, 0, 1, Coil.NEVER).countsOthers()).isFalse();
-    assertThat(new Draw(20, 0, 0, Coil.WHILE_RUNNING).countsOthers()).isFalse();
-    assertThat(new Draw(20, 0, 1, Coil.WHILE_RUNNING).countsOthers()).isTrue();
+  void whatAControllerTakesIsAShareOfThePumps() {
     Draw.Hint hint = Draw.controllerHint(10, 86_400 * 100.0);
     assertThat(hint.share()).isCloseTo(hint.watts() * 10 * 86_400 / 8.64e6, within(1e-12));
   }

@@ -19,7 +19,7 @@ class SuggestionTest {
 
   @Test
   void theLeastEnergyRunsShortAndRestsLong() {
-    Suggestion s = Suggestion.of(LEAST, LongestRest.of(1800), DRAW);
+    Suggestion s = Suggestion.of(LEAST, LongestRest.of(1800), DRAW, 0);
     assertThat(s.timing().runS()).isEqualTo(31);
     assertThat(s.timing().restS()).isEqualTo(1800);
     assertThat(s.runBound()).isEqualTo(Suggestion.RunBound.LEAST_RUN);
@@ -38,19 +38,15 @@ class SuggestionTest {
 
   @Test
   void aRestUnderASecondIsNone() {
-    Suggestion s = Suggestion.of(LEAST, LongestRest.of(0.5), DRAW);
+    Suggestion s = Suggestion.of(LEAST, LongestRest.of(0.5), DRAW, 0);
     assertThat(s.timing().withoutPause()).isTrue();
     assertThat(s.restBound()).isEqualTo(LongestRest.Bound.DRY_LIMIT);
   }
 
   @Test
-  void cyclesForStartsAndForARelay() {
+  void cyclesForStarts() {
     assertThat(Suggestion.cycleForStarts(4)).isEqualTo(900);
-    // 100 000 operations over 5 seasons of 180 days: 111.1 starts a day
-    double cycle = Suggestion.cycleForRelay(1e5, 900);
-    assertThat(new Timing(cycle / 2, cycle / 2).startsPerDay() * 900).isCloseTo(1e5, within(1e-6));
     refused("starts an hour", () -> Suggestion.cycleForStarts(0));
-    refused("operations", () -> Suggestion.cycleForRelay(0, 10));
     refused("least cycle", () -> Suggestion.of(LEAST, LongestRest.of(1800), DRAW, -1));
   }
 
@@ -103,7 +99,7 @@ class SuggestionTest {
             new Window[] {
               Window.always(),
               Window.between(22 * H, 6 * H),
-              Window.between(11 * H, 17 * H).monthRange(6, 8)
+              Cells.months(Window.between(11 * H, 17 * H), 6, 8)
             },
             new Timing[] {new Timing(90, 720), new Timing(20, 3000), new Timing(120, 2000)});
     ZoneId zone = ZoneId.of("Europe/Vienna");
@@ -143,10 +139,10 @@ class SuggestionTest {
 
   @Test
   void candidatesTradeWearForEnergy() {
-    Suggestion s = Suggestion.of(LEAST, LongestRest.of(1800), DRAW);
+    Suggestion s = Suggestion.of(LEAST, LongestRest.of(1800), DRAW, 0);
     Timing[] all = TradeOff.candidates(s);
     assertThat(all).hasSize(5);
-    Motor motor = Motor.mains(22, 230);
+    Motor motor = Cells.mains(22, 230);
     double[] days = new double[all.length];
     for (int i = 0; i < all.length; i++) {
       Duty duty = Duty.of(all[i], DRAW, 1e-7, 0, 0, 180);
@@ -159,6 +155,6 @@ class SuggestionTest {
     }
     assertThat(days[2]).isGreaterThan(days[0]);
     assertThat(days[4]).isLessThan(days[0]);
-    assertThat(TradeOff.candidates(Suggestion.of(LEAST, LongestRest.of(0.5), DRAW))).hasSize(1);
+    assertThat(TradeOff.candidates(Suggestion.of(LEAST, LongestRest.of(0.5), DRAW, 0))).hasSize(1);
   }
 }

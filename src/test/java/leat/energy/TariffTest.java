@@ -63,6 +63,20 @@ class TariffTest {
     }
     assertThat(free.runS())
         .as(r.idAndProvenance())
-        .isCloseTo(bill.runS(), within(longest * (overlap.rowChanges() + 1)));
+        .isCloseTo(bill.runS(), within(longest * (changes(timetable, tariff, Cells.dates(r)) + 1)));
+  }
+
+  /** How often another timing comes into force. */
+  private static int changes(Timetable timetable, Tariff tariff, Dates dates) {
+    Stretches stretches =
+        new Stretches(dates, Windows.borders(timetable.windows(), tariff.windows()));
+    int changes = 0;
+    int before = -1;
+    while (stretches.next()) {
+      int now = stretches.inForce(timetable.windows());
+      changes += before >= 0 && now != before ? 1 : 0;
+      before = now;
+    }
+    return changes;
   }
 }

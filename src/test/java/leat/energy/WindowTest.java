@@ -31,11 +31,11 @@ class WindowTest {
 
   @Test
   void monthsAndWeekdaysWrap() {
-    Window winter = Window.always().monthRange(11, 2);
+    Window winter = Cells.months(Window.always(), 11, 2);
     for (int month = 1; month <= 12; month++) {
       assertThat(winter.contains(0, month, 1)).isEqualTo(month >= 11 || month <= 2);
     }
-    Window weekend = Window.always().weekdayRange(6, 1);
+    Window weekend = Cells.weekdays(Window.always(), 6, 1);
     assertThat(weekend.contains(0, 1, 1)).isTrue();
     assertThat(weekend.contains(0, 1, 2)).isFalse();
     assertThat(weekend.contains(0, 1, 7)).isTrue();
@@ -68,7 +68,7 @@ class WindowTest {
         new Windows(
             "timing",
             Window.always(),
-            Window.between(7 * H, 9 * H).monthRange(6, 8),
+            Cells.months(Window.between(7 * H, 9 * H), 6, 8),
             Window.between(6 * H, 20 * H));
     assertThat(windows.everInForce()).containsExactly(true, false, true);
     assertThat(new Windows("timing", Window.always(), Window.always()).everInForce())
@@ -90,9 +90,9 @@ class WindowTest {
   void refusesWhatNeverMatches() {
     refused("months", () -> Window.always().monthList());
     refused("days", () -> Window.always().weekdayList());
-    refused("months", () -> Window.always().monthRange(1, 13));
+    refused("months", () -> Window.always().monthList(1, 13));
     refused("months", () -> Window.always().monthList(0));
-    refused("days", () -> Window.always().weekdayRange(0, 3));
+    refused("days", () -> Window.always().weekdayList(0, 3));
     refused("days", () -> Window.always().weekdayList(8));
     refused("months", () -> new Window(0, 0, 1, 2));
     refused("from", () -> Window.between(24 * H, 0));
@@ -119,12 +119,12 @@ class WindowTest {
 
   @Test
   void anOverlapOfOtherWindowsIsRefused() {
-    Timetable timetable = Timetable.of(Timing.quarterHours());
+    Timetable timetable = Timetable.of(Cells.QUARTER_HOURS);
     Overlap other =
         Overlap.of(
             Dates.of(LocalDate.of(2027, 4, 10), 1, VIENNA),
             timetable.windows(),
             Windows.dayAndNight(DryLimit.usualNight()));
-    refused("timing", () -> Bill.of(other, timetable, Tariff.flat(0), Draw.pumpOnly(1)));
+    refused("timing", () -> Bill.of(other, timetable, Tariff.flat(0), Cells.pumpOnly(1)));
   }
 }

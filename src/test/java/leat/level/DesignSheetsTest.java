@@ -20,7 +20,7 @@ class DesignSheetsTest {
   @ParameterizedTest
   @MethodSource("series")
   void series(Row r) {
-    assertThat(ESeries.valueOf(r.id()).mantissa((int) r.num("index")))
+    assertThat(ESeries.valueOf(r.id()).hundredths((int) r.num("index")) / 100.0)
         .isEqualTo(r.num("mantissa_ohm"));
   }
 
@@ -137,10 +137,11 @@ class DesignSheetsTest {
     if (r.text("given").equals("ohm")) {
       double ohm = r.num("sender_ohm");
       assertThat(d.code(ohm, lead)).as(r.id()).isEqualTo(code);
-      close(r, "node_V", d.nodeVoltage(ohm, lead));
+      double overFixed = d.current(ohm, lead) * d.fixed();
+      close(r, "node_V", d.side() == Divider.Side.LOW ? d.supply() - overFixed : overFixed);
       close(r, "sender_mA", d.current(ohm, lead) * 1000);
       close(r, "sender_mW", d.senderPower(ohm, lead) * 1000);
-      close(r, "fixed_mW", d.fixedPower(ohm, lead) * 1000);
+      close(r, "fixed_mW", Math.pow(d.current(ohm, lead), 2) * d.fixed() * 1000);
     }
     boolean over = r.text("expect").equals("over_range");
     assertThat(d.isOverRange(code)).as(r.id()).isEqualTo(over);

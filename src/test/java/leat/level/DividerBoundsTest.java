@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 
 /** Ends of an ADC's range, and what parts the steps best, by Ohm's law and by hand. */
 class DividerBoundsTest {
-  private static final Divider LOW = Divider.simple(Divider.Side.LOW, 3.3, 220, 12, 3.3);
-  private static final Divider HIGH = Divider.simple(Divider.Side.HIGH, 3.3, 220, 12, 3.3);
+  private static final Divider LOW = LevelFixtures.divider(Divider.Side.LOW, 3.3, 220, 12, 3.3);
+  private static final Divider HIGH = LevelFixtures.divider(Divider.Side.HIGH, 3.3, 220, 12, 3.3);
 
   /** All exact: no tolerance, no error of the ADC. */
   private static Divider exact(Divider.Side side, double supply, double fixed, double reference) {
@@ -168,7 +168,7 @@ class DividerBoundsTest {
     for (Divider.Side side : Divider.Side.values()) {
       for (double reference : new double[] {3.3, 1.1}) {
         for (boolean falls : new boolean[] {false, true}) {
-          Divider d = Divider.simple(side, 3.3, 220, 4, reference);
+          Divider d = LevelFixtures.divider(side, 3.3, 220, 4, reference);
           Sender sender = LevelFixtures.sender(falls);
           int[] hits = new int[16];
           for (LookupTable.Row row : LookupTable.of(sender, d, Motion.UNKNOWN)) {

@@ -20,7 +20,7 @@ class LookupTest {
       for (Divider.Side side : Divider.Side.values()) {
         for (double reference : new double[] {3.3, 1.1}) {
           Sender sender = plan(id);
-          Divider d = Divider.simple(side, 3.3, 220, 12, reference);
+          Divider d = LevelFixtures.divider(side, 3.3, 220, 12, reference);
           List<LookupTable.Row> rows = LookupTable.of(sender, d, Motion.UNKNOWN);
           int[] hits = new int[4096];
           for (LookupTable.Row row : rows) {
@@ -63,11 +63,11 @@ class LookupTest {
   void aClippedReferenceIsNotTakenForAStep() {
     // 1.1 V reference under a 3.3 V supply: the top code comes at 110 ohm, a healthy step
     Sender sender = plan("PD01");
-    Divider d = Divider.simple(Divider.Side.LOW, 3.3, 220, 12, 1.1);
+    Divider d = LevelFixtures.divider(Divider.Side.LOW, 3.3, 220, 12, 1.1);
     Reading out = sender.decodeCode(4095, d, Motion.UNKNOWN, new Reading());
     assertThat(out.status()).isEqualTo(Status.OVER_RANGE);
     assertThat(out.hasBand()).isFalse();
-    Divider whole = Divider.simple(Divider.Side.LOW, 3.3, 220, 12, 3.3);
+    Divider whole = LevelFixtures.divider(Divider.Side.LOW, 3.3, 220, 12, 3.3);
     assertThat(sender.decodeCode(4095, whole, Motion.UNKNOWN, out).status()).isEqualTo(Status.OPEN);
   }
 

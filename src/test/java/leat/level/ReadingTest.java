@@ -105,7 +105,7 @@ class ReadingTest {
   /** A step that the worst case takes for anything: its window ends under what is open. */
   @Test
   void aWindowWithoutEndStopsUnderOpen() {
-    Divider d = Divider.simple(Divider.Side.HIGH, 3.3, 5, 6, 3.3);
+    Divider d = LevelFixtures.divider(Divider.Side.HIGH, 3.3, 5, 6, 3.3);
     assertThat(d.step(160, 0, 0.02, 0).ohmHigh()).isNull();
     Sender read = LevelFixtures.sender(false).readBy(d);
     assertThat(read.decode(999, Motion.UNKNOWN, new Reading()).stepHigh()).isEqualTo(3);
@@ -135,7 +135,7 @@ class ReadingTest {
   @Test
   void theCutOffPartsTheCounts() {
     for (Divider.Side side : Divider.Side.values()) {
-      Divider d = Divider.simple(side, 3.3, 220, 10, 3.3);
+      Divider d = LevelFixtures.divider(side, 3.3, 220, 10, 3.3);
       for (boolean falls : new boolean[] {false, true}) {
         Sender sender = LevelFixtures.sender(falls);
         Cutoff cut = Cutoff.of(LookupTable.of(sender, d, Motion.UNKNOWN), falls, d, 0.02);

@@ -83,8 +83,8 @@ class SenderLawsTest {
         assertThat(b.ohm(i)).isEqualTo(a.ohm(i));
       }
     }
-    assertThat(a.blindBelow()).isCloseTo(0.012, within(1e-12));
-    assertThat(a.blindUnder(0.056)).isCloseTo(0.056 - 0.145 * 0.2, within(1e-12));
+    assertThat(a.volumeHigh(0, Motion.UNKNOWN)).isCloseTo(0.012, within(1e-12));
+    assertThat(a.volumeLow(3, Motion.UNKNOWN)).isCloseTo(0.145 * 0.2, within(1e-12));
     assertThat(a.widestMiddleBand()).isCloseTo((0.150 - 0.085) * 0.2, within(1e-12));
   }
 
@@ -206,7 +206,8 @@ class SenderLawsTest {
       }
       double lead = r.nextDouble();
       Divider d =
-          Divider.simple(r.nextBoolean() ? Divider.Side.LOW : Divider.Side.HIGH, 3.3, 1, 12, 3.3);
+          LevelFixtures.divider(
+              r.nextBoolean() ? Divider.Side.LOW : Divider.Side.HIGH, 3.3, 1, 12, 3.3);
       Double limit = r.nextBoolean() ? null : 0.005 + 0.02 * r.nextDouble();
       DividerDesign best = DividerDesign.best(d, ohm, lead, 0.01, limit, null, 0);
       assertThat(best.greatestCurrent()).isLessThanOrEqualTo(limit == null ? 1e9 : limit + 1e-12);
@@ -246,7 +247,7 @@ class SenderLawsTest {
 
   @Test
   void stepsKnowTheirSpread() {
-    Divider d = Divider.simple(Divider.Side.LOW, 3.3, 180, 12, 3.3);
+    Divider d = LevelFixtures.divider(Divider.Side.LOW, 3.3, 180, 12, 3.3);
     Divider.Step step = d.step(10, 0.4, 0.02, 250);
     assertThat(step.code()).isEqualTo(224);
     assertThat(step.codeLow()).isLessThan(224);

@@ -24,14 +24,12 @@ class StaircaseTest {
     assertThat(two().highestMiddleStep()).isCloseTo(0.3, within(1e-12));
     assertThat(two().widestMiddleBand()).isCloseTo(0.06, within(1e-12));
     assertThat(four.capacity()).isCloseTo(0.1, within(1e-12));
-    assertThat(four.tank()).isSameAs(LevelFixtures.BOX);
   }
 
   @Test
   void withoutAShapeThereAreNoLevels() {
     Staircase alone =
         Staircase.byEdgesAlone(0.1, new double[] {0.02, 0.06}, new double[] {60, 110}, 10, 0.002);
-    assertThat(alone.tank()).isNull();
     assertThat(alone.capacity()).isEqualTo(0.1);
     assertThatThrownBy(alone::highestMiddleStep).isInstanceOf(Impossible.class);
     assertThat(alone.widestMiddleBand()).isCloseTo(0.042, within(1e-12));

@@ -126,7 +126,7 @@ class TankBoundsTest {
 
   @Test
   void aRoundBody() {
-    Body pump = Body.round(0.2, 0.05, 0.35);
+    Body pump = new Body(Math.PI * 0.01, 0.05, 0.35);
     assertThat(pump.area()).isCloseTo(Math.PI * 0.01, within(1e-12));
     assertThat(pump.taken(0.05)).isZero();
     assertThat(pump.taken(0.15)).isCloseTo(Math.PI * 0.001, within(1e-12));

@@ -29,11 +29,14 @@ class TankSheetsTest {
         .isCloseTo(r.num("full_L"), within(1e-6));
   }
 
+  private static Tank shell(Row r) {
+    return r.text("shape").equals("strapping_table")
+        ? SheetTanks.strapping(r.text("table_id"), r.text("interpolation"))
+        : SheetTanks.upright(r);
+  }
+
   private static Tank volumeTank(Row r) {
-    Tank shell =
-        r.text("shape").equals("strapping_table")
-            ? SheetTanks.strapping(r.text("table_id"), r.text("interpolation"))
-            : SheetTanks.upright(r);
+    Tank shell = shell(r);
     List<Body> bodies = new ArrayList<>();
     for (String d : List.of("disp1", "disp2")) {
       if (r.has(d + "_area_mm2")) {
@@ -57,7 +60,7 @@ class TankSheetsTest {
   @MethodSource("volumes")
   void volumeAndLevel(Row r) {
     Tank tank = volumeTank(r);
-    Tank shell = tank instanceof Displaced d ? d.shell() : tank;
+    Tank shell = shell(r);
     double level = r.num("level_mm") * MM;
     double net = r.num("net_L") * L;
     if (r.text("given").equals("level")) {

@@ -232,7 +232,6 @@ class WildInputTest {
       attempt("band", () -> divider().band(r.nextInt(5000) - 10, wild(0, 1)));
       attempt("power", () -> divider().senderPower(wild(0, 240), wild(0, 1)));
       attempt("current", () -> divider().current(wild(0, 240), wild(0, 1)));
-      attempt("node", () -> divider().nodeVoltage(wild(0, 240), wild(0, 1)));
       attempt(
           "fit",
           () ->

@@ -96,7 +96,7 @@ class LearnedTest {
   void aSpanOfTheEcHasAMedianAtEachEnd() {
     EcSpan span = new EcSpan(3);
     LogEvent poured = new LogEvent(EventKind.REFILL, JUNE, JUNE);
-    span.after = poured;
+    span.follows(poured);
     double[] ecs = {1.5, 1.9, 1.6, 1.7, 1.4, 1.3};
     for (int i = 0; i < ecs.length; i++) {
       assertThat(span.hasStart()).isEqualTo(i >= 3);

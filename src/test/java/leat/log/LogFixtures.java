@@ -39,6 +39,10 @@ final class LogFixtures {
   }
 
   static LogSystem system(ZoneId zone, double holdUp) {
+    return system(zone, holdUp, 90);
+  }
+
+  static LogSystem system(ZoneId zone, double holdUp, double longestRunS) {
     return new LogSystem(
         sender(false, 0.02),
         null,
@@ -49,7 +53,7 @@ final class LogFixtures {
         1,
         new CapSensor(1000, 2000),
         2700,
-        90,
+        longestRunS,
         90,
         0.1,
         holdUp,

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
 import java.util.TreeMap;
+import leat.level.Tank;
 import leat.log.model.ModelLog;
 import leat.log.model.ModelSystem;
 import org.junit.jupiter.api.Test;
@@ -126,14 +127,14 @@ class MadeLogsTest {
     double off = 0;
     for (ModelSystem system : ModelSystem.all()) {
       String plan = system.plan();
-      LogSystem with = LogSystems.of(plan, system.counts());
+      Tank tank = LogSystems.tank(plan);
       String line = "\n  hysteresis: " + system.hysteresisMm() + " mm";
       assertThat(plan).contains(line);
       LogSystem read = LogSystems.of(plan.replace(line, ""), system.counts());
       for (long seed = SEEDS; seed < SEEDS + COUNT; seed++) {
         ModelLog made = new ModelLog(system, seed, false);
         LogReport report = LogText.pass(read, LogText.of(made.csv(), read.zone()).lines);
-        double mm = 1000 * report.hysteresisLevel(with.sender().staircase().tank());
+        double mm = 1000 * report.hysteresisLevel(tank);
         System.out.printf(
             "%s#%d hysteresis true %.1f mm, found %.1f%n",
             system.name(), seed, system.hysteresisMm(), mm);

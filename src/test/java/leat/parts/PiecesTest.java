@@ -48,24 +48,13 @@ class PiecesTest {
     assertThat(sum.on()).isEqualTo(110);
   }
 
-  @Test
-  void materialsByTheirWords() {
-    assertThat(Material.words()).contains("PLA", "PETG").doesNotContainNull();
-    for (String word : Material.words()) {
-      Material one = Material.named(word);
-      assertThat(one.lightest()).isBetween(500.0, one.density());
-      assertThat(one.heaviest()).isGreaterThanOrEqualTo(one.density());
-    }
-    assertThat(Material.named("wood")).isNull();
-  }
-
   /** Pots at 0.10 over each module's foot of 0.14 m: stand 0.2, base 0.3, then 0.6, 0.74, 0.88. */
   @Test
   void aReachExactlyAtAPotIsEnough() {
     Module three = new Module(3, 0.16, 0.02, 0.11, 4, 0.1, 0);
     Tower tower = new Tower(0.2, 0.3, List.of(three), 0.05);
     assertThat(tower.stackHeight()).isCloseTo(three.risesBy(), within(1e-12));
-    double low = tower.lowestPot();
+    double low = tower.withModules(1).topPot();
     double top = tower.topPot();
     assertThat(low).isCloseTo(0.5 + three.potAt(), within(1e-12));
     assertThat(top).isCloseTo(low + 2 * three.rise(), within(1e-12));
@@ -74,8 +63,5 @@ class PiecesTest {
     assertThat(tower.modulesInReach(top)).isEqualTo(3);
     assertThat(tower.modulesInReach(top - 1e-6)).isEqualTo(2);
     assertThat(tower.modulesInReach(low - 1e-6)).isEqualTo(0);
-    assertThat(tower.baseForReach(top - 0.3)).isCloseTo(0, within(1e-12));
-    assertThat(tower.baseForReach(top - 0.31)).isNull();
-    assertThat(tower.baseForReach(top - 0.1)).isCloseTo(0.2, within(1e-12));
   }
 }

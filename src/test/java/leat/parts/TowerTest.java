@@ -51,7 +51,7 @@ class TowerTest {
     double top = placed.stream().mapToDouble(p -> p[0]).max().orElseThrow();
     double low = placed.stream().mapToDouble(p -> p[0]).min().orElseThrow();
     assertThat(tower.topPot()).isCloseTo(top, within(1e-12));
-    assertThat(tower.lowestPot()).isCloseTo(low, within(1e-12));
+    assertThat(tower.withModules(1).topPot()).isCloseTo(low, within(1e-12));
     int fits = tower.modulesInReach(reach);
     if (fits > 0) {
       assertThat(tower.withModules(fits).inReach(reach)).isTrue();
@@ -91,9 +91,6 @@ class TowerTest {
     assertThat(tower.withModules(11).pots()).isEqualTo(40);
     assertThat(tower.withModules(3).modules()).hasSize(1);
     assertThat(tower.sameColumnSpacing()).isCloseTo(0.28, within(1e-12));
-    double base = tower.baseForReach(1.5);
-    assertThat(new Tower(0, base, List.of(LEAF, HERB), 0).topPot()).isCloseTo(1.5, within(1e-12));
-    assertThat(tower.baseForReach(1.0)).isNull();
   }
 
   /** Half the pitch is 60, 45, 36 degrees for 3, 4, 5 pots, and repeats every second module. */
@@ -133,9 +130,7 @@ class TowerTest {
   void towersWithoutPots() {
     Tower bare = new Tower(0, 0.4, List.of(Module.of(3, 0.16, 0, 0.11, 0, 0)), 0);
     assertThat(bare.topPot()).isNull();
-    assertThat(bare.lowestPot()).isNull();
     assertThat(bare.inReach(0.1)).isTrue();
-    assertThat(bare.baseForReach(1)).isNull();
     assertThat(bare.sameColumnSpacing()).isNull();
   }
 

@@ -344,7 +344,7 @@ class MessagesTest {
             null),
         c(
             "noTime",
-            Compounds::bucket,
+            Compounds::measured,
             "10 L in 0 s",
             "the time of a bucket must be above 0, such as \"10 L in 65 s\"; got \"0 s\"",
             "0 s",
@@ -373,7 +373,7 @@ class MessagesTest {
             "540.5 mm x 360 mm"),
         c(
             "metresForMinutes",
-            Compounds::bucket,
+            Compounds::measured,
             "10 L in 65 m",
             "a time is needed, such as \"90 s\"; m is metres: for minutes type \"65 min\"; got \"65 m\"",
             "m",

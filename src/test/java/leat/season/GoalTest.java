@@ -61,12 +61,4 @@ class GoalTest {
     assertThat(Goal.TAP_SALT_LOW.met(tapSalt(0.5))).isTrue();
     assertThat(Goal.TAP_SALT_LOW.met(tapSalt(0.501))).isFalse();
   }
-
-  @Test
-  void bothMeansBoth() {
-    Goal both = Goal.both(Goal.NEVER_DRY, Goal.NO_OVERFLOW);
-    assertThat(both.met(counts(0, 0, 0))).isTrue();
-    assertThat(both.met(counts(1, 0, 0))).isFalse();
-    assertThat(both.met(counts(0, 1, 0))).isFalse();
-  }
 }

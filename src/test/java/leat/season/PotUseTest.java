@@ -23,18 +23,16 @@ class PotUseTest {
   void aPotIsTakenUntilItIsFree() {
     PotUse use = PotUse.of(List.of(planted(MARCH)));
     assertThat(use.empty()).isFalse();
-    assertThat(use.planted(MARCH.minusDays(1))).isZero();
-    assertThat(use.planted(MARCH)).isEqualTo(10);
-    assertThat(use.planted(MARCH.plusDays(29))).isEqualTo(10);
-    assertThat(use.planted(MARCH.plusDays(30))).isZero();
-    assertThat(use.taken(MARCH)).isEqualTo(10);
-    assertThat(use.taken(MARCH.plusDays(31))).isEqualTo(10);
-    assertThat(use.taken(MARCH.plusDays(32))).isZero();
-    assertThat(use.taken(MARCH.plusDays(33))).isZero();
+    assertThat(use.over(9)).isEqualTo(new PotUse.Overfull(MARCH, 10, 9));
+    // Cut after 30 days, free after 32: until then the pots of the next are taken as well.
+    Batches early = planted(MARCH.plusDays(31));
+    Batches next = planted(MARCH.plusDays(32));
+    assertThat(PotUse.of(List.of(planted(MARCH), early)).most()).isEqualTo(20);
+    assertThat(PotUse.of(List.of(planted(MARCH), next)).most()).isEqualTo(10);
+    assertThat(PotUse.of(List.of(planted(MARCH), early)).emptyDays()).isEqualTo(1);
+    assertThat(PotUse.of(List.of(planted(MARCH), next)).emptyDays()).isEqualTo(2);
     PotUse none = PotUse.of(List.of());
     assertThat(none.empty()).isTrue();
-    assertThat(none.planted(MARCH)).isZero();
-    assertThat(none.taken(MARCH)).isZero();
     assertThat(none.most()).isZero();
     assertThat(none.over(0)).isNull();
   }

@@ -47,6 +47,12 @@ class SeasonLawsTest {
   }
 
   private static SeasonDays days(Random random, int n) {
+    SeasonDays days = home(random, n);
+    int from = random.nextInt(n);
+    return random.nextBoolean() ? days.away(from, from + random.nextInt(20)) : days;
+  }
+
+  private static SeasonDays home(Random random, int n) {
     double[] plants = new double[n];
     double[] open = new double[n];
     double[] rain = new double[n];
@@ -55,9 +61,7 @@ class SeasonLawsTest {
       open[t] = random.nextDouble();
       rain[t] = random.nextInt(3) == 0 ? 40 * random.nextDouble() : 0;
     }
-    SeasonDays days = SeasonDays.of(plants, open, rain);
-    int from = random.nextInt(n);
-    return random.nextBoolean() ? days.away(from, from + random.nextInt(20)) : days;
+    return SeasonDays.of(plants, open, rain);
   }
 
   /**
@@ -243,13 +247,23 @@ class SeasonLawsTest {
     Random r = new Random(seed);
     Refill refill = r.nextBoolean() ? Refill.NONE : Refill.every(1 + r.nextInt(6));
     TankPlan plan = plainWater(r, refill, 30, 30 + 10 * r.nextDouble());
-    SeasonDays days = days(r, 2 + r.nextInt(90));
-    double[] more = new double[days.length()];
+    SeasonDays days = home(r, 2 + r.nextInt(90));
+    double[] plants = new double[days.length()];
+    double[] open = new double[plants.length];
+    double[] more = new double[plants.length];
     for (int t = 0; t < more.length; t++) {
+      plants[t] = days.plantsL(t);
+      open[t] = days.openL(t);
       more[t] = days.rainMm(t) + (r.nextInt(4) == 0 ? 30 * r.nextDouble() : 0);
     }
+    SeasonDays wetter = SeasonDays.of(plants, open, more);
+    if (r.nextBoolean()) {
+      int from = r.nextInt(plants.length);
+      days = days.away(from, from + 9);
+      wetter = wetter.away(from, from + 9);
+    }
     double before = Season.totals(plan, days, 1).flows().overflowL();
-    double after = Season.totals(plan, days.rain(more), 1).flows().overflowL();
+    double after = Season.totals(plan, wetter, 1).flows().overflowL();
     assertThat(after).isGreaterThanOrEqualTo(before - 1e-9);
   }
 

@@ -61,8 +61,8 @@ class YearRunsTest {
     YearRuns one = YearRuns.of(SB08, years(1), thirst);
     assertThat(one.run().totals()).isEqualTo(one.totals());
     assertThat(one.totals()).isEqualTo(Season.totals(SB08, DAYS, 1));
-    assertThat(one.totalsLow()).isEqualTo(Season.totals(SB08, DAYS, 0.66));
-    assertThat(one.totalsHigh()).isEqualTo(Season.totals(SB08, DAYS, 1.51));
+    assertThat(one.interval(USE).low()).isEqualTo(use(1, 0.66));
+    assertThat(one.interval(USE).high()).isEqualTo(use(1, 1.51));
   }
 
   @Test
@@ -101,7 +101,9 @@ class YearRunsTest {
   void whatDoesNotFollowThirstGetsRunsBetween() {
     YearRuns runs = YearRuns.of(SB08, years(1), new Thirst(0.7, 1, 1.4));
     double[] three = {
-      DRAINED.of(runs.totalsLow()), DRAINED.of(runs.totals()), DRAINED.of(runs.totalsHigh())
+      DRAINED.of(Season.totals(SB08, DAYS, 0.7)),
+      DRAINED.of(runs.totals()),
+      DRAINED.of(Season.totals(SB08, DAYS, 1.4))
     };
     assertThat(three[0]).isGreaterThan(three[1]);
     assertThat(three[2]).isGreaterThan(three[1]);

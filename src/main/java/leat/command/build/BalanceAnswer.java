@@ -89,24 +89,24 @@ final class BalanceAnswer {
     boolean full = "full".equals(call.text("--at"));
     double level = full ? way.full() : way.low();
     Double jug = call.above0("--jug");
-    Balanced balanced =
-        "equal".equals(call.text("--balance"))
-            ? Balanced.equal(way, level)
-            : Balanced.wanted(way, level, call.above0("--throttle-to"));
+    Balanced balanced = balanced(level);
     for (int t = 0; t < way.towers(); t++) {
       fill(answer.row(), balanced, t, jug == null ? PumpWords.usualJug(call) : jug);
     }
     sentence(balanced);
-    answer.figure(
-        "valves are set", row(), full ? "with the tank full" : "with the tank at its refill mark");
-    if (balanced.balance().leftForOthers().isPresent()) {
-      answer.figure(row(), LEFT, "if {limiting} shall have all it wants");
-    }
-    answer.table(TOWER, OPEN, SET, JUG_TIME, ORDER, HELD, LOW, FULL, WORN);
+    figures(balanced, full);
     minds(balanced);
     if (jug == null) {
       answer.taken(row(), "a jug of {jug_L}");
     }
+    workings();
+    MeasuredWords.say(answer, way.believed(), "");
+    call.withTaken(answer);
+    next(balanced);
+    return balanced.balance().met() ? answer : answer.no();
+  }
+
+  private void workings() {
     answer.working(
         row(),
         JUG_TIME,
@@ -121,10 +121,21 @@ final class BalanceAnswer {
         "Q = {set_flow_L_min}",
         "losses of the common pipe carry all towers' flow",
         "energy balance; losses of leat head");
-    MeasuredWords.say(answer, way.believed(), "");
-    call.withTaken(answer);
-    next(balanced);
-    return balanced.balance().met() ? answer : answer.no();
+  }
+
+  private Balanced balanced(double level) {
+    return "equal".equals(call.text("--balance"))
+        ? Balanced.equal(way, level)
+        : Balanced.wanted(way, level, call.above0("--throttle-to"));
+  }
+
+  private void figures(Balanced balanced, boolean full) {
+    answer.figure(
+        "valves are set", row(), full ? "with the tank full" : "with the tank at its refill mark");
+    if (balanced.balance().leftForOthers().isPresent()) {
+      answer.figure(row(), LEFT, "if {limiting} shall have all it wants");
+    }
+    answer.table(TOWER, OPEN, SET, JUG_TIME, ORDER, HELD, LOW, FULL, WORN);
   }
 
   private Row row() {
@@ -133,65 +144,64 @@ final class BalanceAnswer {
 
   private void fill(Row row, Balanced balanced, int t, double jug) {
     Balance balance = balanced.balance();
-    SetValve valve = balanced.valve(t);
     Integer place = balanced.place(t);
-    Film film = balanced.film(t);
     row.set(TOWER, way.name(t))
         .set(STATUS, balance.status().word())
         .set(SHARE, PumpCommand.orNull(balance.share()))
         .set(LIMITING, balanced.limiting())
         .set(LEFT, PumpCommand.orNull(balance.leftForOthers()))
-        .set(SET, valve.flow())
-        .set(HELD, PumpCommand.orNull(valve.head()))
-        .set(K, PumpCommand.orNull(valve.k()))
-        .set(JUG_TIME, PumpCommand.orNull(balanced.jugTime(t, jug)))
+        .set(ROUNDS, balance.rounds())
         .set(FULL, balanced.atFull(t))
         .set(LOW, balanced.atLow(t))
         .set(WORN, balanced.atWorn(t))
-        .set(WANTED, valve.wanted())
-        .set(OPEN, valve.openFlow())
-        .set(VALVE, valve.state().word())
         .set(JUG, jug)
-        .set(ROUNDS, balance.rounds())
-        .set(CLOSED_FILM, film == null ? null : Double.valueOf(film.flowForClosedFilm()));
+        .set(JUG_TIME, PumpCommand.orNull(balanced.jugTime(t, jug)));
     if (place != null) {
       row.set(ORDER, place.intValue());
     }
+    fill(row, balanced.valve(t), balanced.film(t));
+  }
+
+  private static void fill(Row row, SetValve valve, Film film) {
+    row.set(SET, valve.flow())
+        .set(HELD, PumpCommand.orNull(valve.head()))
+        .set(K, PumpCommand.orNull(valve.k()))
+        .set(WANTED, valve.wanted())
+        .set(OPEN, valve.openFlow())
+        .set(VALVE, valve.state().word())
+        .set(CLOSED_FILM, film == null ? null : Double.valueOf(film.flowForClosedFilm()));
   }
 
   private void sentence(Balanced balanced) {
-    Row row = row();
-    boolean equal = balanced.balance().share().isEmpty();
-    switch (balanced.balance().status()) {
-      case WANTED:
-        answer.sentence(row, "With the valves set, every tower gets the flow it wants.");
-        break;
-      case EQUAL:
-        answer.sentence(
-            row,
-            "Every tower can get {set_flow_L_min}, no more: {limiting} decides, its valve stays open.");
-        break;
-      case SHORT:
-        answer.sentence(
-            row,
-            "The pump cannot give all that is wanted: each tower can get {share_of_wanted_pct} of it; {limiting} decides, its valve stays open.");
-        break;
-      case END_OF_CURVE:
-        answer.sentence(
-            row,
-            equal
-                ? "The printed curve of the pump ends first: {set_flow_L_min} for each tower is the most that it promises."
-                : "The printed curve of the pump ends first: it promises each tower {share_of_wanted_pct} of what it wants.");
-        break;
-      case NO_FLOW:
-        answer.sentence(row, "No tower gets water: every outlet is higher than the pump can lift.");
-        break;
-      default:
-        leftOut(balanced, equal);
+    String said = said(balanced.balance().status(), balanced.balance().share().isEmpty());
+    if (said == null) {
+      leftOut(balanced);
+    } else {
+      answer.sentence(row(), said);
     }
   }
 
-  private void leftOut(Balanced balanced, boolean equal) {
+  /** What is said where all towers get water or none does, else null. */
+  private static String said(Balance.Status status, boolean equal) {
+    switch (status) {
+      case WANTED:
+        return "With the valves set, every tower gets the flow it wants.";
+      case EQUAL:
+        return "Every tower can get {set_flow_L_min}, no more: {limiting} decides, its valve stays open.";
+      case SHORT:
+        return "The pump cannot give all that is wanted: each tower can get {share_of_wanted_pct} of it; {limiting} decides, its valve stays open.";
+      case END_OF_CURVE:
+        return equal
+            ? "The printed curve of the pump ends first: {set_flow_L_min} for each tower is the most that it promises."
+            : "The printed curve of the pump ends first: it promises each tower {share_of_wanted_pct} of what it wants.";
+      case NO_FLOW:
+        return "No tower gets water: every outlet is higher than the pump can lift.";
+      default:
+        return null;
+    }
+  }
+
+  private void leftOut(Balanced balanced) {
     Row running = row();
     StringBuilder dry = new StringBuilder();
     for (int t = 0; t < way.towers(); t++) {
@@ -201,48 +211,22 @@ final class BalanceAnswer {
         dry.append(dry.length() == 0 ? "" : ", ").append(way.name(t));
       }
     }
-    Row row = running.with(Row.aside(DRY).set(DRY, dry.toString()));
-    if (equal) {
-      answer.sentence(
-          row,
-          "No valve helps {left_out}: the outlet is higher than the pump can lift. Each of the others can get {set_flow_L_min}.");
-    } else if (balanced.balance().status() == Balance.Status.LEFT_OUT) {
-      answer.sentence(
-          row,
-          "No valve helps {left_out}: the outlet is higher than the pump can lift. Each of the others gets the flow it wants.");
-    } else {
-      answer.sentence(
-          row,
-          "No valve helps {left_out}: the outlet is higher than the pump can lift. Each of the others can get {share_of_wanted_pct} of what it wants.");
+    answer.sentence(
+        running.with(Row.aside(DRY).set(DRY, dry.toString())), leftOut(balanced.balance()));
+  }
+
+  private static String leftOut(Balance balance) {
+    if (balance.share().isEmpty()) {
+      return "No valve helps {left_out}: the outlet is higher than the pump can lift. Each of the others can get {set_flow_L_min}.";
     }
+    return balance.status() == Balance.Status.LEFT_OUT
+        ? "No valve helps {left_out}: the outlet is higher than the pump can lift. Each of the others gets the flow it wants."
+        : "No valve helps {left_out}: the outlet is higher than the pump can lift. Each of the others can get {share_of_wanted_pct} of what it wants.";
   }
 
   private void minds(Balanced balanced) {
     for (int t = 0; t < way.towers(); t++) {
-      Row row = answer.row(t);
-      Film film = balanced.film(t);
-      if (film != null && film.rivuletsLikely()) {
-        answer.mind(
-            "rivulets",
-            row,
-            "{tower}: {set_flow_L_min} runs in rivulets on clean plastic; about {closed_film_L_min:up} closes the film.");
-      }
-      if (balanced.lacksValve(t)) {
-        answer.mind(
-            "valve-needed", row, "{tower}: the plan has no valve in this riser; it needs one.");
-      }
-      if (balanced.valve(t).wantsClamp()) {
-        answer.mind(
-            "coarse-valve",
-            row,
-            "{tower}: a ball valve is too coarse to hold back so much (K {valve_K}); take a screw clamp or a smaller pump.");
-      }
-      if (row.get(JUG_TIME) != null && SetValve.tooQuick((Double) row.get(JUG_TIME))) {
-        answer.mind(
-            "small-jug",
-            row,
-            "a jug that fills in {jug_s} is too small for a watch that is good to a second: take a larger one.");
-      }
+      minds(answer.row(t), balanced, t);
     }
     if (balanced.driesWhenWorn()) {
       answer.mind(
@@ -253,6 +237,36 @@ final class BalanceAnswer {
       answer.mind(
           "derate-guess",
           "how much of the printed head is left is a guess; the jugs, not this table, set the valves.");
+    }
+  }
+
+  private void minds(Row row, Balanced balanced, int t) {
+    Film film = balanced.film(t);
+    if (film != null && film.rivuletsLikely()) {
+      answer.mind(
+          "rivulets",
+          row,
+          "{tower}: {set_flow_L_min} runs in rivulets on clean plastic; about {closed_film_L_min:up} closes the film.");
+    }
+    valve(row, balanced, t);
+    if (row.get(JUG_TIME) != null && SetValve.tooQuick((Double) row.get(JUG_TIME))) {
+      answer.mind(
+          "small-jug",
+          row,
+          "a jug that fills in {jug_s} is too small for a watch that is good to a second: take a larger one.");
+    }
+  }
+
+  private void valve(Row row, Balanced balanced, int t) {
+    if (balanced.lacksValve(t)) {
+      answer.mind(
+          "valve-needed", row, "{tower}: the plan has no valve in this riser; it needs one.");
+    }
+    if (balanced.valve(t).wantsClamp()) {
+      answer.mind(
+          "coarse-valve",
+          row,
+          "{tower}: a ball valve is too coarse to hold back so much (K {valve_K}); take a screw clamp or a smaller pump.");
     }
   }
 

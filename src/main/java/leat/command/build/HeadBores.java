@@ -19,6 +19,19 @@ final class HeadBores {
   static final Column POOREST = Column.of("poorest_total_head_m", "with a tight one", Show.M);
   static final Column STATUS = Column.plain("status", "status");
   static final Column FLOW = Column.of("flow_L_min", "flow", Show.L_MIN);
+  private static final Column[] COLUMNS = {
+    PumpBores.TUBE,
+    PumpBores.FAMILY,
+    PumpBores.BORE,
+    PumpBores.VELOCITY,
+    LOST,
+    TOTAL,
+    POOREST,
+    STATUS,
+    PumpBores.PRESENT,
+    FLOW,
+    TubePrices.PRICE
+  };
 
   private HeadBores() {}
 
@@ -29,35 +42,39 @@ final class HeadBores {
     List<Bore> bores = Bores.family(family, false);
     List<BoreTable.Head> rows =
         BoreTable.heads(input.common(), input.total(), input.riser(), section, flow, bores);
-    Answer answer =
-        new Answer(
-                PumpBores.TUBE,
-                PumpBores.FAMILY,
-                PumpBores.BORE,
-                PumpBores.VELOCITY,
-                LOST,
-                TOTAL,
-                POOREST,
-                STATUS,
-                PumpBores.PRESENT,
-                FLOW,
-                TubePrices.PRICE)
-            .asList();
+    Answer answer = new Answer(COLUMNS).asList();
     TubePrices prices = new TubePrices(call.plan());
+    fill(answer, rows, prices, present, flow);
+    Optional<BoreTable.Head> best = BoreTable.narrowestThatSuits(rows);
+    Row row = answer.row(best.isPresent() ? rows.indexOf(best.get()) : rows.size() - 1);
+    answer.sentence(row, sentence(best.isPresent()));
+    prices.table(answer, bores, PumpBores.TUBE, PumpBores.VELOCITY, LOST, TOTAL, POOREST, STATUS);
+    prices.mind(answer);
+    answer.mind("family", family + ": " + Bores.about(family) + ".");
+    working(answer, row);
+    input.taken(answer);
+    call.withTaken(answer);
+    next(call, answer, input);
+    return best.isPresent() ? answer : answer.no();
+  }
+
+  private static void fill(
+      Answer answer, List<BoreTable.Head> rows, TubePrices prices, double present, double flow) {
     for (int i = 0; i < rows.size(); i++) {
       fill(answer.row(), rows.get(i), present, flow);
       answer.row(i).set(TubePrices.PRICE, prices.of(rows.get(i).bore()));
     }
-    Optional<BoreTable.Head> best = BoreTable.narrowestThatSuits(rows);
-    Row row = answer.row(best.isPresent() ? rows.indexOf(best.get()) : rows.size() - 1);
-    answer.sentence(
-        row,
-        best.isPresent()
-            ? "The narrowest tube that suits {flow_L_min} is {tube}: {total_head_m} of head, water at {velocity_m_s}."
-            : "No tube of this kind suits {flow_L_min}: even in the widest, {tube}, the water is fast or much head is lost.");
-    prices.table(answer, bores, PumpBores.TUBE, PumpBores.VELOCITY, LOST, TOTAL, POOREST, STATUS);
-    prices.mind(answer);
-    answer.mind("family", family + ": " + Bores.about(family) + ".");
+  }
+
+  private static void next(Call call, Answer answer, HeadInput input) {
+    answer.next(
+        call.again("head", "--flow", "--lift", "--length", "--temperature", "--tower")
+            + (call.hasPlan()
+                ? " --set \"towers[" + input.tower() + "].riser.bore=...\"   to see one of them"
+                : " --bore ...   to see one of them"));
+  }
+
+  private static void working(Answer answer, Row row) {
     answer.working(
         row,
         LOST,
@@ -65,14 +82,12 @@ final class HeadBores {
         "v = {velocity_m_s}, bore {bore_mm}",
         "tubes of 4 to 50 mm; K good to 30 %",
         "Darcy and Weisbach; f by Colebrook 1939; inside sizes of the tubes' standards");
-    input.taken(answer);
-    call.withTaken(answer);
-    answer.next(
-        call.again("head", "--flow", "--lift", "--length", "--temperature", "--tower")
-            + (call.hasPlan()
-                ? " --set \"towers[" + input.tower() + "].riser.bore=...\"   to see one of them"
-                : " --bore ...   to see one of them"));
-    return best.isPresent() ? answer : answer.no();
+  }
+
+  private static String sentence(boolean suits) {
+    return suits
+        ? "The narrowest tube that suits {flow_L_min} is {tube}: {total_head_m} of head, water at {velocity_m_s}."
+        : "No tube of this kind suits {flow_L_min}: even in the widest, {tube}, the water is fast or much head is lost.";
   }
 
   private static void fill(Row row, BoreTable.Head tube, double present, double flow) {

@@ -38,8 +38,69 @@ public final class HeadCommand extends Command {
   static final Column FITTINGS_K = Column.number("fittings_k", "K of the bends and ends", 4);
   static final Column COMMON_FLOW =
       Column.of("common_flow_L_min", "flow in the common pipe", Show.L_MIN);
+  private static final Column[] COLUMNS = {
+    VELOCITY,
+    REYNOLDS,
+    REGIME,
+    FRICTION_FACTOR,
+    STATIC,
+    FRICTION,
+    FITTING,
+    TOTAL,
+    OTHER,
+    FLOW,
+    LOST,
+    STATIC_SHARE,
+    FRICTION_SHARE,
+    FITTING_SHARE,
+    COMMON_FLOW,
+    FITTINGS_K
+  };
 
   private static final Kind LENGTH = Kind.quantity(Dimension.LENGTH);
+
+  private static final Flag[] FLAGS = {
+    Flag.of("--flow", "FLOW", Kind.quantity(Dimension.FLOW), "8 L/min", "flow in the riser"),
+    Flag.of(
+        "--lift",
+        "HEIGHT",
+        LENGTH,
+        "1.9 m",
+        "height of the outlet over the water, at its lowest working level"),
+    Flag.of("--bore", "LENGTH", LENGTH, "13 mm", PipeWords.BORE).repeatable(),
+    Flag.of("--length", "LENGTH", LENGTH, "2.2 m", PipeWords.LENGTH).repeatable(),
+    Flag.of("--roughness", "LENGTH", LENGTH, "0.0015 mm", PipeWords.ROUGHNESS).repeatable(),
+    Flag.of("--ridges", "LENGTH", LENGTH, "4 mm", PipeWords.RIDGES).repeatable(),
+    Flag.of("--k", "K", Kind.NUMBER, "2.5", PipeWords.K).repeatable(),
+    Flag.of(
+            "--fitting",
+            "NAME=COUNT",
+            Kind.FITTING,
+            "elbow=2",
+            "a fitting by name and how many, in the last bore, behind @ its size where it has one, such as \"bend=1 @ 60 mm\"; entrance and exit come on top unless they are named; instead of --k")
+        .repeatable(),
+    Flag.of(
+        "--temperature",
+        "TEMP",
+        Kind.quantity(Dimension.TEMPERATURE),
+        "20 C",
+        "temperature of the water"),
+    Flag.of("--tower", "NAME", Kind.TEXT, "north", "tower of the plan; the first otherwise"),
+    Flag.of(
+        "--all-towers",
+        "FLOW",
+        Kind.quantity(Dimension.FLOW),
+        "12 L/min",
+        "flow in the plan's common pipe; otherwise every tower takes --flow"),
+    Flag.on("--bores", PipeWords.BORES),
+    Flag.of(
+            "--family",
+            "KIND",
+            Kind.choice(Bores.families()),
+            "hose",
+            "with --bores: kind of tube; otherwise the kind of the present one")
+        .belongsTo("--bores"),
+  };
 
   @Override
   public String name() {
@@ -48,48 +109,7 @@ public final class HeadCommand extends Command {
 
   @Override
   public Flag[] flags() {
-    return new Flag[] {
-      Flag.of("--flow", "FLOW", Kind.quantity(Dimension.FLOW), "8 L/min", "flow in the riser"),
-      Flag.of(
-          "--lift",
-          "HEIGHT",
-          LENGTH,
-          "1.9 m",
-          "height of the outlet over the water, at its lowest working level"),
-      Flag.of("--bore", "LENGTH", LENGTH, "13 mm", PipeWords.BORE).repeatable(),
-      Flag.of("--length", "LENGTH", LENGTH, "2.2 m", PipeWords.LENGTH).repeatable(),
-      Flag.of("--roughness", "LENGTH", LENGTH, "0.0015 mm", PipeWords.ROUGHNESS).repeatable(),
-      Flag.of("--ridges", "LENGTH", LENGTH, "4 mm", PipeWords.RIDGES).repeatable(),
-      Flag.of("--k", "K", Kind.NUMBER, "2.5", PipeWords.K).repeatable(),
-      Flag.of(
-              "--fitting",
-              "NAME=COUNT",
-              Kind.FITTING,
-              "elbow=2",
-              "a fitting by name and how many, in the last bore, behind @ its size where it has one, such as \"bend=1 @ 60 mm\"; entrance and exit come on top unless they are named; instead of --k")
-          .repeatable(),
-      Flag.of(
-          "--temperature",
-          "TEMP",
-          Kind.quantity(Dimension.TEMPERATURE),
-          "20 C",
-          "temperature of the water"),
-      Flag.of("--tower", "NAME", Kind.TEXT, "north", "tower of the plan; the first otherwise"),
-      Flag.of(
-          "--all-towers",
-          "FLOW",
-          Kind.quantity(Dimension.FLOW),
-          "12 L/min",
-          "flow in the plan's common pipe; otherwise every tower takes --flow"),
-      Flag.on("--bores", PipeWords.BORES),
-      Flag.of(
-              "--family",
-              "KIND",
-              Kind.choice(Bores.families()),
-              "hose",
-              "with --bores: kind of tube; otherwise the kind of the present one")
-          .belongsTo("--bores"),
-    };
+    return FLAGS;
   }
 
   @Override
@@ -105,52 +125,36 @@ public final class HeadCommand extends Command {
     if (call.has("--bores")) {
       return HeadBores.answer(call, input, flow);
     }
-    Answer answer =
-        new Answer(
-            VELOCITY,
-            REYNOLDS,
-            REGIME,
-            FRICTION_FACTOR,
-            STATIC,
-            FRICTION,
-            FITTING,
-            TOTAL,
-            OTHER,
-            FLOW,
-            LOST,
-            STATIC_SHARE,
-            FRICTION_SHARE,
-            FITTING_SHARE,
-            COMMON_FLOW,
-            FITTINGS_K);
+    Answer answer = new Answer(COLUMNS);
     HeadLoss loss = HeadLoss.behind(input.common(), input.total(), input.riser(), flow);
-    fill(call, answer, input, loss);
+    write(call, answer, input, loss);
     input.taken(answer);
     call.withTaken(answer);
     return answer;
   }
 
-  private void fill(Call call, Answer answer, HeadInput input, HeadLoss loss) {
+  private static Row fill(Row row, HeadInput input, HeadLoss loss) {
     HeadLoss.OfSection fastest = loss.fastest();
-    Row row =
-        answer
-            .row()
-            .set(VELOCITY, fastest.velocity())
-            .set(REYNOLDS, fastest.reynolds())
-            .set(REGIME, word(fastest.regime()))
-            .set(FRICTION_FACTOR, fastest.frictionFactor())
-            .set(STATIC, loss.staticHead())
-            .set(FRICTION, loss.frictionHead())
-            .set(FITTING, loss.fittingHead())
-            .set(TOTAL, loss.totalHead())
-            .set(OTHER, loss.totalHeadChurchill())
-            .set(FLOW, loss.flow())
-            .set(LOST, loss.lostHead())
-            .set(STATIC_SHARE, loss.share(loss.staticHead()))
-            .set(FRICTION_SHARE, loss.share(loss.frictionHead()))
-            .set(FITTING_SHARE, loss.share(loss.fittingHead()));
     Line line = input.riser().line();
-    row.set(FITTINGS_K, line.section(line.size() - 1).fittingsK());
+    return row.set(VELOCITY, fastest.velocity())
+        .set(REYNOLDS, fastest.reynolds())
+        .set(REGIME, word(fastest.regime()))
+        .set(FRICTION_FACTOR, fastest.frictionFactor())
+        .set(STATIC, loss.staticHead())
+        .set(FRICTION, loss.frictionHead())
+        .set(FITTING, loss.fittingHead())
+        .set(TOTAL, loss.totalHead())
+        .set(OTHER, loss.totalHeadChurchill())
+        .set(FLOW, loss.flow())
+        .set(LOST, loss.lostHead())
+        .set(STATIC_SHARE, loss.share(loss.staticHead()))
+        .set(FRICTION_SHARE, loss.share(loss.frictionHead()))
+        .set(FITTING_SHARE, loss.share(loss.fittingHead()))
+        .set(FITTINGS_K, line.section(line.size() - 1).fittingsK());
+  }
+
+  private static void write(Call call, Answer answer, HeadInput input, HeadLoss loss) {
+    Row row = fill(answer.row(), input, loss);
     if (input.common() != null) {
       row.set(COMMON_FLOW, input.total());
     }
@@ -160,7 +164,7 @@ public final class HeadCommand extends Command {
     if (celsius != null && !Water.USUAL.holds(celsius)) {
       answer.mind("temperature-range", "outside 5 to 35 C roots suffer, whatever the pipe does.");
     }
-    HeadWords.workings(answer, loss, fastest);
+    HeadWords.workings(answer, loss, loss.fastest());
     next(call, answer, row);
   }
 

@@ -65,17 +65,37 @@ record HeadInput(Line common, double total, Riser riser, int tower, List<String>
 
   private static HeadInput fromFlags(Call call, double flow) {
     List<Object> bores = bores(call);
-    List<Object> lengths = call.values("--length");
-    List<Object> ks = call.values("--k");
-    List<Object> roughnesses = call.values("--roughness");
-    List<Object> ridges = call.values("--ridges");
-    List<Object> fittings = call.values("--fitting");
     Double lift = call.quantity("--lift");
     if (lift == null) {
       throw call.needs("--lift");
     }
     accept(call, bores.size());
     List<String> words = new ArrayList<>();
+    PipeSection[] sections = sections(call, bores);
+    Double celsius = call.quantity("--temperature");
+    Liquid water = Liquid.water(celsius == null ? Water.USUAL_CELSIUS : celsius);
+    if (!call.has("--k")) {
+      List<Object> fittings = call.values("--fitting");
+      double friction = new Line(water, sections).frictionFactor(sections.length - 1, flow);
+      double k = PipeOf.sumOfK(fittings, sections[sections.length - 1], friction);
+      sections = withFittings(sections, fittings, k, words);
+    } else if (sections.length > 1) {
+      words.add("--k holds every loss, those where the bore changes, too");
+    }
+    if (!call.has("--roughness")) {
+      words.add("wall 0.0015 mm, smooth tube");
+    }
+    if (celsius == null) {
+      words.add("water 20 C");
+    }
+    return new HeadInput(null, 0, new Riser(new Line(water, sections), lift), 0, words);
+  }
+
+  private static PipeSection[] sections(Call call, List<Object> bores) {
+    List<Object> lengths = call.values("--length");
+    List<Object> ks = call.values("--k");
+    List<Object> roughnesses = call.values("--roughness");
+    List<Object> ridges = call.values("--ridges");
     PipeSection[] sections = new PipeSection[bores.size()];
     for (int i = 0; i < sections.length; i++) {
       sections[i] =
@@ -86,22 +106,7 @@ record HeadInput(Line common, double total, Riser riser, int tower, List<String>
               i < ks.size() ? (Double) ks.get(i) : 0,
               pick(ridges, i, 0));
     }
-    Double celsius = call.quantity("--temperature");
-    Liquid water = Liquid.water(celsius == null ? Water.USUAL_CELSIUS : celsius);
-    if (ks.isEmpty()) {
-      double friction = new Line(water, sections).frictionFactor(sections.length - 1, flow);
-      double k = PipeOf.sumOfK(fittings, sections[sections.length - 1], friction);
-      sections = withFittings(sections, fittings, k, words);
-    } else if (sections.length > 1) {
-      words.add("--k holds every loss, those where the bore changes, too");
-    }
-    if (roughnesses.isEmpty()) {
-      words.add("wall 0.0015 mm, smooth tube");
-    }
-    if (celsius == null) {
-      words.add("water 20 C");
-    }
-    return new HeadInput(null, 0, new Riser(new Line(water, sections), lift), 0, words);
+    return sections;
   }
 
   /** The bores; with --bores alone, the narrowest of the kind that is asked for. */
@@ -148,20 +153,27 @@ record HeadInput(Line common, double total, Riser riser, int tower, List<String>
     if (exit) {
       all = PipeRun.withExit(all);
     }
-    if (entrance && exit) {
-      words.add(
-          fittings.isEmpty()
-              ? "K 1.5: entrance and exit only"
-              : "K 1.5 for entrance and exit besides the fittings named");
-    } else if (entrance) {
-      words.add("K 0.5 for the entrance besides the fittings named");
-    } else if (exit) {
-      words.add("K 1 for the exit besides the fittings named");
+    String ends = ends(entrance, exit, fittings.isEmpty());
+    if (ends != null) {
+      words.add(ends);
     }
     if (sections.length > 1) {
       words.add("sudden changes of bore");
     }
     return all;
+  }
+
+  /** What is taken for the ends of the pipe, or null. */
+  private static String ends(boolean entrance, boolean exit, boolean only) {
+    if (entrance && exit) {
+      return only
+          ? "K 1.5: entrance and exit only"
+          : "K 1.5 for entrance and exit besides the fittings named";
+    }
+    if (entrance) {
+      return "K 0.5 for the entrance besides the fittings named";
+    }
+    return exit ? "K 1 for the exit besides the fittings named" : null;
   }
 
   /** The value of pipe {@code i}; one value is that of all. */

@@ -28,6 +28,10 @@ final class HeadWords {
           "near the transition the flow may flicker between laminar and turbulent; friction uncertain by a fifth. Churchill's formula gives {total_head_churchill_m} in all.");
     }
     speed(answer, s);
+    pipe(answer, loss, riser);
+  }
+
+  private static void pipe(Answer answer, HeadLoss loss, Riser riser) {
     if (loss.heavy()) {
       answer.mind(
           "heavy-loss", "more than half of the climb is lost on the way: a wider bore pays.");
@@ -36,17 +40,13 @@ final class HeadWords {
       answer.mind(
           "short-pipe", "the pipe is shorter than the height it must climb: measure again.");
     }
-    if (!s.usualBore()) {
+    if (!loss.fastest().usualBore()) {
       answer.mind("bore-range", "the formulas were checked for bores of 4 to 50 mm.");
     }
   }
 
   private static void speed(Answer answer, HeadLoss.OfSection s) {
-    Row limits =
-        Row.aside(SLOW, FAST, ABSURD)
-            .set(SLOW, HeadLoss.OfSection.SLOW)
-            .set(FAST, HeadLoss.OfSection.FAST)
-            .set(ABSURD, HeadLoss.OfSection.ABSURD);
+    Row limits = limits();
     if (s.slow()) {
       answer.mind("slow", limits, "under {slow_m_s} air and grit stay in the tube.");
     }
@@ -63,6 +63,13 @@ final class HeadWords {
     }
   }
 
+  private static Row limits() {
+    return Row.aside(SLOW, FAST, ABSURD)
+        .set(SLOW, HeadLoss.OfSection.SLOW)
+        .set(FAST, HeadLoss.OfSection.FAST)
+        .set(ABSURD, HeadLoss.OfSection.ABSURD);
+  }
+
   static void workings(Answer answer, HeadLoss loss, HeadLoss.OfSection s) {
     answer.working(
         Working.number(
@@ -73,6 +80,11 @@ final class HeadWords {
             4,
             "any",
             "viscosity: IAPWS SR6-08(2011); density: Tanaka et al. 2001"));
+    factor(answer, s);
+    heads(answer, loss, s);
+  }
+
+  private static void factor(Answer answer, HeadLoss.OfSection s) {
     answer.working(
         Working.number(
             "friction factor (Darcy)",
@@ -82,7 +94,6 @@ final class HeadWords {
             4,
             "Re 4000 to 1E8, e/D 0 to 0.05 for Colebrook",
             "Colebrook 1939; the line between Re 2000 and 4000 is our own"));
-    heads(answer, loss, s);
   }
 
   private static void heads(Answer answer, HeadLoss loss, HeadLoss.OfSection s) {

@@ -43,21 +43,31 @@ final class MeasuredAnswer {
       answer.taken(Phrase.of("the tank full during the trial"));
     }
     MeasuredDerate found = call.has("--lift") ? way.measureAtLift(flow) : way.measure(flow);
-    Row row =
-        answer
-            .row()
-            .set(DERATE, PumpCommand.orNull(found.derate()))
-            .set(LOW, PumpCommand.orNull(found.low()))
-            .set(HIGH, PumpCommand.orNull(found.high()))
-            .set(FLOW, found.flow())
-            .set(EXPECTED, found.printedFlow())
-            .set(HEAD, found.systemHead())
-            .set(STATUS, found.status().word());
+    Row row = fill(answer.row(), found);
     answer.sentence(row, sentence(found));
     answer.figure(row, FLOW, way.towers() > 1 ? "all towers together" : "");
     answer.figure(row, EXPECTED);
     answer.figure(row, HEAD);
     minds(answer, found, flow);
+    working(answer, row);
+    call.withTaken(answer);
+    if (found.derate().isPresent() && found.status() == MeasuredDerate.Status.VALUE) {
+      call.intoPlan(answer, "pump.measured", typed(typed, found));
+    }
+    return found.usable() ? answer : answer.no();
+  }
+
+  private static Row fill(Row row, MeasuredDerate found) {
+    return row.set(DERATE, PumpCommand.orNull(found.derate()))
+        .set(LOW, PumpCommand.orNull(found.low()))
+        .set(HIGH, PumpCommand.orNull(found.high()))
+        .set(FLOW, found.flow())
+        .set(EXPECTED, found.printedFlow())
+        .set(HEAD, found.systemHead())
+        .set(STATUS, found.status().word());
+  }
+
+  private static void working(Answer answer, Row row) {
     answer.working(
         row,
         DERATE,
@@ -65,11 +75,6 @@ final class MeasuredAnswer {
         "flow {measured_L_min}, head {head_m}",
         "0 to 100 %; all that the print does not explain is put on the pump",
         "energy balance; sheet of the tower, a bucket and a watch");
-    call.withTaken(answer);
-    if (found.derate().isPresent() && found.status() == MeasuredDerate.Status.VALUE) {
-      call.intoPlan(answer, "pump.measured", typed(typed, found));
-    }
-    return found.usable() ? answer : answer.no();
   }
 
   /** The level of the trial: after the @, else --level. */

@@ -33,6 +33,11 @@ final class NeededAnswer {
   /** A command line to type, which may hold braces. */
   static final Column COMMAND = Column.plain("command", "command");
 
+  private static final Column[] COLUMNS = {
+    SHUTOFF, MOST, FLOW, HEAD, PRINTED, LIFT, DERATE, MARGIN, WATER, GOOD, POOR, YOURS, ENOUGH,
+    YOUR_HEAD, YOUR_FLOW, SHAPED
+  };
+
   private final Call call;
   private final Waterway way;
 
@@ -55,13 +60,26 @@ final class NeededAnswer {
             OperatingPoint.USUAL_MARGIN,
             way.water().density(),
             way.wants(every));
-    Answer answer =
-        new Answer(
-            SHUTOFF, MOST, FLOW, HEAD, PRINTED, LIFT, DERATE, MARGIN, WATER, GOOD, POOR, YOURS,
-            ENOUGH, YOUR_HEAD, YOUR_FLOW, SHAPED);
+    Answer answer = new Answer(COLUMNS);
     Row row = answer.row();
     fill(row, needed);
     words(answer, row);
+    workings(answer, row);
+    call.withTaken(answer);
+    next(answer, row);
+    return answer;
+  }
+
+  private void next(Answer answer, Row row) {
+    String lay =
+        call.again("pump", "--lift", "--bore", "--length", "--k", "--roughness", "--ridges")
+            + " --shutoff-head ... --max-flow ...";
+    answer.next(
+        row.with(Row.aside(COMMAND).set(COMMAND, lay)),
+        "look for a pump whose printed curve passes {flow_L_min} at {printed_head_m:up} or more; then lay it over:  {command}");
+  }
+
+  private static void workings(Answer answer, Row row) {
     answer.working(
         row,
         HEAD,
@@ -83,14 +101,6 @@ final class NeededAnswer {
         "Q = {flow_L_min}, H = {head_m}",
         "in the water; a good small pump takes about five times that, a poor one far more",
         "definition");
-    call.withTaken(answer);
-    String lay =
-        call.again("pump", "--lift", "--bore", "--length", "--k", "--roughness", "--ridges")
-            + " --shutoff-head ... --max-flow ...";
-    answer.next(
-        row.with(Row.aside(COMMAND).set(COMMAND, lay)),
-        "look for a pump whose printed curve passes {flow_L_min} at {printed_head_m:up} or more; then lay it over:  {command}");
-    return answer;
   }
 
   private void fill(Row row, PumpNeeded needed) {
@@ -141,6 +151,10 @@ final class NeededAnswer {
               ? "{yours_max_flow_L_min}: gives the wanted flow"
               : "{yours_max_flow_L_min}: does not give the wanted flow");
     }
+    minds(answer, row);
+  }
+
+  private void minds(Answer answer, Row row) {
     answer.mind(
         "two-numbers",
         row,

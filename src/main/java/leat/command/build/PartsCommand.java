@@ -70,6 +70,14 @@ public final class PartsCommand extends Command {
   static final Column ROOM = Column.of("pot_room_mm", "room between pots", Show.MM);
   static final Column FIT = Column.plain("pots_fit", "pots fit");
   static final Column WANTED = Column.plain("pots_for_crops", "pots for the crops");
+  private static final Column[] FIGURES = {
+    HEIGHT, TOTAL, POTS, TOP, NET, GROSS, SPOOLS, PRINT, DAYS,
+    ENERGY, FILAMENT, BY_MASS, COST_ENERGY, COST, DRY, OFF, ON, DECK,
+    LEFT, BOUGHT, PIECES_ALL, WHOLE
+  };
+  private static final Column[] TOWERS = {
+    TOWER, COUNT, MODULES, POTS, HEIGHT, TOP, REACH, IN_REACH, MOST, SPACING, ROOM, FIT, WANTED
+  };
 
   @Override
   public String name() {
@@ -97,52 +105,23 @@ public final class PartsCommand extends Command {
     Plan plan = call.plan();
     PartsOf parts = PartsOf.of(plan, (Integer) call.value("--modules"), call.taken());
     Double asked = call.above0("--reach");
-    Double own = new Subject(plan).ownLimit(Rules.find("reach"));
-    double reach = asked != null ? asked : own != null ? own : Tower.REACH;
+    Double told = asked != null ? asked : new Subject(plan).ownLimit(Rules.find("reach"));
     Answer rows = new Answer(PART, PIECES, EACH, PRINT_EACH, PRINT_ALL, MASS, PRICE).asList();
     Answer printed = new Answer(rows.columns());
     BuildList list = BuildOf.of(plan, parts.towers(), call.taken());
     parts(rows, printed, list);
-    Answer figures = new Answer(figures());
+    Answer figures = new Answer(FIGURES);
     Row sums = sums(figures.row(), parts, list);
     DeckOf deck = DeckOf.of(plan, parts, call.taken());
     sums.set(DECK, deck.pressure()).set(WHOLE, deck.wholeMass());
-    Answer towers = towers(parts, reach);
+    Answer towers = towers(parts, told == null ? Tower.REACH : told);
     rows.jsonObject(figures).array("parts", printed).array("towers", towers);
-    if (asked == null && own == null) {
+    if (told == null) {
       rows.taken(towers.row(0), "reach {reach_mm}");
     }
     new PartsText(call, plan, parts, list).write(rows, sums, towers);
     StandingWorkings.parts(rows, sums);
-    call.withTaken(rows);
-    return rows;
-  }
-
-  private static Column[] figures() {
-    return new Column[] {
-      HEIGHT,
-      TOTAL,
-      POTS,
-      TOP,
-      NET,
-      GROSS,
-      SPOOLS,
-      PRINT,
-      DAYS,
-      ENERGY,
-      FILAMENT,
-      BY_MASS,
-      COST_ENERGY,
-      COST,
-      DRY,
-      OFF,
-      ON,
-      DECK,
-      LEFT,
-      BOUGHT,
-      PIECES_ALL,
-      WHOLE
-    };
+    return call.withTaken(rows);
   }
 
   private static void parts(Answer rows, Answer printed, BuildList list) {
@@ -172,6 +151,16 @@ public final class PartsCommand extends Command {
   }
 
   private static Row sums(Row row, PartsOf parts, BuildList list) {
+    tallest(row, parts);
+    printed(row, list);
+    WetMass mass = parts.mass();
+    return row.set(POTS, parts.pots())
+        .set(DRY, mass.dry())
+        .set(OFF, mass.off())
+        .set(ON, parts.runs() ? Double.valueOf(mass.on()) : null);
+  }
+
+  private static void tallest(Row row, PartsOf parts) {
     double height = 0;
     double total = 0;
     Double top = null;
@@ -182,13 +171,12 @@ public final class PartsCommand extends Command {
       Double pot = tower.topPot();
       top = top == null || pot != null && pot > top ? pot : top;
     }
+    row.set(HEIGHT, height).set(TOTAL, total).set(TOP, top);
+  }
+
+  private static void printed(Row row, BuildList list) {
     PrintRun run = list.run();
-    WetMass mass = parts.mass();
-    return row.set(HEIGHT, height)
-        .set(TOTAL, total)
-        .set(POTS, parts.pots())
-        .set(TOP, top)
-        .set(NET, list.net())
+    row.set(NET, list.net())
         .set(GROSS, list.gross())
         .set(SPOOLS, (int) list.spools())
         .set(PRINT, run.machineTime())
@@ -198,19 +186,13 @@ public final class PartsCommand extends Command {
         .set(BY_MASS, list.filamentCostByMass())
         .set(COST_ENERGY, list.energyCost())
         .set(COST, list.total())
-        .set(DRY, mass.dry())
-        .set(OFF, mass.off())
-        .set(ON, parts.runs() ? Double.valueOf(mass.on()) : null)
         .set(LEFT, list.leftOnSpools())
         .set(BOUGHT, list.purchasesCost())
         .set(PIECES_ALL, list.pieces());
   }
 
   private static Answer towers(PartsOf parts, double reach) {
-    Answer answer =
-        new Answer(
-            TOWER, COUNT, MODULES, POTS, HEIGHT, TOP, REACH, IN_REACH, MOST, SPACING, ROOM, FIT,
-            WANTED);
+    Answer answer = new Answer(TOWERS);
     for (int t = 0; t < parts.size(); t++) {
       Tower tower = parts.tower(t);
       answer

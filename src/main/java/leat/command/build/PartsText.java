@@ -1,17 +1,22 @@
 package leat.command.build;
 
 import leat.answer.Answer;
+import leat.answer.Column;
 import leat.answer.Phrase;
 import leat.answer.Row;
+import leat.answer.Show;
 import leat.cli.Call;
 import leat.parts.BuildList;
 import leat.parts.Material;
 import leat.parts.PotRing;
 import leat.plan.Plan;
+import leat.quantity.Units;
 import leat.system.PartsOf;
 
 /** The words of {@code leat parts}. */
 final class PartsText {
+  private static final Column SOFTENS = Column.of("softens_C", "softens", Show.C.digits(2));
+
   private final Call call;
   private final Plan plan;
   private final PartsOf parts;
@@ -142,13 +147,7 @@ final class PartsText {
   }
 
   private void cautions(Answer answer, Row sums) {
-    if (list.filamentCost() == null) {
-      answer.mind("no-prices", "no money: prices.filament is not known.");
-    } else if (list.energyCost() == null) {
-      answer.mind("no-tariff", "energy is not in the cost: tariff.price is not known.");
-    } else if (plan.section("tariff").sections("bands").size() > 0) {
-      answer.mind("tariff-bands", "energy at the plain price: when it prints is not known.");
-    }
+    prices(answer);
     if (sums.get(PartsCommand.ON) == null) {
       answer.mind("no-flow", "mass while it runs needs towers[].wanted and the riser.");
     }
@@ -156,15 +155,29 @@ final class PartsText {
       answer.mind("days-too-full", "so many prints do not fit into a day: it takes more days.");
     }
     for (int i = 0; i < list.stockCount(); i++) {
-      Material material = Material.named(list.stock(i).name());
-      if (material == Material.PLA) {
-        answer.mind(
-            "pla-in-sun",
-            "PLA softens from 60 C and sags on a dark wall in sun; ASA is made for weather.");
-      }
+      material(answer, Material.named(list.stock(i).name()));
     }
     answer.mind(
         "food",
         "a printed part is no food-safe part: layers hold residues and germs. Pots of one size vary by some mm: measure them.");
+  }
+
+  private void prices(Answer answer) {
+    if (list.filamentCost() == null) {
+      answer.mind("no-prices", "no money: prices.filament is not known.");
+    } else if (list.energyCost() == null) {
+      answer.mind("no-tariff", "energy is not in the cost: tariff.price is not known.");
+    } else if (plan.section("tariff").sections("bands").size() > 0) {
+      answer.mind("tariff-bands", "energy at the plain price: when it prints is not known.");
+    }
+  }
+
+  private static void material(Answer answer, Material material) {
+    if (material == Material.PLA) {
+      answer.mind(
+          "pla-in-sun",
+          Row.aside(SOFTENS).set(SOFTENS, Units.C.toBase(material.softensCelsius())),
+          "PLA softens from {softens_C} and sags on a dark wall in sun; ASA is made for weather.");
+    }
   }
 }

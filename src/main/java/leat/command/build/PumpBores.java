@@ -30,6 +30,23 @@ final class PumpBores {
   static final Column PAYS = Column.plain("pays", "pays");
   static final Column WANTED = Column.of("wanted_L_min", "wanted", Show.L_MIN);
   static final Column NOW = Column.of("present_flow_L_min", "now", Show.L_MIN);
+  private static final Column[] COLUMNS = {
+    TUBE,
+    FAMILY,
+    BORE,
+    TOWER,
+    FLOW,
+    POOREST,
+    VELOCITY,
+    MARGIN,
+    GAIN,
+    PRESENT,
+    PAYS,
+    WANTED,
+    NOW,
+    PRESENT_BORE,
+    TubePrices.PRICE
+  };
 
   private final Call call;
   private final Waterway way;
@@ -49,35 +66,38 @@ final class PumpBores {
     List<Bore> bores = Bores.family(family, false);
     List<BoreTable.Towers> rows =
         BoreTable.towers(way.curve(), way.manifold(level), risers, section, bores);
-    double now = way.flows(level).flow(risers[0]);
-    Answer answer =
-        new Answer(
-                TUBE,
-                FAMILY,
-                BORE,
-                TOWER,
-                FLOW,
-                POOREST,
-                VELOCITY,
-                MARGIN,
-                GAIN,
-                PRESENT,
-                PAYS,
-                WANTED,
-                NOW,
-                PRESENT_BORE,
-                TubePrices.PRICE)
-            .asList();
+    Answer answer = new Answer(COLUMNS).asList();
     TubePrices prices = new TubePrices(call.plan());
-    for (int i = 0; i < rows.size(); i++) {
-      fill(answer.row(), rows.get(i), risers[0], present.bore(), now);
-      answer.row(i).set(TubePrices.PRICE, prices.of(rows.get(i).bore()));
-    }
+    fill(answer, rows, prices, present.bore(), way.flows(level).flow(risers[0]));
     sentence(answer, rows, present.bore());
     answer.figure("now", answer.row(0), "{present_bore_mm}", "{present_flow_L_min}");
     prices.table(answer, bores, TUBE, FLOW, POOREST, VELOCITY, GAIN);
     prices.mind(answer);
     minds(answer, family);
+    working(answer);
+    MeasuredWords.say(answer, way.believed(), "");
+    call.withTaken(answer);
+    next(answer);
+    return answer;
+  }
+
+  private void fill(
+      Answer answer, List<BoreTable.Towers> rows, TubePrices prices, double present, double now) {
+    for (int i = 0; i < rows.size(); i++) {
+      fill(answer.row(), rows.get(i), present, now);
+      answer.row(i).set(TubePrices.PRICE, prices.of(rows.get(i).bore()));
+    }
+  }
+
+  private void next(Answer answer) {
+    answer.next(
+        call.again("pump", "--family", "--tower", "--level", "--lift", "--length")
+            + (call.hasPlan()
+                ? " --set \"towers[" + tower + "].riser.bore=...\"   to see the whole tower with it"
+                : " --bore ...   to see the whole tower with it"));
+  }
+
+  private static void working(Answer answer) {
     answer.working(
         answer.row(0),
         FLOW,
@@ -85,17 +105,9 @@ final class PumpBores {
         "bore {bore_mm}, speed {velocity_m_s}",
         "tubes of 4 to 50 mm",
         "energy balance; losses of leat head; inside sizes of the tubes' standards");
-    MeasuredWords.say(answer, way.believed(), "");
-    call.withTaken(answer);
-    answer.next(
-        call.again("pump", "--family", "--tower", "--level", "--lift", "--length")
-            + (call.hasPlan()
-                ? " --set \"towers[" + tower + "].riser.bore=...\"   to see the whole tower with it"
-                : " --bore ...   to see the whole tower with it"));
-    return answer;
   }
 
-  private void fill(Row row, BoreTable.Towers tube, int riser, double present, double now) {
+  private void fill(Row row, BoreTable.Towers tube, double present, double now) {
     row.set(TUBE, tube.bore().name())
         .set(FAMILY, tube.bore().family())
         .set(BORE, tube.bore().bore())
@@ -103,7 +115,7 @@ final class PumpBores {
         .set(FLOW, tube.flow())
         .set(POOREST, PumpCommand.orNull(tube.poorestFlow()))
         .set(VELOCITY, tube.speed())
-        .set(MARGIN, tube.flows().margin(riser))
+        .set(MARGIN, tube.flows().margin(way.risersOf(tower)[0]))
         .set(GAIN, PumpCommand.orNull(tube.gain()))
         .set(PRESENT, Bores.same(tube.bore(), present))
         .set(PAYS, tube.pays())
@@ -113,18 +125,8 @@ final class PumpBores {
   }
 
   private void sentence(Answer answer, List<BoreTable.Towers> rows, double present) {
-    Double wanted = PumpCommand.orNull(way.wanted(tower));
-    if (wanted != null) {
-      Optional<BoreTable.Towers> enough = BoreTable.narrowestFor(rows, wanted);
-      Row row = answer.row(enough.isPresent() ? rows.indexOf(enough.get()) : rows.size() - 1);
-      answer.sentence(
-          row,
-          enough.isPresent()
-              ? "The narrowest tube that gives {tower} the {wanted_L_min} it wants is {tube}: {flow_L_min} with the valve open."
-              : "No tube of this kind gives {tower} the {wanted_L_min} it wants; the widest, {tube}, gives {flow_L_min}.");
-      if (enough.isEmpty()) {
-        answer.no();
-      }
+    if (way.wanted(tower).isPresent()) {
+      enough(answer, rows, way.wanted(tower).getAsDouble());
       return;
     }
     Optional<BoreTable.Towers> next = BoreTable.nextThatPays(rows, present);
@@ -134,6 +136,19 @@ final class PumpBores {
         next.isPresent()
             ? "The next wider tube that pays is {tube}: {flow_L_min} in place of {present_flow_L_min}."
             : "No wider tube of this kind pays: the flow is {present_flow_L_min} now.");
+  }
+
+  private static void enough(Answer answer, List<BoreTable.Towers> rows, double wanted) {
+    Optional<BoreTable.Towers> enough = BoreTable.narrowestFor(rows, wanted);
+    Row row = answer.row(enough.isPresent() ? rows.indexOf(enough.get()) : rows.size() - 1);
+    answer.sentence(
+        row,
+        enough.isPresent()
+            ? "The narrowest tube that gives {tower} the {wanted_L_min} it wants is {tube}: {flow_L_min} with the valve open."
+            : "No tube of this kind gives {tower} the {wanted_L_min} it wants; the widest, {tube}, gives {flow_L_min}.");
+    if (enough.isEmpty()) {
+      answer.no();
+    }
   }
 
   private static void minds(Answer answer, String family) {

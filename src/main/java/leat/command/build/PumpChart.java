@@ -19,6 +19,17 @@ final class PumpChart {
             "Pump and risers: they meet at the flow that runs",
             Axis.of("flow of all towers", Show.L_MIN),
             Axis.of("head", Show.M));
+    pump(chart, way);
+    for (int l = levels.length - 1; l >= 0; l--) {
+      PumpPicture.Curve risers = PumpPicture.ofRisers(way, levels[l]);
+      chart.line("risers, tank " + names[l], risers.flows(), risers.heads());
+    }
+    points(chart, way, levels, names);
+    band(chart, way);
+    return chart;
+  }
+
+  private static void pump(Chart chart, Waterway way) {
     PumpPicture.Curve printed = PumpPicture.of(way.printed());
     PumpPicture.Curve pump = PumpPicture.of(way.curve());
     if (way.believed().kind() == Derate.Kind.NOT_NAMED) {
@@ -27,13 +38,6 @@ final class PumpChart {
       chart.line("pump as believed", pump.flows(), pump.heads());
       chart.line("pump as printed", printed.flows(), printed.heads());
     }
-    for (int l = levels.length - 1; l >= 0; l--) {
-      PumpPicture.Curve risers = PumpPicture.ofRisers(way, levels[l]);
-      chart.line("risers, tank " + names[l], risers.flows(), risers.heads());
-    }
-    points(chart, way, levels, names);
-    band(chart, way);
-    return chart;
   }
 
   private static void points(Chart chart, Waterway way, double[] levels, String[] names) {

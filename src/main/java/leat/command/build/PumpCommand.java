@@ -12,8 +12,11 @@ import leat.cli.Command;
 import leat.cli.CommandErrors;
 import leat.cli.Flag;
 import leat.command.MeasuredWords;
+import leat.hydraulics.Cap;
 import leat.hydraulics.Derate;
+import leat.hydraulics.Film;
 import leat.hydraulics.ManifoldFlow;
+import leat.hydraulics.OperatingPoint;
 import leat.hydraulics.PumpCurve;
 import leat.plan.Plan;
 import leat.plan.Refused;
@@ -52,52 +55,13 @@ public final class PumpCommand extends Command {
   static final Column EFFICIENCY = Column.of("efficiency_pct", "wire to water", Show.PERCENT);
   static final Column STATUS = Column.plain("status", "status");
   static final Column[] ONE = {
-    FLOW,
-    HEAD,
-    REACHES,
-    MARGIN,
-    MARGIN_PCT,
-    FILL,
-    RISER,
-    BACK,
-    POWER,
-    VELOCITY,
-    DERATE,
-    DERATE_HIGH,
-    FLOW_70,
-    EFFICIENCY,
-    VALVE_HEAD,
-    VALVE_K,
-    LITRE,
-    STATUS
+    FLOW, HEAD, REACHES, MARGIN, MARGIN_PCT, FILL, RISER, BACK, POWER,
+    VELOCITY, DERATE, DERATE_HIGH, FLOW_70, EFFICIENCY, VALVE_HEAD, VALVE_K, LITRE, STATUS
   };
   static final Column[] PLAN = {
-    TOWER,
-    AT,
-    LEVEL,
-    FLOW,
-    HEAD,
-    REACHES,
-    MARGIN,
-    MARGIN_PCT,
-    FILL,
-    RISER,
-    BACK,
-    POWER,
-    VELOCITY,
-    FILM,
-    FILM_SPEED,
-    TRANSIT,
-    PUSH,
-    HOLD,
-    DERATE,
-    DERATE_HIGH,
-    FLOW_70,
-    EFFICIENCY,
-    VALVE_HEAD,
-    VALVE_K,
-    LITRE,
-    STATUS
+    TOWER, AT, LEVEL, FLOW, HEAD, REACHES, MARGIN, MARGIN_PCT, FILL,
+    RISER, BACK, POWER, VELOCITY, FILM, FILM_SPEED, TRANSIT, PUSH, HOLD,
+    DERATE, DERATE_HIGH, FLOW_70, EFFICIENCY, VALVE_HEAD, VALVE_K, LITRE, STATUS
   };
 
   @Override
@@ -125,14 +89,7 @@ public final class PumpCommand extends Command {
     oneQuestion(call);
     Plan plan = call.plan();
     if (call.has("--needed")) {
-      if (!call.hasPlan() && !call.has("--lift")) {
-        throw call.needs("--lift");
-      }
-      return new NeededAnswer(
-              call,
-              Waterway.ofPipes(
-                  plan, call.quantity("--temperature"), call.quantity("--lift"), call.taken()))
-          .answer();
+      return needed(call);
     }
     if (!PumpOf.isKnown(plan.section("pump")) && !call.hasPlan()) {
       throw new Refused(
@@ -143,9 +100,7 @@ public final class PumpCommand extends Command {
     if (call.has("--balance")) {
       BalanceAnswer.accept(this, call);
     }
-    if (!call.hasPlan() && !call.has("--lift")) {
-      throw call.needs("--lift");
-    }
+    needLift(call);
     Waterway way =
         Waterway.of(plan, call.quantity("--temperature"), call.quantity("--lift"), call.taken());
     if (call.has("--measured")) {
@@ -157,19 +112,29 @@ public final class PumpCommand extends Command {
     if (call.has("--bores")) {
       return new PumpBores(call, way, HeadInput.tower(call, way)).answer(levels(call, way)[0]);
     }
+    return flows(call, way);
+  }
+
+  private static void needLift(Call call) {
+    if (!call.hasPlan() && !call.has("--lift")) {
+      throw call.needs("--lift");
+    }
+  }
+
+  private static Answer needed(Call call) {
+    needLift(call);
+    Waterway way =
+        Waterway.ofPipes(
+            call.plan(), call.quantity("--temperature"), call.quantity("--lift"), call.taken());
+    return new NeededAnswer(call, way).answer();
+  }
+
+  private static Answer flows(Call call, Waterway way) {
     Answer answer = call.hasPlan() ? new Answer(PLAN).asList() : new Answer(ONE);
     double[] levels = levels(call, way);
     List<List<TowerAt>> states = new ArrayList<>();
     for (int l = 0; l < levels.length; l++) {
-      states.add(
-          rows(
-              call,
-              answer,
-              way,
-              levels[l],
-              levels.length == 1
-                  ? (call.has("--level") ? "level" : "lift")
-                  : l == 0 ? "low" : "full"));
+      states.add(rows(call, answer, way, levels[l], at(call, l, levels.length)));
     }
     new PumpWords(call, answer, way, states, levels).write();
     PumpWorkings.flows(answer, answer.row(0), way, states.get(0).get(0));
@@ -181,6 +146,14 @@ public final class PumpCommand extends Command {
     }
     call.withTaken(answer);
     return anyDry(states) && !wateredByValves(call, way, levels[0]) ? answer.no() : answer;
+  }
+
+  /** Word for the level of the tank. */
+  private static String at(Call call, int level, int levels) {
+    if (levels == 1) {
+      return call.has("--level") ? "level" : "lift";
+    }
+    return level == 0 ? "low" : "full";
   }
 
   /** What is asked: one thing at a time. */
@@ -223,7 +196,8 @@ public final class PumpCommand extends Command {
     return false;
   }
 
-  private List<TowerAt> rows(Call call, Answer answer, Waterway way, double level, String at) {
+  private static List<TowerAt> rows(
+      Call call, Answer answer, Waterway way, double level, String at) {
     ManifoldFlow flows = way.flows(level);
     boolean told = way.believed().kind() != Derate.Kind.NOT_NAMED;
     ManifoldFlow usual = told ? null : way.flowsAt(PumpCurve.USUAL_DERATE_WORN, level);
@@ -238,21 +212,25 @@ public final class PumpCommand extends Command {
         row.set(FLOW_70, usual.flow(way.riserOf(t)));
       }
       if (valves.areWanted()) {
-        row.set(VALVE_HEAD, valves.of(t).valveHead())
-            .set(VALVE_K, valves.of(t).valveK())
-            .set(LITRE, valves.litreIn(t));
-        if (!valves.of(t).reachable() && tower.reaches()) {
-          row.set(STATUS, "wanted-flow-not-reachable");
-        }
+        valve(row, valves, t, tower.reaches());
       }
       if (call.hasPlan()) {
         row.set(TOWER, tower.name())
             .set(AT, at)
             .set(LEVEL, call.has("--lift") ? null : Double.valueOf(level));
-        PumpWords.film(row, tower);
+        film(row, tower);
       }
     }
     return towers;
+  }
+
+  private static void valve(Row row, Valves valves, int t, boolean reaches) {
+    row.set(VALVE_HEAD, valves.of(t).valveHead())
+        .set(VALVE_K, valves.of(t).valveK())
+        .set(LITRE, valves.litreIn(t));
+    if (!valves.of(t).reachable() && reaches) {
+      row.set(STATUS, "wanted-flow-not-reachable");
+    }
   }
 
   private static void fill(Row row, TowerAt tower, ManifoldFlow flows, Waterway way) {
@@ -269,13 +247,24 @@ public final class PumpCommand extends Command {
         .set(DERATE, nothingCame(way) ? null : Double.valueOf(way.derate()))
         .set(DERATE_HIGH, nothingCame(way) ? orNull(way.believed().high()) : null)
         .set(EFFICIENCY, way.efficiency(flows))
-        .set(
-            STATUS,
-            !tower.reaches()
-                ? "no-flow"
-                : flows.status() == leat.hydraulics.OperatingPoint.Status.RUN_OUT
-                    ? "run-out"
-                    : "flow");
+        .set(STATUS, tower.reaches() ? status(flows) : "no-flow");
+  }
+
+  private static String status(ManifoldFlow flows) {
+    return flows.status() == OperatingPoint.Status.RUN_OUT ? "run-out" : "flow";
+  }
+
+  private static void film(Row row, TowerAt tower) {
+    Film film = tower.film();
+    if (film != null) {
+      row.set(FILM, film.thickness())
+          .set(FILM_SPEED, film.meanSpeed())
+          .set(TRANSIT, film.transitTime());
+    }
+    Cap cap = tower.cap();
+    if (cap != null) {
+      row.set(PUSH, cap.jetForce()).set(HOLD, cap.holdDown());
+    }
   }
 
   /** A bucket that stayed empty tells a ceiling only. */

@@ -103,6 +103,10 @@ final class PumpMinds {
           row,
           "{name}: under {least_margin_pct} of margin the pump's wear and a little slime decide.");
     }
+    film(row, film);
+  }
+
+  private void film(Row row, Film film) {
     if (film != null && film.indicationOnly()) {
       answer.mind(
           "film-range",

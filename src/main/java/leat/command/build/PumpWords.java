@@ -45,19 +45,6 @@ final class PumpWords {
     this.levels = levels;
   }
 
-  static void film(Row row, TowerAt tower) {
-    Film film = tower.film();
-    if (film != null) {
-      row.set(PumpCommand.FILM, film.thickness())
-          .set(PumpCommand.FILM_SPEED, film.meanSpeed())
-          .set(PumpCommand.TRANSIT, film.transitTime());
-    }
-    Cap cap = tower.cap();
-    if (cap != null) {
-      row.set(PumpCommand.PUSH, cap.jetForce()).set(PumpCommand.HOLD, cap.holdDown());
-    }
-  }
-
   void write() {
     answer.sentence(sentence());
     if (way.towers() > 1) {
@@ -206,30 +193,26 @@ final class PumpWords {
   }
 
   private void figures() {
-    int n = way.towers();
-    Phrase[] flow = new Phrase[n];
-    Phrase[] margin = new Phrase[n];
-    Phrase[] fill = new Phrase[n];
-    Phrase[] back = new Phrase[n];
     boolean two = states.size() == 2;
-    for (int t = 0; t < n; t++) {
-      Row low = row(t, 0);
-      boolean share = lowest().get(t).marginShare().isPresent();
-      flow[t] = Answer.filled(low, two ? "{flow_L_min!} / {full_flow_L_min}" : "{flow_L_min}");
-      margin[t] = Answer.filled(low, share ? "{margin_m}, {margin_pct}" : "{margin_m}");
-      fill[t] =
-          Answer.filled(
-              low, lowest().get(t).fillTime().isPresent() ? "after {fill_time_s}" : "never");
-      back[t] = Answer.filled(low, "{drain_back_L}");
-    }
-    answer.figure(two ? "flow, low / full" : "flow", flow);
-    answer.figure("margin over the lift", margin);
-    answer.figure("water to the top", fill);
+    String flow = two ? "{flow_L_min!} / {full_flow_L_min}" : "{flow_L_min}";
+    each(two ? "flow, low / full" : "flow", PumpCommand.FLOW, flow, flow);
+    each("margin over the lift", PumpCommand.MARGIN_PCT, "{margin_m}, {margin_pct}", "{margin_m}");
+    each("water to the top", PumpCommand.FILL, "after {fill_time_s}", "never");
     if (hasFilm()) {
       filmFigures();
     }
-    answer.figure("drains back", back);
+    each("drains back", PumpCommand.BACK, "{drain_back_L}", "{drain_back_L}");
     valves();
+  }
+
+  /** A figure of each tower, in other words where a value is unknown. */
+  private void each(String label, Column known, String template, String otherwise) {
+    Phrase[] cells = new Phrase[way.towers()];
+    for (int t = 0; t < cells.length; t++) {
+      boolean is = answer.row(t).get(known) != null;
+      cells[t] = Answer.filled(row(t, 0), is ? template : otherwise);
+    }
+    answer.figure(label, cells);
   }
 
   /** The jug that a reader of this text has at hand. */
@@ -250,24 +233,26 @@ final class PumpWords {
     Phrase[] film = new Phrase[way.towers()];
     Phrase[] push = new Phrase[way.towers()];
     for (int t = 0; t < film.length; t++) {
-      Row low = row(t, 0);
-      Cap cap = highest().get(t).cap();
       film[t] =
           lowest().get(t).film() == null
               ? Phrase.of("-")
-              : Answer.filled(low, "{film_mm}, {film_speed_m_s}, down in {transit_s}");
-      push[t] =
-          cap == null
-              ? Phrase.of("-")
-              : Answer.filled(
-                  row(t, states.size() - 1),
-                  cap.liftsAgainstGrip()
-                      ? "{push_N}, held by {hold_down_N}: lifts"
-                      : "{push_N}, held by {hold_down_N}");
+              : Answer.filled(row(t, 0), "{film_mm}, {film_speed_m_s}, down in {transit_s}");
+      push[t] = push(t, highest().get(t).cap());
     }
     answer.figure("film", film);
     answer.figure("push on the cap", push);
     WallWords.write(answer, way, lowest());
+  }
+
+  private Phrase push(int t, Cap cap) {
+    if (cap == null) {
+      return Phrase.of("-");
+    }
+    return Answer.filled(
+        row(t, states.size() - 1),
+        cap.liftsAgainstGrip()
+            ? "{push_N}, held by {hold_down_N}: lifts"
+            : "{push_N}, held by {hold_down_N}");
   }
 
   private void valves() {
@@ -278,17 +263,7 @@ final class PumpWords {
     }
     Phrase[] cells = new Phrase[way.towers()];
     for (int t = 0; t < cells.length; t++) {
-      double jug = usualJug(call);
-      Row filling =
-          Row.aside(JUG, JUG_TIME)
-              .set(JUG, jug)
-              .set(JUG_TIME, Throttle.secondsFor(jug, valves.of(t).wantedFlow()));
-      cells[t] =
-          Answer.filled(
-              row(t, 0).with(filling),
-              valves.of(t).reachable()
-                  ? "{jug_L} in {jug_s}, {valve_head_m} held back"
-                  : "leave it open: {wanted_L_min} is more than it gets");
+      cells[t] = valve(row(t, 0), valves, t);
     }
     answer.figure(
         levels.length == 2 ? "close the valve, at the refill mark" : "close the valve to", cells);
@@ -298,5 +273,16 @@ final class PumpWords {
           "wanted-flow-not-reachable",
           "the wanted flow is more than the tower gets with the valve open.");
     }
+  }
+
+  private Phrase valve(Row row, Valves valves, int t) {
+    double jug = usualJug(call);
+    Row filling = Row.aside(JUG, JUG_TIME).set(JUG, jug);
+    filling.set(JUG_TIME, Throttle.secondsFor(jug, valves.of(t).wantedFlow()));
+    return Answer.filled(
+        row.with(filling),
+        valves.of(t).reachable()
+            ? "{jug_L} in {jug_s}, {valve_head_m} held back"
+            : "leave it open: {wanted_L_min} is more than it gets");
   }
 }

@@ -39,6 +39,11 @@ final class PumpWorkings {
         "head there {head_m}, lift {lift_m}, share {derate_pct}",
         "steady flow, full pipe",
         BALANCE);
+    water(answer, row);
+    film(answer, row, tower.film());
+  }
+
+  private static void water(Answer answer, Row row) {
     answer.working(
         row,
         PumpCommand.FILL,
@@ -53,7 +58,6 @@ final class PumpWorkings {
         "Q = {flow_L_min}, H = {head_m}",
         "in the water, not from the socket",
         "definition");
-    film(answer, row, tower.film());
   }
 
   private static void film(Answer answer, Row row, Film film) {

@@ -60,6 +60,9 @@ public final class TankCommand extends Command {
   private static final Column RISE = Column.of("rise_mm", "rise", Show.MM);
   private static final Column FILE = Column.plain("file", "file");
 
+  static final String DRAWN_SIZES =
+      "from drawn sizes; a filled wall bulges, 1 to 3 % more at the top. Pour known amounts to know.";
+
   @Override
   public String name() {
     return "tank";
@@ -103,14 +106,7 @@ public final class TankCommand extends Command {
   private Answer levels(Call call, Section section, Tank tank) {
     Answer answer =
         new Answer(LEVEL, VOLUME, ABOVE_LOW, TO_FULL, TO_RIM, MM_PER_L, AREA, DRAIN, LEFT);
-    List<Object> asked = call.values("--level");
-    for (int i = 0; i < asked.size(); i++) {
-      row(answer, section, tank, (Double) asked.get(i), call.taken());
-    }
-    List<Object> volumes = call.values("--volume");
-    for (int i = 0; i < volumes.size(); i++) {
-      row(answer, section, tank, level(call, tank, (Double) volumes.get(i), i), call.taken());
-    }
+    rows(call, answer, section, tank);
     Row first = answer.row(0);
     sentence(answer, first);
     if (answer.size() > 1) {
@@ -129,21 +125,32 @@ public final class TankCommand extends Command {
         "inside sizes as drawn; a filled wall bulges 1 to 3 %",
         "solid geometry: prisms, frustums, caps");
     chart(call, answer, tank, section);
-    call.withTaken(answer);
+    return drawn(call, call.withTaken(answer));
+  }
+
+  private void rows(Call call, Answer answer, Section section, Tank tank) {
+    List<Object> asked = call.values("--level");
+    for (int i = 0; i < asked.size(); i++) {
+      row(answer, section, tank, (Double) asked.get(i), call.taken());
+    }
+    List<Object> volumes = call.values("--volume");
+    for (int i = 0; i < volumes.size(); i++) {
+      row(answer, section, tank, level(call, tank, (Double) volumes.get(i), i), call.taken());
+    }
+  }
+
+  /** What the tank's shape comes from: rows of a dipstick, or drawn sizes. */
+  private static Answer drawn(Call call, Answer answer) {
     if (call.has("--dipstick")) {
-      answer.taken(
+      return answer.taken(
           Row.aside(FILE).set(FILE, call.text("--dipstick")),
           "straight between the rows of {file}");
-      return answer;
     }
-    answer.mind(
-        "drawn-sizes",
-        "from drawn sizes; a filled wall bulges, 1 to 3 % more at the top. Pour known amounts to know.");
-    answer.next(
+    answer.mind("drawn-sizes", DRAWN_SIZES);
+    return answer.next(
         call.again("tank", SHAPE)
             + (call.us() ? " --every 1in" : " --every 10mm")
             + " --format csv -o dipstick.csv");
-    return answer;
   }
 
   static void chart(Call call, Answer answer, Tank tank, Section section) {

@@ -33,6 +33,10 @@ final class TankDipstick {
       levels[i] = table.quantity(i, levelAt, Units.MM);
       volumes[i] = table.quantity(i, volumeAt, Units.L);
     }
+    return strapping(call, table, levels, volumes);
+  }
+
+  private static Tank strapping(Call call, RowTable table, double[] levels, double[] volumes) {
     int[] order = Pours.order(levels);
     try {
       return new StrappingTable(
@@ -52,15 +56,7 @@ final class TankDipstick {
                 TankCommand.LEVEL, TankCommand.VOLUME, TankCommand.ABOVE_LOW, TankCommand.MM_PER_L)
             .asList();
     List<Dipstick.Mark> marks = Dipstick.marks(tank, call.above0("--every"), section.maybe("low"));
-    for (int i = 0; i < marks.size(); i++) {
-      Dipstick.Mark mark = marks.get(i);
-      answer
-          .row()
-          .set(TankCommand.LEVEL, mark.level())
-          .set(TankCommand.VOLUME, mark.volume())
-          .set(TankCommand.ABOVE_LOW, mark.aboveLow())
-          .set(TankCommand.MM_PER_L, mark.levelPerVolume());
-    }
+    fill(answer, marks);
     answer.sentence(
         Row.aside(MARKS, TankCommand.VOLUME)
             .set(MARKS, marks.size())
@@ -70,8 +66,18 @@ final class TankDipstick {
         TankCommand.LEVEL, TankCommand.VOLUME, TankCommand.ABOVE_LOW, TankCommand.MM_PER_L);
     TankCommand.chart(call, answer, tank, section);
     call.withTaken(answer);
-    return answer.mind(
-        "drawn-sizes",
-        "from drawn sizes; a filled wall bulges, 1 to 3 % more at the top. Pour known amounts to know.");
+    return answer.mind("drawn-sizes", TankCommand.DRAWN_SIZES);
+  }
+
+  private static void fill(Answer answer, List<Dipstick.Mark> marks) {
+    for (int i = 0; i < marks.size(); i++) {
+      Dipstick.Mark mark = marks.get(i);
+      answer
+          .row()
+          .set(TankCommand.LEVEL, mark.level())
+          .set(TankCommand.VOLUME, mark.volume())
+          .set(TankCommand.ABOVE_LOW, mark.aboveLow())
+          .set(TankCommand.MM_PER_L, mark.levelPerVolume());
+    }
   }
 }

@@ -27,25 +27,29 @@ final class WallWords {
       if (films == null) {
         continue;
       }
-      Stack stack = tower.stack();
-      for (int i = 0; i < stack.kinds(); i++) {
-        Row row = Row.aside(NAME, MODULE, FILM, FROM, TO);
-        row.set(NAME, tower.name())
-            .set(MODULE, stack.name(i))
-            .set(FILM, films.films().get(i).thickness())
-            .set(FROM, stack.wall(i).least())
-            .set(TO, stack.wall(i).most());
-        answer.figure(
-            towers.size() == 1 ? stack.name(i) : tower.name() + ", " + stack.name(i),
-            row,
-            "{film_mm} of film; {from_L_min} to {to_L_min} suit its wall");
-      }
+      modules(answer, tower, films, towers.size() == 1);
       if (!tower.wallsWant().suitsAll()) {
         answer.mind(
             "walls-differ",
             Row.aside(NAME).set(NAME, tower.name()),
             "{name}: no flow suits its widest and its narrowest module; two towers would do better.");
       }
+    }
+  }
+
+  private static void modules(Answer answer, TowerAt tower, WallFilms films, boolean one) {
+    Stack stack = tower.stack();
+    for (int i = 0; i < stack.kinds(); i++) {
+      Row row = Row.aside(NAME, MODULE, FILM, FROM, TO);
+      row.set(NAME, tower.name())
+          .set(MODULE, stack.name(i))
+          .set(FILM, films.films().get(i).thickness())
+          .set(FROM, stack.wall(i).least())
+          .set(TO, stack.wall(i).most());
+      answer.figure(
+          one ? stack.name(i) : tower.name() + ", " + stack.name(i),
+          row,
+          "{film_mm} of film; {from_L_min} to {to_L_min} suit its wall");
     }
   }
 }

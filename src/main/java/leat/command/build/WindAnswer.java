@@ -43,8 +43,8 @@ final class WindAnswer {
       passes &= standing.passes(state, pressure);
     }
     Answer figures = new Answer(WindColumns.site());
-    Row site =
-        site(figures.row(), WindOf.terrain(plan.section("site"))).set(WindColumns.PASSES, passes);
+    Row site = site(figures.row(), WindOf.terrain(plan.section("site")));
+    site.set(WindColumns.PASSES, passes);
     Answer joints = joints();
     Answer lines = lines();
     states
@@ -53,6 +53,11 @@ final class WindAnswer {
         .array("joints", joints)
         .array("lines", lines);
     new WindText(call, standing, wind, pressure, density).write(states, site, joints, lines);
+    end(states, site);
+    return passes ? states : states.no();
+  }
+
+  private void end(Answer states, Row site) {
     for (int i = 0; i < states.size(); i++) {
       StandingWorkings.wind(states, states.row(i).with(site));
     }
@@ -60,7 +65,6 @@ final class WindAnswer {
       states.chart(WindChart.of(standing, pressure));
     }
     call.withTaken(states);
-    return passes ? states : states.no();
   }
 
   private Row site(Row row, Terrain terrain) {

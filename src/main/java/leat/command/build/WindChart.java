@@ -19,6 +19,15 @@ final class WindChart {
             "Safety against tipping in the site's gust, as the tank fills",
             Axis.of("solution in the tank", Show.L),
             Axis.number("safety factor", 3));
+    plants(chart, standing, volumes, pressure);
+    chart.fromZero().limit("wanted", Equilibrium.LEAST_SAFETY);
+    for (Situation state : standing.states()) {
+      chart.mark(state.word(), state.volume());
+    }
+    return chart;
+  }
+
+  private static void plants(Chart chart, StandingOf standing, double[] volumes, double pressure) {
     chart.line(
         "plants grown",
         volumes,
@@ -27,10 +36,5 @@ final class WindChart {
         "plants young",
         volumes,
         StandingPicture.safety(standing, volumes, Situation.YOUNG, pressure));
-    chart.fromZero().limit("wanted", Equilibrium.LEAST_SAFETY);
-    for (Situation state : standing.states()) {
-      chart.mark(state.word(), state.volume());
-    }
-    return chart;
   }
 }

@@ -38,6 +38,67 @@ public final class WindCommand extends Command {
     "--anchor"
   };
 
+  private static final Flag[] FLAGS = {
+    Flag.of(
+            "--state",
+            "VOLUME @ SHARE",
+            Kind.STATE,
+            "30 L @ 60 %",
+            "another state: solution in the tank, and how far the plants are grown")
+        .repeatable(),
+    Flag.of("--gust", "SPEED", SPEED, "23 m/s", "gust at the tower, instead of the plan's wind"),
+    Flag.of(
+        "--mean",
+        "SPEED",
+        SPEED,
+        "18 m/s",
+        "mean wind of 10 min at 10 m in open country, instead of the plan's wind"),
+    Flag.of(
+            "--terrain",
+            "WORD",
+            Kind.choice(leat.stability.Terrain.words()),
+            "city",
+            "ground around")
+        .sets("site.terrain"),
+    Flag.of(
+            "--height-above-ground",
+            "LENGTH",
+            LENGTH,
+            "13 m",
+            "height of the place above the street")
+        .sets("site.height_above_ground"),
+    Flag.of(
+            "--density",
+            "DENSITY",
+            Kind.quantity(Dimension.MASS_CONCENTRATION),
+            "1.20 kg/m3",
+            "density of the air, 1.25 kg/m3 otherwise")
+        .sets("site.air_density"),
+    Flag.of("--friction", "NUMBER", Kind.NUMBER, "0.3", "friction of the foot on the ground")
+        .sets("tank.friction"),
+    Flag.of("--mass", "MASS", MASS, "75 kg", "without a plan: mass of all, tank and towers"),
+    Flag.of("--foot", "LENGTH", LENGTH, "0.40 m", "the foot's size along the wind"),
+    Flag.of(
+            "--face",
+            "AREA @ HEIGHT x CF",
+            Kind.FACE,
+            "0.255 m2 @ 1.2 m x 1.2",
+            "what the wind meets: area, height of its centre, drag coefficient")
+        .repeatable(),
+    Flag.of("--lid", "LENGTH", LENGTH, "0.35 m", "height of the lid that a tower stands on"),
+    Flag.of("--tower", "MASS", MASS, "11 kg", "mass of tower and plants on the lid"),
+    Flag.of("--foot-radius", "LENGTH", LENGTH, "0.1 m", "radius of the tower's foot on the lid"),
+    Flag.of("--lines", "N", Kind.COUNT, "3", "guy lines, evenly round"),
+    Flag.of("--ring", "LENGTH", LENGTH, "1.7 m", "height of their ring over the anchors"),
+    Flag.of("--run", "LENGTH", LENGTH, "1.5 m", "distance of the anchors from the axis"),
+    Flag.of(
+        "--anchor",
+        "WORD",
+        Kind.choice("ground", "tank"),
+        "ground",
+        "what the lines are tied to, the ground otherwise"),
+  };
+
   @Override
   public String name() {
     return "wind";
@@ -45,66 +106,7 @@ public final class WindCommand extends Command {
 
   @Override
   public Flag[] flags() {
-    return new Flag[] {
-      Flag.of(
-              "--state",
-              "VOLUME @ SHARE",
-              Kind.STATE,
-              "30 L @ 60 %",
-              "another state: solution in the tank, and how far the plants are grown")
-          .repeatable(),
-      Flag.of("--gust", "SPEED", SPEED, "23 m/s", "gust at the tower, instead of the plan's wind"),
-      Flag.of(
-          "--mean",
-          "SPEED",
-          SPEED,
-          "18 m/s",
-          "mean wind of 10 min at 10 m in open country, instead of the plan's wind"),
-      Flag.of(
-              "--terrain",
-              "WORD",
-              Kind.choice(leat.stability.Terrain.words()),
-              "city",
-              "ground around")
-          .sets("site.terrain"),
-      Flag.of(
-              "--height-above-ground",
-              "LENGTH",
-              LENGTH,
-              "13 m",
-              "height of the place above the street")
-          .sets("site.height_above_ground"),
-      Flag.of(
-              "--density",
-              "DENSITY",
-              Kind.quantity(Dimension.MASS_CONCENTRATION),
-              "1.20 kg/m3",
-              "density of the air, 1.25 kg/m3 otherwise")
-          .sets("site.air_density"),
-      Flag.of("--friction", "NUMBER", Kind.NUMBER, "0.3", "friction of the foot on the ground")
-          .sets("tank.friction"),
-      Flag.of("--mass", "MASS", MASS, "75 kg", "without a plan: mass of all, tank and towers"),
-      Flag.of("--foot", "LENGTH", LENGTH, "0.40 m", "the foot's size along the wind"),
-      Flag.of(
-              "--face",
-              "AREA @ HEIGHT x CF",
-              Kind.FACE,
-              "0.255 m2 @ 1.2 m x 1.2",
-              "what the wind meets: area, height of its centre, drag coefficient")
-          .repeatable(),
-      Flag.of("--lid", "LENGTH", LENGTH, "0.35 m", "height of the lid that a tower stands on"),
-      Flag.of("--tower", "MASS", MASS, "11 kg", "mass of tower and plants on the lid"),
-      Flag.of("--foot-radius", "LENGTH", LENGTH, "0.1 m", "radius of the tower's foot on the lid"),
-      Flag.of("--lines", "N", Kind.COUNT, "3", "guy lines, evenly round"),
-      Flag.of("--ring", "LENGTH", LENGTH, "1.7 m", "height of their ring over the anchors"),
-      Flag.of("--run", "LENGTH", LENGTH, "1.5 m", "distance of the anchors from the axis"),
-      Flag.of(
-          "--anchor",
-          "WORD",
-          Kind.choice("ground", "tank"),
-          "ground",
-          "what the lines are tied to, the ground otherwise"),
-    };
+    return FLAGS;
   }
 
   @Override
@@ -117,13 +119,12 @@ public final class WindCommand extends Command {
     if (call.has("--gust") && call.has("--mean")) {
       throw new Refused(CommandErrors.notBoth(this, "--gust", "--mean"));
     }
-    for (int i = 0; i < SUM.length; i++) {
-      if (call.has(SUM[i])) {
-        if (call.namesPlan()) {
-          throw new Refused(CommandErrors.notBoth(this, SUM[i], "a plan"));
-        }
-        return new WindSum(call).answer();
-      }
+    String sum = ofSum(call);
+    if (sum != null && call.namesPlan()) {
+      throw new Refused(CommandErrors.notBoth(this, sum, "a plan"));
+    }
+    if (sum != null) {
+      return new WindSum(call).answer();
     }
     if (!call.hasPlan()) {
       throw new Refused(
@@ -131,12 +132,22 @@ public final class WindCommand extends Command {
               this, "a plan is needed, or bare numbers: --mass, --foot, --gust and --face"));
     }
     Plan plan = call.plan();
+    List<Situation> states = call.has("--state") ? states(call) : null;
     StandingOf standing =
-        call.has("--state")
-            ? StandingOf.of(plan, states(call), call.taken())
-            : StandingOf.of(plan, call.taken());
-    SiteWind wind = wind(call, plan.section("site"));
-    return new WindAnswer(call, plan, standing, wind).answer();
+        states == null
+            ? StandingOf.of(plan, call.taken())
+            : StandingOf.of(plan, states, call.taken());
+    return new WindAnswer(call, plan, standing, wind(call, plan.section("site"))).answer();
+  }
+
+  /** The first flag of a sum without a plan, or null. */
+  private static String ofSum(Call call) {
+    for (int i = 0; i < SUM.length; i++) {
+      if (call.has(SUM[i])) {
+        return SUM[i];
+      }
+    }
+    return null;
   }
 
   /** The wind of the flags, else of the plan. */

@@ -124,31 +124,25 @@ final class WindSum {
 
   private static Column[] columns() {
     List<Column> all = new ArrayList<>();
-    Column[] states = WindColumns.states();
-    for (int i = 0; i < states.length; i++) {
-      if (states[i] != WindColumns.KEEP) {
-        all.add(states[i]);
-      }
-    }
-    Column[] site = WindColumns.site();
-    for (int i = 0; i < site.length; i++) {
-      if (site[i] != WindColumns.PASSES) {
-        all.add(site[i]);
-      }
-    }
-    Column[] lines = WindColumns.lines();
-    for (int i = 0; i < lines.length; i++) {
-      if (lines[i] != WindColumns.TOWER && lines[i] != WindColumns.BEARS) {
-        all.add(lines[i]);
-      }
-    }
+    add(all, WindColumns.states(), WindColumns.KEEP);
+    add(all, WindColumns.site(), WindColumns.PASSES);
+    add(all, WindColumns.lines(), WindColumns.TOWER, WindColumns.BEARS);
     return all.toArray(new Column[0]);
+  }
+
+  private static void add(List<Column> all, Column[] more, Column... without) {
+    List<Column> left = java.util.Arrays.asList(without);
+    for (int i = 0; i < more.length; i++) {
+      if (!left.contains(more[i])) {
+        all.add(more[i]);
+      }
+    }
   }
 
   private Row row(Row row, Standing whole, Standing lid, double mass) {
     Double tips = whole.tipsAt(density);
-    Terrain terrain = WindOf.terrain(plan.section("site"));
-    return row.set(WindColumns.STATE, "as typed")
+    return site(row)
+        .set(WindColumns.STATE, "as typed")
         .set(WindColumns.MASS, mass)
         .set(WindColumns.OVERTURNING, whole.overturning(pressure))
         .set(WindColumns.RIGHTING, whole.righting())
@@ -160,8 +154,12 @@ final class WindSum {
         .set(WindColumns.MEAN_THERE, wind.meanFor(tips))
         .setAny(WindColumns.BEAUFORT, wind.beaufortFor(tips))
         .set(WindColumns.PASSES_TO, whole.passesTo(density))
-        .set(WindColumns.MORE_MASS, whole.massToAdd(pressure))
-        .set(WindColumns.GUST, wind.gust())
+        .set(WindColumns.MORE_MASS, whole.massToAdd(pressure));
+  }
+
+  private Row site(Row row) {
+    Terrain terrain = WindOf.terrain(plan.section("site"));
+    return row.set(WindColumns.GUST, wind.gust())
         .set(WindColumns.MEAN, wind.mean())
         .set(WindColumns.TERRAIN, terrain == null ? null : terrain.word())
         .set(WindColumns.FACTOR, wind.gustOverMean())
@@ -171,6 +169,22 @@ final class WindSum {
   private void words(
       Answer answer, Row row, Standing whole, Standing lid, GuyLines lines, LineLoad load) {
     boolean held = lines != null && lines.toGround();
+    sentence(answer, row, whole, held);
+    figures(answer, row, lid, lines);
+    answer.safety("wind", Cautions.WIND);
+    if (lines != null && !held) {
+      answer.mind(
+          "tied-to-tank",
+          "lines tied to the tank add nothing against tipping: they only hold the tower to it.");
+    }
+    if (!whole.passes(pressure) && !held) {
+      answer.next(
+          row,
+          "{more_mass_kg} more in the foot let it pass; or --lines 3 --ring ... --run ... to the ground");
+    }
+  }
+
+  private void sentence(Answer answer, Row row, Standing whole, boolean held) {
     if (whole.passes(pressure)) {
       answer.sentence(
           row,
@@ -187,18 +201,6 @@ final class WindSum {
           whole.safety(pressure) > 1
               ? "It does not tip in a gust of {gust_m_s} but at {tips_at_m_s}: too little margin, up to {passes_to_m_s} passes."
               : "A gust of {gust_m_s} tips it: it goes over at {tips_at_m_s}.");
-    }
-    figures(answer, row, lid, lines);
-    answer.safety("wind", Cautions.WIND);
-    if (lines != null && !held) {
-      answer.mind(
-          "tied-to-tank",
-          "lines tied to the tank add nothing against tipping: they only hold the tower to it.");
-    }
-    if (!whole.passes(pressure) && !held) {
-      answer.next(
-          row,
-          "{more_mass_kg} more in the foot let it pass; or --lines 3 --ring ... --run ... to the ground");
     }
   }
 
@@ -217,11 +219,15 @@ final class WindSum {
       answer.figure(row, WindColumns.MEAN_THERE, "Beaufort {beaufort}");
     }
     if (lines != null) {
-      answer.figure(row, WindColumns.TENSION, "buy {breaking_N} breaking load");
-      answer.figure(row, WindColumns.UPLIFT);
-      answer.figure(row, WindColumns.LEVEL);
-      answer.figure(row, WindColumns.LENGTH, "{angle_deg} from the level");
+      lines(answer, row);
     }
+  }
+
+  private static void lines(Answer answer, Row row) {
+    answer.figure(row, WindColumns.TENSION, "buy {breaking_N} breaking load");
+    answer.figure(row, WindColumns.UPLIFT);
+    answer.figure(row, WindColumns.LEVEL);
+    answer.figure(row, WindColumns.LENGTH, "{angle_deg} from the level");
   }
 
   /** The row is the object; states and lines repeat it, as a plan's answer has them. */

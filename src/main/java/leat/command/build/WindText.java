@@ -58,7 +58,6 @@ final class WindText {
     Situation state = standing.states().get(worst());
     boolean alone = standing.assembly().worst(state).passes(pressure);
     int weak = weak();
-    Row rolling = rolling(joints);
     if (row.get(WindColumns.TIPS) == null || pressure == 0) {
       answer.sentence(row, "No wind blows, so nothing tips it.");
     } else if (weak >= 0) {
@@ -71,7 +70,13 @@ final class WindText {
           "It fails: a gust of {lid_tips_at_m_s} tips {name} off its lid; the site's gust is {gust_m_s}.");
     } else if (!alone && !standing.heldByLines()) {
       answer.sentence(row, tips(state));
-    } else if (!alone) {
+    } else {
+      stands(answer, row, alone, rolling(joints));
+    }
+  }
+
+  private static void stands(Answer answer, Row row, boolean alone, Row rolling) {
+    if (!alone) {
       answer.sentence(
           row,
           "It stands by its lines: alone a gust of {tips_at_m_s} would tip it ({state}); the site's gust is {gust_m_s}.");
@@ -158,10 +163,7 @@ final class WindText {
     if (wind.gustOverMean() != null) {
       each(answer, "as mean wind", "{mean_wind_m_s}, Beaufort {beaufort}", "10 min, open country");
     }
-    Row least = Row.aside(WindColumns.LEAST_SAFETY);
-    least.set(WindColumns.LEAST_SAFETY, Equilibrium.LEAST_SAFETY);
-    Phrase wants = Answer.filled(least, "wants {least_safety}");
-    each(answer, "safety factor", "{safety_factor}", wants.render(false));
+    each(answer, "safety factor", "{safety_factor}", wanted());
     each(answer, "slides at (gust)", "{slides_at_m_s}", null);
     if (answer.row(0).get(WindColumns.LID) != null) {
       each(answer, "off its lid at", "{lid_tips_at_m_s}", lidRemark());
@@ -173,6 +175,12 @@ final class WindText {
         wind.mean() == null
             ? "{gust_m_s} gust"
             : "{gust_m_s} gust, {mean_m_s} mean in open country: {gust_over_mean} times");
+  }
+
+  private static String wanted() {
+    Row least = Row.aside(WindColumns.LEAST_SAFETY);
+    least.set(WindColumns.LEAST_SAFETY, Equilibrium.LEAST_SAFETY);
+    return Answer.filled(least, "wants {least_safety}").render(false);
   }
 
   private String lidRemark() {
@@ -239,20 +247,7 @@ final class WindText {
 
   private void minds(Answer answer, Row site, Answer lines) {
     answer.safety("wind", Cautions.WIND);
-    for (int i = 0; i < lines.size(); i++) {
-      if ("tank".equals(lines.row(i).get(WindColumns.ANCHOR))) {
-        answer.mind(
-            "tied-to-tank",
-            "lines tied to the tank add nothing against tipping: they only hold the tower to it. Tie them to the ground.");
-      }
-    }
-    for (int t = 0; t < standing.towers(); t++) {
-      if (standing.load(t, pressure) != null && standing.breaking(t) == null) {
-        answer.mind(
-            "breaking-unknown",
-            "whether the lines bear it is not judged: towers[].guys.breaking is not known.");
-      }
-    }
+    lineMinds(answer, lines);
     if (answer.row(0).get(WindColumns.LID) != null) {
       answer.safety("lid", Cautions.LID);
     }
@@ -267,6 +262,23 @@ final class WindText {
       answer.mind(
           "beaufort",
           "Beaufort numbers and forecasts of mean wind are for open country at 10 m; a forecast gust needs no factor any more. Edges and corners of a building are not in it.");
+    }
+  }
+
+  private void lineMinds(Answer answer, Answer lines) {
+    for (int i = 0; i < lines.size(); i++) {
+      if ("tank".equals(lines.row(i).get(WindColumns.ANCHOR))) {
+        answer.mind(
+            "tied-to-tank",
+            "lines tied to the tank add nothing against tipping: they only hold the tower to it. Tie them to the ground.");
+      }
+    }
+    for (int t = 0; t < standing.towers(); t++) {
+      if (standing.load(t, pressure) != null && standing.breaking(t) == null) {
+        answer.mind(
+            "breaking-unknown",
+            "whether the lines bear it is not judged: towers[].guys.breaking is not known.");
+      }
     }
   }
 

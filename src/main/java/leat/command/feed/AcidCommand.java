@@ -8,10 +8,8 @@ import leat.answer.Show;
 import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.Flag;
-import leat.plan.Kind;
 import leat.plan.Refused;
 import leat.plan.Section;
-import leat.quantity.Dimension;
 import leat.quantity.Units;
 import leat.solution.acid.Acid;
 import leat.solution.acid.AcidNeed;
@@ -85,43 +83,7 @@ public final class AcidCommand extends Command {
 
   @Override
   public Flag[] flags() {
-    return new Flag[] {
-      Flag.of(
-          "--volume",
-          "VOLUME",
-          Kind.quantity(Dimension.VOLUME),
-          "45 L",
-          "the water; a full tank of the plan otherwise"),
-      Flag.of(
-              "--alkalinity",
-              "ALK",
-              Kind.quantity(Dimension.ALKALINITY),
-              "180 mg/L",
-              "its alkalinity: mg/L as CaCO3, meq/L or dH of carbonate hardness")
-          .sets("water.alkalinity"),
-      Flag.of("--ph", "PH", Kind.NUMBER, "7.6", "its pH; water.ph of the plan otherwise"),
-      Flag.of("--to", "PH", Kind.NUMBER, "5.8", "the pH wanted").sets("target.ph"),
-      Flag.of(
-              "--acid",
-              "NAME",
-              Kind.TEXT,
-              "nitric-60",
-              "acid and strength in per cent by weight; citric is weighed")
-          .sets("feed.acid.name"),
-      Flag.of(
-          "--density",
-          "DENSITY",
-          Kind.quantity(Dimension.MASS_CONCENTRATION),
-          "1.37 kg/L",
-          "the acid's, from its label; a handbook's otherwise"),
-      Flag.of(
-              "--temperature",
-              "TEMP",
-              Kind.quantity(Dimension.TEMPERATURE),
-              "20 C",
-              "temperature of the water")
-          .sets("water.temperature"),
-    };
+    return AcidFlags.all();
   }
 
   @Override
@@ -135,11 +97,7 @@ public final class AcidCommand extends Command {
     Acid acid = acid(call);
     double celsius =
         water.getOr("temperature", Carbonate.USUAL_CELSIUS, usualTemperature(), call.taken());
-    boolean corrected =
-        !call.has("--alkalinity")
-            && typed != null
-            && water.has("ph")
-            && AcidNeed.wasCorrected(ph, water.need("ph"));
+    boolean corrected = typed != null && corrected(call, water, ph);
     double alkalinity =
         corrected ? AcidNeed.leftBehind(fresh, water.need("ph"), to, celsius) : fresh;
     AcidNeed.Answer need = AcidNeed.of(Litres.of(volume), alkalinity, ph, to, celsius, acid);
@@ -148,14 +106,16 @@ public final class AcidCommand extends Command {
     row.set(WATER_ALKALINITY, fresh).set(PH, ph).set(TO, to);
     taken(call, answer, water, acid);
     AcidText text = new AcidText(call, answer, row, need, acid, corrected);
-    if (need.status() == AcidNeed.Status.NO_ACID_NEEDED) {
-      return text.noneNeeded(ph < to);
-    }
-    text.sentenceAndFigures();
-    text.workings(celsius);
-    text.minds(water, AcidNeed.bufferGone(to));
-    text.next();
-    return answer;
+    return need.status() == AcidNeed.Status.NO_ACID_NEEDED
+        ? text.noneNeeded(ph < to)
+        : text.told(water, celsius, to);
+  }
+
+  /** Whether a pH under the water's own says that acid was poured before. */
+  private static boolean corrected(Call call, Section water, double ph) {
+    return !call.has("--alkalinity")
+        && water.has("ph")
+        && AcidNeed.wasCorrected(ph, water.need("ph"));
   }
 
   private static String usualTemperature() {
@@ -202,30 +162,38 @@ public final class AcidCommand extends Command {
   }
 
   private static Row row(Answer answer, AcidNeed.Answer need, double volume) {
-    return answer
-        .row()
-        .set(ACID, Litres.baseOfMl(need.acid().ml()))
-        .set(MEQ, need.needMeqL())
-        .set(FIRST, Litres.baseOfMl(need.firstPour().ml()))
-        .set(HALF, Litres.baseOfMl(need.half().ml()))
-        .set(ACID_G, Litres.baseOfG(need.acid().g()))
-        .set(FIRST_G, Litres.baseOfG(need.firstPour().g()))
-        .set(HALF_G, Litres.baseOfG(need.half().g()))
+    Row row = answer.row();
+    amounts(row, need);
+    air(row, need);
+    return row.set(MEQ, need.needMeqL())
         .set(STATUS, need.status().word)
         .set(VOLUME, volume)
         .set(ALKALINITY, need.alkalinityMeqL())
         .set(LEFT, need.bufferMeqL())
-        .set(OPEN, Litres.baseOfMl(need.open().ml()))
-        .set(OPEN_G, Litres.baseOfG(need.open().g()))
-        .set(OPEN_MEQ, need.openNeedMeqL())
         .set(FIRST_PH, need.firstPourPh())
         .set(FIRST_PH_HIGH, need.firstPourPhIfStripHigh())
-        .set(OPEN_PH, need.openPh())
-        .set(STUFFY_PH, need.stuffyPh())
         .set(NITROGEN, need.nitrogenMgL())
         .set(PHOSPHORUS, need.phosphorusMgL())
         .set(SULFUR, need.sulfurMgL())
         .set(CHLORIDE, need.chlorideMgL());
+  }
+
+  private static void amounts(Row row, AcidNeed.Answer need) {
+    row.set(ACID, Litres.baseOfMl(need.acid().ml()))
+        .set(FIRST, Litres.baseOfMl(need.firstPour().ml()))
+        .set(HALF, Litres.baseOfMl(need.half().ml()))
+        .set(ACID_G, Litres.baseOfG(need.acid().g()))
+        .set(FIRST_G, Litres.baseOfG(need.firstPour().g()))
+        .set(HALF_G, Litres.baseOfG(need.half().g()));
+  }
+
+  /** What days in the open make of it. */
+  private static void air(Row row, AcidNeed.Answer need) {
+    row.set(OPEN, Litres.baseOfMl(need.open().ml()))
+        .set(OPEN_G, Litres.baseOfG(need.open().g()))
+        .set(OPEN_MEQ, need.openNeedMeqL())
+        .set(OPEN_PH, need.openPh())
+        .set(STUFFY_PH, need.stuffyPh());
   }
 
   private static void taken(Call call, Answer answer, Section water, Acid acid) {

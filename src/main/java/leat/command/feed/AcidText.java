@@ -53,8 +53,22 @@ final class AcidText {
     return answer;
   }
 
-  void sentenceAndFigures() {
+  Answer told(Section water, double celsius, double to) {
     answer.sentence(row, corrected ? afterAcid() : fresh());
+    figures();
+    brought(AcidCommand.NITROGEN, "count it in your salts");
+    brought(AcidCommand.PHOSPHORUS, "count it in your salts");
+    brought(AcidCommand.SULFUR, "as sulfate");
+    brought(AcidCommand.CHLORIDE, "leaves bear little of it");
+    left(celsius);
+    acid();
+    bottle();
+    minds(water, AcidNeed.bufferGone(to));
+    next();
+    return answer;
+  }
+
+  private void figures() {
     answer.figure(
         row,
         AcidCommand.MEQ,
@@ -78,10 +92,6 @@ final class AcidText {
         row,
         acid.isSolid() ? "{acid_if_open_g}" : "{acid_if_open_mL}",
         "over days; left alone it climbs to pH {ph_open_air_2000ppm} to {ph_open_air_420ppm}");
-    brought(AcidCommand.NITROGEN, "count it in your salts");
-    brought(AcidCommand.PHOSPHORUS, "count it in your salts");
-    brought(AcidCommand.SULFUR, "as sulfate");
-    brought(AcidCommand.CHLORIDE, "leaves bear little of it");
   }
 
   private String fresh() {
@@ -102,7 +112,7 @@ final class AcidText {
     }
   }
 
-  void minds(Section water, boolean bufferGone) {
+  private void minds(Section water, boolean bufferGone) {
     answer.safety("acid-handling", handling());
     restricted();
     if (!acid.lasts()) {
@@ -110,6 +120,28 @@ final class AcidText {
           "eaten",
           "microbes eat citric acid in days and the pH climbs back; phosphoric, nitric and sulfuric acid last.");
     }
+    beforeIt();
+    if (bufferGone) {
+      answer.mind("all-buffer-gone", "so low no buffer is left: a drop too much bites.");
+    }
+    if (need.fizzes()) {
+      answer.mind(
+          "would-fizz",
+          "such a water would fizz: alkalinity and pH hardly belong together, measure both again.");
+    }
+    strips(water.typed("alkalinity"));
+  }
+
+  private void strips(String typed) {
+    answer.mind(
+        "alkalinity-strips",
+        typed != null && typed.contains("dH")
+            ? "degrees count only as carbonate hardness, not as total hardness; strips are good to 20 %."
+            : "strips are good to 20 %; the supplier's report is better.");
+  }
+
+  /** How so little is measured, and what the tank had before. */
+  private void beforeIt() {
     if (acid.isSolid()) {
       SmallPours.mindOfSolid(answer, need.firstPour().g());
     } else {
@@ -122,20 +154,6 @@ final class AcidText {
               ? "the tank's pH is under the water's own, so it had acid before; for fresh water leave --ph out."
               : "the tank's pH is under the water's own, so it had acid before; where microbes ate that acid, the buffer is back: measure it and type --alkalinity.");
     }
-    if (bufferGone) {
-      answer.mind("all-buffer-gone", "so low no buffer is left: a drop too much bites.");
-    }
-    if (need.fizzes()) {
-      answer.mind(
-          "would-fizz",
-          "such a water would fizz: alkalinity and pH hardly belong together, measure both again.");
-    }
-    String typed = water.typed("alkalinity");
-    answer.mind(
-        "alkalinity-strips",
-        typed != null && typed.contains("dH")
-            ? "degrees count only as carbonate hardness, not as total hardness; strips are good to 20 %."
-            : "strips are good to 20 %; the supplier's report is better.");
   }
 
   private void restricted() {
@@ -171,7 +189,7 @@ final class AcidText {
     }
   }
 
-  void next() {
+  private void next() {
     String again = NextLine.of(call.again("dose"));
     answer.next(
         row,
@@ -182,28 +200,36 @@ final class AcidText {
                 + " --volume \"{volume_L}\" --from READING ...   acid comes first, then feed; the pH last");
   }
 
-  void workings(double celsius) {
+  /** Workings: the buffer that is left, the acid for the rest, and the bottle. */
+  private void left(double celsius) {
+    Phrase constants =
+        Phrase.of("CT = ")
+            .number(need.totalCarbonateMmolL(), 4)
+            .add(" mmol/L, pK1 = ")
+            .number(need.pk1(), 4)
+            .add(", pK2 = ")
+            .number(need.pk2(), 5);
     answer.working(
         Working.of(
             "buffer left at the target",
             "left = CT (a1 + 2 a2) + Kw/h - h,  CT from the first pH",
-            Phrase.of("CT = ")
-                .number(need.totalCarbonateMmolL(), 4)
-                .add(" mmol/L, pK1 = ")
-                .number(need.pk1(), 4)
-                .add(", pK2 = ")
-                .number(need.pk2(), 5)
-                .add(" at ")
-                .add(celsius, Show.C),
+            constants.add(" at ").add(celsius, Show.C),
             need.leftMeqL(),
             Show.MEQ_L.digits(4),
-            Phrase.of("water ")
-                .add(Carbonate.VALID.low(0), Show.C)
-                .add(" to ")
-                .add(Carbonate.VALID.high(0), Show.C)
-                .add("; activities left out, 2 % at 0.01 mol/L")
-                .render(false),
+            carbonateRange(),
             "Plummer and Busenberg 1982"));
+  }
+
+  private static String carbonateRange() {
+    return Phrase.of("water ")
+        .add(Carbonate.VALID.low(0), Show.C)
+        .add(" to ")
+        .add(Carbonate.VALID.high(0), Show.C)
+        .add("; activities left out, 2 % at 0.01 mol/L")
+        .render(false);
+  }
+
+  private void acid() {
     answer.working(
         Working.of(
             "acid, closed",
@@ -217,6 +243,9 @@ final class AcidText {
                 .number(AcidNeed.VALID.high(0), 2)
                 .render(false),
             "charge balance"));
+  }
+
+  private void bottle() {
     if (need.acidMolPerL() != null) {
       answer.working(
           Working.of(

@@ -47,6 +47,10 @@ final class BottleIons {
           "index {worst_index}",
           "known to {index_band}; over 0 it can crystallise");
     }
+    fallen(answer, ions);
+  }
+
+  private static void fallen(Answer answer, MixedBottle.Answer ions) {
     for (int i = 0; i < ions.fallen().size() && ions.fallen().size() > 1; i++) {
       MixedBottle.Fallen one = ions.fallen().get(i);
       answer.figure(

@@ -8,7 +8,6 @@ import leat.answer.Show;
 import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.Flag;
-import leat.plan.Kind;
 import leat.plan.Origin;
 import leat.plan.Plan;
 import leat.plan.PlanErrors;
@@ -36,7 +35,6 @@ public final class CleanCommand extends Command {
   static final Column STATUS = Column.plain("status", "status");
   static final Column FULL = Column.of("full_L", "full", Show.L);
 
-  private static final String HYPOCHLORITE = "hypochlorite";
   private static final Column MOST = Column.of("volume_L", "volume", Show.L);
 
   @Override
@@ -46,48 +44,7 @@ public final class CleanCommand extends Command {
 
   @Override
   public Flag[] flags() {
-    return new Flag[] {
-      Flag.of(
-          "--volume",
-          "VOLUME",
-          Kind.quantity(Dimension.VOLUME),
-          "25 L",
-          "water and sanitiser together; the plan's tank at its full mark otherwise"),
-      Flag.of(
-          "--with",
-          "AGENT",
-          Kind.choice(HYPOCHLORITE, "peroxide", "bleach"),
-          HYPOCHLORITE,
-          "sanitiser: hypochlorite (bleach is the same) or peroxide; clean.with of the plan otherwise"),
-      Flag.of(
-              "--strength",
-              "SHARE",
-              Kind.quantity(Dimension.SHARE),
-              "2.5 %",
-              "strength on the bottle's label")
-          .sets("clean.strength"),
-      Flag.of(
-          "--basis",
-          "COUNTS",
-          Kind.choice("volume", "weight", "hypochlorite-volume", "hypochlorite-weight"),
-          "weight",
-          "what the label's per cent counts: volume, grams of chlorine or peroxide in 100 mL; weight, in 100 g;"
-              + " hypochlorite-volume and hypochlorite-weight, grams of sodium hypochlorite"),
-      Flag.of(
-          "--density",
-          "DENSITY",
-          Kind.quantity(Dimension.MASS_CONCENTRATION),
-          "1.08 kg/L",
-          "the bottle's density, for labels by weight"),
-      Flag.of(
-          "--aim",
-          "STRENGTH",
-          Kind.TEXT,
-          "200 mg/L",
-          "strength wanted in the loop, or per cent: 0.3 % is 3 g/L; clean.aim of the plan otherwise"),
-      Flag.of("--contact", "TIME", Kind.quantity(Dimension.TIME), "30 min", "how long it runs")
-          .sets("clean.contact"),
-    };
+    return CleanFlags.all();
   }
 
   @Override
@@ -95,9 +52,7 @@ public final class CleanCommand extends Command {
     Plan plan = call.plan();
     Section clean = plan.section("clean");
     boolean bleach = bleach(call, clean);
-    if (!clean.has("strength")) {
-      throw call.hasPlan() ? clean.missing("strength") : call.needs("--strength");
-    }
+    needStrength(call, clean);
     Double needs = loop(plan, call.taken());
     Double full = full(plan, call.taken());
     double volume = volume(call, full);
@@ -108,20 +63,8 @@ public final class CleanCommand extends Command {
         new Answer(
             BOTTLE, WATER, VOLUME, STRENGTH, PER_LITRE, OLD, CONTACT, IN_BOTTLE, NEEDS, STATUS,
             FULL);
-    Row row =
-        answer
-            .row()
-            .set(BOTTLE, Litres.baseOfMl(one.bottleMl()))
-            .set(WATER, Litres.base(one.waterL()))
-            .set(VOLUME, volume)
-            .set(STRENGTH, aim)
-            .set(PER_LITRE, one.bottleMlPerL())
-            .set(OLD, Litres.baseOfMl(one.bottleMlIfOld()))
-            .set(CONTACT, contact)
-            .set(IN_BOTTLE, Units.G_L.toBase(one.bottleGPerL()))
-            .set(NEEDS, needs)
-            .set(STATUS, one.status().word)
-            .set(FULL, full);
+    Row row = answer.row().set(CONTACT, contact).set(NEEDS, needs).set(FULL, full);
+    fill(row, one, volume, aim);
     CleanText text =
         new CleanText(answer, row, one, bleach, Units.PERCENT.fromBase(clean.need("strength")));
     if (!one.reached()) {
@@ -134,6 +77,23 @@ public final class CleanCommand extends Command {
     text.cautions();
     text.volumeMinds(needs != null && volume < needs, full != null && volume < full);
     return answer;
+  }
+
+  private static void fill(Row row, Clean.Answer one, double volume, double aim) {
+    row.set(BOTTLE, Litres.baseOfMl(one.bottleMl()))
+        .set(WATER, Litres.base(one.waterL()))
+        .set(VOLUME, volume)
+        .set(STRENGTH, aim)
+        .set(PER_LITRE, one.bottleMlPerL())
+        .set(OLD, Litres.baseOfMl(one.bottleMlIfOld()))
+        .set(IN_BOTTLE, Units.G_L.toBase(one.bottleGPerL()))
+        .set(STATUS, one.status().word);
+  }
+
+  private static void needStrength(Call call, Section clean) {
+    if (!clean.has("strength")) {
+      throw call.hasPlan() ? clean.missing("strength") : call.needs("--strength");
+    }
   }
 
   private boolean bleach(Call call, Section clean) {
@@ -201,12 +161,9 @@ public final class CleanCommand extends Command {
       TankOf.of(tank, call.taken());
       throw tank.missing("full");
     }
-    call.taken()
-        .note(
-            Answer.filled(
-                    Row.aside(MOST).set(MOST, full),
-                    "filled to the full mark, {volume_L}, so that the whole wall gets wet")
-                .render(false));
+    Row mark = Row.aside(MOST).set(MOST, full);
+    String words = "filled to the full mark, {volume_L}, so that the whole wall gets wet";
+    call.taken().note(Answer.filled(mark, words).render(false));
     return full;
   }
 
@@ -222,14 +179,21 @@ public final class CleanCommand extends Command {
                   ? "label counts available chlorine by volume"
                   : "label counts peroxide by weight");
     }
+    double kgL = bleach ? bleachKgL(call, basis) : peroxideKgL(call, basis, percent);
+    return bleach
+        ? Clean.hypochlorite(Litres.of(volume), percent, basis, kgL, aim)
+        : Clean.peroxide(Litres.of(volume), percent, basis, kgL, Clean.pctOfMgL(aim));
+  }
+
+  private static double peroxideKgL(Call call, Clean.Basis basis, double percent) {
     Double density = call.above0("--density");
-    if (!bleach) {
-      double kgL =
-          density == null && basis.byWeight()
-              ? Clean.peroxideDensity(percent)
-              : density == null ? 1 : Units.KG_L.fromBase(density);
-      return Clean.peroxide(Litres.of(volume), percent, basis, kgL, Clean.pctOfMgL(aim));
-    }
+    return density == null && basis.byWeight()
+        ? Clean.peroxideDensity(percent)
+        : density == null ? 1 : Units.KG_L.fromBase(density);
+  }
+
+  private static double bleachKgL(Call call, Clean.Basis basis) {
+    Double density = call.above0("--density");
     if (basis.byWeight() && density == null) {
       call.taken()
           .note(
@@ -237,8 +201,7 @@ public final class CleanCommand extends Command {
                   + Phrase.of(Units.KG_L.toBase(Clean.BLEACH_KG_L), Show.of(Units.KG_L, 3))
                       .render(false));
     }
-    double kgL = density == null ? Clean.BLEACH_KG_L : Units.KG_L.fromBase(density);
-    return Clean.hypochlorite(Litres.of(volume), percent, basis, kgL, aim);
+    return density == null ? Clean.BLEACH_KG_L : Units.KG_L.fromBase(density);
   }
 
   private static Clean.Basis basis(String label) {

@@ -56,6 +56,11 @@ final class CleanText {
               : "intake mark and towers: it is enough");
     }
     answer.figure("rinse", row, "twice {final_volume_L}, then smell");
+    working();
+    answer.next("dry pump and sender, strainer out, riser blown empty before frost");
+  }
+
+  private void working() {
     answer.working(
         Working.of(
             "from the bottle",
@@ -65,7 +70,6 @@ final class CleanText {
             Show.ML.digits(4),
             "any strength the bottle is above",
             "balance of mass"));
-    answer.next("dry pump and sender, strainer out, riser blown empty before frost");
   }
 
   void cautions() {

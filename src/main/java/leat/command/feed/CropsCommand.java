@@ -73,23 +73,7 @@ public final class CropsCommand extends Command {
     }
     List<Crop> crops = crops(call);
     Crops.Shared shared = Crops.share(crops);
-    Answer answer =
-        new Answer(
-            CROP,
-            EC_LOW,
-            EC_HIGH,
-            PH_LOW,
-            PH_HIGH,
-            SOURCE,
-            CAN_SHARE,
-            S_EC_LOW,
-            S_EC_HIGH,
-            S_PH_LOW,
-            S_PH_HIGH,
-            KNOWN,
-            LIGHT_LOW,
-            LIGHT_GOOD,
-            LIGHT_KNOWN);
+    Answer answer = new Answer(COLUMNS);
     Answer own = new Answer(OF_ONE);
     for (int i = 0; i < crops.size(); i++) {
       fill(own.row(), crops.get(i));
@@ -102,21 +86,11 @@ public final class CropsCommand extends Command {
     CropsText.sentence(answer, figures.row(0), crops, shared);
     CropsText.figures(answer, own, clashes);
     CropsText.minds(call, answer, crops, shared);
-    answer.working(
-        figures.row(0),
-        S_EC_LOW,
-        "greatest of the low ends of the crops' bands",
-        "",
-        "EC at 25 C; the books differ by a third",
-        "named beside each crop");
-    answer.working(
-        figures.row(0),
-        S_EC_HIGH,
-        "least of the high ends of the crops' bands",
-        "",
-        "EC at 25 C; the books differ by a third",
-        "named beside each crop");
-    call.withTaken(answer);
+    workings(answer, figures.row(0));
+    return next(call.withTaken(answer), call, shared);
+  }
+
+  private static Answer next(Answer answer, Call call, Crops.Shared shared) {
     if (shared.canShare()) {
       return call.intoPlan(answer, target(shared));
     }
@@ -124,6 +98,29 @@ public final class CropsCommand extends Command {
         "a second tower with its own tank for the odd one, or another crop: leat crops --list");
     return answer.no();
   }
+
+  private static void workings(Answer answer, Row shared) {
+    answer.working(
+        shared,
+        S_EC_LOW,
+        "greatest of the low ends of the crops' bands",
+        "",
+        "EC at 25 C; the books differ by a third",
+        "named beside each crop");
+    answer.working(
+        shared,
+        S_EC_HIGH,
+        "least of the high ends of the crops' bands",
+        "",
+        "EC at 25 C; the books differ by a third",
+        "named beside each crop");
+  }
+
+  private static final Column[] COLUMNS = {
+    CROP, EC_LOW, EC_HIGH, PH_LOW, PH_HIGH,
+    SOURCE, CAN_SHARE, S_EC_LOW, S_EC_HIGH, S_PH_LOW,
+    S_PH_HIGH, KNOWN, LIGHT_LOW, LIGHT_GOOD, LIGHT_KNOWN,
+  };
 
   static Row fill(Row row, Crop crop) {
     LightNeed light = LightNeed.find(crop.name());
@@ -221,17 +218,19 @@ public final class CropsCommand extends Command {
     }
     List<Section> unknown = CropsOf.unknown(plan);
     if (!unknown.isEmpty()) {
-      String name = unknown.get(0).text("name");
-      throw new Refused(
-          unknown
-              .get(0)
-              .problem(
-                  "name",
-                  "no-band",
-                  EcErrors.noCrop(name, near(name)).message()
-                      + "; or give it ec_low, ec_high, ph_low and ph_high"));
+      throw noBand(unknown.get(0));
     }
     return CropsOf.known(plan);
+  }
+
+  private static Refused noBand(Section crop) {
+    String name = crop.text("name");
+    return new Refused(
+        crop.problem(
+            "name",
+            "no-band",
+            EcErrors.noCrop(name, near(name)).message()
+                + "; or give it ec_low, ec_high, ph_low and ph_high"));
   }
 
   /** The middle of the shared band for the plan; ends only where there is room between them. */

@@ -68,31 +68,32 @@ final class CropsText {
 
   static void sentence(Answer answer, Row shares, List<Crop> crops, Crops.Shared shared) {
     Row row = shares.with(words(crops, shared));
-    if (!shared.canShare()) {
-      answer.sentence(
-          row,
-          crops.size() == 2 || shared.leaveOut().isEmpty()
-              ? "{crops} cannot share one tank."
-              : "{crops} cannot share one tank; without {leave_out} the rest can.");
-    } else if (crops.size() == 1) {
-      answer.sentence(
-          row,
-          shared.phOnePoint()
-              ? "{crops} grows between {shared_ec_low_mS_cm!} and {shared_ec_high_mS_cm}, at a pH of {shared_ph_low}."
-              : "{crops} grows between {shared_ec_low_mS_cm!} and {shared_ec_high_mS_cm}, pH {shared_ph_low} to {shared_ph_high}.");
-    } else if (shared.ecOnePoint()) {
-      answer.sentence(
-          row,
-          shared.phOnePoint()
-              ? "{crops} can share one tank only at {shared_ec_low_mS_cm}, pH only at {shared_ph_low}."
-              : "{crops} can share one tank only at {shared_ec_low_mS_cm}, pH {shared_ph_low} to {shared_ph_high}.");
-    } else {
-      answer.sentence(
-          row,
-          shared.phOnePoint()
-              ? "{crops} can share one tank between {shared_ec_low_mS_cm!} and {shared_ec_high_mS_cm}, pH only at {shared_ph_low}."
-              : "{crops} can share one tank between {shared_ec_low_mS_cm!} and {shared_ec_high_mS_cm}, pH {shared_ph_low} to {shared_ph_high}.");
+    if (shared.canShare()) {
+      answer.sentence(row, crops.size() == 1 ? grows(shared) : share(shared));
+      return;
     }
+    answer.sentence(
+        row,
+        crops.size() == 2 || shared.leaveOut().isEmpty()
+            ? "{crops} cannot share one tank."
+            : "{crops} cannot share one tank; without {leave_out} the rest can.");
+  }
+
+  private static String grows(Crops.Shared shared) {
+    return shared.phOnePoint()
+        ? "{crops} grows between {shared_ec_low_mS_cm!} and {shared_ec_high_mS_cm}, at a pH of {shared_ph_low}."
+        : "{crops} grows between {shared_ec_low_mS_cm!} and {shared_ec_high_mS_cm}, pH {shared_ph_low} to {shared_ph_high}.";
+  }
+
+  private static String share(Crops.Shared shared) {
+    if (shared.ecOnePoint()) {
+      return shared.phOnePoint()
+          ? "{crops} can share one tank only at {shared_ec_low_mS_cm}, pH only at {shared_ph_low}."
+          : "{crops} can share one tank only at {shared_ec_low_mS_cm}, pH {shared_ph_low} to {shared_ph_high}.";
+    }
+    return shared.phOnePoint()
+        ? "{crops} can share one tank between {shared_ec_low_mS_cm!} and {shared_ec_high_mS_cm}, pH only at {shared_ph_low}."
+        : "{crops} can share one tank between {shared_ec_low_mS_cm!} and {shared_ec_high_mS_cm}, pH {shared_ph_low} to {shared_ph_high}.";
   }
 
   static void figures(Answer answer, Answer own, Answer clashes) {
@@ -115,6 +116,10 @@ final class CropsText {
             "({dli_known})");
       }
     }
+    clashes(answer, clashes);
+  }
+
+  private static void clashes(Answer answer, Answer clashes) {
     if (clashes.size() > 0) {
       answer.block();
     }
@@ -144,7 +149,11 @@ final class CropsText {
       }
     }
     howKnown(answer, crops);
-    if (points && shared.phLow() == null && !call.has("--widen")) {
+    singlePh(call, answer, points && shared.phLow() == null);
+  }
+
+  private static void singlePh(Call call, Answer answer, boolean clash) {
+    if (clash && !call.has("--widen")) {
       answer.mind(
           "single-ph",
           widened(),
@@ -159,6 +168,13 @@ final class CropsText {
     return Row.aside(WIDENED).set(WIDENED, Crops.POINT_WIDENING_PH);
   }
 
+  private static String unchecked(Crops.Kinds kinds, int crops) {
+    if (kinds.fromMemory() == crops) {
+      return "no band here was checked against its printed source: all are quoted from memory.";
+    }
+    return "of these {count} bands, {from_memory} from memory and {common_practice} from common practice were not checked against a printed source.";
+  }
+
   /** Which bands were checked against a printed source, and which are of common knowledge. */
   private static void howKnown(Answer answer, List<Crop> crops) {
     Crops.Kinds kinds = Crops.kinds(crops);
@@ -170,12 +186,7 @@ final class CropsText {
     if (kinds.fromMemory() + kinds.commonPractice() == 0) {
       return;
     }
-    answer.mind(
-        "bands-unchecked",
-        row,
-        kinds.fromMemory() == crops.size()
-            ? "no band here was checked against its printed source: all are quoted from memory."
-            : "of these {count} bands, {from_memory} from memory and {common_practice} from common practice were not checked against a printed source.");
+    answer.mind("bands-unchecked", row, unchecked(kinds, crops.size()));
     answer.mind(
         "books-differ",
         "the books differ by a third: a start, not a law. In heat stay at the low end.");

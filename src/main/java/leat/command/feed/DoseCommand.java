@@ -8,11 +8,9 @@ import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.CommandErrors;
 import leat.cli.Flag;
-import leat.plan.Kind;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
-import leat.quantity.Dimension;
 import leat.quantity.Units;
 import leat.solution.tank.Dose;
 import leat.solution.tank.DoseRounding;
@@ -70,50 +68,7 @@ public final class DoseCommand extends Command {
 
   @Override
   public Flag[] flags() {
-    return new Flag[] {
-      Flag.of(
-          "--volume",
-          "VOLUME",
-          Kind.quantity(Dimension.VOLUME),
-          "45 L",
-          "water there; the plan's tank at full otherwise"),
-      Flag.of(
-          "--from",
-          "EC",
-          Kind.TEXT,
-          "0.3 mS/cm",
-          "what the meter reads in it: EC, or ppm; the plan's water.ec otherwise"),
-      EcTyped.AT,
-      EcTyped.SCALE,
-      Flag.of(
-          "--to",
-          "EC",
-          Kind.TEXT,
-          "1.6 mS/cm",
-          "EC wanted, or ppm; target.ec of the plan otherwise"),
-      Flag.of("--water-ec", "EC", Kind.TEXT, "0.3 mS/cm", EcTyped.WATER_EC_MEANING),
-      Flag.of(
-          "--label",
-          "SHARE",
-          Kind.quantity(Dimension.SHARE),
-          "50 %",
-          "dose by the label instead: this share of its rate; tells the EC it makes"),
-      Flag.of(
-          "--rate",
-          "RATE",
-          Kind.quantity(Dimension.VOLUME_RATIO),
-          "5 mL/L",
-          "label rate, all bottles together; with --each the rate of each bottle"),
-      LabelRate.RATE_EC,
-      LabelRate.PARTS,
-      Flag.on("--each", "the rate is that of each bottle: \"5 mL of each\""),
-      Flag.of(
-          "--step",
-          "VOLUME",
-          Kind.quantity(Dimension.VOLUME),
-          "5 mL",
-          "mark of the measuring cup or syringe: each bottle to its nearest mark"),
-    };
+    return DoseFlags.all();
   }
 
   @Override

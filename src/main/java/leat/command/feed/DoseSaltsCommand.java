@@ -9,11 +9,9 @@ import leat.cli.Command;
 import leat.cli.CommandErrors;
 import leat.cli.Flag;
 import leat.numeric.Impossible;
-import leat.plan.Kind;
 import leat.plan.Named;
 import leat.plan.Plan;
 import leat.plan.Refused;
-import leat.quantity.Dimension;
 import leat.quantity.NamedQuantity;
 import leat.quantity.Nearest;
 import leat.quantity.Units;
@@ -39,65 +37,7 @@ public final class DoseSaltsCommand extends Command {
 
   @Override
   public Flag[] flags() {
-    return new Flag[] {
-      Flag.of(
-          "--volume",
-          "VOLUME",
-          Kind.quantity(Dimension.VOLUME),
-          "45 L",
-          "finished solution; the plan's tank at full otherwise"),
-      Flag.of(
-              "--ask",
-              "ELEMENT=MG_L",
-              Kind.TEXT,
-              "N=150",
-              "an element wanted, in mg/L; N-NO3 and N-NH4 apart; oxides such as K2O too")
-          .repeatable(),
-      Flag.of(
-              "--salt",
-              "NAME",
-              Kind.TEXT,
-              "potassium-nitrate",
-              "a salt that may be weighed; feed.salts of the plan otherwise")
-          .repeatable(),
-      Flag.of("--weighed", "SALT=GRAMS", Kind.TEXT, "potassium-nitrate=21 g", WEIGHED_MEANING)
-          .repeatable(),
-      Flag.of(
-              "--within",
-              "SHARE",
-              Kind.quantity(Dimension.SHARE),
-              "5 %",
-              "exit code 1 when an asked element is missed by more")
-          .belongsTo("--ask"),
-      Flag.of(
-          "--scale-step",
-          "STEP",
-          Kind.quantity(Dimension.MASS),
-          "0.1 g",
-          "smallest step of the scale: every salt to its nearest step"),
-      Flag.of(
-              "--feed",
-              "FIGURES",
-              Kind.TEXT,
-              "4-2-6",
-              "a liquid feed by the figures of its label: N-P-K as printed (P2O5 and K2O), or MgO=1 for another figure; the labels of feed.parts of the plan otherwise")
-          .repeatable(),
-      Flag.of(
-              "--rate",
-              "RATE",
-              Kind.quantity(Dimension.VOLUME_RATIO),
-              "5 mL/L",
-              "dose of the liquid feed, with --feed")
-          .belongsTo("--feed"),
-      Flag.of(
-              "--density",
-              "DENSITY",
-              Kind.quantity(Dimension.MASS_CONCENTRATION),
-              "1.18 g/mL",
-              "its density, when the label's per cent are by weight; by volume otherwise")
-          .belongsTo("--feed"),
-      Flag.on("--list", CropsCommand.LIST_MEANING),
-    };
+    return DoseSaltsFlags.all();
   }
 
   @Override

@@ -11,10 +11,8 @@ import leat.cli.Flag;
 import leat.cli.Output;
 import leat.cli.RowStream;
 import leat.numeric.Impossible;
-import leat.plan.Kind;
 import leat.plan.Plan;
 import leat.plan.Refused;
-import leat.quantity.Dimension;
 import leat.quantity.Units;
 import leat.solution.conductivity.Compensation;
 import leat.solution.conductivity.EcReading;
@@ -47,71 +45,7 @@ public final class EcCommand extends Command {
 
   @Override
   public Flag[] flags() {
-    return new Flag[] {
-      Flag.of(
-          "--at",
-          "TEMPERATURE",
-          Kind.quantity(Dimension.TEMPERATURE),
-          "18 C",
-          "temperature of a reading without compensation; leave it out when the meter says ATC"),
-      Flag.of(
-          "--scale",
-          "500|640|700",
-          Kind.NUMBER,
-          "500",
-          "ppm scale of the meter; meters.ec.scale of the plan otherwise"),
-      Flag.of(
-          "--coefficient",
-          "SHARE",
-          Kind.quantity(Dimension.SHARE),
-          "2 %",
-          "change of the EC per degree Celsius, instead of 1.91 %"),
-      Flag.on("--natural-water", "function of ISO 7888 for tap and well water, 0 to 35.9 C"),
-      Flag.of(
-          "--standard",
-          "EC",
-          Kind.quantity(Dimension.EC),
-          "1.413 mS/cm",
-          "checks the meter: the value on the bottle of potassium chloride standard, at 25 C"),
-      Flag.of(
-              "--compensates",
-              "YES",
-              Kind.YES_NO,
-              "true",
-              "whether the meter brings its readings to 25 C itself (ATC)")
-          .sets("meters.ec.compensates"),
-      Flag.of(
-              "--ion",
-              "NAME=MG_L",
-              Kind.TEXT,
-              "NO3=620",
-              "an ion of the solution, in mg/L, mmol/L or meq/L: predicts the EC; N-NO3 counts the nitrogen only")
-          .repeatable(),
-      Flag.of(
-              "--weighed",
-              "SALT=GRAMS",
-              Kind.TEXT,
-              "potassium-nitrate=21 g",
-              DoseSaltsCommand.WEIGHED_MEANING)
-          .repeatable(),
-      Flag.of(
-              "--volume",
-              "VOLUME",
-              Kind.quantity(Dimension.VOLUME),
-              "45 L",
-              "finished solution, with --weighed")
-          .belongsTo("--weighed"),
-      Flag.of(
-          "--unit",
-          "UNIT",
-          Kind.choice("mS/cm", "uS/cm", "dS/m", "mS/m", "ppm"),
-          "uS/cm",
-          "unit of bare numbers, where the column's name does not end in it"),
-      RowStream.COLUMN,
-      RowStream.ROWS,
-      RowStream.PREFIX,
-      RowStream.STRICT,
-    };
+    return EcFlags.all();
   }
 
   @Override
@@ -166,14 +100,25 @@ public final class EcCommand extends Command {
   }
 
   /** The temperature function in Taken. */
-  static void taken(Answer answer, Compensation by) {
+  static void taken(Answer answer, Compensation by, boolean us) {
     Row row =
-        Row.aside(PER_DEGREE, WARMEST).set(PER_DEGREE, by.pctPerK()).set(WARMEST, by.warmest());
+        Row.aside(PER_DEGREE, WARMEST)
+            .set(PER_DEGREE, by.pctPer(degree(us)))
+            .set(WARMEST, by.warmest());
     if (by.isNaturalWater()) {
       answer.taken(row, "the natural-water function of ISO 7888, to {warmest_C}");
     } else {
-      answer.taken(row, "{per_degree_pct} % per degree Celsius");
+      answer.taken(
+          row,
+          us
+              ? "{per_degree_pct} % per degree Fahrenheit"
+              : "{per_degree_pct} % per degree Celsius");
     }
+  }
+
+  /** One degree of the reader's thermometer, K. */
+  static double degree(boolean us) {
+    return us ? Units.F_DIFFERENCE.toBase(1) : 1;
   }
 
   @Override

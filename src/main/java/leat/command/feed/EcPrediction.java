@@ -168,7 +168,7 @@ final class EcPrediction {
             .set(BALANCE, ions.balancePct());
     text(answer, row.with(aside(ions, ec, at)), ions, at != null);
     if (at != null) {
-      EcCommand.taken(answer, by);
+      EcCommand.taken(answer, by, call.us());
     }
     return answer;
   }

@@ -22,6 +22,8 @@ final class EcReadings {
   private static final Column AT = Column.of("at_C", "read at", Show.C);
 
   private static final Column READ_PPM = Column.plain("read_ppm", "ppm as read");
+  private static final Column LEAST = Column.number("least_pct", "at least", 2);
+  private static final Column MOST_PCT = Column.number("most_pct", "at most", 2);
   private static final Column SCALE = Column.plain("scale", "scale");
   private static final Column SLOPE = Column.number("slope", "slope", 4);
   private static final Column COUNT = Column.plain("readings", "readings");
@@ -155,7 +157,7 @@ final class EcReadings {
 
   private void taken(Answer answer) {
     if (at != null) {
-      EcCommand.taken(answer, by);
+      EcCommand.taken(answer, by, call.us());
     } else {
       answer.taken(EcCommand.reference(), "the reading is already at {reference_C}");
     }
@@ -223,8 +225,21 @@ final class EcReadings {
           "below {cold_C} a feed brought to {reference_C} reads up to 4 % high.");
     }
     if (by.isOdd()) {
-      answer.mind("coefficient", "meters and feeds have 1.8 to 2.2 % per degree Celsius.");
+      coefficient(answer, EcCommand.degree(call.us()));
     }
+  }
+
+  private void coefficient(Answer answer, double degree) {
+    Row row =
+        Row.aside(LEAST, MOST_PCT)
+            .set(LEAST, Compensation.leastPctPer(degree))
+            .set(MOST_PCT, Compensation.mostPctPer(degree));
+    answer.mind(
+        "coefficient",
+        row,
+        call.us()
+            ? "meters and feeds have {least_pct} to {most_pct} % per degree Fahrenheit; --coefficient takes 1.8 times that."
+            : "meters and feeds have {least_pct} to {most_pct} % per degree Celsius.");
   }
 
   private void next(Answer answer) {

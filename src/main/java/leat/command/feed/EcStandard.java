@@ -37,6 +37,8 @@ final class EcStandard {
   private static final Column TRUE = Column.of("true_mS_cm", "true", Show.MS_CM.digits(4));
   private static final Column AFTER = Column.of("after_mS_cm", "after", Show.MS_CM.digits(4));
 
+  private static final Column DEGREE = Column.number("degree_pct", "per degree", 1);
+
   private EcStandard() {}
 
   static Answer answer(Call call, double shown) {
@@ -71,9 +73,9 @@ final class EcStandard {
     if (at == null) {
       answer.taken(EcCommand.reference(), "the beaker at {reference_C}");
     }
-    EcCommand.taken(answer, by);
+    EcCommand.taken(answer, by, call.us());
     call.withTaken(answer);
-    minds(answer, check, known, at);
+    minds(answer, check, known, at, call.us());
     if (check.faulty()) {
       answer.next("clean the probe, take fresh standard, and check again; then replace it");
     } else {
@@ -161,7 +163,7 @@ final class EcStandard {
     }
   }
 
-  private static void minds(Answer answer, MeterCheck check, boolean known, Double at) {
+  private static void minds(Answer answer, MeterCheck check, boolean known, Double at, boolean us) {
     if (check.faulty()) {
       answer.mind(
           "faulty-probe",
@@ -175,7 +177,10 @@ final class EcStandard {
     if (at == null) {
       answer.mind(
           "beaker-temperature",
-          "without a thermometer in the beaker the check is good to a few per cent; a meter without compensation is off 2 % per degree Celsius.");
+          Row.aside(DEGREE).set(DEGREE, Compensation.DEFAULT.pctPer(EcCommand.degree(us))),
+          us
+              ? "without a thermometer in the beaker the check is good to a few per cent; a meter without compensation is off {degree_pct} % per degree Fahrenheit."
+              : "without a thermometer in the beaker the check is good to a few per cent; a meter without compensation is off {degree_pct} % per degree Celsius.");
     }
     if (!check.standard().isTabulated()) {
       answer.mind(

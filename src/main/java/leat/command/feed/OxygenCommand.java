@@ -54,28 +54,7 @@ public final class OxygenCommand extends Command {
 
   @Override
   public Flag[] flags() {
-    return new Flag[] {
-      Flag.of(
-              "--at",
-              "TEMPERATURE",
-              TEMPERATURE,
-              "29 C",
-              "temperature of the water; tank.warmest of the plan otherwise")
-          .repeatable(),
-      Flag.of(
-              "--altitude",
-              "HEIGHT",
-              Kind.quantity(Dimension.LENGTH),
-              "310 m",
-              "height over the sea")
-          .sets("site.altitude"),
-      Flag.of(
-          "--pressure",
-          "PRESSURE",
-          Kind.quantity(Dimension.PRESSURE),
-          "976 hPa",
-          "air pressure at the place itself, not the forecast's, instead of the altitude"),
-    };
+    return OxygenFlags.all();
   }
 
   @Override

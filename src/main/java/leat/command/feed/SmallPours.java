@@ -12,6 +12,9 @@ final class SmallPours {
   private static final Column PARTS = Column.plain("parts", "parts");
   private static final Column THINNED = Column.of("thinned_mL", "thinned", Show.ML);
 
+  private static final Column WEIGHED = Column.of("weighed_g", "weighed", SaltGrams.SHOW.digits(2));
+  private static final Column FILLED = Column.of("filled_mL", "filled up", Show.ML);
+
   private SmallPours() {}
 
   /** Says it for the amount of one bottle; nothing for an amount that a cup shows. */
@@ -68,7 +71,10 @@ final class SmallPours {
     }
     answer.mind(
         "a-pinch",
-        Row.aside(THINNED).set(THINNED, Litres.baseOfMl(SmallPour.ofStockMl(grams))),
-        "a kitchen scale is too coarse for so little: dissolve 10 g in water, fill up to 100 mL, and pour {thinned_mL} of that first.");
+        Row.aside(THINNED, WEIGHED, FILLED)
+            .set(THINNED, Litres.baseOfMl(SmallPour.ofStockMl(grams)))
+            .set(WEIGHED, Litres.baseOfG(SmallPour.STOCK_G))
+            .set(FILLED, Litres.baseOfMl(SmallPour.STOCK_ML)),
+        "a kitchen scale is too coarse for so little: dissolve {weighed_g} in water, fill up to {filled_mL}, and pour {thinned_mL} of that first.");
   }
 }

@@ -7,11 +7,9 @@ import leat.answer.Answer;
 import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.Flag;
-import leat.plan.Kind;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
-import leat.quantity.Dimension;
 import leat.quantity.Units;
 import leat.solution.pitzer.Strength;
 import leat.solution.stock.Stock;
@@ -35,34 +33,7 @@ public final class StockCommand extends Command {
 
   @Override
   public Flag[] flags() {
-    Kind volume = Kind.quantity(Dimension.VOLUME);
-    return new Flag[] {
-      Flag.of("--weigh", "SALT=GRAMS", Kind.GRAMS, "potassium-nitrate=80", WEIGH_MEANING)
-          .repeatable(),
-      Flag.of(
-          "--for",
-          "VOLUME",
-          volume,
-          "45 L",
-          "the grams are for this much tower water, as `dose salts` tells them; for one bottle"
-              + " otherwise"),
-      Flag.of("--bottle", "VOLUME", volume, "1 L", "size of each bottle").sets("feed.stock.bottle"),
-      Flag.of("--makes", "VOLUME", volume, "200 L", MAKES_MEANING).sets("feed.stock.makes"),
-      Flag.of(
-              "--coldest",
-              "TEMP",
-              Kind.quantity(Dimension.TEMPERATURE),
-              "5 C",
-              "coldest night where the bottles stand")
-          .sets("feed.stock.coldest"),
-      Flag.on("--one-bottle", "judges all salts in one bottle"),
-      Flag.of(
-          "--season",
-          "VOLUME",
-          volume,
-          "900 L",
-          "solution the season takes; from the plan otherwise"),
-    };
+    return StockFlags.all();
   }
 
   @Override

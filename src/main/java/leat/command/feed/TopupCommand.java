@@ -9,7 +9,6 @@ import leat.cli.Command;
 import leat.cli.Flag;
 import leat.cli.Output;
 import leat.cli.RowStream;
-import leat.command.sense.LevelColumns;
 import leat.command.sense.LoggedTank;
 import leat.level.Status;
 import leat.plan.Kind;
@@ -32,81 +31,7 @@ public final class TopupCommand extends Command {
 
   @Override
   public Flag[] flags() {
-    return new Flag[] {
-      Flag.of(
-          "--volume",
-          "VOLUME",
-          Kind.VOLUMES,
-          "31 L",
-          "what is in the tank; a band as 28..34 L when a stepped sender reads it"),
-      Flag.of(
-          "--reading",
-          "OHM",
-          Kind.TEXT,
-          "119",
-          "instead of a volume, what the plan's sender reads, with the pump off"),
-      Flag.on("--counts", LevelColumns.COUNTS_MEANING).belongsTo("--reading", "--column"),
-      LoggedTank.LOG,
-      LoggedTank.NOW,
-      Flag.of(
-              "--motion",
-              "WAY",
-              Kind.choice("unknown", "rising", "falling"),
-              "falling",
-              LevelColumns.MOTION_MEANING)
-          .belongsTo("--reading", "--column"),
-      Flag.of("--ec", "EC", Kind.TEXT, "2.1 mS/cm", "what the meter reads in it: EC, or ppm"),
-      EcTyped.AT,
-      EcTyped.SCALE,
-      FullMark.FULL,
-      Flag.of(
-          "--target",
-          "EC",
-          Kind.TEXT,
-          "1.6 mS/cm",
-          "EC aimed at, or ppm; target.ec of the plan otherwise"),
-      Flag.of("--water-ec", "EC", Kind.TEXT, "0.3 mS/cm", EcTyped.WATER_EC_MEANING),
-      LabelRate.RATE,
-      LabelRate.RATE_EC,
-      LabelRate.PARTS,
-      Flag.of(
-              "--weigh",
-              "SALT=GRAMS",
-              Kind.GRAMS,
-              "potassium-nitrate=80",
-              StockCommand.WEIGH_MEANING)
-          .repeatable(),
-      Flag.of("--makes", "VOLUME", VOLUME, "200 L", StockCommand.MAKES_MEANING)
-          .sets("feed.stock.makes"),
-      Flag.of(
-          "--rain",
-          "VOLUME",
-          VOLUME,
-          "3 L",
-          "rain that has fallen in since the reading; rain that is in volume and EC already counts by itself"),
-      Flag.of(
-          "--rainfall",
-          "DEPTH",
-          Kind.quantity(Dimension.LENGTH),
-          "12 mm",
-          "the same by a rain gauge, over tank.rain_area of the plan"),
-      Flag.of("--rain-ec", "EC", Kind.quantity(Dimension.EC), "0.03 mS/cm", "EC of the rain")
-          .sets("rain.ec"),
-      Flag.of(
-          "--ph",
-          "PH",
-          Kind.NUMBER,
-          "6.1",
-          "pH of the tank, to tell the pH of the mix; target.ph of the plan otherwise"),
-      RainSeenText.WAS,
-      RainSeenText.WAS_EC,
-      Flag.of("--can", "VOLUME", VOLUME, "10 L", "biggest can: splits the water")
-          .sets("season.catch"),
-      RowStream.COLUMN,
-      RowStream.ROWS,
-      RowStream.PREFIX,
-      RowStream.STRICT,
-    };
+    return TopupFlags.all();
   }
 
   @Override

@@ -95,7 +95,16 @@ final class CardAmounts {
     Divider divider = SenderOf.hasDivider(section) ? SenderOf.divider(section, taken) : null;
     Sender sender = SenderOf.of(plan, taken);
     Sender read = divider == null ? sender : sender.readBy(divider);
-    List<LookupTable.Row> all = LookupTable.of(read, divider, Motion.UNKNOWN);
+    List<LookupTable.Row> steps = steps(LookupTable.of(read, divider, Motion.UNKNOWN));
+    if (read.staircase().falls()) {
+      java.util.Collections.reverse(steps);
+    }
+    for (LookupTable.Row row : thin(steps)) {
+      reading(row, read);
+    }
+  }
+
+  private List<LookupTable.Row> steps(List<LookupTable.Row> all) {
     List<LookupTable.Row> steps = new ArrayList<>();
     for (LookupTable.Row row : all) {
       Reading reading = row.reading();
@@ -104,12 +113,7 @@ final class CardAmounts {
         steps.add(row);
       }
     }
-    if (read.staircase().falls()) {
-      java.util.Collections.reverse(steps);
-    }
-    for (LookupTable.Row row : thin(steps)) {
-      reading(row, read);
-    }
+    return steps;
   }
 
   private static boolean sameStep(List<LookupTable.Row> steps, Reading reading) {

@@ -67,6 +67,11 @@ final class CardParts {
     page.lines("Meters", new CardChecks(plan).meters());
     page.lines("Closing the season", CardChecks.closing());
     page.cautions("Care", CardChecks.cautions(DrawOf.isDirect(plan)));
+    foot();
+    return page.write();
+  }
+
+  private void foot() {
     List<String> missing = left.words();
     if (!missing.isEmpty()) {
       page.foot("Left out, because the plan lacks it: " + String.join("; ", missing) + ".");
@@ -74,7 +79,6 @@ final class CardParts {
     for (String line : PlanCardCommand.made(call, plan, date)) {
       page.foot(line);
     }
-    return page.write();
   }
 
   private void marks() {
@@ -139,6 +143,11 @@ final class CardParts {
     if (entries.size() > MOST_TIMINGS) {
       rows.add(new String[] {entries.size() - MOST_TIMINGS + " more", "see the plan"});
     }
+    alarm(rows);
+    page.words("Pump", rows);
+  }
+
+  private void alarm(List<String[]> rows) {
     DryLimit dry = RunNeeds.dryLimit(plan, call.taken());
     rows.add(
         new String[] {
@@ -151,7 +160,6 @@ final class CardParts {
               .render(us)
         });
     rows.add(new String[] {"alarm after", Phrase.of().duration(dry.alarmS()).render(us)});
-    page.words("Pump", rows);
   }
 
   private static String when(Section entry, boolean first, int entries) {

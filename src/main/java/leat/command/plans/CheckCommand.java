@@ -76,11 +76,16 @@ public final class CheckCommand extends Command {
       return DoubtAnswer.of(call, onePlan(call, names), rules(call.texts("--rule")));
     }
     Rule[] rules = explained != null ? new Rule[] {explained} : rules(call.texts("--rule"));
+    List<JudgedPlan> plans = judged(call, names, rules);
+    return exit(call, plans, told(call, plans, explained));
+  }
+
+  private static List<JudgedPlan> judged(Call call, List<String> names, Rule[] rules) {
     List<JudgedPlan> plans = new ArrayList<>();
     for (int p = 0; p < names.size(); p++) {
       plans.add(JudgedPlan.of(call, names.get(p), rules));
     }
-    return exit(call, plans, told(call, plans, explained));
+    return plans;
   }
 
   /** The plan that is doubted; what belongs to verdicts does not go with it. */
@@ -132,30 +137,36 @@ public final class CheckCommand extends Command {
     if (call.has("--compare")) {
       return PlansCompared.of(plans);
     }
-    boolean explain = call.has("--explain");
-    Answer answer = CheckWords.answer(explain);
+    Answer answer = CheckWords.answer(call.has("--explain"));
+    boolean named = plans.size() > 1;
     for (int p = 0; p < plans.size(); p++) {
       JudgedPlan plan = plans.get(p);
       boolean no = plan.isNo(call.has("--strict"), call.has("--known"));
-      answer.block(CheckWords.sentence(plan, plans.size() > 1, no));
+      answer.block(CheckWords.sentence(plan, named, no));
       if (plan.isBroken()) {
         CheckWords.unreadable(answer, plan);
-        continue;
+      } else {
+        told(call, answer, plan, explained, named);
       }
-      for (int i = 0; i < plan.found.size(); i++) {
-        Row row = CheckWords.row(answer, plan, plan.found.get(i));
-        if (explain) {
-          RuleList.explain(row, plan, plan.found.get(i).rule());
-        }
-      }
-      if (call.wantsChart()) {
-        answer.chart(CheckChart.of(plan, plans.size() > 1));
-      }
-      CheckWords.lines(answer, plan, call.has("--all") || explained != null);
-      explain(answer, plan, explain, explained);
-      pump(answer, plan, plans.size() > 1);
     }
     return answer;
+  }
+
+  private static void told(
+      Call call, Answer answer, JudgedPlan plan, Rule explained, boolean named) {
+    boolean explain = call.has("--explain");
+    for (int i = 0; i < plan.found.size(); i++) {
+      Row row = CheckWords.row(answer, plan, plan.found.get(i));
+      if (explain) {
+        RuleList.explain(row, plan, plan.found.get(i).rule());
+      }
+    }
+    if (call.wantsChart()) {
+      answer.chart(CheckChart.of(plan, named));
+    }
+    CheckWords.lines(answer, plan, call.has("--all") || explained != null);
+    explain(answer, plan, explain, explained);
+    pump(answer, plan, named);
   }
 
   /** The rule that is asked for; without one, those that fail or warn. */

@@ -1,6 +1,5 @@
 package leat.command.plans;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,23 +39,32 @@ final class DoubtAnswer {
     List<Doubt> all = Doubt.of(plan, guesses, rules, draws, DoubtFlags.seed(call));
     Answer answer =
         new Answer(RULE, SHARE, HANGS, LOW, HIGH, SOURCE, SETTLED).asList().csvColumns(OF_CSV);
-    int sure = 0;
-    int never = 0;
     for (Doubt doubt : all) {
-      sure += doubt.share() == 1 ? 1 : 0;
-      never += doubt.share() == 0 ? 1 : 0;
       fill(answer.row(), doubt);
     }
-    Row counts = Row.aside(DRAWS, GUESSES, SURE, NEVER, UNSURE, RULES);
-    counts.set(DRAWS, draws).set(RULES, all.size()).set(GUESSES, guesses.size()).set(SURE, sure);
-    counts.set(NEVER, never).set(UNSURE, all.size() - sure - never);
+    Row counts = counts(all).set(DRAWS, draws).set(GUESSES, guesses.size());
     text(answer, counts, all, guesses.isEmpty());
+    next(answer, all);
+    return answer;
+  }
+
+  private static void next(Answer answer, List<Doubt> all) {
     for (Map.Entry<Guess, String> one : settling(all).entrySet()) {
       Row row = Row.aside(SETTLED, RULE);
       row.set(SETTLED, one.getKey().range().settledBy()).set(RULE, one.getValue());
       answer.next(row, "{settled_by}   tells most about {rule}");
     }
-    return answer;
+  }
+
+  private static Row counts(List<Doubt> all) {
+    int sure = 0;
+    int never = 0;
+    for (Doubt doubt : all) {
+      sure += doubt.share() == 1 ? 1 : 0;
+      never += doubt.share() == 0 ? 1 : 0;
+    }
+    Row counts = Row.aside(DRAWS, GUESSES, SURE, NEVER, UNSURE, RULES).set(RULES, all.size());
+    return counts.set(SURE, sure).set(NEVER, never).set(UNSURE, all.size() - sure - never);
   }
 
   private static void fill(Row row, Doubt doubt) {
@@ -76,23 +84,26 @@ final class DoubtAnswer {
       answer.sentence(counts, "The plan states no number that is a guess: nothing is in doubt.");
       return;
     }
-    int hang = (Integer) counts.get(UNSURE);
-    answer.sentence(
-        counts,
-        hang == 0
-            ? "No verdict hangs on a guess: in {draws} draws of {guesses} guesses {passing} rules always pass, {never} never."
-            : hang == 1
-                ? "One verdict of {rules} hangs on a guess: in {draws} draws of {guesses} guesses {passing} rules always pass, {never} never."
-                : "{unsure} verdicts of {rules} hang on a guess: in {draws} draws of {guesses} guesses {passing} rules always pass, {never} never.");
-    List<Row> unsure = new ArrayList<>();
+    answer.sentence(counts, sentence((Integer) counts.get(UNSURE)));
+    each(answer, counts, all);
+  }
+
+  private static String sentence(int hang) {
+    if (hang == 0) {
+      return "No verdict hangs on a guess: in {draws} draws of {guesses} guesses {passing} rules always pass, {never} never.";
+    }
+    return hang == 1
+        ? "One verdict of {rules} hangs on a guess: in {draws} draws of {guesses} guesses {passing} rules always pass, {never} never."
+        : "{unsure} verdicts of {rules} hang on a guess: in {draws} draws of {guesses} guesses {passing} rules always pass, {never} never.";
+  }
+
+  private static void each(Answer answer, Row counts, List<Doubt> all) {
     for (int i = 0; i < all.size(); i++) {
       if (all.get(i).share() > 0 && all.get(i).share() < 1) {
-        unsure.add(answer.row(i));
+        Row row = answer.row(i);
+        answer.figure(
+            (String) row.get(RULE), row, "passes in {share_pass}", "{hangs_on}, {low} to {high}");
       }
-    }
-    for (Row row : unsure) {
-      answer.figure(
-          (String) row.get(RULE), row, "passes in {share_pass}", "{hangs_on}, {low} to {high}");
     }
     for (Doubt doubt : all) {
       if (doubt.share() == 0) {

@@ -67,6 +67,10 @@ final class NudgeAnswer {
         most < 0
             ? "No guess of the plan moves {measure}."
             : "{key} matters most: {measure} goes from {at_low} to {at_high} when the guess goes from {low} to {high}.");
+    each(answer, all);
+  }
+
+  private static void each(Answer answer, List<Nudge> all) {
     int still = 0;
     for (int i = 0; i < all.size(); i++) {
       if (all.get(i).isStill()) {

@@ -113,19 +113,23 @@ public final class PlanCardCommand extends Command {
     if (asPage(call)) {
       answer = Answer.page(page);
     } else {
-      answer = parts.amounts();
-      Answer left = new Answer(LeftOut.PART, LeftOut.GIVEN, LeftOut.NEEDS);
-      parts.left.rows(left);
-      answer
-          .jsonObject(figures(call, plan, 1))
-          .array("amounts", answer)
-          .array("marks", parts.marks)
-          .array("parts", left);
+      answer = lists(call, plan, parts);
     }
     answer.sentence(
         said(call, plan, 1, parts.left.made()), "A card for {plan}, one side of {paper}: {held}.");
     parts.left.minds(answer);
     return call.withTaken(answer);
+  }
+
+  private static Answer lists(Call call, Plan plan, CardParts parts) {
+    Answer answer = parts.amounts();
+    Answer left = new Answer(LeftOut.PART, LeftOut.GIVEN, LeftOut.NEEDS);
+    parts.left.rows(left);
+    return answer
+        .jsonObject(figures(call, plan, 1))
+        .array("amounts", answer)
+        .array("marks", parts.marks)
+        .array("parts", left);
   }
 
   private static Answer strip(Call call, Plan plan) {
@@ -141,6 +145,11 @@ public final class PlanCardCommand extends Command {
         strip.size() == 1
             ? "A dipstick for {plan} on one sheet of {paper}."
             : "A dipstick for {plan} on {sheets} sheets of {paper}.");
+    minds(answer, of);
+    return call.withTaken(answer);
+  }
+
+  private static void minds(Answer answer, StripOf of) {
     if (!of.hasLevels()) {
       answer.mind(
           "no-shape",
@@ -148,7 +157,6 @@ public final class PlanCardCommand extends Command {
     }
     answer.mind(
         "true-scale", "print at 100 %, then hold a ruler to the line of 100 mm on each sheet.");
-    return call.withTaken(answer);
   }
 
   /** Lines at the foot of what is printed. */

@@ -44,25 +44,26 @@ public final class PlanHeaderCommand extends Command {
     TowerHeader header = new TowerHeader(checksum);
     HeaderParts parts = new HeaderParts(plan, header, call.taken());
     parts.add();
-    boolean text = "text".equals(call.format().name);
-    if (text) {
+    Answer answer;
+    if ("text".equals(call.format().name)) {
       about(call, plan, header, parts.left);
-    }
-    Answer answer =
-        text
-            ? Answer.verbatim(header.text())
-            : new Answer(LeftOut.PART, LeftOut.GIVEN, LeftOut.NEEDS).asList();
-    if (!text) {
-      parts.left.rows(answer);
-      Answer figures = new Answer(PLAN, CHECKSUM);
-      figures.row().set(PLAN, plan.title()).set(CHECKSUM, checksum);
-      answer.jsonObject(figures).array("parts", answer);
+      answer = Answer.verbatim(header.text());
+    } else {
+      answer = lists(plan, checksum, parts);
     }
     answer.sentence(
         Row.aside(PLAN, HELD).set(PLAN, plan.title()).set(HELD, parts.left.made()),
         "A header for the controller of {plan}: {held}.");
     parts.left.minds(answer);
     return call.withTaken(answer);
+  }
+
+  private static Answer lists(Plan plan, String checksum, HeaderParts parts) {
+    Answer answer = new Answer(LeftOut.PART, LeftOut.GIVEN, LeftOut.NEEDS).asList();
+    parts.left.rows(answer);
+    Answer figures = new Answer(PLAN, CHECKSUM);
+    figures.row().set(PLAN, plan.title()).set(CHECKSUM, checksum);
+    return answer.jsonObject(figures).array("parts", answer);
   }
 
   private static void about(Call call, Plan plan, TowerHeader header, LeftOut left) {

@@ -125,9 +125,11 @@ public final class PlanKeysCommand extends Command {
       paths.add(path);
     }
     String near = Nearest.of(prefix, paths);
-    if (near != null) {
-      return near;
-    }
+    return near != null ? near : lastWord(prefix, paths);
+  }
+
+  /** The first key that ends with the same word, or null. */
+  private static String lastWord(String prefix, List<String> paths) {
     int dot = prefix.lastIndexOf('.') + 1;
     for (int i = 0; i < paths.size(); i++) {
       String path = paths.get(i);

@@ -56,6 +56,10 @@ public final class PlanSetCommand extends Command {
     if (sets.isEmpty()) {
       throw new Refused(PlanErrors.badSet(Origin.flag("leat plan set", "")));
     }
+    return write(call, name, sets);
+  }
+
+  private Answer write(Call call, String name, List<String> sets) {
     boolean piped = "-".equals(name);
     String text =
         PlanFile.text(name, call.terminal.file(name), piped ? call.terminal.takeInput() : null);
@@ -87,19 +91,7 @@ public final class PlanSetCommand extends Command {
     Answer answer = new Answer(KEY, LINE, BEFORE, AFTER).asList();
     Row aside = Row.aside(FILE, COUNT).set(FILE, name).set(COUNT, all.size());
     for (int i = 0; i < all.size(); i++) {
-      PlanEdit.Done done = all.get(i);
-      answer
-          .row()
-          .set(KEY, done.path())
-          .setAny(LINE, done.line() == 0 ? null : Integer.valueOf(done.line()))
-          .set(BEFORE, done.before())
-          .set(AFTER, done.after());
-      if (done.anchor() != null) {
-        answer.mind(
-            "shared-anchor",
-            Row.aside(ANCHOR, KEY).set(ANCHOR, done.anchor()).set(KEY, done.path()),
-            "{key} carries the anchor &{anchor}: every place that says *{anchor} changes with it.");
-      }
+      fill(answer, answer.row(), all.get(i));
     }
     if (all.size() == 1) {
       one(answer, answer.row(0).with(aside));
@@ -107,6 +99,19 @@ public final class PlanSetCommand extends Command {
       answer.sentence(aside, "{count} keys are changed in {file}.").table(KEY, LINE, BEFORE, AFTER);
     }
     return answer.next("leat check " + Call.quoted(name));
+  }
+
+  private static void fill(Answer answer, Row row, PlanEdit.Done done) {
+    row.set(KEY, done.path())
+        .setAny(LINE, done.line() == 0 ? null : Integer.valueOf(done.line()))
+        .set(BEFORE, done.before())
+        .set(AFTER, done.after());
+    if (done.anchor() != null) {
+      answer.mind(
+          "shared-anchor",
+          Row.aside(ANCHOR, KEY).set(ANCHOR, done.anchor()).set(KEY, done.path()),
+          "{key} carries the anchor &{anchor}: every place that says *{anchor} changes with it.");
+    }
   }
 
   private static void one(Answer answer, Row row) {

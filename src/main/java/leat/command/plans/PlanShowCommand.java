@@ -8,7 +8,6 @@ import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.CommandErrors;
 import leat.cli.Flag;
-import leat.plan.Plan;
 import leat.plan.PlanShow;
 import leat.plan.Refused;
 
@@ -47,11 +46,11 @@ public final class PlanShowCommand extends Command {
     if (name == null) {
       throw new Refused(CommandErrors.neededPlan(this));
     }
-    Plan plan = call.plan(name);
-    PlanShow show = PlanShow.of(plan, keys);
-    if ("text".equals(call.format().name)) {
-      return Answer.verbatim(show.yaml());
-    }
+    PlanShow show = PlanShow.of(call.plan(name), keys);
+    return "text".equals(call.format().name) ? Answer.verbatim(show.yaml()) : rows(show);
+  }
+
+  private static Answer rows(PlanShow show) {
     Answer answer = new Answer(KEY, VALUE, FROM, LINE).asList();
     List<PlanShow.Entry> entries = show.entries();
     for (int i = 0; i < entries.size(); i++) {

@@ -58,18 +58,7 @@ final class PlansCompared {
   }
 
   private Answer answer() {
-    Column[] all = new Column[5 + 3 * verdicts.length];
-    all[0] = CheckWords.RULE;
-    all[1] = CheckWords.PLACE;
-    all[2] = CheckWords.TOWER;
-    all[3] = CheckWords.NEED;
-    all[4] = CheckWords.UNIT;
-    for (int p = 0; p < verdicts.length; p++) {
-      all[5 + 3 * p] = verdicts[p];
-      all[6 + 3 * p] = values[p];
-      all[7 + 3 * p] = words[p];
-    }
-    Answer answer = new Answer(all).asList();
+    Answer answer = new Answer(columns()).asList();
     Phrase[] head = new Phrase[plans.size()];
     for (int p = 0; p < head.length; p++) {
       head[p] = Phrase.of(plans.get(p).name);
@@ -82,6 +71,21 @@ final class PlansCompared {
     int alike = rows(answer);
     sentence(answer, alike);
     return answer;
+  }
+
+  private Column[] columns() {
+    Column[] all = new Column[5 + 3 * verdicts.length];
+    all[0] = CheckWords.RULE;
+    all[1] = CheckWords.PLACE;
+    all[2] = CheckWords.TOWER;
+    all[3] = CheckWords.NEED;
+    all[4] = CheckWords.UNIT;
+    for (int p = 0; p < verdicts.length; p++) {
+      all[5 + 3 * p] = verdicts[p];
+      all[6 + 3 * p] = values[p];
+      all[7 + 3 * p] = words[p];
+    }
+    return all;
   }
 
   private void sentence(Answer answer, int alike) {
@@ -106,7 +110,7 @@ final class PlansCompared {
     for (int p = 0; p < plans.size(); p++) {
       for (int i = 0; i < plans.get(p).found.size(); i++) {
         Finding finding = plans.get(p).found.get(i);
-        if (find(done, finding) != null) {
+        if (find(done, finding) != null || isToldByPart(finding)) {
           continue;
         }
         done.add(finding);
@@ -130,9 +134,38 @@ final class PlansCompared {
     return null;
   }
 
+  /** Whether a verdict on a whole plan stands in the rows of another plan's parts. */
+  private boolean isToldByPart(Finding whole) {
+    if (whole.part() != Finding.WHOLE) {
+      return false;
+    }
+    for (int p = 0; p < plans.size(); p++) {
+      List<Finding> found = plans.get(p).found;
+      for (int i = 0; i < found.size(); i++) {
+        if (found.get(i).rule() == whole.rule() && found.get(i).part() != Finding.WHOLE) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** The finding of a plan at the same part; else its verdict on the whole plan. */
+  private Finding found(int p, Finding like) {
+    Finding whole = null;
+    List<Finding> found = plans.get(p).found;
+    for (int i = 0; i < found.size(); i++) {
+      if (found.get(i).rule() == like.rule() && found.get(i).part() == Finding.WHOLE) {
+        whole = found.get(i);
+      }
+    }
+    Finding same = find(found, like);
+    return same == null ? whole : same;
+  }
+
   private boolean differs(Finding like) {
     for (int p = 0; p < plans.size(); p++) {
-      Finding other = find(plans.get(p).found, like);
+      Finding other = found(p, like);
       if (!plans.get(p).isBroken() && (other == null || !other.isLike(like))) {
         return true;
       }
@@ -153,7 +186,7 @@ final class PlansCompared {
             .set(CheckWords.UNIT, rule.show() == null ? null : rule.show().metric().symbol());
     Phrase[] cells = new Phrase[plans.size()];
     for (int p = 0; p < cells.length; p++) {
-      cells[p] = cell(row, p, find(plans.get(p).found, finding));
+      cells[p] = cell(row, p, found(p, finding));
     }
     answer.figure(rule.id() + (part == null ? "" : ", " + part), cells);
   }

@@ -74,16 +74,7 @@ final class StripOf {
   }
 
   private Strip byLevel(Tank tank) {
-    Unit volume = us ? LITRES.us() : LITRES.metric();
-    double step = Dipstick.evenStep(tank.capacity(), MOST_VOLUMES, volume.toBase(1));
-    List<Dipstick.Mark> volumes = Dipstick.marksByVolume(tank, step, null);
-    for (int i = 0; i < volumes.size() - 1; i++) {
-      Dipstick.Mark mark = volumes.get(i);
-      marks.row().set(LEVEL, mark.level()).set(VOLUME, mark.volume());
-      if (i > 0) {
-        add(mark.level(), bare(mark.volume(), LITRES), StripMark.Kind.VOLUME);
-      }
-    }
+    volumes(tank);
     heights(tank);
     across(tank, "low", "refill mark");
     across(tank, "full", "FULL: fill to here");
@@ -99,6 +90,19 @@ final class StripOf {
             .note("from the inside of the tank's floor.")
             .note("Cut along the dashes; tape it to the tank,")
             .note("its lower end level with the inside of the floor."));
+  }
+
+  private void volumes(Tank tank) {
+    Unit volume = us ? LITRES.us() : LITRES.metric();
+    double step = Dipstick.evenStep(tank.capacity(), MOST_VOLUMES, volume.toBase(1));
+    List<Dipstick.Mark> volumes = Dipstick.marksByVolume(tank, step, null);
+    for (int i = 0; i < volumes.size() - 1; i++) {
+      Dipstick.Mark mark = volumes.get(i);
+      marks.row().set(LEVEL, mark.level()).set(VOLUME, mark.volume());
+      if (i > 0) {
+        add(mark.level(), bare(mark.volume(), LITRES), StripMark.Kind.VOLUME);
+      }
+    }
   }
 
   /** Even heights: a tick each, words at each fifth or tenth. */

@@ -39,12 +39,16 @@ final class SweepChart {
       points(chart, "no other beats it in both", front, naming);
     }
     if (!rest.isEmpty()) {
-      List<Judged> drawn = some(rest);
-      boolean all = drawn.size() == rest.size();
-      String label = all ? "beaten" : "beaten, " + drawn.size() + " of " + rest.size();
-      points(chart, label, drawn, naming);
+      beaten(chart, rest, naming);
     }
     return chart;
+  }
+
+  private static void beaten(Chart chart, List<Judged> rest, Naming naming) {
+    List<Judged> drawn = some(rest);
+    boolean all = drawn.size() == rest.size();
+    String label = all ? "beaten" : "beaten, " + drawn.size() + " of " + rest.size();
+    points(chart, label, drawn, naming);
   }
 
   /** As many as a picture can show, from all over the list. */
@@ -79,7 +83,13 @@ final class SweepChart {
         all.stream()
             .filter(n -> n.measure().name().equals(measure.name()) && !n.isStill())
             .toList();
-    Column column = measure.column();
+    Chart chart = bars(moved, measure.column());
+    return moved.isEmpty() || Double.isNaN(moved.get(0).asIs())
+        ? chart
+        : chart.limit("as it is", moved.get(0).asIs());
+  }
+
+  private static Chart bars(List<Nudge> moved, Column column) {
     String[] names = new String[moved.size()];
     double[] from = new double[names.length];
     double[] to = new double[names.length];
@@ -89,19 +99,18 @@ final class SweepChart {
       names[i] = nudge.guess().path();
       from[i] = Math.min(nudge.atLow(), nudge.atHigh());
       to[i] = Math.max(nudge.atLow(), nudge.atHigh());
-      words[i] =
-          column.show() == null
-              ? Phrase.of().number(from[i], 3).add(" to ").number(to[i], 3)
-              : Phrase.of().range(from[i], to[i], column.show());
+      words[i] = words(column, from[i], to[i]);
     }
-    Chart chart =
-        Chart.of(
-                "How far each guess moves " + column.label(),
-                Axis.names("guess", names),
-                Axis.of(column))
-            .bars("from end to end of the guess", from, to, words);
-    return moved.isEmpty() || Double.isNaN(moved.get(0).asIs())
-        ? chart
-        : chart.limit("as it is", moved.get(0).asIs());
+    return Chart.of(
+            "How far each guess moves " + column.label(),
+            Axis.names("guess", names),
+            Axis.of(column))
+        .bars("from end to end of the guess", from, to, words);
+  }
+
+  private static Phrase words(Column column, double from, double to) {
+    return column.show() == null
+        ? Phrase.of().number(from, 3).add(" to ").number(to, 3)
+        : Phrase.of().range(from, to, column.show());
   }
 }

@@ -29,6 +29,39 @@ public final class SweepCommand extends Command {
   static final Column MEANING = Column.plain("label", "which is");
   static final Column DRAWS = Column.plain("draws", "draws");
 
+  private static final Flag[] FLAGS = {
+    Flag.of(
+            "--vary",
+            "KEY=VALUES",
+            Kind.TEXT,
+            "towers[*].riser.bore=10mm,12mm,16mm",
+            "a key and the values it takes: a list, from..to step s, from..to with --sample, or files of a section")
+        .repeatable(),
+    Flag.of("--rows", "FILE", Kind.TEXT, "designs.csv", "a table of designs, headers are keys"),
+    Flag.of("--sample", "N", Kind.COUNT, "500", "so many designs between the ends"),
+    DoubtFlags.seed().belongsTo("--sample", "--doubt"),
+    Flag.of("--measure", "NAME", Kind.TEXT, "margin_pct", "a number to show of each design")
+        .repeatable(),
+    Flag.on("--measures", "lists the numbers that designs can be compared by"),
+    Flag.of("--rank", "NAME", Kind.TEXT, "margin_pct", "least first; -NAME for most first"),
+    Flag.of(
+        "--pareto",
+        "A,B",
+        Kind.TEXT,
+        "-flow_low_L_min,kwh_day",
+        "designs no other beats in all of these"),
+    Flag.of("--top", "N", Kind.COUNT, "5", "the first N only"),
+    Flag.of("--where", "CONDITION", Kind.TEXT, "margin_pct>20", "designs that meet it only")
+        .repeatable(),
+    Flag.on("--all", "designs that fail a rule, too"),
+    Flag.of("--rule", "ID", Kind.TEXT, "pump-margin", CheckCommand.RULE_MEANING).repeatable(),
+    Flag.of("--slice", "I/N", Kind.TEXT, "2/4", "the i-th of n parts"),
+    Flag.of("--jobs", "N", Kind.COUNT, "2", "threads; as many as the machine has otherwise"),
+    Flag.on("--nudge", "moves each guess to its ends: which answer moves most"),
+    DoubtFlags.doubt(),
+    Flag.on("--yes", "also for more than 100 million designs"),
+  };
+
   @Override
   public String name() {
     return "sweep";
@@ -41,38 +74,7 @@ public final class SweepCommand extends Command {
 
   @Override
   public Flag[] flags() {
-    return new Flag[] {
-      Flag.of(
-              "--vary",
-              "KEY=VALUES",
-              Kind.TEXT,
-              "towers[*].riser.bore=10mm,12mm,16mm",
-              "a key and the values it takes: a list, from..to step s, from..to with --sample, or files of a section")
-          .repeatable(),
-      Flag.of("--rows", "FILE", Kind.TEXT, "designs.csv", "a table of designs, headers are keys"),
-      Flag.of("--sample", "N", Kind.COUNT, "500", "so many designs between the ends"),
-      DoubtFlags.seed().belongsTo("--sample", "--doubt"),
-      Flag.of("--measure", "NAME", Kind.TEXT, "margin_pct", "a number to show of each design")
-          .repeatable(),
-      Flag.on("--measures", "lists the numbers that designs can be compared by"),
-      Flag.of("--rank", "NAME", Kind.TEXT, "margin_pct", "least first; -NAME for most first"),
-      Flag.of(
-          "--pareto",
-          "A,B",
-          Kind.TEXT,
-          "-flow_low_L_min,kwh_day",
-          "designs no other beats in all of these"),
-      Flag.of("--top", "N", Kind.COUNT, "5", "the first N only"),
-      Flag.of("--where", "CONDITION", Kind.TEXT, "margin_pct>20", "designs that meet it only")
-          .repeatable(),
-      Flag.on("--all", "designs that fail a rule, too"),
-      Flag.of("--rule", "ID", Kind.TEXT, "pump-margin", CheckCommand.RULE_MEANING).repeatable(),
-      Flag.of("--slice", "I/N", Kind.TEXT, "2/4", "the i-th of n parts"),
-      Flag.of("--jobs", "N", Kind.COUNT, "2", "threads; as many as the machine has otherwise"),
-      Flag.on("--nudge", "moves each guess to its ends: which answer moves most"),
-      DoubtFlags.doubt(),
-      Flag.on("--yes", "also for more than 100 million designs"),
-    };
+    return FLAGS;
   }
 
   @Override

@@ -25,6 +25,17 @@ final class SweepGrid {
     if (call.has("--rows")) {
       return rows(call, plan);
     }
+    List<Axis> axes = varied(call, plan);
+    if (axes.isEmpty()) {
+      throw new Refused(SweepErrors.nothingVaried());
+    }
+    return call.has("--sample")
+        ? Grid.sample(
+            axes, SweepCommand.atLeast1(call, "--sample"), DoubtFlags.seed(call), call.has("--yes"))
+        : Grid.full(axes, call.has("--yes"));
+  }
+
+  private static List<Axis> varied(Call call, Plan plan) {
     List<Axis> axes = new ArrayList<>();
     Set<String> paths = new HashSet<>();
     for (String typed : call.texts("--vary")) {
@@ -38,13 +49,7 @@ final class SweepGrid {
       }
       axes.add(axis(call, plan, path, typed.substring(equals + 1).strip()));
     }
-    if (axes.isEmpty()) {
-      throw new Refused(SweepErrors.nothingVaried());
-    }
-    return call.has("--sample")
-        ? Grid.sample(
-            axes, SweepCommand.atLeast1(call, "--sample"), DoubtFlags.seed(call), call.has("--yes"))
-        : Grid.full(axes, call.has("--yes"));
+    return axes;
   }
 
   private static Axis axis(Call call, Plan plan, String path, String values) {
@@ -74,11 +79,7 @@ final class SweepGrid {
   }
 
   private static Grid rows(Call call, Plan plan) {
-    if (call.has("--vary") || call.has("--sample")) {
-      throw new Refused(
-          CommandErrors.notBoth(
-              call.command, "--rows", call.has("--vary") ? "--vary" : "--sample"));
-    }
+    rowsAlone(call);
     RowTable table = new RowTable(call, call.text("--rows"));
     List<Axis> axes = new ArrayList<>();
     if (table.size() == 0) {
@@ -97,5 +98,13 @@ final class SweepGrid {
       axes.add(Axis.ofRows(plan, path, typed));
     }
     return Grid.rows(axes);
+  }
+
+  private static void rowsAlone(Call call) {
+    if (call.has("--vary") || call.has("--sample")) {
+      throw new Refused(
+          CommandErrors.notBoth(
+              call.command, "--rows", call.has("--vary") ? "--vary" : "--sample"));
+    }
   }
 }

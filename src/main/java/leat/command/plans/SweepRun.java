@@ -1,10 +1,8 @@
 package leat.command.plans;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.PriorityQueue;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import leat.answer.Column;
@@ -19,7 +17,6 @@ import leat.cli.Signals;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.quantity.NumberText;
-import leat.sweep.Front;
 import leat.sweep.Grid;
 import leat.sweep.Judge;
 import leat.sweep.Judged;
@@ -69,12 +66,17 @@ final class SweepRun {
     this.rules = SweepCommand.rules(call);
     this.grid = SweepGrid.of(call, plan);
     this.slice = call.has("--slice") ? Slice.of(call.text("--slice")) : Slice.WHOLE;
-    if (call.has("--slice") && wantsAll(call)) {
-      throw new Refused(
-          SweepErrors.sliceRanked(
-              call.has("--rank") ? "--rank" : call.has("--pareto") ? "--pareto" : "--top"));
-    }
+    refuseRankedSlice();
     chooseMeasures();
+    judge(plan, name);
+    keys = new Column[grid.axes().size()];
+    for (int i = 0; i < keys.length; i++) {
+      keys[i] = Column.plain(grid.axes().get(i).path(), grid.axes().get(i).path());
+    }
+    columns = columns();
+  }
+
+  private void judge(Plan plan, String name) {
     List<Plan> plans = new ArrayList<>();
     plans.add(plan);
     int jobs = Line.threads(jobs(), slice.to(grid.size()) - slice.from(grid.size()));
@@ -84,11 +86,14 @@ final class SweepRun {
     for (Plan own : plans) {
       judges.add(new Judge(() -> own, grid, rules, measures));
     }
-    keys = new Column[grid.axes().size()];
-    for (int i = 0; i < keys.length; i++) {
-      keys[i] = Column.plain(grid.axes().get(i).path(), grid.axes().get(i).path());
+  }
+
+  private void refuseRankedSlice() {
+    if (call.has("--slice") && wantsAll(call)) {
+      throw new Refused(
+          SweepErrors.sliceRanked(
+              call.has("--rank") ? "--rank" : call.has("--pareto") ? "--pareto" : "--top"));
     }
-    columns = columns();
   }
 
   private int jobs() {
@@ -113,6 +118,10 @@ final class SweepRun {
       measure(bare(name));
     }
     shownMeasures = measures.size();
+    chooseWheres();
+  }
+
+  private void chooseWheres() {
     for (String typed : call.texts("--where")) {
       Where where = Where.of(typed);
       wheres.add(where);
@@ -120,7 +129,7 @@ final class SweepRun {
     }
   }
 
-  private List<String> pareto() {
+  List<String> pareto() {
     return call.has("--pareto") ? List.of(call.text("--pareto").split(",")) : List.of();
   }
 
@@ -167,7 +176,7 @@ final class SweepRun {
     return true;
   }
 
-  private void run(Consumer<Judged> next) {
+  void run(Consumer<Judged> next) {
     run(new Line(grid, judges), false, next);
   }
 
@@ -201,15 +210,18 @@ final class SweepRun {
         .set(WORST, one.worst() == null ? null : one.worst().id())
         .set(REFUSED, one.refused());
     for (int m = 0; m < shownMeasures; m++) {
-      double value = one.measures()[m];
       Column column = measures.get(m).column();
-      boolean whole = column.show() == null && NumberText.isWhole(value);
-      row.setAny(
-          column,
-          Double.isNaN(value)
-              ? null
-              : whole ? (Object) (int) NumberText.nearest(value) : Double.valueOf(value));
+      row.setAny(column, shown(column, one.measures()[m]));
     }
+  }
+
+  /** A measure's value as its column holds it: a whole number without a unit is a count. */
+  private static Object shown(Column column, double value) {
+    if (Double.isNaN(value)) {
+      return null;
+    }
+    boolean whole = column.show() == null && NumberText.isWhole(value);
+    return whole ? (Object) (int) NumberText.nearest(value) : Double.valueOf(value);
   }
 
   /** Csv as the designs come. */
@@ -248,54 +260,6 @@ final class SweepRun {
       name.append(grid.typed(one.design(), i));
     }
     return name.toString();
-  }
-
-  /** The designs that are kept, in the order asked for. */
-  List<Judged> kept() {
-    int top = call.has("--top") ? SweepCommand.atLeast1(call, "--top") : Integer.MAX_VALUE;
-    List<Judged> kept = new ArrayList<>();
-    Comparator<Judged> order = order();
-    if (call.has("--pareto")) {
-      int[] at = new int[pareto().size()];
-      boolean[] most = new boolean[at.length];
-      for (int i = 0; i < at.length; i++) {
-        at[i] = measure(bare(pareto().get(i)));
-        most[i] = pareto().get(i).strip().startsWith("-");
-      }
-      run(
-          one -> {
-            if (Front.isKnown(one, at)) {
-              Front.add(kept, one, at, most);
-            }
-          });
-    } else if (top < Integer.MAX_VALUE && call.has("--rank")) {
-      PriorityQueue<Judged> best = new PriorityQueue<>(order.reversed());
-      run(
-          one -> {
-            best.add(one);
-            if (best.size() > top) {
-              best.remove();
-            }
-          });
-      kept.addAll(best);
-    } else {
-      run(
-          one -> {
-            if (call.has("--rank") || kept.size() < top) {
-              kept.add(one);
-            }
-          });
-    }
-    kept.sort(order);
-    return kept.size() > top ? kept.subList(0, top) : kept;
-  }
-
-  private Comparator<Judged> order() {
-    if (!call.has("--rank")) {
-      return Comparator.comparingLong(one -> one.design().index());
-    }
-    String rank = call.text("--rank").strip();
-    return Front.by(measure(bare(rank)), rank.startsWith("-"));
   }
 
   /** Why a measure of a design is not known; null when it is, or when it has none. */

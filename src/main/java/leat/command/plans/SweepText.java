@@ -30,33 +30,25 @@ final class SweepText {
 
   /** The designs that are shown, in the order asked for. */
   Answer answer() {
-    List<Judged> kept = run.kept();
+    List<Judged> kept = new KeptDesigns(run).inOrder();
     Answer answer = new Answer(run.columns).asList();
     boolean text = "text".equals(call.format().name);
     int shown = text && !call.has("--top") ? Math.min(SHOWN, kept.size()) : kept.size();
     for (int i = 0; i < shown; i++) {
       run.fill(answer.row(), kept.get(i));
     }
-    Row counts =
-        Row.aside(FINE, DESIGNS, SweepRun.PASSES, SweepRun.REFUSED)
-            .set(SweepRun.REFUSED, String.valueOf(run.refused));
-    counts
-        .set(FINE, (int) run.fine)
-        .set(DESIGNS, (int) run.seen)
-        .set(SweepRun.PASSES, kept.size() - shown);
+    Row counts = counts(kept.size() - shown);
     if (run.refused > 0 && !call.has("--all")) {
       answer.mind(
           "no-designs", counts, "{refused} of {designs} cannot be built at all: --all tells why.");
     }
     if (kept.isEmpty()) {
-      answer.sentence(
-          counts,
-          run.fine == 0
-              ? "None of {designs} designs passes every rule; --all shows them with the rule that fails."
-              : "{fine} of {designs} designs pass every rule, and none meets what --where asks.");
-      firstToFail(answer);
-      return answer.no();
+      return none(answer, counts);
     }
+    return some(answer, counts, kept, shown);
+  }
+
+  private Answer some(Answer answer, Row counts, List<Judged> kept, int shown) {
     answer.sentence(counts, "{fine} of {designs} designs fail no rule.");
     answer.table(shownColumns(kept.subList(0, shown)));
     unknown(answer, kept);
@@ -70,6 +62,24 @@ final class SweepText {
     return answer.next(
         call.again("check " + Call.quoted(SweepCommand.planName(call, call.command)))
             + " --set KEY=VALUE   with the values of a row tells each rule of a design");
+  }
+
+  private Row counts(int more) {
+    return Row.aside(FINE, DESIGNS, SweepRun.PASSES, SweepRun.REFUSED)
+        .set(SweepRun.REFUSED, String.valueOf(run.refused))
+        .set(FINE, (int) run.fine)
+        .set(DESIGNS, (int) run.seen)
+        .set(SweepRun.PASSES, more);
+  }
+
+  private Answer none(Answer answer, Row counts) {
+    answer.sentence(
+        counts,
+        run.fine == 0
+            ? "None of {designs} designs passes every rule; --all shows them with the rule that fails."
+            : "{fine} of {designs} designs pass every rule, and none meets what --where asks.");
+    firstToFail(answer);
+    return answer.no();
   }
 
   /** The rules that designs fail by, the commonest first. */

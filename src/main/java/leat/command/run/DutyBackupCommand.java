@@ -9,10 +9,8 @@ import leat.energy.Battery;
 import leat.energy.Draw;
 import leat.energy.Timetable;
 import leat.energy.Timing;
-import leat.plan.Kind;
 import leat.plan.Plan;
 import leat.plan.Section;
-import leat.quantity.Dimension;
 import leat.quantity.Units;
 import leat.system.BatteryOf;
 import leat.system.DrawOf;
@@ -26,45 +24,7 @@ public final class DutyBackupCommand extends Command {
 
   @Override
   public Flag[] flags() {
-    return new Flag[] {
-      Flag.of("--hours", "TIME", DutyFlags.TIME, "6 h", "how long the power cut lasts")
-          .sets("backup.hours"),
-      Flag.of("--battery", "VOLTAGE", DutyFlags.VOLTAGE, "12.8 V", "voltage of the battery")
-          .sets("backup.battery"),
-      Flag.of(
-              "--capacity",
-              "CHARGE",
-              Kind.quantity(Dimension.CHARGE),
-              "20 Ah",
-              "capacity of the battery you have")
-          .sets("backup.capacity"),
-      Flag.of(
-              "--chemistry",
-              "WORD",
-              Kind.choice("lithium", "lead"),
-              "lead",
-              "lithium (iron phosphate) or lead")
-          .sets("backup.chemistry"),
-      Flag.of("--depth", "SHARE", DutyFlags.SHARE, "80 %", "share of it that may be taken out")
-          .sets("backup.depth"),
-      Flag.of("--reserve", "SHARE", DutyFlags.SHARE, "25 %", "reserve for age and cold")
-          .sets("backup.reserve"),
-      Flag.of("--inverter", "SHARE", DutyFlags.SHARE, "85 %", "efficiency of the inverter")
-          .sets("backup.inverter"),
-      Flag.of("--idle", "POWER", DutyFlags.POWER, "4 W", "draw of the inverter with nothing on")
-          .sets("backup.idle"),
-      DutyFlags.power(),
-      DutyFlags.run(),
-      DutyFlags.rest(),
-      DutyFlags.controller(),
-      DutyFlags.dc(),
-      Flag.of(
-          "--sun",
-          "HOURS",
-          Kind.quantity(Dimension.TIME_PER_DAY),
-          "3.2 h/d",
-          "peak sun hours of the worst month, for a solar panel that covers every day"),
-    };
+    return BackupFlags.all();
   }
 
   @Override

@@ -6,161 +6,120 @@ import leat.answer.Column;
 import leat.answer.Row;
 import leat.answer.Show;
 import leat.answer.Working;
-import leat.cli.Call;
 import leat.energy.Cable;
 import leat.energy.Copper;
 import leat.quantity.NumberText;
-import leat.system.CableOf;
+import leat.quantity.Units;
 
-/** A cable with what it loses, the fuse before it, and the least one that will do. */
+/** What {@code leat duty cable} says: the drop, the fuse, and the least wire that will do. */
 final class DutyCableAnswer {
-  private static final Show MM2 = Show.MM2.digits(2);
-  static final Column SECTION = Column.of("section_mm2", "section", MM2);
-  static final Column LOOP = Column.of("loop_ohm", "out and back", Show.OHM);
-  static final Column CURRENT = Column.of("current_A", "current", Show.A);
-  static final Column DROP = Column.of("drop_V", "lost on the way", Show.V);
-  static final Column DROP_SHARE = Column.of("drop_pct", "drop", Show.PERCENT);
-  static final Column PUMP_V = Column.of("pump_V", "at the pump", Show.V);
-  static final Column PUMP_DROP =
-      Column.of("electronic_drop_pct", "drop, electronic pump", Show.PERCENT);
-  static final Column LOSS = Column.of("cable_loss_W", "heat in the cable", Show.W.digits(2));
-  static final Column INRUSH_V = Column.of("start_pump_V", "at the start", Show.V);
-  static final Column STARTS = Column.plain("starts", "starts");
-  static final Column LEAST = Column.of("least_section_mm2", "least section", MM2);
-  static final Column FOR_5 = Column.of("section_for_5pct_mm2", "for 5 % by copper", MM2);
-  static final Column FUSE = Column.of("fuse_A", "fuse", Show.A.digits(2));
-  static final Column CORD = Column.of("cord_carries_A", "cord carries", Show.A.digits(2));
-  static final Column FUSE_FITS = Column.plain("fuse_protects_cord", "fuse protects the cord");
-  static final Column GAUGE = Column.plain("gauge_awg", "wire gauge");
-  static final Column LEAST_GAUGE = Column.plain("least_gauge_awg", "least gauge");
-  static final Column VERDICT = Column.plain("verdict", "verdict");
-
-  private static final Column[] COLUMNS = {
-    SECTION,
-    LOOP,
-    CURRENT,
-    DROP,
-    DROP_SHARE,
-    PUMP_V,
-    PUMP_DROP,
-    LOSS,
-    INRUSH_V,
-    STARTS,
-    LEAST,
-    FOR_5,
-    FUSE,
-    CORD,
-    FUSE_FITS,
-    GAUGE,
-    LEAST_GAUGE,
-    VERDICT
-  };
-
   private static final Column SUPPLY = Column.plain("supply", "supply");
   private static final Column LENGTH = Column.plain("length", "length");
   private static final Column POWER = Column.plain("power", "power");
+  private static final Column THICKEST = Column.plain("thickest", "thickest");
   private static final Column WIRE = Column.plain("wire", "wire");
   private static final Column WORST = Column.of("worst_drop_pct", "worst drop", Show.PERCENT);
   private static final Column WANTED_V = Column.of("least_voltage_V", "it wants", Show.V);
 
-  private final Call call;
-  private final CableOf cable;
-  private final Cable with;
-  private final String length;
-  private final Double least;
-  private final Answer answer = new Answer(COLUMNS);
+  private final CableAsked asked;
+  private final Answer answer = new Answer(CableColumns.COLUMNS);
 
-  /**
-   * @param length as it is told
-   * @param least voltage that the pump needs to start, or null
-   */
-  DutyCableAnswer(Call call, CableOf cable, Cable with, String length, Double least) {
-    this.call = call;
-    this.cable = cable;
-    this.with = with;
-    this.length = length;
-    this.least = least;
+  /** The cable that the text tells. */
+  private Cable with;
+
+  DutyCableAnswer(CableAsked asked) {
+    this.asked = asked;
   }
 
   /**
+   * A wire that was named.
+   *
    * @param gauge as typed, or null for a section
-   * @param given whether the wire was named
    */
-  Answer answer(
-      double area, Double gauge, boolean given, OptionalDouble size, OptionalDouble leastGauge) {
-    Row row = row(area, gauge, size, leastGauge).with(said(area, gauge));
-    call.withTaken(answer);
-    say(row, given);
-    next(gauge != null, size, leastGauge);
+  Answer named(double area, Double gauge) {
+    Row row = answer.row();
+    CableColumns.fill(row, asked, area, gauge);
+    return tell(row, area, gauge, "{wire} over {length} ", asked.with(area));
+  }
+
+  /**
+   * The least wire that will do: of the usual sections in mm2, which CSV and JSON always tell; to a
+   * reader of US units the text tells the least usual gauge in its place.
+   */
+  Answer least(double area) {
+    Row row = answer.row();
+    CableColumns.fill(row, asked, area, null);
+    OptionalDouble gauge = asked.leastGauge();
+    String take = "Take {wire}: over {length} it ";
+    if (!asked.call.us() || gauge.isEmpty()) {
+      return tell(row, area, null, take, asked.with(area));
+    }
+    double own = Copper.gaugeArea(gauge.getAsDouble());
+    Row text = Row.aside(CableColumns.COLUMNS);
+    CableColumns.fill(text, asked, own, gauge.getAsDouble());
+    return tell(text, own, gauge.getAsDouble(), take, asked.with(area));
+  }
+
+  private Answer tell(Row plain, double area, Double gauge, String start, Cable judged) {
+    with = asked.with(area);
+    Row row = plain.with(said(area, gauge));
+    asked.call.withTaken(answer);
+    say(row, start);
+    next(gauge != null || asked.call.us());
     working(row);
-    return with.verdict().passes() ? answer : answer.no();
+    return judged.verdict().passes() ? answer : answer.no();
   }
 
   /** No cord of the tables will do. */
-  static Answer none(CableOf cable, String length) {
+  Answer none() {
     Row row =
-        Row.aside(POWER, SUPPLY, LENGTH)
-            .set(POWER, cable.pumpTyped())
-            .set(SUPPLY, cable.supplyTyped())
-            .set(LENGTH, length);
-    return new Answer(COLUMNS)
-        .sentence(
-            row,
-            "No cord up to 6 mm2 feeds {power} at {supply} over {length}: put the supply nearer, or take a higher voltage.")
-        .no();
-  }
-
-  private Row row(double area, Double gauge, OptionalDouble size, OptionalDouble leastGauge) {
-    Row row =
-        answer
-            .row()
-            .set(SECTION, area)
-            .set(LOOP, with.loopOhm())
-            .set(CURRENT, with.currentA())
-            .set(DROP, with.lostV())
-            .set(DROP_SHARE, with.lostShare())
-            .set(PUMP_V, DutyRows.orNull(with.pumpV()))
-            .set(PUMP_DROP, DutyRows.orNull(with.pumpDropShare()))
-            .set(LOSS, DutyRows.orNull(with.lossW()))
-            .set(INRUSH_V, with.startV())
-            .set(LEAST, DutyRows.orNull(size))
-            .set(FOR_5, with.areaFor5Pct())
-            .set(FUSE, DutyRows.orNull(with.fuseA()))
-            .set(CORD, DutyRows.orNull(with.cordLimitA()))
-            .set(VERDICT, with.verdict().word());
-    if (leastGauge.isPresent()) {
-      row.set(LEAST_GAUGE, (int) leastGauge.getAsDouble());
-    }
-    OptionalDouble same = gauge == null ? Copper.gaugeFor(area) : OptionalDouble.of(gauge);
-    if (same.isPresent()) {
-      row.set(GAUGE, (int) same.getAsDouble());
-    }
-    if (least != null) {
-      row.set(STARTS, with.starts());
-    }
-    if (with.cord() != Cable.Cord.UNKNOWN) {
-      row.set(FUSE_FITS, with.cord() == Cable.Cord.PROTECTED);
-    }
-    return row;
+        Row.aside(POWER, SUPPLY, LENGTH, THICKEST)
+            .set(POWER, asked.cable.pumpTyped())
+            .set(SUPPLY, asked.cable.supplyTyped())
+            .set(LENGTH, asked.length())
+            .set(THICKEST, thickest());
+    answer.sentence(
+        row,
+        "No cord up to {thickest} feeds {power} at {supply} over {length}: put the supply nearer, or take a higher voltage.");
+    return asked.call.withTaken(answer).no();
   }
 
   private Row said(double area, Double gauge) {
-    return Row.aside(SUPPLY, LENGTH, WIRE, WORST, WANTED_V)
-        .set(SUPPLY, cable.supplyTyped())
-        .set(LENGTH, length)
-        .set(WIRE, gauge == null ? mm2(area) : NumberText.shortest(gauge) + " AWG")
+    return Row.aside(SUPPLY, LENGTH, WIRE, WORST, WANTED_V, THICKEST)
+        .set(SUPPLY, asked.cable.supplyTyped())
+        .set(LENGTH, asked.length())
+        .set(WIRE, wire(area, gauge))
         .set(WORST, with.feeds() ? with.worstDropShare() : 1)
-        .set(WANTED_V, least);
+        .set(WANTED_V, asked.leastV)
+        .set(THICKEST, thickest());
+  }
+
+  private String wire(double area, Double gauge) {
+    OptionalDouble printed =
+        gauge == null && asked.call.us() ? Copper.gaugeOf(area) : OptionalDouble.empty();
+    if (gauge == null && printed.isEmpty()) {
+      return mm2(area);
+    }
+    return NumberText.shortest(gauge == null ? printed.getAsDouble() : gauge) + " AWG";
+  }
+
+  /** The thickest usual size, as this reader buys it. */
+  private String thickest() {
+    double[] gauges = Copper.usualGauges();
+    double[] sizes = Copper.tableSizes();
+    return asked.call.us()
+        ? NumberText.shortest(gauges[gauges.length - 1]) + " AWG"
+        : NumberText.shortest(Units.MM2.fromBase(sizes[sizes.length - 1])) + " mm2";
   }
 
   private static String mm2(double area) {
-    return Answer.filled(Row.aside(SECTION).set(SECTION, area), "{section_mm2}").render(false);
+    return Answer.filled(
+            Row.aside(CableColumns.SECTION).set(CableColumns.SECTION, area), "{section_mm2}")
+        .render(false);
   }
 
-  private void say(Row row, boolean given) {
-    answer.sentence(
-        Answer.filled(row, given ? "{wire} over {length} " : "Take {wire}: over {length} it ")
-            .add(Answer.filled(row, verdict(with.verdict()))));
+  private void say(Row row, String start) {
+    answer.sentence(Answer.filled(row, start).add(Answer.filled(row, verdict(with.verdict()))));
     figures(row);
     if (with.cord() == Cable.Cord.UNPROTECTED) {
       answer.mind(
@@ -191,50 +150,59 @@ final class DutyCableAnswer {
 
   private void figures(Row row) {
     answer.figure(
-        DROP.label(),
+        CableColumns.DROP.label(),
         row,
         with.dropShare() < 1 ? "{drop_V}" : "all of it",
         "{drop_pct}",
         "brushed pump");
     if (with.feeds()) {
-      answer.figure(row, PUMP_V, "{electronic_drop_pct} lost", "electronic pump");
-      answer.figure(LOSS.label(), row, "{cable_loss_W}");
+      answer.figure(row, CableColumns.PUMP_V, "{electronic_drop_pct} lost", "electronic pump");
+      answer.figure(CableColumns.LOSS.label(), row, "{cable_loss_W}");
     }
     answer.figure("at the start", row, "{start_pump_V}", starts());
     leastWire(row);
     answer.figure(
         row,
-        FUSE,
+        CableColumns.FUSE,
         with.cordLimitA().isPresent()
             ? "the cord carries {cord_carries_A}"
             : "ask the maker what this cord carries");
   }
 
   private void leastWire(Row row) {
-    boolean section = row.get(LEAST) != null;
-    if (section && row.get(LEAST_GAUGE) != null) {
-      answer.figure(row, LEAST, "or {least_gauge_awg} AWG, of the usual sizes");
+    boolean section = row.get(CableColumns.LEAST) != null;
+    boolean gauge = row.get(CableColumns.LEAST_GAUGE) != null;
+    if (asked.call.us()) {
+      answer.figure(
+          CableColumns.LEAST_GAUGE.label(),
+          row,
+          gauge ? "{least_gauge_awg} AWG" : "none up to {thickest} will do",
+          gauge ? "of the usual sizes" : "");
     } else if (section) {
-      answer.figure(row, LEAST, "of the usual sizes");
+      answer.figure(
+          row,
+          CableColumns.LEAST,
+          gauge ? "or {least_gauge_awg} AWG, of the usual sizes" : "of the usual sizes");
     } else {
-      answer.figure(LEAST.label(), row, "none up to 6 mm2 will do");
+      answer.figure(CableColumns.LEAST.label(), row, "none up to {thickest} will do");
     }
   }
 
   private String starts() {
-    if (least == null) {
+    if (asked.leastV == null) {
       return "does it start at that? --least-voltage";
     }
     return with.starts() ? "starts" : "does not start, it wants {least_voltage_V}";
   }
 
-  /** The least wire that will do, in the terms that were typed. */
-  private void next(boolean gauge, OptionalDouble size, OptionalDouble awg) {
-    if (with.verdict() == Cable.Verdict.GOOD || (gauge ? awg : size).isEmpty()) {
+  /** The least wire that will do, in the terms that were typed, or that this reader knows. */
+  private void next(boolean gauge) {
+    OptionalDouble least = gauge ? asked.leastGauge() : asked.leastSize();
+    if (with.verdict() == Cable.Verdict.GOOD || least.isEmpty()) {
       return;
     }
     String line =
-        call.again(
+        asked.call.again(
             "duty cable",
             "--dc",
             "--power",
@@ -246,8 +214,8 @@ final class DutyCableAnswer {
             "--drop");
     answer.next(
         gauge
-            ? line + " --gauge \"" + (int) awg.getAsDouble() + " AWG\"   the least that will do"
-            : line + " --section \"" + mm2(size.getAsDouble()) + "\"   the least that will do");
+            ? line + " --gauge \"" + (int) least.getAsDouble() + " AWG\"   the least that will do"
+            : line + " --section \"" + mm2(least.getAsDouble()) + "\"   the least that will do");
   }
 
   private void working(Row row) {
@@ -258,7 +226,9 @@ final class DutyCableAnswer {
             Answer.filled(row, "I = {current_A}, R = {loop_ohm}"),
             with.dropV(),
             Show.V.digits(4),
-            "sections of IEC 60228, 0.5 to 6 mm2; others by resistivity",
+            asked.call.us()
+                ? "metric cords by IEC 60228; wire gauges by resistivity"
+                : "sections of IEC 60228, 0.5 to 6 mm2; others by resistivity",
             "IEC 60228 maxima at 20 C; Ohm's law"));
     answer.working(
         Working.of(

@@ -2,21 +2,16 @@ package leat.command.run;
 
 import java.util.OptionalDouble;
 import leat.answer.Answer;
-import leat.answer.Phrase;
-import leat.answer.Show;
 import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.CommandErrors;
 import leat.cli.Flag;
-import leat.energy.Cable;
 import leat.energy.Copper;
 import leat.plan.Kind;
 import leat.plan.KindReader;
 import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
-import leat.quantity.Dimension;
-import leat.system.CableOf;
 
 /** {@code leat duty cable}: voltage lost on the way to a low-voltage pump. */
 public final class DutyCableCommand extends Command {
@@ -27,45 +22,7 @@ public final class DutyCableCommand extends Command {
 
   @Override
   public Flag[] flags() {
-    return new Flag[] {
-      DutyFlags.dc(),
-      DutyFlags.power(),
-      Flag.of(
-              "--length",
-              "LENGTH",
-              Kind.quantity(Dimension.LENGTH),
-              "14 m",
-              "length of the cable, one way")
-          .sets("pump.supply.cable.length"),
-      Flag.of(
-              "--section",
-              "AREA",
-              Kind.quantity(Dimension.AREA),
-              "1.5 mm2",
-              "copper section of one core; the least that will do otherwise")
-          .sets("pump.supply.cable.section"),
-      Flag.of("--gauge", "AWG", Kind.TEXT, "18 AWG", "wire gauge in place of --section"),
-      Flag.of(
-          "--strands",
-          "WORD",
-          Kind.choice("flexible", "solid"),
-          "flexible",
-          "flexible cord, or solid and stranded wire"),
-      Flag.of(
-          "--temperature",
-          "TEMP",
-          Kind.quantity(Dimension.TEMPERATURE),
-          "40 C",
-          "temperature of the copper (default 20 C)"),
-      DutyFlags.inrush(),
-      Flag.of(
-          "--least-voltage",
-          "VOLTAGE",
-          DutyFlags.VOLTAGE,
-          "9 V",
-          "voltage the pump needs to start"),
-      Flag.of("--drop", "SHARE", DutyFlags.SHARE, "5 %", "drop that is still good (default 5 %)"),
-    };
+    return CableFlags.all();
   }
 
   @Override
@@ -74,39 +31,15 @@ public final class DutyCableCommand extends Command {
     if (!call.hasPlan()) {
       needed(call, plan);
     }
-    CableOf cable = new CableOf(plan, call.taken());
-    Copper.Strands strands =
-        "solid".equals(call.value("--strands"))
-            ? Copper.Strands.SOLID_OR_STRANDED
-            : Copper.Strands.FLEXIBLE;
-    if (!call.has("--strands")) {
-      call.taken().note("flexible cord");
-    }
-    Double celsius = call.quantity("--temperature");
-    if (celsius == null) {
-      call.taken().note("copper 20 C");
-    }
-    double warm = celsius == null ? CableOf.USUAL_CELSIUS : celsius;
-    Double least = call.above0("--least-voltage");
-    double leastV = least == null ? 0 : least;
-    Double good = call.above0("--drop");
-    double mostDrop = good == null ? Cable.GOOD_DROP : good;
+    CableAsked asked = new CableAsked(call);
+    DutyCableAnswer answer = new DutyCableAnswer(asked);
     Double gauge = gauge(call);
-    OptionalDouble size = cable.leastSize(strands, warm, leastV, mostDrop);
-    OptionalDouble leastGauge = cable.leastGauge(warm, leastV, mostDrop);
-    Double own = gauge == null ? section(plan) : Double.valueOf(Copper.gaugeArea(gauge));
-    if (own == null && size.isEmpty()) {
-      return call.withTaken(DutyCableAnswer.none(cable, length(call, cable)));
+    Double section = gauge == null ? section(plan) : Double.valueOf(Copper.gaugeArea(gauge));
+    if (section != null) {
+      return answer.named(section, gauge);
     }
-    double area = own == null ? size.getAsDouble() : own;
-    return new DutyCableAnswer(
-            call, cable, cable.with(area, strands, warm, leastV), length(call, cable), least)
-        .answer(area, gauge, own != null, size, leastGauge);
-  }
-
-  /** The length as typed, or as a reader of US units wants it. */
-  private static String length(Call call, CableOf cable) {
-    return call.us() ? Phrase.of(cable.length(), Show.M).render(true) : cable.lengthTyped();
+    OptionalDouble least = asked.leastSize();
+    return least.isEmpty() ? answer.none() : answer.least(least.getAsDouble());
   }
 
   private void needed(Call call, Plan plan) {

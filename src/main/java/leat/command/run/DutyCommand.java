@@ -30,7 +30,7 @@ public final class DutyCommand extends Command {
 
   @Override
   public Flag[] flags() {
-    return DutyFlags.all();
+    return TimingFlags.all();
   }
 
   @Override

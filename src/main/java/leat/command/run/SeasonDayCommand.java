@@ -55,44 +55,7 @@ public final class SeasonDayCommand extends Command {
 
   @Override
   public Flag[] flags() {
-    return new Flag[] {
-      Flag.of("--date", "DATE", Kind.DATE, "2027-07-10", "the day"),
-      Flag.of("--tmin", "TEMPERATURE", TEMPERATURE, "14 C", TMIN_MEANING),
-      Flag.of("--tmax", "TEMPERATURE", TEMPERATURE, "31 C", TMAX_MEANING),
-      Flag.of("--rh-min", "SHARE", SHARE, "40 %", "lowest relative humidity"),
-      Flag.of("--rh-max", "SHARE", SHARE, "90 %", "highest relative humidity"),
-      Flag.of("--rh-mean", "SHARE", SHARE, "65 %", "mean relative humidity"),
-      Flag.of("--dew-point", "TEMPERATURE", TEMPERATURE, "12 C", "dew point"),
-      Flag.of("--wind", "SPEED", Kind.quantity(Dimension.SPEED), "2.5 m/s", "mean wind"),
-      Flag.of(
-              "--wind-height",
-              "LENGTH",
-              Kind.quantity(Dimension.LENGTH),
-              "10 m",
-              "height at which the wind is measured")
-          .sets("site.wind_height"),
-      Flag.of(
-          "--radiation",
-          "RADIATION",
-          Kind.quantity(Dimension.RADIATION),
-          "22 MJ/m2",
-          "sun on the level ground in the day"),
-      Flag.of("--sun", "TIME", Kind.quantity(Dimension.TIME), "9 h", "hours of sunshine"),
-      Flag.of(
-              "--latitude",
-              "ANGLE",
-              Kind.quantity(Dimension.ANGLE),
-              "47.9 deg",
-              "latitude, north positive")
-          .sets("site.latitude"),
-      Flag.of(
-              "--altitude",
-              "LENGTH",
-              Kind.quantity(Dimension.LENGTH),
-              "310 m",
-              "height over the sea")
-          .sets("site.altitude"),
-    };
+    return SeasonDayFlags.all();
   }
 
   @Override

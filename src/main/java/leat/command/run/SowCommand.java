@@ -55,36 +55,7 @@ public final class SowCommand extends Command {
 
   @Override
   public Flag[] flags() {
-    return new Flag[] {
-      Flag.of("--pots", "N", Kind.COUNT, "24", "pots of the crop"),
-      Flag.of("--first", "DATE", Kind.DATE, "2027-03-01", "first sowing"),
-      Flag.of("--nursery", "DAYS", Kind.DAYS, "21 d", "sowing to planting, whole days"),
-      Flag.of("--growing", "DAYS", Kind.DAYS, "35 d", "planting to harvest, whole days"),
-      Flag.of("--every", "DAYS", Kind.DAYS, "7 d", "days between sowings; one sowing without it"),
-      Flag.of("--until", "DATE", Kind.DATE, "2027-09-20", "last day on which is sown"),
-      Flag.of("--germination", "SHARE", SHARE, "85 %", "seeds that come up"),
-      Flag.of("--loss", "SHARE", SHARE, "10 %", "plants lost after"),
-      Flag.of(
-          "--turnaround", "DAYS", Kind.DAYS, "1 d", "days from harvest until the pot is planted"),
-      Flag.of(
-          "--sizes",
-          "HOW",
-          Kind.choice("spread", "equal"),
-          "spread",
-          "how pots are shared between batches: spread over all, or equal batches"),
-      Flag.of(
-          "--earliest-transplant",
-          "DATE",
-          Kind.DATE,
-          "2027-04-10",
-          "no batch is planted before this day"),
-      Flag.of(
-          "--latest-harvest",
-          "DATE",
-          Kind.DATE,
-          "2027-10-15",
-          "no batch is harvested after this day"),
-    };
+    return SowFlags.all();
   }
 
   @Override

@@ -21,6 +21,17 @@ final class LevelArray {
   }
 
   String text() {
+    head();
+    struct();
+    out.append("static const struct level_row level_table[] = {\n");
+    int n = divider == null ? ohms() : counts();
+    out.append("};\n\n");
+    out.append("enum { LEVEL_ROWS = ").append(n).append(" };\n\n");
+    lookUp();
+    return out.toString();
+  }
+
+  private void head() {
     out.append("/* Stepped float sender of ")
         .append(comment(plan))
         .append(": what a reading says.\n");
@@ -32,7 +43,9 @@ final class LevelArray {
     for (int i = 0; i < all.length; i++) {
       out.append("  ").append(constant(all[i])).append(i + 1 < all.length ? ",\n" : "\n");
     }
-    String unit = divider == null ? "ohm" : "counts";
+  }
+
+  private void struct() {
     out.append("};\n\nstruct level_row {\n");
     out.append(
         divider == null
@@ -40,17 +53,16 @@ final class LevelArray {
             : "  unsigned long last; /* counts of the ADC */\n");
     out.append(
         "  unsigned char status;\n  unsigned long low_mL;\n  unsigned long high_mL;\n};\n\n");
-    out.append("static const struct level_row level_table[] = {\n");
-    int n = divider == null ? ohms() : counts();
-    out.append("};\n\n");
-    out.append("enum { LEVEL_ROWS = ").append(n).append(" };\n\n");
+  }
+
+  private void lookUp() {
+    String unit = divider == null ? "ohm" : "counts";
     out.append("/* The row of a reading in ").append(unit).append(". */\n");
     out.append("static const struct level_row *level_of(")
         .append(divider == null ? "float ohm" : "unsigned long counts")
         .append(") {\n  int i = 0;\n  while (i < LEVEL_ROWS - 1 && ")
         .append(divider == null ? "ohm >= level_table[i].below" : "counts > level_table[i].last")
         .append(") {\n    i++;\n  }\n  return &level_table[i];\n}\n");
-    return out.toString();
   }
 
   /** A plan's name cannot end the comment it stands in. */

@@ -18,6 +18,17 @@ final class LevelBought {
   private static final Column LAST = Column.of("last_mm", "highest step", Show.MM.digits(4));
   private static final Column PITCH = Column.of("pitch_mm", "a step every", Show.MM);
 
+  private static final Column LOWEST = Column.of("lowest_ohm", "lowest reads", LevelColumns.OHM);
+  private static final Column HIGHEST = Column.of("highest_ohm", "highest reads", LevelColumns.OHM);
+  private static final Column APART = Column.of("apart_ohm", "from step to step", LevelColumns.OHM);
+  private static final String PRACTICE = "common practice, no source";
+  private static final Column[] COLUMNS = {
+    LevelLadderCommand.REED,
+    LevelLadderCommand.LEVEL,
+    LevelLadderCommand.VOLUME,
+    LevelLadderCommand.NODE
+  };
+
   private LevelBought() {}
 
   static Answer answer(Call call, Command command, double[] ohms, double[] reeds, Tank tank) {
@@ -27,44 +38,59 @@ final class LevelBought {
         throw new Refused(CommandErrors.notBoth(command, "--bought", own[i]));
       }
     }
-    Answer answer =
-        new Answer(
-                LevelLadderCommand.REED,
-                LevelLadderCommand.LEVEL,
-                LevelLadderCommand.VOLUME,
-                LevelLadderCommand.NODE)
-            .asList();
+    Answer answer = new Answer(COLUMNS).asList();
     for (int i = 0; i < ohms.length; i++) {
-      Row row =
-          answer
-              .row()
-              .set(LevelLadderCommand.REED, i + 1)
-              .set(LevelLadderCommand.LEVEL, reeds[i])
-              .set(LevelLadderCommand.NODE, ohms[i]);
-      if (tank != null && reeds[i] <= tank.height()) {
-        row.set(LevelLadderCommand.VOLUME, tank.volume(reeds[i]));
-      }
+      fill(answer.row(), i, ohms, reeds, tank);
     }
-    int top = reeds.length - 1;
-    Row row =
-        Row.aside(STEPS, FIRST, LAST, PITCH)
-            .set(STEPS, reeds.length)
-            .set(FIRST, reeds[0])
-            .set(LAST, reeds[top])
-            .set(PITCH, reeds[1] - reeds[0]);
+    Row row = row(ohms, reeds);
     answer.sentence(
         row,
         "{steps} even steps from {first_mm} to {last_mm}, one every {pitch_mm}, as the label says.");
-    answer.table(
-        LevelLadderCommand.REED,
-        LevelLadderCommand.LEVEL,
-        LevelLadderCommand.VOLUME,
-        LevelLadderCommand.NODE);
+    answer.table(COLUMNS);
+    workings(answer, row);
     call.withTaken(answer);
     answer.mind(
         "bought",
         "even steps are a guess: senders of one label differ, and the ends may lie 10 ohm off. Pour known amounts and let leat level fit find the true steps.");
     return call.intoPlan(answer, "sender.steps", steps(ohms, reeds));
+  }
+
+  private static void fill(Row row, int i, double[] ohms, double[] reeds, Tank tank) {
+    row.set(LevelLadderCommand.REED, i + 1)
+        .set(LevelLadderCommand.LEVEL, reeds[i])
+        .set(LevelLadderCommand.NODE, ohms[i]);
+    if (tank != null && reeds[i] <= tank.height()) {
+      row.set(LevelLadderCommand.VOLUME, tank.volume(reeds[i]));
+    }
+  }
+
+  private static Row row(double[] ohms, double[] reeds) {
+    int top = reeds.length - 1;
+    return Row.aside(STEPS, FIRST, LAST, PITCH, LOWEST, HIGHEST, APART)
+        .set(STEPS, reeds.length)
+        .set(FIRST, reeds[0])
+        .set(LAST, reeds[top])
+        .set(PITCH, reeds[1] - reeds[0])
+        .set(LOWEST, ohms[0])
+        .set(HIGHEST, ohms[top])
+        .set(APART, Math.abs(ohms[1] - ohms[0]));
+  }
+
+  private static void workings(Answer answer, Row row) {
+    answer.working(
+        row,
+        PITCH,
+        "(highest - lowest)/(steps - 1)",
+        "lowest {first_mm}, highest {last_mm}, {steps} steps",
+        "even steps, as far as the label tells",
+        PRACTICE);
+    answer.working(
+        row,
+        APART,
+        "|R_highest - R_lowest|/(steps - 1)",
+        "R_lowest = {lowest_ohm}, R_highest = {highest_ohm}, {steps} steps",
+        "even steps; the ends may lie 10 ohm off",
+        PRACTICE);
   }
 
   private static String steps(double[] ohms, double[] reeds) {

@@ -32,6 +32,12 @@ public final class LevelCommand extends Command {
   private static final Column ONE_STEP = Column.plain("one_step", "plainly one step");
   private static final Column FAULTS = Column.plain("faults", "faults of the sender");
 
+  private static final Column[] SEVERAL = {
+    LevelColumns.READING, LevelColumns.STATUS, LevelColumns.VOLUME_LOW,
+    LevelColumns.VOLUME_HIGH, LevelColumns.LEVEL_LOW, LevelColumns.LEVEL_HIGH,
+    LevelColumns.FULL
+  };
+
   @Override
   public String name() {
     return "level";
@@ -130,34 +136,47 @@ public final class LevelCommand extends Command {
     }
     needPlan(call);
     SenderReading readings = readings(call);
-    Double low = SenderOf.lowVolume(call.plan(), call.taken());
-    Double atLeast = call.from0("--at-least");
     Answer answer = new Answer(LevelColumns.ALL);
-    Reading last = null;
-    int good = 0;
-    int faults = 0;
-    boolean under = false;
-    for (int i = 0; i < call.operands().size(); i++) {
-      last = readings.ofOperand(call.operands().get(i));
-      LevelColumns.fill(answer.row(), last, low);
-      good += last.status() == Status.OK ? 1 : 0;
-      faults += last.status().isFault() ? 1 : 0;
-      under |= atLeast != null && last.hasBand() && last.mayBeBelow(atLeast);
-    }
-    if (answer.size() == 1) {
-      one(call, answer, readings.sender(), last);
-    } else {
-      several(answer, good, faults);
-    }
-    if (call.wantsChart()) {
-      Reading drawn = answer.size() == 1 ? last : null;
-      answer.chart(LevelChart.of(readings.sender().staircase(), drawn));
-    }
+    boolean no = read(call, answer, readings, SenderOf.lowVolume(call.plan(), call.taken()));
     call.withTaken(answer);
-    return faults > 0 || under ? answer.no() : answer;
+    return no ? answer.no() : answer;
   }
 
-  private static void several(Answer answer, int good, int faults) {
+  /** Reads all that was typed; whether one of them is a no. */
+  private static boolean read(Call call, Answer answer, SenderReading readings, Double low) {
+    Double atLeast = call.from0("--at-least");
+    Reading last = null;
+    Status[] all = new Status[call.operands().size()];
+    boolean no = false;
+    for (int i = 0; i < all.length; i++) {
+      last = readings.ofOperand(call.operands().get(i));
+      LevelColumns.fill(answer.row(), last, low);
+      all[i] = last.status();
+      no |= all[i].isFault();
+      no |= atLeast != null && last.hasBand() && last.mayBeBelow(atLeast);
+    }
+    if (all.length > 1) {
+      several(answer, all);
+    } else {
+      one(call, answer, readings.sender(), last);
+    }
+    chart(call, answer, readings.sender(), all.length == 1 ? last : null);
+    return no;
+  }
+
+  private static void chart(Call call, Answer answer, Sender sender, Reading drawn) {
+    if (call.wantsChart()) {
+      answer.chart(LevelChart.of(sender.staircase(), drawn));
+    }
+  }
+
+  private static void several(Answer answer, Status[] all) {
+    int good = 0;
+    int faults = 0;
+    for (int i = 0; i < all.length; i++) {
+      good += all[i] == Status.OK ? 1 : 0;
+      faults += all[i].isFault() ? 1 : 0;
+    }
     Row counted =
         Row.aside(READINGS, ONE_STEP, FAULTS)
             .set(READINGS, answer.size())
@@ -168,14 +187,7 @@ public final class LevelCommand extends Command {
         faults == 1
             ? "{readings} readings: {one_step} plainly one step, 1 a fault of the sender."
             : "{readings} readings: {one_step} plainly one step, {faults} faults of the sender.");
-    answer.table(
-        LevelColumns.READING,
-        LevelColumns.STATUS,
-        LevelColumns.VOLUME_LOW,
-        LevelColumns.VOLUME_HIGH,
-        LevelColumns.LEVEL_LOW,
-        LevelColumns.LEVEL_HIGH,
-        LevelColumns.FULL);
+    answer.table(SEVERAL);
   }
 
   private static void one(Call call, Answer answer, Sender sender, Reading reading) {
@@ -231,6 +243,10 @@ public final class LevelCommand extends Command {
             LevelColumns.OHM,
             "all resistors off the same way, the worst case",
             "common practice, no source"));
+    volume(answer, reading, sender);
+  }
+
+  private static void volume(Answer answer, Reading reading, Sender sender) {
     answer.working(
         Working.of(
             "volume",

@@ -85,6 +85,10 @@ final class LevelCutoff {
               "No reading of this sender is sure of {mark_L}: its steps are too wide, or lie too low.")
           .no();
     }
+    return sure(answer);
+  }
+
+  private Answer sure(Answer answer) {
     answer.sentence(
         row,
         "Run the pump only with a reading "

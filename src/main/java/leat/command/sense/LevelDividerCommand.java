@@ -35,6 +35,66 @@ public final class LevelDividerCommand extends Command {
 
   static final Kind OHMS = Kind.quantity(Dimension.RESISTANCE);
 
+  private static final Column[] COLUMNS = {
+    OHM, COUNTS, LOW, HIGH, MISREAD, APART, BLIND, CURRENT, POWER, RESISTOR, GAP
+  };
+
+  private static final Flag[] FLAGS = {
+    Flag.of("--ohm", "OHM", OHMS, "27 ohm", "a step of the sender, when no plan has them")
+        .repeatable(),
+    Flag.of(
+            "--supply",
+            "VOLTAGE",
+            Kind.quantity(Dimension.VOLTAGE),
+            "3.3 V",
+            "supply of the divider")
+        .sets("sender.divider.supply"),
+    Flag.of(
+            "--reference",
+            "VOLTAGE",
+            Kind.quantity(Dimension.VOLTAGE),
+            "3.3 V",
+            "reference of the ADC; the supply unless said")
+        .sets("sender.divider.reference"),
+    Flag.of("--bits", "N", Kind.COUNT, "12", "bits of the ADC").sets("sender.divider.bits"),
+    Flag.of(
+            "--sender-side",
+            "SIDE",
+            Kind.choice("low", "high"),
+            "low",
+            "low: the sender goes to ground; high: to the supply")
+        .sets("sender.divider.sender_side"),
+    Flag.of("--resistor", "OHM", OHMS, "180 ohm", "judges this resistor instead of choosing one"),
+    Flag.of(
+        "--series",
+        "SERIES",
+        Kind.choice("E6", "E12", "E24", "E48", "E96", "any"),
+        "E24",
+        LevelLadderCommand.SERIES_MEANING),
+    Flag.of(
+        "--max-current",
+        "CURRENT",
+        Kind.quantity(Dimension.CURRENT),
+        "10 mA",
+        "greatest current wanted in the sender"),
+    Flag.of("--adc-error", "COUNTS", Kind.NUMBER, "3", "error of the ADC in counts")
+        .sets("sender.divider.adc_error"),
+    share("--resistor-tolerance", "tolerance of the fixed resistor", "resistor_tolerance"),
+    share("--supply-tolerance", "tolerance of the supply", "supply_tolerance"),
+    share("--reference-tolerance", "tolerance of the ADC's reference", "reference_tolerance"),
+    Flag.of("--blind", "COUNTS", Kind.COUNT, "100", "counts near 0 that the ADC cannot read")
+        .sets("sender.divider.blind"),
+    Flag.of("--lead", "OHM", OHMS, "0.5 ohm", "resistance of the lead, there and back")
+        .sets("sender.lead"),
+    Flag.of(
+            "--tolerance",
+            "SHARE",
+            Kind.quantity(Dimension.SHARE),
+            "1 %",
+            "tolerance of the sender's resistors")
+        .sets("sender.tolerance"),
+  };
+
   @Override
   public String name() {
     return "level divider";
@@ -42,61 +102,7 @@ public final class LevelDividerCommand extends Command {
 
   @Override
   public Flag[] flags() {
-    return new Flag[] {
-      Flag.of("--ohm", "OHM", OHMS, "27 ohm", "a step of the sender, when no plan has them")
-          .repeatable(),
-      Flag.of(
-              "--supply",
-              "VOLTAGE",
-              Kind.quantity(Dimension.VOLTAGE),
-              "3.3 V",
-              "supply of the divider")
-          .sets("sender.divider.supply"),
-      Flag.of(
-              "--reference",
-              "VOLTAGE",
-              Kind.quantity(Dimension.VOLTAGE),
-              "3.3 V",
-              "reference of the ADC; the supply unless said")
-          .sets("sender.divider.reference"),
-      Flag.of("--bits", "N", Kind.COUNT, "12", "bits of the ADC").sets("sender.divider.bits"),
-      Flag.of(
-              "--sender-side",
-              "SIDE",
-              Kind.choice("low", "high"),
-              "low",
-              "low: the sender goes to ground; high: to the supply")
-          .sets("sender.divider.sender_side"),
-      Flag.of("--resistor", "OHM", OHMS, "180 ohm", "judges this resistor instead of choosing one"),
-      Flag.of(
-          "--series",
-          "SERIES",
-          Kind.choice("E6", "E12", "E24", "E48", "E96", "any"),
-          "E24",
-          LevelLadderCommand.SERIES_MEANING),
-      Flag.of(
-          "--max-current",
-          "CURRENT",
-          Kind.quantity(Dimension.CURRENT),
-          "10 mA",
-          "greatest current wanted in the sender"),
-      Flag.of("--adc-error", "COUNTS", Kind.NUMBER, "3", "error of the ADC in counts")
-          .sets("sender.divider.adc_error"),
-      share("--resistor-tolerance", "tolerance of the fixed resistor", "resistor_tolerance"),
-      share("--supply-tolerance", "tolerance of the supply", "supply_tolerance"),
-      share("--reference-tolerance", "tolerance of the ADC's reference", "reference_tolerance"),
-      Flag.of("--blind", "COUNTS", Kind.COUNT, "100", "counts near 0 that the ADC cannot read")
-          .sets("sender.divider.blind"),
-      Flag.of("--lead", "OHM", OHMS, "0.5 ohm", "resistance of the lead, there and back")
-          .sets("sender.lead"),
-      Flag.of(
-              "--tolerance",
-              "SHARE",
-              Kind.quantity(Dimension.SHARE),
-              "1 %",
-              LevelLadderCommand.TOLERANCE_MEANING)
-          .sets("sender.tolerance"),
-    };
+    return FLAGS;
   }
 
   private static Flag share(String name, String meaning, String key) {
@@ -107,44 +113,54 @@ public final class LevelDividerCommand extends Command {
   @Override
   public Answer answer(Call call) {
     Section sender = call.plan().section("sender");
-    double[] ohms = ohms(call);
-    double lead = sender.get("lead", call.taken());
-    double tolerance = sender.get("tolerance", call.taken());
-    int blind = sender.section("divider").count("blind", call.taken());
-    Double own = call.above0("--resistor");
-    DividerDesign design;
-    if (own != null) {
-      design =
-          DividerDesign.of(
-              SenderOf.divider(sender, own, call.taken()), ohms, lead, tolerance, blind);
-    } else {
-      design =
-          DividerDesign.best(
-              SenderOf.divider(sender, 1, call.taken()),
-              ohms,
-              lead,
-              tolerance,
-              call.above0("--max-current"),
-              series(call),
-              blind);
-    }
-    Answer answer =
-        new Answer(OHM, COUNTS, LOW, HIGH, MISREAD, APART, BLIND, CURRENT, POWER, RESISTOR, GAP)
-            .asList();
+    Steps steps = Steps.of(call, sender);
+    DividerDesign design = design(call, sender, steps);
+    Answer answer = new Answer(COLUMNS).asList();
     rows(answer, design);
-    Double planned = sender.section("divider").maybe("resistor");
-    DividerDesign yours =
-        planned == null || own != null || planned == design.divider().fixed()
-            ? null
-            : DividerDesign.of(
-                SenderOf.divider(sender, planned, call.taken()), ohms, lead, tolerance, blind);
-    LevelDividerWords words = new LevelDividerWords(call, answer, design, own != null);
-    words.say(yours);
+    LevelDividerWords words = new LevelDividerWords(call, answer, design, call.has("--resistor"));
+    words.say(yours(call, sender, steps, design));
     answer.table(OHM, COUNTS, LOW, HIGH, MISREAD, CURRENT, POWER);
     call.withTaken(answer);
-    return words.mindAndGoOn(
-        blind,
-        !design.divider().ratiometric() && !sender.section("divider").has("reference_tolerance"));
+    boolean ownReference =
+        !design.divider().ratiometric() && !sender.section("divider").has("reference_tolerance");
+    return words.mindAndGoOn(steps.blind(), ownReference);
+  }
+
+  /** With a resistor of one's own, else the best of the series. */
+  private static DividerDesign design(Call call, Section sender, Steps steps) {
+    Double own = call.above0("--resistor");
+    return own != null
+        ? steps.of(SenderOf.divider(sender, own, call.taken()))
+        : steps.best(
+            SenderOf.divider(sender, 1, call.taken()), call.above0("--max-current"), series(call));
+  }
+
+  /** The plan's own resistor, where it is neither asked for nor the best; else null. */
+  private static DividerDesign yours(Call call, Section sender, Steps steps, DividerDesign design) {
+    Double planned = sender.section("divider").maybe("resistor");
+    if (planned == null || call.has("--resistor") || planned == design.divider().fixed()) {
+      return null;
+    }
+    return steps.of(SenderOf.divider(sender, planned, call.taken()));
+  }
+
+  /** What a divider reads: the sender's steps behind their wire. */
+  private record Steps(double[] ohms, double lead, double tolerance, int blind) {
+    static Steps of(Call call, Section sender) {
+      return new Steps(
+          LevelDividerCommand.ohms(call),
+          sender.get("lead", call.taken()),
+          sender.get("tolerance", call.taken()),
+          sender.section("divider").count("blind", call.taken()));
+    }
+
+    DividerDesign of(Divider divider) {
+      return DividerDesign.of(divider, ohms, lead, tolerance, blind);
+    }
+
+    DividerDesign best(Divider divider, Double mostCurrent, ESeries series) {
+      return DividerDesign.best(divider, ohms, lead, tolerance, mostCurrent, series, blind);
+    }
   }
 
   private static double[] ohms(Call call) {

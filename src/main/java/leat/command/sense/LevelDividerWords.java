@@ -92,21 +92,7 @@ final class LevelDividerWords {
    * @param ownReference whether the ADC's own reference is taken as exact
    */
   Answer mindAndGoOn(int blind, boolean ownReference) {
-    if (!design.allApart()) {
-      answer.mind("not-apart", pairs());
-    }
-    if (design.isBlind()) {
-      answer.mind(
-          "blind",
-          Row.aside(BLIND).set(BLIND, blind),
-          "a step falls under the {blind_counts} counts that the ADC cannot read: put the sender on the other side.");
-    }
-    if (design.overloadsPin()) {
-      answer.mind(
-          "pin-current",
-          row,
-          "{most_mA} is more than a controller's pin should feed: take it from the supply through a transistor, or ask with --max-current \"10 mA\".");
-    }
+    doubts(blind);
     answer.mind(
         "power-while-reading",
         "switch the divider on only while you read: less heat in the float's stem and less electrolysis at a wet plug. 100 nF across the sender and the median of some readings quieten it.");
@@ -124,6 +110,24 @@ final class LevelDividerWords {
     }
     working();
     return next();
+  }
+
+  private void doubts(int blind) {
+    if (!design.allApart()) {
+      answer.mind("not-apart", pairs());
+    }
+    if (design.isBlind()) {
+      answer.mind(
+          "blind",
+          Row.aside(BLIND).set(BLIND, blind),
+          "a step falls under the {blind_counts} counts that the ADC cannot read: put the sender on the other side.");
+    }
+    if (design.overloadsPin()) {
+      answer.mind(
+          "pin-current",
+          row,
+          "{most_mA} is more than a controller's pin should feed: take it from the supply through a transistor, or ask with --max-current \"10 mA\".");
+    }
   }
 
   private void mains() {

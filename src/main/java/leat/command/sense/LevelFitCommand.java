@@ -31,6 +31,41 @@ public final class LevelFitCommand extends Command {
   static final Column SPREAD = Column.of("spread_ohm", "spread", Show.OHM.digits(2));
   static final Column SUSPECT = Column.plain("suspect", "suspect");
 
+  private static final Flag[] FLAGS = {
+    Flag.on("--cumulative", "the column is what was poured in each time, to be summed up"),
+    Flag.on("--totals", "the column is what the tank holds, however it looks (default)"),
+    Flag.of(
+            "--start",
+            "VOLUME",
+            Kind.quantity(Dimension.VOLUME),
+            "2 L",
+            "litres in the tank before the first pour, with --cumulative")
+        .belongsTo("--cumulative"),
+    Flag.of(
+        "--litres-column",
+        "NAME",
+        Kind.TEXT,
+        "poured",
+        "column of the litres; one that ends in gal, qt or mL is read in that"),
+    Flag.of("--ohm-column", "NAME", Kind.TEXT, "meter", "column of the ohms"),
+    Flag.of(
+        "--motion",
+        "WAY",
+        Kind.choice("rising", "falling"),
+        "falling",
+        "rising when poured in (unless said), falling when drained"),
+    Flag.of(
+        "--drained", "FILE", Kind.TEXT, "drained.csv", "pairs while draining, for the hysteresis"),
+    Flag.of(
+        "--same-within",
+        "OHM",
+        Kind.quantity(Dimension.RESISTANCE),
+        "5 ohm",
+        "readings nearer than this are one step; half the smallest gap"),
+    Flag.of("--leave-out", "ROW", Kind.COUNT, "24", "leaves a row out, as a slip").repeatable(),
+    Flag.on("--paste", "prints the sender section alone, to paste or redirect into the plan"),
+  };
+
   @Override
   public String name() {
     return "level fit";
@@ -43,54 +78,12 @@ public final class LevelFitCommand extends Command {
 
   @Override
   public Flag[] flags() {
-    return new Flag[] {
-      Flag.on("--cumulative", "the column is what was poured in each time, to be summed up"),
-      Flag.on("--totals", "the column is what the tank holds, however it looks (default)"),
-      Flag.of(
-              "--start",
-              "VOLUME",
-              Kind.quantity(Dimension.VOLUME),
-              "2 L",
-              "litres in the tank before the first pour, with --cumulative")
-          .belongsTo("--cumulative"),
-      Flag.of(
-          "--litres-column",
-          "NAME",
-          Kind.TEXT,
-          "poured",
-          "column of the litres; one that ends in gal, qt or mL is read in that"),
-      Flag.of("--ohm-column", "NAME", Kind.TEXT, "meter", "column of the ohms"),
-      Flag.of(
-          "--motion",
-          "WAY",
-          Kind.choice("rising", "falling"),
-          "falling",
-          "rising when poured in (unless said), falling when drained"),
-      Flag.of(
-          "--drained",
-          "FILE",
-          Kind.TEXT,
-          "drained.csv",
-          "pairs while draining, for the hysteresis"),
-      Flag.of(
-          "--same-within",
-          "OHM",
-          Kind.quantity(Dimension.RESISTANCE),
-          "5 ohm",
-          "readings nearer than this are one step; half the smallest gap"),
-      Flag.of("--leave-out", "ROW", Kind.COUNT, "24", "leaves a row out, as a slip").repeatable(),
-      Flag.on("--paste", "prints the sender section alone, to paste or redirect into the plan"),
-    };
+    return FLAGS;
   }
 
   @Override
   public Answer answer(Call call) {
-    if (call.operands().size() != 1) {
-      throw new Refused(LevelErrors.noPours(this));
-    }
-    if (call.has("--cumulative") && call.has("--totals")) {
-      throw new Refused(CommandErrors.notBoth(this, "--cumulative", "--totals"));
-    }
+    check(call);
     boolean falling = "falling".equals(call.value("--motion"));
     PouredPairs pairs = new PouredPairs(call, call.operands().get(0), falling);
     SenderFit fit = fit(call, pairs, falling ? Motion.FALLING : Motion.RISING);
@@ -101,11 +94,21 @@ public final class LevelFitCommand extends Command {
       drained = fit(call, new PouredPairs(call, call.text("--drained"), true), Motion.FALLING);
     }
     Double hysteresis = drained == null ? null : hysteresis(pairs, fit, drained, tank);
-    LevelFitWords words = new LevelFitWords(call, pairs, fit, tank, hysteresis);
+    FittedSender fitted = new FittedSender(call, fit, tank, hysteresis);
     if (call.has("--paste")) {
-      return Answer.verbatim(words.paste());
+      return Answer.verbatim(fitted.paste());
     }
-    return answer(words, fit, tank);
+    LevelFitWords words = new LevelFitWords(call, pairs, fit, tank, hysteresis);
+    return fitted.intoPlan(answer(words, fit, tank));
+  }
+
+  private void check(Call call) {
+    if (call.operands().size() != 1) {
+      throw new Refused(LevelErrors.noPours(this));
+    }
+    if (call.has("--cumulative") && call.has("--totals")) {
+      throw new Refused(CommandErrors.notBoth(this, "--cumulative", "--totals"));
+    }
   }
 
   private static Double hysteresis(PouredPairs pairs, SenderFit fit, SenderFit drained, Tank tank) {
@@ -139,21 +142,7 @@ public final class LevelFitCommand extends Command {
     Answer answer =
         new Answer(EDGE, EDGE_LOW, EDGE_HIGH, LEVEL, OHM, READINGS, SPREAD, SUSPECT).asList();
     for (int i = 0; i < fit.steps().size(); i++) {
-      SenderFit.Step step = fit.steps().get(i);
-      Row row =
-          answer
-              .row()
-              .set(OHM, step.ohm())
-              .set(READINGS, step.readings())
-              .set(SPREAD, step.spread())
-              .set(SUSPECT, step.suspect());
-      if (i > 0) {
-        SenderFit.Edge edge = fit.edges().get(i - 1);
-        row.set(EDGE, edge.middle()).set(EDGE_LOW, edge.low()).set(EDGE_HIGH, edge.high());
-        if (tank != null && edge.middle() <= tank.capacity()) {
-          row.set(LEVEL, tank.level(edge.middle()));
-        }
-      }
+      fill(answer.row(), fit, i, tank);
     }
     words.say(answer);
     if (tank == null) {
@@ -165,6 +154,21 @@ public final class LevelFitCommand extends Command {
     if (again != null) {
       answer.next(again);
     }
-    return words.intoPlan(answer);
+    return answer;
+  }
+
+  private static void fill(Row row, SenderFit fit, int i, Tank tank) {
+    SenderFit.Step step = fit.steps().get(i);
+    row.set(OHM, step.ohm())
+        .set(READINGS, step.readings())
+        .set(SPREAD, step.spread())
+        .set(SUSPECT, step.suspect());
+    if (i > 0) {
+      SenderFit.Edge edge = fit.edges().get(i - 1);
+      row.set(EDGE, edge.middle()).set(EDGE_LOW, edge.low()).set(EDGE_HIGH, edge.high());
+      if (tank != null && edge.middle() <= tank.capacity()) {
+        row.set(LEVEL, tank.level(edge.middle()));
+      }
+    }
   }
 }

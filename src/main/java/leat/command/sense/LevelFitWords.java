@@ -1,7 +1,5 @@
 package leat.command.sense;
 
-import java.util.ArrayList;
-import java.util.List;
 import leat.answer.Answer;
 import leat.answer.Column;
 import leat.answer.Row;
@@ -14,11 +12,9 @@ import leat.level.SenderFit;
 import leat.level.Tank;
 import leat.level.TradeRange;
 import leat.plan.Plan;
-import leat.quantity.NumberText;
-import leat.quantity.Units;
 import leat.system.SenderOf;
 
-/** What poured litres tell of a sender, in words, and the section to paste. */
+/** What poured litres tell of a sender, in words. */
 final class LevelFitWords {
   private static final Show OHM_2 = Show.OHM.digits(2);
   private static final Column STEPS = Column.plain("steps", "steps");
@@ -42,6 +38,36 @@ final class LevelFitWords {
   private static final Column ROW = Column.plain("row", "row");
   private static final Column READ = Column.of("read_ohm", "read", LevelColumns.OHM);
   private static final Column AT = Column.of("at_L", "at", Show.L);
+
+  private static final Column[] COLUMNS = {
+    STEPS,
+    FIRST,
+    LAST,
+    EDGE,
+    READINGS,
+    DISORDER,
+    RMS,
+    MOST,
+    SAME,
+    LEFT,
+    ONCE,
+    RANGE,
+    HOLDS,
+    HYSTERESIS,
+    HYSTERESIS_L
+  };
+
+  private static final String[] KEPT = {
+    "--cumulative",
+    "--totals",
+    "--start",
+    "--litres-column",
+    "--ohm-column",
+    "--motion",
+    "--drained",
+    "--same-within",
+    "--leave-out"
+  };
 
   private final Call call;
   private final PouredPairs pairs;
@@ -69,22 +95,7 @@ final class LevelFitWords {
   }
 
   private Row row() {
-    return Row.aside(
-            STEPS,
-            FIRST,
-            LAST,
-            EDGE,
-            READINGS,
-            DISORDER,
-            RMS,
-            MOST,
-            SAME,
-            LEFT,
-            ONCE,
-            RANGE,
-            HOLDS,
-            HYSTERESIS,
-            HYSTERESIS_L)
+    return Row.aside(COLUMNS)
         .set(STEPS, fit.steps().size())
         .set(FIRST, fit.below())
         .set(LAST, last())
@@ -150,6 +161,11 @@ final class LevelFitWords {
               ? "1 step was seen by one reading only: smaller pours may find more; the sender is at least this fine."
               : "{seen_once} steps were seen by one reading only: smaller pours may find more; the sender is at least this fine.");
     }
+    otherTank(answer);
+    planAgrees(answer);
+  }
+
+  private void otherTank(Answer answer) {
     if (backwards != null) {
       answer.mind(
           "backwards",
@@ -167,7 +183,6 @@ final class LevelFitWords {
           row,
           "more was poured in than the plan's tank holds, {tank_holds_L}: measure the tank again.");
     }
-    planAgrees(answer);
   }
 
   private void planAgrees(Answer answer) {
@@ -214,19 +229,7 @@ final class LevelFitWords {
     if (out.length() == 0) {
       return null;
     }
-    String[] words =
-        call.again(
-                "level fit",
-                "--cumulative",
-                "--totals",
-                "--start",
-                "--litres-column",
-                "--ohm-column",
-                "--motion",
-                "--drained",
-                "--same-within",
-                "--leave-out")
-            .split("leat level fit", 2);
+    String[] words = call.again("level fit", KEPT).split("leat level fit", 2);
     return "leat level fit "
         + Call.quoted(call.operands().get(0))
         + words[1]
@@ -246,75 +249,5 @@ final class LevelFitWords {
             Show.OHM.digits(3),
             "one motion, waves settled",
             "pool adjacent violators, Barlow and others 1972"));
-  }
-
-  private String edges(String lineEnd) {
-    StringBuilder out = new StringBuilder("[");
-    double[] at = fit.edgeVolumes();
-    double[] ohms = fit.edgeOhms();
-    for (int i = 0; i < at.length; i++) {
-      out.append(i == 0 ? "" : i % 5 == 0 ? lineEnd : ", ");
-      out.append(litres(at[i])).append(" = ").append(ohms(ohms[i]));
-    }
-    return out.append(']').toString();
-  }
-
-  private String litres(double volume) {
-    if (call.us()) {
-      return NumberText.atMost(Units.GALLON.fromBase(volume), 3) + " gal";
-    }
-    return NumberText.atMost(Units.L.fromBase(volume), 2) + " L";
-  }
-
-  private static String ohms(double ohm) {
-    return NumberText.atMost(ohm, 1) + " ohm";
-  }
-
-  private String hysteresisKey() {
-    return tank != null ? "hysteresis" : "hysteresis_volume";
-  }
-
-  private String hysteresisText() {
-    return tank != null ? millimetres(hysteresis) : litres(hysteresis);
-  }
-
-  private String millimetres(double length) {
-    return call.us()
-        ? NumberText.atMost(Units.INCH.fromBase(length), 2) + " in"
-        : NumberText.atMost(Units.MM.fromBase(length), 1) + " mm";
-  }
-
-  /** The same as {@link #paste()}, into the plan's own sender. */
-  Answer intoPlan(Answer answer) {
-    List<String> keys = new ArrayList<>();
-    put(keys, "edges", edges(", "));
-    put(keys, "below", ohms(fit.below()));
-    if (hysteresis != null) {
-      put(keys, hysteresisKey(), hysteresisText());
-    }
-    put(keys, "edge_error", litres(fit.edgeUncertainty()));
-    put(keys, "tolerance", "0 %");
-    put(keys, "reading", ohms(fit.readingTolerance()));
-    put(keys, "lead", "0 ohm");
-    return call.intoPlan(answer, keys.toArray(new String[0]));
-  }
-
-  private static void put(List<String> keys, String key, String value) {
-    keys.add("sender." + key);
-    keys.add(value);
-  }
-
-  String paste() {
-    StringBuilder out = new StringBuilder("sender:\n  edges: ").append(edges(",\n          "));
-    out.append("\n  below: ").append(ohms(fit.below())).append('\n');
-    if (hysteresis != null) {
-      out.append("  ").append(hysteresisKey()).append(": ").append(hysteresisText()).append('\n');
-    }
-    out.append("  edge_error: ").append(litres(fit.edgeUncertainty()));
-    out.append("                 # half a pour\n");
-    out.append("  tolerance: 0 %                     # fitted: each step as it is\n");
-    out.append("  reading: ").append(ohms(fit.readingTolerance())).append('\n');
-    out.append("  lead: 0 ohm                        # it is in the fitted readings\n");
-    return out.toString();
   }
 }

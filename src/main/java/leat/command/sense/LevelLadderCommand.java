@@ -14,7 +14,6 @@ import leat.level.Limits;
 import leat.level.Tank;
 import leat.level.TradeRange;
 import leat.plan.Kind;
-import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
 import leat.quantity.Dimension;
@@ -39,6 +38,39 @@ public final class LevelLadderCommand extends Command {
   static final Kind OHM = Kind.quantity(Dimension.RESISTANCE);
   static final Kind LENGTH = Kind.quantity(Dimension.LENGTH);
 
+  private static final Flag[] FLAGS = {
+    Flag.of("--empty", "OHM", OHM, "240 ohm", "reading at the lowest reed"),
+    Flag.of("--full", "OHM", OHM, "33 ohm", "reading at the highest reed"),
+    Flag.of(
+        "--range", "RANGE", Kind.TEXT, "240-33", "both from the trade: 0-190, 10-180 or 240-33"),
+    Flag.of("--steps", "N", Kind.COUNT, "10", "how many reeds, 2 to 200 (required)"),
+    Flag.of(
+        "--series", "SERIES", Kind.choice("E6", "E12", "E24", "E48", "E96"), "E24", SERIES_MEANING),
+    Flag.of(
+        "--equal",
+        "WHAT",
+        Kind.choice("ohms", "litres", "needle"),
+        "litres",
+        "ohms: even pitch, even ohms; litres: reeds spaced for the same litres per step; needle:"
+            + " even pitch, ohms that follow the litres, for a gauge's needle (default ohms)"),
+    Flag.on(
+        "--bought", "a sender bought ready, known by its range, length and number of steps only"),
+    Flag.of(
+        "--length",
+        "LENGTH",
+        LENGTH,
+        "250 mm",
+        "distance of the highest step from the lowest, instead of --last"),
+    Flag.of("--first", "LENGTH", LENGTH, "45 mm", "level at the lowest reed"),
+    Flag.of("--last", "LENGTH", LENGTH, "280 mm", "level at the highest reed"),
+    Flag.of("--pull-in", "LENGTH", LENGTH, "8 mm", "half width at which a reed closes"),
+    Flag.of("--drop-out", "LENGTH", LENGTH, "9.5 mm", "half width at which it opens again"),
+    Flag.of("--tolerance", "SHARE", Kind.quantity(Dimension.SHARE), "1 %", TOLERANCE_MEANING)
+        .sets("sender.tolerance"),
+    Flag.of("--reading", "OHM", OHM, "1.5 ohm", "tolerance of the meter or ADC")
+        .sets("sender.reading"),
+  };
+
   @Override
   public String name() {
     return "level ladder";
@@ -46,42 +78,7 @@ public final class LevelLadderCommand extends Command {
 
   @Override
   public Flag[] flags() {
-    return new Flag[] {
-      Flag.of("--empty", "OHM", OHM, "240 ohm", "reading at the lowest reed"),
-      Flag.of("--full", "OHM", OHM, "33 ohm", "reading at the highest reed"),
-      Flag.of(
-          "--range", "RANGE", Kind.TEXT, "240-33", "both from the trade: 0-190, 10-180 or 240-33"),
-      Flag.of("--steps", "N", Kind.COUNT, "10", "how many reeds, 2 to 200 (required)"),
-      Flag.of(
-          "--series",
-          "SERIES",
-          Kind.choice("E6", "E12", "E24", "E48", "E96"),
-          "E24",
-          SERIES_MEANING),
-      Flag.of(
-          "--equal",
-          "WHAT",
-          Kind.choice("ohms", "litres", "needle"),
-          "litres",
-          "ohms: even pitch, even ohms; litres: reeds spaced for the same litres per step; needle:"
-              + " even pitch, ohms that follow the litres, for a gauge's needle (default ohms)"),
-      Flag.on(
-          "--bought", "a sender bought ready, known by its range, length and number of steps only"),
-      Flag.of(
-          "--length",
-          "LENGTH",
-          LENGTH,
-          "250 mm",
-          "distance of the highest step from the lowest, instead of --last"),
-      Flag.of("--first", "LENGTH", LENGTH, "45 mm", "level at the lowest reed"),
-      Flag.of("--last", "LENGTH", LENGTH, "280 mm", "level at the highest reed"),
-      Flag.of("--pull-in", "LENGTH", LENGTH, "8 mm", "half width at which a reed closes"),
-      Flag.of("--drop-out", "LENGTH", LENGTH, "9.5 mm", "half width at which it opens again"),
-      Flag.of("--tolerance", "SHARE", Kind.quantity(Dimension.SHARE), "1 %", TOLERANCE_MEANING)
-          .sets("sender.tolerance"),
-      Flag.of("--reading", "OHM", OHM, "1.5 ohm", "tolerance of the meter or ADC")
-          .sets("sender.reading"),
-    };
+    return FLAGS;
   }
 
   private double[] ends(Call call) {
@@ -139,27 +136,28 @@ public final class LevelLadderCommand extends Command {
       throw call.needs("--steps");
     }
     int steps = (Integer) call.value("--steps");
-    String equal = call.has("--equal") ? call.text("--equal") : "ohms";
-    call.value("--equal");
-    Plan plan = call.plan();
-    Section section = plan.section("tank");
+    String equal = call.has("--equal") ? (String) call.value("--equal") : "ohms";
+    Section section = call.plan().section("tank");
     Tank tank = TankOf.isKnown(section) ? TankOf.of(section, call.taken()) : null;
-    double[] target = LadderDesign.equalOhms(ends[0], ends[1], steps);
+    double[] even = LadderDesign.equalOhms(ends[0], ends[1], steps);
     double[] reeds = reeds(call, equal, tank, steps);
     if (call.has("--bought")) {
-      return LevelBought.answer(call, this, target, reeds, tank);
+      return LevelBought.answer(call, this, even, reeds, tank);
     }
-    if ("needle".equals(equal)) {
-      target = LadderDesign.ohmsByVolume(ends[0], ends[1], tank, reeds);
-    }
-    ESeries series = call.has("--series") ? series((String) call.value("--series")) : ESeries.E24;
-    if (!call.has("--series")) {
-      call.taken().note("E24 resistors");
-    }
-    LadderDesign design = LadderDesign.of(series, target);
+    double[] target =
+        "needle".equals(equal) ? LadderDesign.ohmsByVolume(ends[0], ends[1], tank, reeds) : even;
+    LadderDesign design = LadderDesign.of(series(call), target);
     Limits limits = limits(call);
     Answer answer = rows(design, limits, reeds, tank);
     return new LevelLadderWords(call, design, limits, reeds, equal).say(answer, tank != null);
+  }
+
+  private static ESeries series(Call call) {
+    if (call.has("--series")) {
+      return series((String) call.value("--series"));
+    }
+    call.taken().note("E24 resistors");
+    return ESeries.E24;
   }
 
   static ESeries series(String word) {
@@ -209,15 +207,7 @@ public final class LevelLadderCommand extends Command {
         new Answer(REED, LEVEL, VOLUME, TARGET, RESISTOR, NODE, ERROR, APART, WORST).asList();
     int n = design.node().length;
     for (int i = 0; i < n; i++) {
-      Row row =
-          answer
-              .row()
-              .set(REED, i + 1)
-              .set(TARGET, design.target()[i])
-              .set(RESISTOR, design.resistor()[i])
-              .set(NODE, design.node()[i])
-              .set(ERROR, design.error(i))
-              .set(WORST, design.maxError());
+      Row row = fill(answer.row(), design, i);
       if (i + 1 < n) {
         row.set(APART, design.apart(i, limits));
       }
@@ -229,5 +219,14 @@ public final class LevelLadderCommand extends Command {
       }
     }
     return answer;
+  }
+
+  private static Row fill(Row row, LadderDesign design, int i) {
+    return row.set(REED, i + 1)
+        .set(TARGET, design.target()[i])
+        .set(RESISTOR, design.resistor()[i])
+        .set(NODE, design.node()[i])
+        .set(ERROR, design.error(i))
+        .set(WORST, design.maxError());
   }
 }

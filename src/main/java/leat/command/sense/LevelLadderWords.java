@@ -1,5 +1,7 @@
 package leat.command.sense;
 
+import java.util.ArrayList;
+import java.util.List;
 import leat.answer.Answer;
 import leat.answer.Column;
 import leat.answer.Row;
@@ -28,6 +30,15 @@ final class LevelLadderWords {
   private static final Column PITCH = Column.of("greatest_pitch_mm", "reeds apart", Show.MM);
   private static final Column BRIDGED = Column.of("bridged_mm", "reeds bridge", Show.MM);
 
+  private static final Column[] COLUMNS = {
+    STEPS, FIRST, LAST, SERIES, WORST, SEPARATE,
+    RETURN, OVERLAPS, TOLERANCE, METER, PITCH, BRIDGED
+  };
+
+  private static final String[] KEPT = {
+    "--empty", "--full", "--range", "--steps", "--series", "--tolerance", "--reading"
+  };
+
   private final Call call;
   private final LadderDesign design;
   private final Limits limits;
@@ -51,9 +62,7 @@ final class LevelLadderWords {
   private Row row() {
     int n = design.node().length;
     Row row =
-        Row.aside(
-                STEPS, FIRST, LAST, SERIES, WORST, SEPARATE, RETURN, OVERLAPS, TOLERANCE, METER,
-                PITCH, BRIDGED)
+        Row.aside(COLUMNS)
             .set(STEPS, n)
             .set(FIRST, design.node()[0])
             .set(LAST, design.node()[n - 1])
@@ -77,17 +86,7 @@ final class LevelLadderWords {
     answer.sentence(
         row,
         "{steps} steps from {first_ohm!} to {last_ohm} in {series}: no step is off by more than {worst_ohm}.");
-    answer.figure(
-        "worst step off by",
-        row,
-        "{worst_ohm}",
-        "the least there is in this series; then least squares");
-    answer.figure("rounded one by one", row, "{separate_ohm}", "errors pile up");
-    answer.figure(
-        "return wire",
-        row,
-        "at the {return_at}",
-        "each resistor between its reed's tap and the next towards it; reed 1 lowest");
+    figures(answer);
     table(answer, tankKnown);
     call.withTaken(answer);
     minds(answer);
@@ -101,32 +100,34 @@ final class LevelLadderWords {
     return paste(answer);
   }
 
+  private void figures(Answer answer) {
+    answer.figure(
+        "worst step off by",
+        row,
+        "{worst_ohm}",
+        "the least there is in this series; then least squares");
+    answer.figure("rounded one by one", row, "{separate_ohm}", "errors pile up");
+    answer.figure(
+        "return wire",
+        row,
+        "at the {return_at}",
+        "each resistor between its reed's tap and the next towards it; reed 1 lowest");
+  }
+
   private void table(Answer answer, boolean tankKnown) {
-    if (reeds == null) {
-      answer.table(
-          LevelLadderCommand.REED,
-          LevelLadderCommand.RESISTOR,
-          LevelLadderCommand.NODE,
-          LevelLadderCommand.TARGET,
-          LevelLadderCommand.ERROR);
-    } else if (tankKnown) {
-      answer.table(
-          LevelLadderCommand.REED,
-          LevelLadderCommand.LEVEL,
-          LevelLadderCommand.VOLUME,
-          LevelLadderCommand.RESISTOR,
-          LevelLadderCommand.NODE,
-          LevelLadderCommand.TARGET,
-          LevelLadderCommand.ERROR);
-    } else {
-      answer.table(
-          LevelLadderCommand.REED,
-          LevelLadderCommand.LEVEL,
-          LevelLadderCommand.RESISTOR,
-          LevelLadderCommand.NODE,
-          LevelLadderCommand.TARGET,
-          LevelLadderCommand.ERROR);
+    List<Column> shown = new ArrayList<>();
+    shown.add(LevelLadderCommand.REED);
+    if (reeds != null) {
+      shown.add(LevelLadderCommand.LEVEL);
     }
+    if (reeds != null && tankKnown) {
+      shown.add(LevelLadderCommand.VOLUME);
+    }
+    shown.add(LevelLadderCommand.RESISTOR);
+    shown.add(LevelLadderCommand.NODE);
+    shown.add(LevelLadderCommand.TARGET);
+    shown.add(LevelLadderCommand.ERROR);
+    answer.table(shown.toArray(new Column[0]));
   }
 
   private void minds(Answer answer) {
@@ -144,6 +145,11 @@ final class LevelLadderWords {
           "looks-short",
           "a step near 0 ohm and a shorted cable look the same; begin at 10 ohm where you can.");
     }
+    reach(answer);
+  }
+
+  /** Whether one reed closes before the one before it opens. */
+  private void reach(Answer answer) {
     if (reeds != null && pullIn != null && dropOut != null) {
       if (LadderDesign.bridges(pullIn, dropOut) < Ladder.greatestPitch(reeds)) {
         answer.mind(
@@ -160,20 +166,17 @@ final class LevelLadderWords {
   }
 
   private Answer paste(Answer answer) {
-    if (reeds == null) {
-      return answer.next(
-          call.again(
-                  "level ladder",
-                  "--empty",
-                  "--full",
-                  "--range",
-                  "--steps",
-                  "--series",
-                  "--tolerance",
-                  "--reading")
-              + (call.us() ? " --first 2in --last 11in" : " --first 45mm --last 280mm")
-              + "   tells where the reeds go");
+    if (reeds != null) {
+      return call.intoPlan(answer, "sender.ladder", ladder());
     }
+    return answer.next(
+        call.again("level ladder", KEPT)
+            + (call.us() ? " --first 2in --last 11in" : " --first 45mm --last 280mm")
+            + "   tells where the reeds go");
+  }
+
+  /** The ladder as the plan holds it. */
+  private String ladder() {
     StringBuilder text = new StringBuilder("{reeds: ").append(reeds.length);
     if ("litres".equals(equal)) {
       text.append(", levels: [");
@@ -190,27 +193,27 @@ final class LevelLadderWords {
       text.append(i == 0 ? "" : ", ");
       text.append(NumberText.shortest(design.resistor()[i])).append(" ohm");
     }
-    text.append("], return_at: ");
-    text.append(design.returnAt() == Ladder.ReturnAt.BOTTOM ? "bottom" : "top");
+    magnet(text.append("], return_at: ").append(row.get(RETURN)));
+    return text.append('}').toString();
+  }
+
+  private void magnet(StringBuilder text) {
     text.append(", pull_in: ").append(width("--pull-in", "8 mm"));
     text.append(", drop_out: ").append(width("--drop-out", "9.5 mm"));
     text.append(", stops: ").append(size(LadderDesign.lowerStop(reeds))).append(" to ");
-    text.append(size(LadderDesign.upperStop(reeds))).append('}');
-    return call.intoPlan(answer, "sender.ladder", text.toString());
+    text.append(size(LadderDesign.upperStop(reeds)));
   }
 
   private String width(String flag, String otherwise) {
     if (call.has(flag)) {
       return call.text(flag);
     }
-    return call.us()
-        ? size(QuantityReader.read(otherwise, Dimension.LENGTH).value())
-        : otherwise;
+    return call.us() ? size(QuantityReader.read(otherwise, Dimension.LENGTH).value()) : otherwise;
   }
 
   /** A length as the plan's reader would type it: inches where text has them. */
   private String size(double metres) {
-    return call.us() ? NumberText.atMost(Units.IN.fromBase(metres), 3) + " in" : mm(metres);
+    return call.us() ? NumberText.atMost(Units.INCH.fromBase(metres), 3) + " in" : mm(metres);
   }
 
   static String mm(double level) {

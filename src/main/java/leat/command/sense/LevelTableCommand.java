@@ -29,6 +29,39 @@ public final class LevelTableCommand extends Command {
   static final Column AT = Column.of("measured_ohm", "reading", LevelColumns.OHM);
   static final Column COUNTS = Column.plain("counts", "counts");
   static final Column STRETCHES = Column.plain("stretches", "stretches");
+  private static final Column[] STRETCHES_SHOWN = {
+    FROM,
+    TO,
+    FROM_COUNTS,
+    TO_COUNTS,
+    LevelColumns.STATUS,
+    LevelColumns.LEVEL_LOW,
+    LevelColumns.LEVEL_HIGH,
+    LevelColumns.VOLUME,
+    LevelColumns.VOLUME_LOW,
+    LevelColumns.VOLUME_HIGH,
+    LevelColumns.FULL
+  };
+
+  private static final Flag[] FLAGS = {
+    Flag.of(
+        "--every",
+        "OHM",
+        Kind.quantity(Dimension.RESISTANCE),
+        "5 ohm",
+        "a row every so many ohms, interpolated: smooth for a display, no finer than the steps"),
+    Flag.on("--c", "a C array for a microcontroller"),
+    Flag.on(
+        "--cutoff",
+        "only the reading at which the controller stops the pump: sure of the refill mark before it"),
+    Flag.of(
+        "--at-least",
+        "VOLUME",
+        Kind.quantity(Dimension.VOLUME),
+        "9 L",
+        "water that must be there for sure at the cut-off, instead of the refill mark"),
+    LevelColumns.MOTION,
+  };
 
   @Override
   public String name() {
@@ -37,37 +70,12 @@ public final class LevelTableCommand extends Command {
 
   @Override
   public Flag[] flags() {
-    return new Flag[] {
-      Flag.of(
-          "--every",
-          "OHM",
-          Kind.quantity(Dimension.RESISTANCE),
-          "5 ohm",
-          "a row every so many ohms, interpolated: smooth for a display, no finer than the steps"),
-      Flag.on("--c", "a C array for a microcontroller"),
-      Flag.on(
-          "--cutoff",
-          "only the reading at which the controller stops the pump: sure of the refill mark before it"),
-      Flag.of(
-          "--at-least",
-          "VOLUME",
-          Kind.quantity(Dimension.VOLUME),
-          "9 L",
-          "water that must be there for sure at the cut-off, instead of the refill mark"),
-      LevelColumns.MOTION,
-    };
+    return FLAGS;
   }
 
   @Override
   public Answer answer(Call call) {
-    String[] modes = {"--every", "--c", "--cutoff"};
-    String chosen = null;
-    for (int i = 0; i < modes.length; i++) {
-      if (call.has(modes[i]) && chosen != null) {
-        throw new Refused(CommandErrors.notBoth(this, chosen, modes[i]));
-      }
-      chosen = call.has(modes[i]) ? modes[i] : chosen;
-    }
+    oneMode(call);
     Plan plan = call.plan();
     Section section = plan.section("sender");
     Divider divider = SenderOf.hasDivider(section) ? SenderOf.divider(section, call.taken()) : null;
@@ -89,29 +97,22 @@ public final class LevelTableCommand extends Command {
     return stretches(call, rows, divider, cutoff);
   }
 
+  private void oneMode(Call call) {
+    String[] modes = {"--every", "--c", "--cutoff"};
+    String chosen = null;
+    for (int i = 0; i < modes.length; i++) {
+      if (call.has(modes[i]) && chosen != null) {
+        throw new Refused(CommandErrors.notBoth(this, chosen, modes[i]));
+      }
+      chosen = call.has(modes[i]) ? modes[i] : chosen;
+    }
+  }
+
   private static Answer stretches(
       Call call, List<LookupTable.Row> rows, Divider divider, LevelCutoff cutoff) {
-    Answer answer =
-        new Answer(
-                FROM,
-                TO,
-                FROM_COUNTS,
-                TO_COUNTS,
-                LevelColumns.STATUS,
-                LevelColumns.LEVEL_LOW,
-                LevelColumns.LEVEL_HIGH,
-                LevelColumns.VOLUME,
-                LevelColumns.VOLUME_LOW,
-                LevelColumns.VOLUME_HIGH,
-                LevelColumns.FULL)
-            .asList();
+    Answer answer = new Answer(STRETCHES_SHOWN).asList();
     for (int i = 0; i < rows.size(); i++) {
-      LookupTable.Row stretch = rows.get(i);
-      Row row = answer.row().set(FROM, stretch.ohmFrom()).set(TO, stretch.ohmTo());
-      if (stretch.countsFrom() >= 0) {
-        row.set(FROM_COUNTS, stretch.countsFrom()).set(TO_COUNTS, stretch.countsTo());
-      }
-      LevelColumns.fillBand(row, stretch.reading());
+      fill(answer.row(), rows.get(i));
     }
     answer.sentence(
         Row.aside(STRETCHES).set(STRETCHES, rows.size()),
@@ -121,6 +122,14 @@ public final class LevelTableCommand extends Command {
     working(answer, rows, divider);
     call.withTaken(answer);
     return next(call, answer, divider);
+  }
+
+  private static void fill(Row row, LookupTable.Row stretch) {
+    row.set(FROM, stretch.ohmFrom()).set(TO, stretch.ohmTo());
+    if (stretch.countsFrom() >= 0) {
+      row.set(FROM_COUNTS, stretch.countsFrom()).set(TO_COUNTS, stretch.countsTo());
+    }
+    LevelColumns.fillBand(row, stretch.reading());
   }
 
   /** The counts of the first stretch that an ADC can tell. */
@@ -179,14 +188,7 @@ public final class LevelTableCommand extends Command {
     List<LookupTable.Point> points =
         LookupTable.interpolated(sender, divider, motion, call.above0("--every"));
     for (int i = 0; i < points.size(); i++) {
-      LookupTable.Point point = points.get(i);
-      Row row = answer.row().set(AT, point.ohm());
-      if (point.counts() >= 0) {
-        row.set(COUNTS, point.counts());
-      }
-      row.set(LevelColumns.VOLUME, point.volume())
-          .set(LevelColumns.VOLUME_LOW, point.volumeLow())
-          .set(LevelColumns.VOLUME_HIGH, point.volumeHigh());
+      fill(answer.row(), points.get(i));
     }
     answer.sentence(
         Row.aside(STRETCHES).set(STRETCHES, points.size()),
@@ -197,5 +199,15 @@ public final class LevelTableCommand extends Command {
     return answer.mind(
         "interpolated",
         "it looks finer than the sender is; the band beside each row is what is known.");
+  }
+
+  private static void fill(Row row, LookupTable.Point point) {
+    row.set(AT, point.ohm());
+    if (point.counts() >= 0) {
+      row.set(COUNTS, point.counts());
+    }
+    row.set(LevelColumns.VOLUME, point.volume())
+        .set(LevelColumns.VOLUME_LOW, point.volumeLow())
+        .set(LevelColumns.VOLUME_HIGH, point.volumeHigh());
   }
 }

@@ -16,8 +16,8 @@ import leat.system.SenderOf;
 
 /** One reading of the sender in words: the sentence, its figures and what to mind. */
 final class LevelWords {
-  private static final Column LOWEST = Column.of("lowest_ohm", "lowest step", LevelColumns.OHM);
-  private static final Column HIGHEST = Column.of("highest_ohm", "highest step", LevelColumns.OHM);
+  private static final Column LOWEST = Column.of("lowest_ohm", "lowest reads", LevelColumns.OHM);
+  private static final Column HIGHEST = Column.of("highest_ohm", "highest reads", LevelColumns.OHM);
   private static final Column STEP = Column.of("step_ohm", "step", LevelColumns.OHM);
   private static final Column OTHER_STEP = Column.of("step_2_ohm", "other step", LevelColumns.OHM);
   private static final Column LEAD = Column.of("lead_ohm", "lead", Show.OHM);
@@ -59,14 +59,18 @@ final class LevelWords {
             .set(AT_LEAST, atLeast)
             .set(HOLD_UP, plan.root().maybe("hold_up"));
     if (reading.hasBand()) {
-      aside
-          .set(STEP, Math.min(reading.stepLowOhm(), reading.stepHighOhm()))
-          .set(OTHER_STEP, Math.max(reading.stepLowOhm(), reading.stepHighOhm()));
-      if (low != null) {
-        aside.set(AWAY, reading.aboveMark(low));
-      }
+      band(aside);
     }
     return aside;
+  }
+
+  private void band(Row aside) {
+    aside
+        .set(STEP, Math.min(reading.stepLowOhm(), reading.stepHighOhm()))
+        .set(OTHER_STEP, Math.max(reading.stepLowOhm(), reading.stepHighOhm()));
+    if (low != null) {
+      aside.set(AWAY, reading.aboveMark(low));
+    }
   }
 
   void say(Answer answer) {

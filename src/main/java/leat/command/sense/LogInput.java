@@ -147,6 +147,10 @@ final class LogInput {
       longRows.columns(found, input.name());
       return;
     }
+    columns(found);
+  }
+
+  private void columns(List<String> found) {
     int known = 0;
     for (LogCell cell : CELLS) {
       columns[cell.ordinal()] = names.column(found, cell, input.name());
@@ -181,15 +185,19 @@ final class LogInput {
       return bad("it has no time");
     }
     LogTimes.Status status = times.read(lines.bytes(), lines.start(time), lines.end(time));
-    if (status.isTime()) {
-      localTimes += times.isLocal() ? 1 : 0;
-      otherTimes += times.isLocal() ? 0 : 1;
-      if (!anyTime) {
-        otherZone = times.isOfOtherZone();
-        anyTime = true;
-      }
-      return true;
+    if (!status.isTime()) {
+      return otherThanTime(status, lines);
     }
+    localTimes += times.isLocal() ? 1 : 0;
+    otherTimes += times.isLocal() ? 0 : 1;
+    if (!anyTime) {
+      otherZone = times.isOfOtherZone();
+      anyTime = true;
+    }
+    return true;
+  }
+
+  private boolean otherThanTime(LogTimes.Status status, RowLines lines) {
     switch (status) {
       case HEADER_AGAIN:
         headersAgain++;

@@ -80,16 +80,20 @@ final class LogLearned {
           row,
           "hold_up is seen through the pump's short runs: {hold_up_low_L!} to {hold_up_high_L}. Better: mark the level, let it run, mark it again (leat tank).");
     } else if (!known && row.get(LogSummary.HOLD_UP_LOW) != null) {
-      answer.mind(
-          "hold-up-unknown",
-          row,
-          lasts
-              ? "a run keeps {hold_up_low_L} or more above the tank; how much is not known, because the logger reads always at the same moments of a run. Mark the level, let the pump run, mark it again (leat tank): the litres between are hold_up."
-              : "a run keeps {hold_up_low_L} or more above the tank; how much is not known while the plan has no sender.hysteresis (leat level fit --drained).");
+      holdUpUnknown(answer, lasts);
     }
     if (!lasts && hysteresis != null) {
       lines.add("sender.hysteresis=" + words(hysteresis, Show.MM));
     }
+  }
+
+  private void holdUpUnknown(Answer answer, boolean lasts) {
+    answer.mind(
+        "hold-up-unknown",
+        row,
+        lasts
+            ? "a run keeps {hold_up_low_L} or more above the tank; how much is not known, because the logger reads always at the same moments of a run. Mark the level, let the pump run, mark it again (leat tank): the litres between are hold_up."
+            : "a run keeps {hold_up_low_L} or more above the tank; how much is not known while the plan has no sender.hysteresis (leat level fit --drained).");
   }
 
   private static String words(Object value, Show show) {

@@ -51,41 +51,10 @@ final class LogSummary {
   static final Column HEADERS = Column.plain("headers_again", "headers met again");
 
   static final Column[] ALL = {
-    ROWS,
-    BAD,
-    DUPLICATES,
-    LATE,
-    GAPS,
-    FIRST,
-    LAST,
-    STATUS,
-    VOLUME,
-    LOW,
-    HIGH,
-    USE,
-    USE_LOW,
-    USE_HIGH,
-    DAYS,
-    DAYS_LOW,
-    DAYS_HIGH,
-    TOPUP,
-    THIRST,
-    DIP,
-    USE_DAYS,
-    PLANNED,
-    THIRST_BY,
-    EC,
-    HOLD_UP,
-    HOLD_UP_LOW,
-    HOLD_UP_HIGH,
-    HYSTERESIS,
-    WET,
-    DRY,
-    POURED_EC,
-    DRIFT,
-    ODD,
-    NOT_SET,
-    HEADERS
+    ROWS, BAD, DUPLICATES, LATE, GAPS, FIRST, LAST, STATUS, VOLUME,
+    LOW, HIGH, USE, USE_LOW, USE_HIGH, DAYS, DAYS_LOW, DAYS_HIGH, TOPUP,
+    THIRST, DIP, USE_DAYS, PLANNED, THIRST_BY, EC, HOLD_UP, HOLD_UP_LOW, HOLD_UP_HIGH,
+    HYSTERESIS, WET, DRY, POURED_EC, DRIFT, ODD, NOT_SET, HEADERS
   };
 
   private LogSummary() {}

@@ -11,7 +11,6 @@ import leat.log.DaysLeft;
 import leat.log.LogAlarm;
 import leat.log.LogCell;
 import leat.log.LogDay;
-import leat.log.LogEvent;
 import leat.log.LogReport;
 import leat.log.UseMean;
 
@@ -31,9 +30,6 @@ final class LogText {
   private static final Column WHY = Column.plain("why", "why");
 
   private static final int WEEK = 7;
-
-  /** Events of a week that are told one by one. */
-  private static final int MOST_EVENTS = 12;
 
   private final LogStory story;
   private final LogReport report;
@@ -68,7 +64,7 @@ final class LogText {
     alarms(answer);
     figures(answer);
     weekdays(answer);
-    week(answer);
+    new LogEventWords(story.dates).week(answer, report);
     minds(answer);
     LogWorkings.tell(answer, story);
     new LogLearned(story, row).tell(answer);
@@ -83,17 +79,20 @@ final class LogText {
       return now
           + "the log is too short to say what the plants drink: {sure_days} of {least_days} whole, sure days.";
     }
+    return now + drink();
+  }
+
+  private String drink() {
     String drink = "the plants drink {use_L_day} per day ({use_low_L_day!} to {use_high_L_day!})";
     DaysLeft left = report.daysLeft();
     if (left == null) {
-      return now + drink + ".";
+      return drink + ".";
     }
     if (left.days() <= 0) {
-      return now + drink + "; it is at or below the refill mark: fill up today.";
+      return drink + "; it is at or below the refill mark: fill up today.";
     }
     boolean sameDay = report.dateAfter(left.days()) == report.dateAfter(left.low());
-    return now
-        + drink
+    return drink
         + (sameDay
             ? "; the refill mark comes {mark_on}."
             : "; the refill mark comes {mark_on}, {earliest} at the earliest.");
@@ -135,16 +134,20 @@ final class LogText {
       answer.figure("EC", row, "{ec_mS_cm}");
     }
     if (story.thirst().isKnown()) {
-      answer.figure(
-          story.thirst().isBySeason() ? "season says" : "plan says",
-          row,
-          "{plan_L_d}",
-          story.thirst().isBySeason()
-              ? story.thirst().isHeld()
-                  ? "on the same days; the log is far from it, held at {thirst_pct}"
-                  : "on the same days; the log is {thirst_pct} of it"
-              : "the log is {thirst_pct} of it");
+      forecast(answer);
     }
+  }
+
+  private void forecast(Answer answer) {
+    answer.figure(
+        story.thirst().isBySeason() ? "season says" : "plan says",
+        row,
+        "{plan_L_d}",
+        story.thirst().isBySeason()
+            ? story.thirst().isHeld()
+                ? "on the same days; the log is far from it, held at {thirst_pct}"
+                : "on the same days; the log is {thirst_pct} of it"
+            : "the log is {thirst_pct} of it");
   }
 
   private void weekdays(Answer answer) {
@@ -159,30 +162,34 @@ final class LogText {
     }
   }
 
-  private void week(Answer answer) {
-    long from = report.daysBefore(WEEK);
-    List<LogEvent> late = new ArrayList<>();
-    for (LogEvent e : report.events()) {
-      if (e.end() >= from) {
-        late.add(e);
-      }
+  private void minds(Answer answer) {
+    reading(answer);
+    if (report.isBlind()) {
+      answer.mind(
+          "blind",
+          "the top step is read: above it the sender sees nothing, so the band reaches to full.");
     }
-    if (late.isEmpty()) {
-      answer.figure("last 7 days", Phrase.of("nothing happened"));
-      return;
+    badColumns(answer);
+    unsure(answer);
+    if (story.thirst().isHeld()) {
+      answer.mind(
+          "thirst-held",
+          "log and forecast are far apart: look at the crops' dates and pots, and at the sender, before you believe either.");
     }
-    answer.block(Phrase.of("In the last 7 days:"));
-    LogEventWords words = new LogEventWords(story.dates);
-    int first = Math.max(0, late.size() - MOST_EVENTS);
-    for (int i = first; i < late.size(); i++) {
-      words.tell(answer, late.get(i));
+    if (story.input.localTimes > 0 && story.input.otherTimes > 0) {
+      mixed(answer);
     }
-    if (first > 0) {
-      answer.figure("before", Phrase.of().count(first).add(" more: leat log --events"));
+    if (story.thirst().unread() != null) {
+      Row why = Row.aside(WHY).set(WHY, story.thirst().unread());
+      answer.mind(
+          "season-unread",
+          why,
+          "the season of the plan cannot be worked out, so thirst is not held against it: {why}.");
     }
+    times(answer);
   }
 
-  private void minds(Answer answer) {
+  private void reading(Answer answer) {
     if (!story.input.hasReading) {
       answer.mind(
           "no-reading-column",
@@ -198,33 +205,18 @@ final class LogText {
           row,
           "{odd_readings} of {rows} readings belong to no step of the plan's sender. Are they counts where the plan says ohm, or of another sender? log.reading_in says which.");
     }
-    if (report.isBlind()) {
-      answer.mind(
-          "blind",
-          "the top step is read: above it the sender sees nothing, so the band reaches to full.");
-    }
-    badColumns(answer);
-    unsure(answer);
-    if (story.thirst().isHeld()) {
-      answer.mind(
-          "thirst-held",
-          "log and forecast are far apart: look at the crops' dates and pots, and at the sender, before you believe either.");
-    }
-    if (story.input.localTimes > 0 && story.input.otherTimes > 0) {
-      Row words = Row.aside(LOCAL);
-      words.set(LOCAL, (int) story.input.localTimes);
-      answer.mind(
-          "times-mixed",
-          words,
-          "{local_times} rows have a time without an offset and are taken as local; the others carry an offset, or count seconds. Is it one clock?");
-    }
-    if (story.thirst().unread() != null) {
-      Row why = Row.aside(WHY).set(WHY, story.thirst().unread());
-      answer.mind(
-          "season-unread",
-          why,
-          "the season of the plan cannot be worked out, so thirst is not held against it: {why}.");
-    }
+  }
+
+  private void mixed(Answer answer) {
+    Row words = Row.aside(LOCAL);
+    words.set(LOCAL, (int) story.input.localTimes);
+    answer.mind(
+        "times-mixed",
+        words,
+        "{local_times} rows have a time without an offset and are taken as local; the others carry an offset, or count seconds. Is it one clock?");
+  }
+
+  private void times(Answer answer) {
     if (story.input.otherZone) {
       answer.mind(
           "other-zone",

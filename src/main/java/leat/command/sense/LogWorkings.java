@@ -29,22 +29,27 @@ final class LogWorkings {
             Show.L,
             "counted between falling steps; days of faults, gaps, leaks left out",
             SOURCE));
-    DaysLeft left = report.daysLeft();
-    if (left != null) {
-      answer.working(
-          Working.number(
-              "days left",
-              "D = (V - V_low)/m, ends where m D +- 1.2816 sqrt(sv^2 + s^2 D + s^2 D^2/n) = V - V_low",
-              Phrase.of("V = ")
-                  .add(report.volume(), Show.L)
-                  .add(", V_low = ")
-                  .add(story.input.system().low(), Show.L)
-                  .add(", m = ")
-                  .add(use.mean(), Show.L),
-              left.days(),
-              2,
-              "while thirst stays; sv is the band's width over sqrt(12)",
-              SOURCE));
+    if (report.daysLeft() != null) {
+      daysLeft(answer, story);
     }
+  }
+
+  private static void daysLeft(Answer answer, LogStory story) {
+    LogReport report = story.report;
+    DaysLeft left = report.daysLeft();
+    answer.working(
+        Working.number(
+            "days left",
+            "D = (V - V_low)/m, ends where m D +- 1.2816 sqrt(sv^2 + s^2 D + s^2 D^2/n) = V - V_low",
+            Phrase.of("V = ")
+                .add(report.volume(), Show.L)
+                .add(", V_low = ")
+                .add(story.input.system().low(), Show.L)
+                .add(", m = ")
+                .add(report.use().mean(), Show.L),
+            left.days(),
+            2,
+            "while thirst stays; sv is the band's width over sqrt(12)",
+            SOURCE));
   }
 }

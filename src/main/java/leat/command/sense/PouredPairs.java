@@ -140,10 +140,7 @@ public final class PouredPairs {
   }
 
   private void keep(double[] poured, double[] read, boolean falling) {
-    int n = 0;
-    for (int i = 0; i < read.length; i++) {
-      n += Math.abs(read[i]) < Double.POSITIVE_INFINITY ? 1 : 0;
-    }
+    int n = closed(read);
     left = read.length - n;
     double[] volumes = new double[n];
     double[] values = new double[n];
@@ -160,6 +157,15 @@ public final class PouredPairs {
       throw new Refused(LevelErrors.additionsOrTotals(name));
     }
     inOrder(volumes, values, at, falling);
+  }
+
+  /** How many readings are not of an open wire, nor left out. */
+  private static int closed(double[] read) {
+    int n = 0;
+    for (int i = 0; i < read.length; i++) {
+      n += Math.abs(read[i]) < Double.POSITIVE_INFINITY ? 1 : 0;
+    }
+    return n;
   }
 
   private void inOrder(double[] volumes, double[] values, int[] at, boolean falling) {

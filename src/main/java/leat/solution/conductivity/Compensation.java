@@ -41,9 +41,34 @@ public final class Compensation {
     return naturalWater;
   }
 
-  /** Coefficient of the linear function, %/K; 0 for the function of ISO 7888, which has none. */
-  public double pctPerK() {
-    return pctPerK;
+  /**
+   * The same coefficient for another step of temperature, such as a degree Fahrenheit.
+   *
+   * @param kelvin the step, K
+   * @return % a step
+   */
+  public double pctPer(double kelvin) {
+    return pctPerK * kelvin;
+  }
+
+  /**
+   * Least coefficient of meters and nutrient solutions for a step of temperature.
+   *
+   * @param kelvin the step, K
+   * @return % a step
+   */
+  public static double leastPctPer(double kelvin) {
+    return LinearCompensation.USUAL.low(0) * kelvin;
+  }
+
+  /**
+   * Greatest coefficient of meters and nutrient solutions for a step of temperature.
+   *
+   * @param kelvin the step, K
+   * @return % a step
+   */
+  public static double mostPctPer(double kelvin) {
+    return LinearCompensation.USUAL.high(0) * kelvin;
   }
 
   /**

@@ -259,4 +259,20 @@ class TowersOfRulesTest {
     double covered = find("intake-covered", null, "terrace.yaml").value();
     assertThat(covered).isLessThan(0.110 - 0.045 - 0.008).isGreaterThan(0.110 - 0.045 - 0.020);
   }
+
+  /** A base may sink as far as the full tank's water, 270 mm, and never under its floor. */
+  @Test
+  void aLowerBaseStaysOutOfTheWater() {
+    Subject subject = new Subject(plan("first-tower.yaml"));
+    assertThat(Reach.lowerBase(subject, 0, 0.5, 0.2).words().render(false))
+        .isEqualTo("towers[0].base.height of 0.300 m");
+    assertThat(Reach.lowerBase(subject, 0, 0.540, 0.270).words().render(false))
+        .isEqualTo("towers[0].base.height of 0.270 m");
+    assertThat(Reach.lowerBase(subject, 0, 0.5, 0.231)).isNull();
+    Subject dry = new Subject(plan("first-tower.yaml", "tank.full="));
+    assertThat(Reach.lowerBase(dry, 0, 0.5, 0.4).words().render(false))
+        .isEqualTo("towers[0].base.height of 0.100 m");
+    assertThat(Reach.lowerBase(dry, 0, 0.5, 0.5)).isNull();
+    assertThat(Reach.lowerBase(dry, 0, 0.5, 0.6)).isNull();
+  }
 }

@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import leat.Sheet;
+import leat.cli.Cli;
 import leat.cli.Ran;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -129,5 +131,16 @@ class PartsCommandTest {
             "--set=towers[0].modules[0].pot=75 mm");
     assertThat(ran.out()).contains("5 pots of 75.0 mm do not fit").contains("no money");
     assertThat(json("--plan=stacked.yaml").get("cost_total").isNull()).isTrue();
+  }
+
+  /** PLA softens from 60 C, 140 F (its makers' pages, see Material). */
+  @Test
+  void theSunOnPlaIsToldInTheReadersUnits() {
+    String[] line = {"parts", "--plan", "stacked.yaml", "--set", "towers[0].material=PLA"};
+    assertThat(Cli.run(line).out).contains("PLA softens from 60 C and sags");
+    String[] us = Arrays.copyOf(line, line.length + 2);
+    us[line.length] = "--units";
+    us[line.length + 1] = "us";
+    assertThat(Cli.run(us).out).contains("PLA softens from 140 F and sags");
   }
 }

@@ -291,6 +291,25 @@ class AcidCommandTest {
     assertThat(citric.out.replaceAll("\\s+", " "))
         .contains("dissolve 10 g in water, fill up to 100 mL")
         .contains("phosphoric, nitric and sulfuric acid last");
+    Cli us =
+        Cli.run(
+            "acid",
+            "--volume",
+            "1.3 gal",
+            "--alkalinity",
+            "30 mg/L",
+            "--ph",
+            "7",
+            "--to",
+            "5.8",
+            "--acid",
+            "citric",
+            "--units",
+            "us");
+    assertThat(us.out.replaceAll("\\s+", " "))
+        .as("100 mL are 3.38 floz (NIST SP 811: 29.57353 mL)")
+        .contains("dissolve 10 g in water, fill up to 3.38 floz")
+        .doesNotContain(" mL");
   }
 
   @Test

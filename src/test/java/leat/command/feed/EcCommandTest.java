@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import leat.Sheet;
 import leat.cli.Cli;
@@ -296,5 +297,27 @@ class EcCommandTest {
   @Test
   void examplesRun() {
     Examples.run(new EcCommand());
+  }
+
+  /** A coefficient per degree Fahrenheit is 5/9 of that per degree Celsius: 1.91 % is 1.06 %. */
+  @Test
+  void degreesOfTheReadersThermometer() {
+    String[] line = {"ec", "1.85 mS/cm", "--at", "64 F", "--units", "us"};
+    assertThat(Cli.run(line).out)
+        .contains("1.06 % per degree Fahrenheit")
+        .doesNotContain("Celsius");
+    String[] odd = Arrays.copyOf(line, 8);
+    odd[6] = "--coefficient";
+    odd[7] = "3 %";
+    assertThat(Cli.run(odd).out)
+        .contains("1.67 % per degree Fahrenheit")
+        .contains("1.0 to 1.2 % per degree Fahrenheit; --coefficient takes 1.8 times that.")
+        .doesNotContain("Celsius");
+    String[] standard = {"ec", "1.36 mS/cm", "--standard", "1.413 mS/cm", "--units", "us"};
+    assertThat(Cli.run(standard).out)
+        .contains("is off 1 % per degree Fahrenheit")
+        .doesNotContain("Celsius");
+    assertThat(Cli.run("ec", "1.36 mS/cm", "--standard", "1.413 mS/cm").out)
+        .contains("is off 2 % per degree Celsius");
   }
 }

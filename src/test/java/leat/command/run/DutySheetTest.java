@@ -457,4 +457,29 @@ class DutySheetTest {
       }
     }
   }
+
+  /**
+   * In US units the wire is told by its gauge alone. By hand: 16 AWG has 1.31 mm2 (ASTM B258), at
+   * 0.017241 ohm mm2/m 0.241 ohm over 18.3 m; 1.5 A lose 0.361 V, 3.0 % of 12 V.
+   */
+  @Test
+  void gaugesForReadersOfUsUnits() {
+    String[] line = {"duty", "cable", "--dc", "12 V", "--power", "18 W", "--length", "30 ft"};
+    Cli us = Cli.run(DutyCommandTest.with(line, "--units", "us", "--explain"));
+    assertThat(us.out)
+        .startsWith("Take 16 AWG: over 30.0 ft it loses 3.1 % of 12 V: good.")
+        .contains("0.361 V", "least gauge")
+        .doesNotContain("mm2");
+    assertThat(Cli.run(DutyCommandTest.with(line, "--units", "us", "-f", "csv")).out)
+        .as("a script reads the same in all units")
+        .isEqualTo(Cli.run(DutyCommandTest.with(line, "-f", "csv")).out);
+    assertThat(Cli.run(DutyCommandTest.with(line, "--section", "0.82 mm2", "--units", "us")).out)
+        .startsWith("18 AWG over 30.0 ft loses 5.1 % of 12 V")
+        .contains("--gauge \"16 AWG\"   the least that will do")
+        .doesNotContain("--section \"1.0 mm2\"");
+    String[] far = {"duty", "cable", "--dc", "12 V", "--power", "180 W", "--length", "90 ft"};
+    assertThat(Cli.run(DutyCommandTest.with(far, "--units", "us")).out)
+        .startsWith("No cord up to 10 AWG feeds");
+    assertThat(Cli.run(far).out).startsWith("No cord up to 6 mm2 feeds");
+  }
 }

@@ -240,6 +240,27 @@ class SeasonAnswersTest {
     assertThat(json.number("water_use_L") / json.number("harvest_kg")).isBetween(14.0, 36.0);
   }
 
+  /**
+   * Litres of a tomato plant over its season under cover: 41.7 in deep water to 103 in soil
+   * (PMC7885021 table 2, quoted in sheet season.md); the example's two plants, under glass.
+   */
+  @Test
+  void litresForATomatoPlant() {
+    String crop =
+        "crops=[{name: tomato, tower: sun, pots: 2, sow: 2027-03-20, nursery: 50 d, growing: 120 d, late: 30 d, end_share: 70 %}]";
+    Cli json =
+        Cli.run(
+            "season",
+            "roof-months.yaml",
+            "--set",
+            crop,
+            "--set",
+            "site.exposure=glass",
+            "--format",
+            "json");
+    assertThat(json.number("water_use_L") / 2).isBetween(41.7, 103.0);
+  }
+
   /** Hours of the pump, second by second over the clock-change days, in the zone's own clock. */
   @Test
   void hoursOfThePumpOverTheClocksChange() throws IOException {

@@ -1,21 +1,19 @@
 package leat.climate;
 
 /**
- * Heat that goes into the soil: 0 over a day; over a month by the change of the mean temperature.
+ * Heat that goes into the soil over a month, by the change of the mean temperature: for the
+ * examples of FAO-56 by months. Over a day it is 0, as the program takes it.
  *
  * <p>Source: FAO-56 equations 42, 43, 44; sheet season.md section 1, check values season-fao56.csv.
  */
-public final class SoilHeat {
-  /** Over a day or ten, MJ/m2 a day (FAO-56 equation 42). */
-  public static final double OF_A_DAY = 0;
-
+final class MonthsSoilHeat {
   /** Factor between the months before and after, MJ/m2 d C (FAO-56 equation 43). */
   private static final double OVER_TWO_MONTHS = 0.07;
 
   /** Factor from the month before, MJ/m2 d C (FAO-56 equation 44). */
   private static final double OVER_ONE_MONTH = 0.14;
 
-  private SoilHeat() {}
+  private MonthsSoilHeat() {}
 
   /**
    * Of a month whose neighbours are both known.
@@ -24,7 +22,7 @@ public final class SoilHeat {
    * @param afterCelsius mean temperature of the month after, C
    * @return MJ/m2 a day
    */
-  public static double ofMonthMjM2(double beforeCelsius, double afterCelsius) {
+  static double ofMonthMjM2(double beforeCelsius, double afterCelsius) {
     return OVER_TWO_MONTHS * (afterCelsius - beforeCelsius);
   }
 
@@ -35,7 +33,7 @@ public final class SoilHeat {
    * @param thisCelsius mean temperature of this month, C
    * @return MJ/m2 a day
    */
-  public static double sinceMonthMjM2(double beforeCelsius, double thisCelsius) {
+  static double sinceMonthMjM2(double beforeCelsius, double thisCelsius) {
     return OVER_ONE_MONTH * (thisCelsius - beforeCelsius);
   }
 }
