@@ -32,7 +32,7 @@ class MethodLengthTest {
   /** Least share of a package, per cent; the goal is 90, and these have been reached. */
   private static final double USUAL = 89;
 
-  private static final Map<String, Double> REACHED = Map.of("command", 81.0);
+  private static final Map<String, Double> REACHED = Map.of("command", 95.0);
 
   private final Map<String, int[]> shares = new TreeMap<>();
   private final List<String> longer = new ArrayList<>();

@@ -262,7 +262,7 @@ public final class Call extends TypedLine {
   /** Refuses a chart or a page where rows are written as they come. */
   void wantsRowsOnly() {
     if (wantsChart() || "html".equals(text("--format"))) {
-      throw new Refused(CommandErrors.noPageOfRows(command));
+      throw new Refused(RowErrors.noPageOfRows(command));
     }
   }
 

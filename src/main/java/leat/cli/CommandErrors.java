@@ -10,7 +10,7 @@ import leat.quantity.Nearest;
 public final class CommandErrors {
   private CommandErrors() {}
 
-  private static Problem problem(String code, Command command, String message) {
+  static Problem problem(String code, Command command, String message) {
     return new Problem(code, null, "leat " + command.name(), message);
   }
 
@@ -127,22 +127,6 @@ public final class CommandErrors {
   public static Problem noPage(Command command) {
     return problem(
         "no-page", command, "this answer is a text to keep as it is: leave --format html out");
-  }
-
-  /** Rows that come one by one have no page. */
-  public static Problem noPageOfRows(Command command) {
-    return problem(
-        "no-page-of-rows",
-        command,
-        "rows that come one by one are csv or json; --chart and --format html are for an answer without them");
-  }
-
-  /** Rows that come one by one have no working. */
-  public static Problem noWorkingOfRows(Command command) {
-    return problem(
-        "no-working-of-rows",
-        command,
-        "--explain shows the numbers of one answer, not of rows that come one by one; ask one of them without --column");
   }
 
   /** A flag the question cannot do without. */

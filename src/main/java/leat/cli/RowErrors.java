@@ -83,4 +83,20 @@ public final class RowErrors {
   public static Problem badRow(String source, long row, String column, String why) {
     return new Problem("bad-row", null, source, "row " + row + ", column " + column + ": " + why);
   }
+
+  /** Rows that come one by one have no page. */
+  public static Problem noPageOfRows(Command command) {
+    return CommandErrors.problem(
+        "no-page-of-rows",
+        command,
+        "rows that come one by one are csv or json; --chart and --format html are for an answer without them");
+  }
+
+  /** Rows that come one by one have no working. */
+  public static Problem noWorkingOfRows(Command command) {
+    return CommandErrors.problem(
+        "no-working-of-rows",
+        command,
+        "--explain shows the numbers of one answer, not of rows that come one by one; ask one of them without --column");
+  }
 }

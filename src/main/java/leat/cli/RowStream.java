@@ -78,7 +78,7 @@ public final class RowStream {
     this.format = call.format();
     call.wantsRowsOnly();
     if (call.has("--explain")) {
-      throw new Refused(CommandErrors.noWorkingOfRows(call.command));
+      throw new Refused(RowErrors.noWorkingOfRows(call.command));
     }
     this.only = RowsOut.only(call, function.columns());
   }

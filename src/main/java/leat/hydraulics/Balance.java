@@ -128,14 +128,6 @@ public record Balance(
     return status == Status.WANTED || status == Status.EQUAL;
   }
 
-  /** The printed end of the curve decides, no tower: jugs tell nothing about the head then. */
-  public boolean curveEndsFirst() {
-    if (limiting >= 0 || status == Status.NO_FLOW) {
-      return false;
-    }
-    return share.isEmpty() || share.getAsDouble() < 1;
-  }
-
   /** Risers with these valves, over any level: {@code at} is the same towers at that level. */
   public Manifold valved(Manifold at) {
     Manifold set = at;

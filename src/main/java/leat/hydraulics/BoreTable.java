@@ -163,20 +163,6 @@ public final class BoreTable {
   }
 
   /**
-   * Heads over bores at a flow.
-   *
-   * @param riser the pipe and its lift
-   * @param section which section gets the bore, from the pump
-   * @param flow m3/s, above 0
-   * @param bores the tubes
-   * @return one entry a tube
-   * @throws Impossible unless the flow is above 0
-   */
-  public static List<Head> heads(Riser riser, int section, double flow, List<Bore> bores) {
-    return heads(null, 0, riser, section, flow, bores);
-  }
-
-  /**
    * Heads over bores at a flow, behind a common pipe.
    *
    * @param common pipe from the pump to the manifold, or null for none

@@ -2,7 +2,6 @@ package leat.hydraulics;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import leat.numeric.Impossible;
 
@@ -51,11 +50,6 @@ public final class Bores {
   /** Names of the families, kebab-case. */
   public static String[] families() {
     return FAMILY.clone();
-  }
-
-  /** Whether {@link #family} knows it. */
-  public static boolean isFamily(String name) {
-    return index(name) >= 0;
   }
 
   /**
@@ -128,57 +122,6 @@ public final class Bores {
       }
     }
     return false;
-  }
-
-  /**
-   * The narrowest usual tube that meets a wanted bore.
-   *
-   * @param family of the present tube
-   * @param wanted least bore, m, above 0
-   * @return the tube; empty when none is so wide: two tubes, or a lower want
-   * @throws Impossible for an unknown family, or unless the bore is above 0
-   */
-  public static Optional<Bore> next(String family, double wanted) {
-    Impossible.unlessPositive("bore", wanted);
-    List<Bore> rows = family(family, false);
-    for (int i = 0; i < rows.size(); i++) {
-      if (rows.get(i).meets(wanted)) {
-        return Optional.of(rows.get(i));
-      }
-    }
-    return Optional.empty();
-  }
-
-  /**
-   * The widest usual tube that is not wider than a wanted bore.
-   *
-   * @param family of the present tube
-   * @param wanted greatest bore, m, above 0
-   * @return the tube; empty when none is so narrow
-   * @throws Impossible for an unknown family, or unless the bore is above 0
-   */
-  public static Optional<Bore> below(String family, double wanted) {
-    Impossible.unlessPositive("bore", wanted);
-    List<Bore> rows = family(family, false);
-    for (int i = rows.size() - 1; i >= 0; i--) {
-      if (notOver(rows.get(i), wanted)) {
-        return Optional.of(rows.get(i));
-      }
-    }
-    return Optional.empty();
-  }
-
-  /**
-   * Bore by the water that a length holds: D = sqrt(4 V/(pi L)).
-   *
-   * @param volume m3, above 0; a gram of water is 1E-6
-   * @param length m, above 0
-   * @return m
-   * @throws Impossible unless both are above 0
-   */
-  public static double fromWater(double volume, double length) {
-    Impossible.unlessPositive("volume", volume);
-    return Math.sqrt(4 * volume / (Math.PI * Impossible.unlessPositive("length", length)));
   }
 
   /**

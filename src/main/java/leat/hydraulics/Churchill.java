@@ -1,7 +1,5 @@
 package leat.hydraulics;
 
-import leat.numeric.Impossible;
-
 /**
  * Darcy friction factor by one formula for all regimes, the second model beside {@link
  * FrictionFactor}.
@@ -18,20 +16,6 @@ import leat.numeric.Impossible;
  */
 public final class Churchill {
   private Churchill() {}
-
-  /**
-   * Friction factor.
-   *
-   * @param re Reynolds number, -, above 0
-   * @param relRoughness roughness over bore e/D, -, 0 to 0.05
-   * @return Darcy friction factor, -
-   * @throws Impossible for Re not above 0 or e/D outside 0 to 0.05
-   */
-  public static double frictionFactor(double re, double relRoughness) {
-    Impossible.unlessWithin("Reynolds number", re, 1e-12, 1e30, "friction needs a flow above 0");
-    FrictionFactor.acceptRoughness(relRoughness);
-    return factor(re, relRoughness);
-  }
 
   /** The formula, -, without checks; below Re 100 the turbulent part is under 1E-12 of it. */
   static double factor(double re, double relRoughness) {

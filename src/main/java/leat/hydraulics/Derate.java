@@ -75,11 +75,6 @@ public record Derate(Kind kind, double share, MeasuredDerate measured) {
     return kind == Kind.OVER_100 || kind == Kind.BEYOND_CURVE;
   }
 
-  /** The share as a finding, -; empty where none is known: past the curve, or nothing came. */
-  public OptionalDouble found() {
-    return measured == null ? OptionalDouble.of(share) : measured.derate();
-  }
-
   /** What the share is at most, -: after a trial without flow lift over shut-off head. */
   public OptionalDouble high() {
     return measured == null ? OptionalDouble.empty() : measured.high();
@@ -96,15 +91,5 @@ public record Derate(Kind kind, double share, MeasuredDerate measured) {
    */
   public double shareOfAnother() {
     return kind == Kind.NAMED ? Math.min(1, share) : PumpCurve.USUAL_DERATE_WORN;
-  }
-
-  /** The pump by which figures are computed. */
-  public PumpCurve of(PumpCurve printed) {
-    return printed.derated(share);
-  }
-
-  /** The pump by which verdicts are given. */
-  public PumpCurve forVerdict(PumpCurve printed) {
-    return printed.derated(shareForVerdict());
   }
 }

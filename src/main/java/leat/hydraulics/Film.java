@@ -66,39 +66,10 @@ public record Film(
   /** Contact angle on a slimed or sanded wall, degrees (our choice). */
   public static final double SLIMED_WALL = 30;
 
-  /**
-   * Mean thickness of a wavy film over Nusselt's, -: Kapitza has 2.4 where Nusselt has 3 under the
-   * cube root, 0.928 (from memory; information only).
-   */
-  public static final double KAPITZA = Math.cbrt(2.4 / 3);
-
-  private static final double WAVY_FROM = 20;
-  private static final double TURBULENT_FROM = 1500;
   private static final double SURFACE_OVER_MEAN = 1.5;
 
   /** 15^0.6/3, of the force balance at a dry spot, -. */
   private static final double DRY_SPOT = Math.pow(15, 0.6) / 3;
-
-  /** How the film runs. */
-  public enum Regime {
-    /** No ripples, Re under 20. */
-    SMOOTH("smooth"),
-    /** Ripples and waves, Re 20 to 1500. */
-    WAVY("wavy"),
-    /** Eddies, Re over 1500. */
-    TURBULENT("turbulent");
-
-    private final String word;
-
-    Regime(String word) {
-      this.word = word;
-    }
-
-    /** The word to print. */
-    public String word() {
-      return word;
-    }
-  }
 
   /**
    * The film of a tower.
@@ -182,19 +153,6 @@ public record Film(
   }
 
   /**
-   * Regime at a film's Reynolds number.
-   *
-   * @param re 4 G/mu, -
-   * @return the regime
-   */
-  public static Regime regime(double re) {
-    if (re < WAVY_FROM) {
-      return Regime.SMOOTH;
-    }
-    return re <= TURBULENT_FROM ? Regime.WAVY : Regime.TURBULENT;
-  }
-
-  /**
    * Loading under which a dry spot stays open: rivulets are likely.
    *
    * @param contactDegrees contact angle of water on the wall, degrees, above 0 to 180
@@ -226,11 +184,6 @@ public record Film(
     return Impossible.unlessPositive("loading", loading) * perimeter(innerDiameter, wettedShare);
   }
 
-  /** How the film runs. */
-  public Regime regime() {
-    return regime(reynolds);
-  }
-
   /** Flow on this wall from which a dry spot on clean plastic closes, m3/s. */
   public double flowForClosedFilm() {
     return breaksBelow * perimeter;
@@ -244,10 +197,5 @@ public record Film(
   /** Nusselt's film is an indication only: too thin and too fast. */
   public boolean indicationOnly() {
     return !VALID.holds(reynolds);
-  }
-
-  /** Mean thickness with waves after Kapitza, m (information). */
-  public double wavyThickness() {
-    return KAPITZA * thickness;
   }
 }

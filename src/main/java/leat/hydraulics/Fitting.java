@@ -108,11 +108,6 @@ public final class Fitting {
     return index(NAME, name) >= 0;
   }
 
-  /** Whether {@code valve} of a plan may name it. */
-  public static boolean isKnownValve(String name) {
-    return index(VALVE_NAME, name) >= 0;
-  }
-
   /**
    * Loss coefficient of a fitting, -.
    *

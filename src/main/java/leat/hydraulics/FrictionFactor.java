@@ -13,8 +13,8 @@ import leat.numeric.Validity;
  * <p>The line between the two fixed ends is this program's own choice; between 2000 and 4000 nobody
  * knows f better than to a fifth.
  *
- * <p>Source: Hagen and Poiseuille (laminar); {@link Colebrook}; H. Blasius 1913 (check only). Check
- * values: hydraulics-friction.csv, column f_blend_2000_4000.
+ * <p>Source: Hagen and Poiseuille (laminar); {@link Colebrook}. Check values:
+ * hydraulics-friction.csv, column f_blend_2000_4000.
  */
 public final class FrictionFactor {
   /** Where the factor is used; between Re 2000 and 4000 it is uncertain by a fifth. */
@@ -43,28 +43,6 @@ public final class FrictionFactor {
       return blend(re, Colebrook.frictionFactor(Regime.TURBULENT_FROM, relRoughness));
     }
     return Colebrook.frictionFactor(re, relRoughness);
-  }
-
-  /**
-   * Laminar friction factor 64/Re.
-   *
-   * @param re Reynolds number, -, above 0
-   * @return Darcy friction factor, -
-   * @throws Impossible for Re not above 0
-   */
-  public static double laminar(double re) {
-    return LAMINAR / Impossible.unlessPositive("Reynolds number", re);
-  }
-
-  /**
-   * Blasius 0.3164 Re^-0.25, a check for smooth pipes between Re 3000 and 1E5.
-   *
-   * @param re Reynolds number, -, above 0
-   * @return Darcy friction factor, -
-   * @throws Impossible for Re not above 0
-   */
-  public static double blasius(double re) {
-    return 0.3164 * Math.pow(Impossible.unlessPositive("Reynolds number", re), -0.25);
   }
 
   /** Between the ends, -; {@code atTurbulent} is Colebrook at Re 4000. */

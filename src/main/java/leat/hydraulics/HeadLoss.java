@@ -81,20 +81,6 @@ public record HeadLoss(
   }
 
   /**
-   * The head at a flow.
-   *
-   * @param riser the pipe and its lift
-   * @param flow m3/s, above 0
-   * @return the head and its parts
-   * @throws Impossible unless the flow is above 0, if water would run over 30 m/s or the pipe take
-   *     over 1 km of head
-   */
-  public static HeadLoss of(Riser riser, double flow) {
-    accept(flow);
-    return of(null, 0, riser, flow);
-  }
-
-  /**
    * The head behind a common pipe: that carries the flow of all towers, the riser its own.
    *
    * @param common pipe from the pump to the manifold, or null for none
@@ -102,7 +88,8 @@ public record HeadLoss(
    * @param riser of one tower, its lift over the tank's level
    * @param flow of it, m3/s, above 0
    * @return the head and its parts; the common pipe's sections come first
-   * @throws Impossible as {@link #of(Riser, double)}, or if the total is under the riser's flow
+   * @throws Impossible unless the flow is above 0, if the total is under it, if water would run
+   *     over 30 m/s or the pipes take over 1 km of head
    */
   public static HeadLoss behind(Line common, double total, Riser riser, double flow) {
     accept(flow);

@@ -59,11 +59,6 @@ public final class Line {
     this(liquid, FrictionModel.BLEND, sections);
   }
 
-  /** What flows in it. */
-  public Liquid liquid() {
-    return liquid;
-  }
-
   /** Number of sections. */
   public int size() {
     return sections.length;
@@ -98,13 +93,6 @@ public final class Line {
     PipeSection[] changed = sections.clone();
     changed[i] = other;
     return new Line(liquid, model, changed);
-  }
-
-  /** This line and then {@code next}, as one. */
-  public Line then(Line next) {
-    PipeSection[] all = java.util.Arrays.copyOf(sections, sections.length + next.sections.length);
-    System.arraycopy(next.sections, 0, all, sections.length, next.sections.length);
-    return new Line(liquid, model, all);
   }
 
   /**
@@ -166,30 +154,6 @@ public final class Line {
   /** Friction loss of section {@code i} alone, m; {@code flow} m3/s. */
   public double frictionLoss(int i, double flow) {
     return stretches[i].atWall(accept(flow), stretches[i].lengthOverBore);
-  }
-
-  /** Head lost while the last {@code empty} m of the pipe hold no water yet, m; all K count. */
-  double lossWhileFilling(double flow, double empty) {
-    double sum = 0;
-    double left = empty;
-    for (int i = sections.length - 1; i >= 0; i--) {
-      double wet = Math.max(0, sections[i].length() - left);
-      left = Math.max(0, left - sections[i].length());
-      sum += stretches[i].atWall(flow, wet / sections[i].bore()) + stretches[i].atFittings(flow);
-    }
-    return sum;
-  }
-
-  /** Index of the section that lies {@code back} m back from the outlet; the first beyond that. */
-  int sectionBack(double back) {
-    double left = back;
-    for (int i = sections.length - 1; i > 0; i--) {
-      left -= sections[i].length();
-      if (left < 0) {
-        return i;
-      }
-    }
-    return 0;
   }
 
   /** Volume of the last {@code back} m, m3; beyond the start of the pipe its first bore goes on. */
@@ -261,12 +225,6 @@ public final class Line {
   /** To be asked at one flow after the other. */
   LossAt asked() {
     return new LossAt(stretches);
-  }
-
-  /** Slope of the loss, m per m3/s (with Churchill's factor the slope of the blend's). */
-  public double slope(double flow) {
-    LossAt asked = asked();
-    return asked.ask(Impossible.unlessPositive("flow", accept(flow))) == 0 ? 0 : asked.slope();
   }
 
   private double roughFlow(double head) {

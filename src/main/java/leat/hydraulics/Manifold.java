@@ -74,15 +74,6 @@ public final class Manifold implements WaterSystem {
     return leastLift;
   }
 
-  /** All outlets {@code higher} m further over the water, such as at the low mark. */
-  public Manifold lifted(double higher) {
-    Riser[] moved = new Riser[risers.length];
-    for (int i = 0; i < moved.length; i++) {
-      moved[i] = risers[i].lifted(higher);
-    }
-    return new Manifold(common, moved, closed);
-  }
-
   /** The same with riser {@code i} replaced. */
   public Manifold with(int i, Riser other) {
     Riser[] changed = risers.clone();
@@ -100,25 +91,6 @@ public final class Manifold implements WaterSystem {
   /** Whether the valve of riser {@code i} is closed. */
   public boolean isClosed(int i) {
     return closed[i];
-  }
-
-  /** The same with every line calculated by another friction factor. */
-  public Manifold with(FrictionModel model) {
-    Riser[] changed = new Riser[risers.length];
-    for (int i = 0; i < changed.length; i++) {
-      changed[i] = new Riser(risers[i].line().with(model), risers[i].lift());
-    }
-    return new Manifold(common == null ? null : common.with(model), changed, closed);
-  }
-
-  /** The risers alone, without the common pipe. */
-  Manifold withoutCommon() {
-    return new Manifold(null, risers, closed);
-  }
-
-  /** Slope of the loss in the common pipe, m per m3/s; {@code flow} m3/s. */
-  double commonSlope(double flow) {
-    return common == null || flow == 0 ? 0 : common.slope(flow);
   }
 
   /** Head lost in the common pipe, m; {@code flow} m3/s. */
@@ -279,23 +251,5 @@ public final class Manifold implements WaterSystem {
       return OptionalDouble.empty();
     }
     return OptionalDouble.of(Math.max(0, manifoldHead + commonLoss(total)) / head);
-  }
-
-  /**
-   * Water that leaves the risers when the pump stops, m3: without a check valve all that stands
-   * above the tank's level runs back through the pump; with one the taller risers still empty down
-   * to the lowest outlet, through it. What a closed valve holds stays.
-   */
-  public double drainBack(ManifoldFlow running, boolean checkValve) {
-    double sum = 0;
-    for (int i = 0; i < risers.length; i++) {
-      if (closed[i]) {
-        continue;
-      }
-      double stood = Math.min(running.manifoldHead(), risers[i].lift());
-      double kept = checkValve ? risers[i].volumeUpTo(leastLift) : 0;
-      sum += Math.max(0, risers[i].volumeUpTo(stood) - kept);
-    }
-    return sum;
   }
 }

@@ -26,9 +26,6 @@ public record ManifoldFlow(
     double shutoffHead,
     double[] flows) {
 
-  /** A riser whose outlet lies closer than this under the manifold's head is barely wet, m. */
-  public static final double BARELY = 0.020;
-
   /** Flow of riser {@code i}, m3/s. */
   public double flow(int i) {
     return flows[i];
@@ -37,21 +34,6 @@ public record ManifoldFlow(
   /** Riser {@code i} gets nothing. */
   public boolean dry(int i) {
     return flows[i] == 0;
-  }
-
-  /** Share of the flow, -; 0 for a dry riser, also when all are. */
-  public double share(int i) {
-    return dry(i) ? 0 : flows[i] / totalFlow;
-  }
-
-  /** Manifold's head less the lift of riser {@code i}, m; negative for a dry one. */
-  public double headOverTop(int i) {
-    return manifoldHead - manifold.riser(i).lift();
-  }
-
-  /** Wet, but by less than {@link #BARELY}: a little slime decides. */
-  public boolean barely(int i) {
-    return !dry(i) && headOverTop(i) < BARELY;
   }
 
   /** Shut-off head less the lift of riser {@code i}, m. */
@@ -71,21 +53,5 @@ public record ManifoldFlow(
    */
   public boolean starved(int i) {
     return dry(i) && margin(i) > 0 && !manifold.isClosed(i);
-  }
-
-  /** Number of dry risers; those whose valve is closed are not counted. */
-  public int dryCount() {
-    int n = 0;
-    for (int i = 0; i < flows.length; i++) {
-      if (dry(i) && !manifold.isClosed(i)) {
-        n++;
-      }
-    }
-    return n;
-  }
-
-  /** Every riser that is not closed gets water. */
-  public boolean allReach() {
-    return dryCount() == 0;
   }
 }

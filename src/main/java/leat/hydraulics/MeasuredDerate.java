@@ -151,26 +151,8 @@ public record MeasuredDerate(
     return ofSystem - flow * printed.slope(flow) / printed.head(flow);
   }
 
-  /** Within the watch 100 % of the printed head would do. */
-  public boolean rangeHoldsFull() {
-    return low.isPresent() && low.getAsDouble() <= 1 && (high.isEmpty() || high.getAsDouble() >= 1);
-  }
-
   /** The derate can be carried into the plan: {@code pump.measured}. */
   public boolean usable() {
     return status == Status.VALUE;
-  }
-
-  /**
-   * Seconds of catching needed for a wanted relative error of the derate, s; empty as the derate.
-   *
-   * @param relativeError wanted, -, above 0
-   * @param watch uncertainty of the time, s
-   */
-  public OptionalDouble secondsFor(double relativeError, double watch) {
-    Impossible.unlessPositive("error", relativeError);
-    return sensitivity.isPresent()
-        ? OptionalDouble.of(sensitivity.getAsDouble() * watch / relativeError)
-        : OptionalDouble.empty();
   }
 }

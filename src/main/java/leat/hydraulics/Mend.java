@@ -84,29 +84,6 @@ public final class Mend {
   }
 
   /**
-   * Least bore of a section with which the line loses no more than a head, its K kept as numbers.
-   *
-   * @param line the pipe
-   * @param section which section, from the pump
-   * @param flow m3/s, above 0
-   * @param head greatest loss of the whole line, m
-   * @return m; empty if none up to 200 mm does
-   * @throws Impossible unless the flow is above 0
-   */
-  public static OptionalDouble boreForLoss(Line line, int section, double flow, double head) {
-    Impossible.unlessPositive("flow", flow);
-    DoubleUnaryOperator over =
-        new DoubleUnaryOperator() {
-          @Override
-          public double applyAsDouble(double bore) {
-            PipeSection wider = line.section(section).withBore(bore);
-            return line.with(section, wider).loss(flow) - head;
-          }
-        };
-    return fallingRoot(over, narrowest(line, section), WIDEST);
-  }
-
-  /**
    * Least bore of a section of one riser with which it gets a flow beside the others.
    *
    * @param curve the pump, derated

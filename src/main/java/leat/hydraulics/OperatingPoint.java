@@ -1,6 +1,5 @@
 package leat.hydraulics;
 
-import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import leat.numeric.Roots;
 
@@ -25,22 +24,11 @@ public record OperatingPoint(
   /** What became of the search. */
   public enum Status {
     /** Water runs. */
-    FLOW("flow"),
+    FLOW,
     /** The pump does not lift it over the outlet. */
-    NO_FLOW("no-flow"),
+    NO_FLOW,
     /** The pump would run at or past the end of its curve; the flow is that end. */
-    RUN_OUT("run-out");
-
-    private final String word;
-
-    Status(String word) {
-      this.word = word;
-    }
-
-    /** The word to print. */
-    public String word() {
-      return word;
-    }
+    RUN_OUT
   }
 
   /**
@@ -72,30 +60,5 @@ public record OperatingPoint(
         return curve.head(q) - system.head(q);
       }
     };
-  }
-
-  /** Whether water leaves the outlet. */
-  public boolean reaches() {
-    return status != Status.NO_FLOW;
-  }
-
-  /** Shut-off head less the lift, m; 0 or less does not reach, exactly 0 when they are equal. */
-  public double margin() {
-    return Accepted.over(shutoffHead, lift);
-  }
-
-  /** Margin over the lift, -; empty when the outlet is not above the level. */
-  public OptionalDouble marginShare() {
-    return lift > 1e-9 ? OptionalDouble.of(margin() / lift) : OptionalDouble.empty();
-  }
-
-  /** How high water stands over the tank's level when it does not reach, m. */
-  public double standsAt() {
-    return Math.min(shutoffHead, lift);
-  }
-
-  /** Share of the head of this curve at which it would just stall, -; 0 if it never does. */
-  public double stallsAt() {
-    return Math.max(0, lift) / shutoffHead;
   }
 }

@@ -46,11 +46,6 @@ public record PipeSection(
     return Math.PI / 4 * bore * bore;
   }
 
-  /** Volume, m3. */
-  public double volume() {
-    return area() * length;
-  }
-
   /** The same stretch with another bore; K keeps its number. */
   public PipeSection withBore(double other) {
     return new PipeSection(length, other, roughness, fittingsK, ridges);

@@ -107,32 +107,6 @@ public record PumpNeeded(
   }
 
   /**
-   * Least printed head at no flow when another greatest flow is printed (parabola).
-   *
-   * @param printedMaxFlow m3/s, above 0
-   * @return m; empty when that is not over the wanted flow
-   * @throws Impossible unless it is above 0
-   */
-  public OptionalDouble shutoffHeadFor(double printedMaxFlow) {
-    double share = flow / Impossible.unlessPositive("max_flow", printedMaxFlow);
-    return share < 1
-        ? OptionalDouble.of(printedHead() / (1 - share * share))
-        : OptionalDouble.empty();
-  }
-
-  /**
-   * Least printed greatest flow when another head is printed (parabola).
-   *
-   * @param printedShutoffHead m, above 0
-   * @return m3/s; empty when that is not over the head at the wanted flow
-   * @throws Impossible unless it is above 0
-   */
-  public OptionalDouble maxFlowFor(double printedShutoffHead) {
-    double left = 1 - printedHead() / Impossible.unlessPositive("shutoff_head", printedShutoffHead);
-    return left > 0 ? OptionalDouble.of(flow / Math.sqrt(left)) : OptionalDouble.empty();
-  }
-
-  /**
    * Least printed head at no flow of a pump with this pump's shape of curve, all heads larger or
    * smaller together, m; empty when its curve ends before the wanted flow.
    */

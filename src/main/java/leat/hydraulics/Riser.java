@@ -32,11 +32,6 @@ public record Riser(Line line, double lift) implements WaterSystem {
     return lift;
   }
 
-  /** The same riser over another water level: {@code higher} m more lift, negative for less. */
-  public Riser lifted(double higher) {
-    return new Riser(line, lift + higher);
-  }
-
   /** Volume above the tank's level, m3: full while running, empty after a stop; 0 if below it. */
   public double volumeAboveLevel() {
     return volumeUpTo(lift);

@@ -46,11 +46,6 @@ public final class Roughness {
     return NAME.clone();
   }
 
-  /** Whether a plan may name it. */
-  public static boolean isKnown(String material) {
-    return index(material) >= 0;
-  }
-
   /**
    * Typical roughness, m.
    *

@@ -157,9 +157,4 @@ public record Strainer(
     }
     return B[B.length - 1];
   }
-
-  /** The Reynolds number lies under the table: the loss is a low estimate. */
-  public boolean belowTable() {
-    return holeReynolds < RE[0];
-  }
 }

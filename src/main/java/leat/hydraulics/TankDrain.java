@@ -138,38 +138,6 @@ public record TankDrain(
     return new TankDrain(seconds, start, end, volume, left, volume / start, air);
   }
 
-  /**
-   * Closed formula for a hole under an area that is quadratic in y, as in a tapered box with
-   * corners, a cone or anything upright: A = c0 + c1 y + c2 y2 over the drain's centre.
-   *
-   * @param areaAtCentre c0, m2: plan area (continued) at the drain's centre
-   * @param slope c1, m
-   * @param bend c2, -
-   * @param bore of the drain, m
-   * @param discharge coefficient, -
-   * @param fromY start over the centre, m
-   * @param toY end over the centre, m, 0 or more
-   * @return s
-   * @throws Impossible if the end lies over the start or under the drain
-   */
-  public static double closedSeconds(
-      double areaAtCentre,
-      double slope,
-      double bend,
-      double bore,
-      double discharge,
-      double fromY,
-      double toY) {
-    acceptLevels(fromY, toY);
-    double k = perRootHead(bore, Impossible.unlessPositive("discharge coefficient", discharge));
-    double from = primitive(areaAtCentre, slope, bend, fromY);
-    return 2 / k * (from - primitive(areaAtCentre, slope, bend, toY));
-  }
-
-  private static double primitive(double c0, double c1, double c2, double y) {
-    return Math.sqrt(y) * (c0 + y * (c1 / 3 + y * c2 / 5));
-  }
-
   private static double perRootHead(double bore, double discharge) {
     double hole = Math.PI / 4 * Impossible.unlessPositive("bore", bore) * bore;
     return discharge * hole * Math.sqrt(2 * Liquid.GRAVITY);

@@ -30,19 +30,6 @@ public record Throttle(
     double valveK) {
 
   /**
-   * One riser, the valve in its last section.
-   *
-   * @param curve the pump, derated
-   * @param riser from the pump
-   * @param wantedFlow m3/s, above 0
-   * @return the valve
-   * @throws Impossible unless the wanted flow is above 0
-   */
-  public static Throttle to(PumpCurve curve, Riser riser, double wantedFlow) {
-    return each(curve, new Manifold(null, riser), wantedFlow)[0];
-  }
-
-  /**
    * Every riser of a manifold at its wanted flow at the same time, each with its own valve.
    *
    * @param curve the pump, derated

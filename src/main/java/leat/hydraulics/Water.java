@@ -14,8 +14,8 @@ import leat.numeric.Validity;
  * </pre>
  *
  * <p>Source: M. Tanaka et al., Metrologia 38 (2001) 301 (density to 40 C); G. S. Kell, J. Chem.
- * Eng. Data 20 (1975) 97 (density above); IAPWS SR6-08(2011) equation 7 (viscosity); A. L. Buck
- * 1996 (vapour pressure); IAPWS R1-76 (surface tension). Check values: hydraulics-water.csv.
+ * Eng. Data 20 (1975) 97 (density above); IAPWS SR6-08(2011) equation 7 (viscosity); IAPWS R1-76
+ * (surface tension). Check values: hydraulics-water.csv.
  */
 public final class Water {
   /** Where nothing is said of the water, C (our choice). */
@@ -96,29 +96,6 @@ public final class Water {
             + 511.45 * Math.exp(-7.7 * ln)
             + 61.131 * Math.exp(-19.6 * ln)
             + 0.45903 * Math.exp(-40 * ln));
-  }
-
-  /**
-   * Kinematic viscosity, viscosity over density.
-   *
-   * @param celsius temperature, C, 0 to 60
-   * @return kinematic viscosity, m2/s
-   * @throws Impossible outside 0 to 60 C
-   */
-  public static double kinematicViscosity(double celsius) {
-    return viscosity(celsius) / density(celsius);
-  }
-
-  /**
-   * Pressure of saturated steam over water.
-   *
-   * @param celsius temperature, C, 0 to 60
-   * @return pressure, Pa
-   * @throws Impossible outside 0 to 60 C
-   */
-  public static double vapourPressure(double celsius) {
-    double t = accept(celsius);
-    return 611.21 * Math.exp((18.678 - t / 234.5) * t / (257.14 + t));
   }
 
   /**

@@ -17,31 +17,24 @@ public final class LogTimes {
   /** What became of a text. */
   public enum Status {
     /** A moment. */
-    OK("ok", true),
+    OK(true),
     /** A local time read as the second of two. */
-    SECOND("second", true),
+    SECOND(true),
     /** A local time that does not exist, read with the offset before the change. */
-    MISSING_HOUR("missing_hour", true),
+    MISSING_HOUR(true),
     /** Before 2000: the logger's clock was not set. */
-    CLOCK_NOT_SET("clock_not_set", false),
+    CLOCK_NOT_SET(false),
     /** The header again: the logger restarted. */
-    HEADER_AGAIN("header_again", false),
+    HEADER_AGAIN(false),
     /** A date of another order or with other signs, such as 04/06/2027: refuse it. */
-    OTHER_FORMAT("other_format", false),
+    OTHER_FORMAT(false),
     /** No time at all. */
-    BAD("bad", false);
+    BAD(false);
 
-    private final String word;
     private final boolean time;
 
-    Status(String word, boolean time) {
-      this.word = word;
+    Status(boolean time) {
       this.time = time;
-    }
-
-    /** As the sheet writes it. */
-    public String word() {
-      return word;
     }
 
     /** Whether {@link LogTimes#millis()} holds a moment. */

@@ -3,7 +3,11 @@ package leat.log;
 import java.util.Arrays;
 import java.util.List;
 
-/** Use of the sure days by weekday. */
+/**
+ * Use of the sure days by weekday.
+ *
+ * <p>Source: counting by the calendar.
+ */
 final class Weekdays {
   private static final int WEEK = 7;
 

@@ -1,5 +1,6 @@
 package leat.plan;
 
+import leat.quantity.AreaAt;
 import leat.quantity.Compounds;
 import leat.quantity.CountAt;
 import leat.quantity.Currencies;
@@ -232,63 +233,36 @@ public abstract class Kind {
 
   /** One of some words; a String. */
   public static Kind choice(String... words) {
-    return new ChoiceKind(words);
+    return new ChoiceKind("one of " + String.join(", ", words), words, false);
+  }
+
+  /** One of some words, a String, or a number, a Double. */
+  public static Kind choiceOrNumber(String... words) {
+    return new ChoiceKind("one of " + String.join(", ", words) + ", or a number", words, true);
   }
 
   private static final class ChoiceKind extends Kind {
     private final String[] words;
+    private final boolean orNumber;
 
-    ChoiceKind(String[] words) {
-      super("one of " + String.join(", ", words));
+    ChoiceKind(String word, String[] words, boolean orNumber) {
+      super(word);
       this.words = words;
+      this.orNumber = orNumber;
     }
 
     @Override
     Object read(String typed, boolean quoted) {
       for (int i = 0; i < words.length; i++) {
         if (words[i].equals(typed)) {
-          if (!quoted && Yaml11.takesForOther(typed)) {
+          if (!orNumber && !quoted && Yaml11.takesForOther(typed)) {
             throw PlanErrors.quoteIt(typed);
           }
           return typed;
         }
       }
-      throw PlanErrors.notOneOf(typed, words);
-    }
-
-    @Override
-    String schema() {
-      return enumOf(words);
-    }
-
-    @Override
-    public String[] words() {
-      return words;
-    }
-  }
-
-  /** One of some words, a String, or a number, a Double. */
-  public static Kind choiceOrNumber(String... words) {
-    return new ChoiceOrNumberKind(words);
-  }
-
-  private static final class ChoiceOrNumberKind extends Kind {
-    private final String[] words;
-
-    ChoiceOrNumberKind(String[] words) {
-      super("one of " + String.join(", ", words) + ", or a number");
-      this.words = words;
-    }
-
-    @Override
-    Object read(String typed, boolean quoted) {
-      for (int i = 0; i < words.length; i++) {
-        if (words[i].equals(typed)) {
-          return typed;
-        }
-      }
       char first = typed.isEmpty() ? ' ' : typed.charAt(0);
-      if (Character.isDigit(first) || ".+-".indexOf(first) >= 0) {
+      if (orNumber && (Character.isDigit(first) || ".+-".indexOf(first) >= 0)) {
         return NUMBER.read(typed, quoted);
       }
       throw PlanErrors.notOneOf(typed, words);
@@ -296,7 +270,14 @@ public abstract class Kind {
 
     @Override
     String schema() {
-      return "\"anyOf\":[{" + enumOf(words) + "},{" + NUMBER.schema() + "}]";
+      return orNumber
+          ? "\"anyOf\":[{" + enumOf(words) + "},{" + NUMBER.schema() + "}]"
+          : enumOf(words);
+    }
+
+    @Override
+    public String[] words() {
+      return orNumber ? null : words;
     }
   }
 
@@ -309,32 +290,10 @@ public abstract class Kind {
   }
 
   /** A day such as 2027-04-10; a java.time.LocalDate. */
-  public static final Kind DATE =
-      new Kind("a date") {
-        @Override
-        Object read(String typed, boolean quoted) {
-          return Calendar.date(typed);
-        }
-
-        @Override
-        String schema() {
-          return patterned("^[0-9]{4}-[0-9]{2}-[0-9]{2}$");
-        }
-      };
+  public static final Kind DATE = new FormKind("date", "a date");
 
   /** A time of day such as "22:00"; minutes since midnight, an Integer. */
-  public static final Kind CLOCK =
-      new Kind("a time of day") {
-        @Override
-        Object read(String typed, boolean quoted) {
-          return Calendar.clock(typed, quoted);
-        }
-
-        @Override
-        String schema() {
-          return patterned("^([01]?[0-9]|2[0-4]):[0-5][0-9]$");
-        }
-      };
+  public static final Kind CLOCK = new FormKind("clock", "a time of day");
 
   /**
    * A width or a length by width such as "540 mm x 360 mm"; a {@link Size}, whose width is null for
@@ -376,215 +335,183 @@ public abstract class Kind {
       };
 
   /** A point of a pump curve such as "600 L/h @ 1.7 m"; a {@link leat.quantity.PumpPoint}. */
-  public static final Kind POINT =
-      new Kind("a flow at a head") {
-        @Override
-        Object read(String typed, boolean quoted) {
-          PumpPoint value = Compounds.point(typed);
-          from0(typed, value.flow());
-          from0(typed, value.head());
-          return value;
-        }
-
-        @Override
-        String schema() {
-          return patterned(SchemaPattern.point()) + NO_MINUS;
-        }
-      };
+  public static final Kind POINT = new PartsKind("point", "a flow at a head");
 
   /** A step of a sender by height such as "40 mm = 10 ohm"; a {@link leat.quantity.SenderStep}. */
-  public static final Kind STEP =
-      new Kind("a level = a resistance") {
-        @Override
-        Object read(String typed, boolean quoted) {
-          SenderStep value = Compounds.step(typed);
-          from0(typed, value.at());
-          from0(typed, value.reading());
-          return value;
-        }
-
-        @Override
-        String schema() {
-          return patterned(SchemaPattern.step()) + NO_MINUS;
-        }
-      };
+  public static final Kind STEP = new PartsKind("step", "a level = a resistance");
 
   /**
    * An edge of a sender in litres such as "20.1 L = 21.5 ohm"; a {@link leat.quantity.SenderStep}.
    */
-  public static final Kind EDGE =
-      new Kind("a volume = a resistance") {
-        @Override
-        Object read(String typed, boolean quoted) {
-          SenderStep value = Compounds.edge(typed);
-          from0(typed, value.at());
-          from0(typed, value.reading());
-          return value;
-        }
-
-        @Override
-        String schema() {
-          return patterned(SchemaPattern.edge()) + NO_MINUS;
-        }
-      };
+  public static final Kind EDGE = new PartsKind("edge", "a volume = a resistance");
 
   /** A row of a strapping table such as "40 mm = 4.1 L"; a {@link leat.quantity.Strap}. */
-  public static final Kind STRAP =
-      new Kind("a level = a volume") {
-        @Override
-        Object read(String typed, boolean quoted) {
-          Strap value = Compounds.strap(typed);
-          from0(typed, value.level());
-          from0(typed, value.volume());
-          return value;
-        }
-
-        @Override
-        String schema() {
-          return patterned(SchemaPattern.strap()) + NO_MINUS;
-        }
-      };
+  public static final Kind STRAP = new PartsKind("strap", "a level = a volume");
 
   /** A section of a tank such as "40 mm = 1440 cm2"; a {@link leat.quantity.AreaAt}. */
-  public static final Kind AREA_AT =
-      new Kind("a level = an area") {
-        @Override
-        Object read(String typed, boolean quoted) {
-          leat.quantity.AreaAt value = Compounds.areaAt(typed);
-          from0(typed, value.level());
-          from0(typed, value.area());
-          return value;
-        }
-
-        @Override
-        String schema() {
-          return patterned(SchemaPattern.areaAt()) + NO_MINUS;
-        }
-      };
+  public static final Kind AREA_AT = new PartsKind("area", "a level = an area");
 
   /**
    * A measured flow, with the tank's level if known: "9.2 L/min @ 330 mm"; a {@link
    * leat.quantity.MeasuredFlow}.
    */
   public static final Kind MEASURED =
-      new Kind("a flow, with the tank's level if known") {
-        @Override
-        Object read(String typed, boolean quoted) {
-          MeasuredFlow value = Compounds.measured(typed);
-          if (value.bucket() == null) {
-            from0(typed, value.flow());
-          } else {
-            above0(typed, value.bucket().volume());
-          }
-          if (value.level() != null) {
-            from0(typed, value.level());
-          }
-          return value;
-        }
-
-        @Override
-        String schema() {
-          return patterned(SchemaPattern.measured()) + NO_MINUS;
-        }
-      };
+      new PartsKind("measured", "a flow, with the tank's level if known");
 
   /** From one length to another: "26 mm to 268 mm"; a {@link leat.quantity.Span}. */
-  public static final Kind STOPS =
-      new Kind("a length to a length") {
-        @Override
-        Object read(String typed, boolean quoted) {
-          Span value = Compounds.range(typed, Dimension.LENGTH);
-          from0(typed, value.low());
-          return value;
-        }
-
-        @Override
-        String schema() {
-          return patterned(SchemaPattern.range(Dimension.LENGTH));
-        }
-      };
+  public static final Kind STOPS = new FormKind("stops", "a length to a length");
 
   /**
    * A salt and its grams such as "potassium-nitrate=80 g"; a {@link leat.quantity.NamedQuantity}.
    */
-  public static final Kind GRAMS =
-      new Kind("a salt = a mass") {
-        @Override
-        Object read(String typed, boolean quoted) {
-          return Compounds.named(typed, leat.quantity.Units.G);
-        }
-
-        @Override
-        String schema() {
-          return patterned("^[^=]+=[^=]+$");
-        }
-      };
+  public static final Kind GRAMS = new FormKind("grams", "a salt = a mass");
 
   /** A volume or from one to another: "31 L", "28..34 L"; a {@link leat.quantity.Span}. */
-  public static final Kind VOLUMES =
-      new Kind("a volume, or a volume to a volume") {
-        @Override
-        Object read(String typed, boolean quoted) {
-          return Compounds.rangeOrOne(typed, Dimension.VOLUME);
-        }
-
-        @Override
-        String schema() {
-          return "\"type\":\"string\"";
-        }
-      };
+  public static final Kind VOLUMES = new FormKind("volumes", "a volume, or a volume to a volume");
 
   /**
    * When the tank is topped up: "at low", "daily", "every 3 d" or "none"; a {@link
    * leat.quantity.Cadence}.
    */
   public static final Kind REFILL =
-      new Kind("at low, daily, every so many days, or none") {
-        @Override
-        Object read(String typed, boolean quoted) {
-          return Compounds.cadence(typed);
-        }
-
-        @Override
-        String schema() {
-          return patterned(SchemaPattern.cadence());
-        }
-      };
+      new FormKind("refill", "at low, daily, every so many days, or none");
 
   /** Solution in the tank and growth of the plants: "30 L @ 60 %"; a {@link TankState}. */
-  public static final Kind STATE =
-      new Kind("a volume @ a share") {
-        @Override
-        Object read(String typed, boolean quoted) {
-          TankState value = Compounds.state(typed);
-          from0(typed, value.volume());
-          from0(typed, value.grown());
-          return value;
-        }
-
-        @Override
-        String schema() {
-          return patterned("^[^@]+@[^@]+$");
-        }
-      };
+  public static final Kind STATE = new PartsKind("state", "a volume @ a share");
 
   /** What the wind meets: "0.255 m2 @ 1.2 m x 1.2"; an {@link Outline}. */
-  public static final Kind FACE =
-      new Kind("an area @ a height x a drag coefficient") {
-        @Override
-        Object read(String typed, boolean quoted) {
-          Outline value = Compounds.outline(typed);
-          from0(typed, value.area());
-          from0(typed, value.height());
-          from0(typed, value.coefficient());
-          return value;
-        }
+  public static final Kind FACE = new PartsKind("face", "an area @ a height x a drag coefficient");
 
-        @Override
-        String schema() {
+  /** Values of several quantities, none of which may be negative. */
+  private static final class PartsKind extends Kind {
+    private final String form;
+
+    PartsKind(String form, String word) {
+      super(word);
+      this.form = form;
+    }
+
+    @Override
+    Object read(String typed, boolean quoted) {
+      switch (form) {
+        case "point":
+          PumpPoint point = Compounds.point(typed);
+          return from0(typed, point, point.flow(), point.head());
+        case "step":
+          return step(typed, Compounds.step(typed));
+        case "edge":
+          return step(typed, Compounds.edge(typed));
+        case "strap":
+          Strap strap = Compounds.strap(typed);
+          return from0(typed, strap, strap.level(), strap.volume());
+        case "area":
+          AreaAt area = Compounds.areaAt(typed);
+          return from0(typed, area, area.level(), area.area());
+        case "state":
+          TankState state = Compounds.state(typed);
+          return from0(typed, state, state.volume(), state.grown());
+        case "face":
+          Outline face = Compounds.outline(typed);
+          return from0(typed, face, face.area(), face.height(), face.coefficient());
+        default:
+          return measured(typed, Compounds.measured(typed));
+      }
+    }
+
+    private static Object step(String typed, SenderStep step) {
+      return from0(typed, step, step.at(), step.reading());
+    }
+
+    private static Object measured(String typed, MeasuredFlow value) {
+      if (value.bucket() == null) {
+        from0(typed, value.flow());
+      } else {
+        above0(typed, value.bucket().volume());
+      }
+      return value.level() == null ? value : from0(typed, value, value.level());
+    }
+
+    @Override
+    String schema() {
+      switch (form) {
+        case "point":
+          return patterned(SchemaPattern.point()) + NO_MINUS;
+        case "step":
+          return patterned(SchemaPattern.step()) + NO_MINUS;
+        case "edge":
+          return patterned(SchemaPattern.edge()) + NO_MINUS;
+        case "strap":
+          return patterned(SchemaPattern.strap()) + NO_MINUS;
+        case "area":
+          return patterned(SchemaPattern.areaAt()) + NO_MINUS;
+        case "state":
+          return patterned("^[^@]+@[^@]+$");
+        case "face":
           return patterned("^[^@]+@[^@]+[xX*][^@]+$");
-        }
-      };
+        default:
+          return patterned(SchemaPattern.measured()) + NO_MINUS;
+      }
+    }
+  }
+
+  /** Values with a form of their own. */
+  private static final class FormKind extends Kind {
+    private final String form;
+
+    FormKind(String form, String word) {
+      super(word);
+      this.form = form;
+    }
+
+    @Override
+    Object read(String typed, boolean quoted) {
+      switch (form) {
+        case "date":
+          return Calendar.date(typed);
+        case "clock":
+          return Calendar.clock(typed, quoted);
+        case "stops":
+          Span stops = Compounds.range(typed, Dimension.LENGTH);
+          return from0(typed, stops, stops.low());
+        case "grams":
+          return Compounds.named(typed, Units.G);
+        case "volumes":
+          return Compounds.rangeOrOne(typed, Dimension.VOLUME);
+        case "refill":
+          return Compounds.cadence(typed);
+        default:
+          return Compounds.timing(typed);
+      }
+    }
+
+    @Override
+    String schema() {
+      switch (form) {
+        case "date":
+          return patterned("^[0-9]{4}-[0-9]{2}-[0-9]{2}$");
+        case "clock":
+          return patterned("^([01]?[0-9]|2[0-4]):[0-5][0-9]$");
+        case "stops":
+          return patterned(SchemaPattern.range(Dimension.LENGTH));
+        case "grams":
+          return patterned("^[^=]+=[^=]+$");
+        case "volumes":
+          return "\"type\":\"string\"";
+        case "refill":
+          return patterned(SchemaPattern.cadence());
+        default:
+          return patterned("^[^/]+/[^/]+$");
+      }
+    }
+  }
+
+  /** The value, when no part of it is negative. */
+  private static Object from0(String typed, Object value, Quantity... parts) {
+    for (int i = 0; i < parts.length; i++) {
+      from0(typed, parts[i]);
+    }
+    return value;
+  }
 
   private static void from0(String typed, Quantity part) {
     if (part.value() < 0) {
@@ -661,16 +588,5 @@ public abstract class Kind {
   }
 
   /** Run and rest of a pump: "15 min/15 min"; a {@link leat.quantity.RunAndRest}. */
-  public static final Kind TIMING =
-      new Kind("a run and a rest") {
-        @Override
-        Object read(String typed, boolean quoted) {
-          return Compounds.timing(typed);
-        }
-
-        @Override
-        String schema() {
-          return patterned("^[^/]+/[^/]+$");
-        }
-      };
+  public static final Kind TIMING = new FormKind("timing", "a run and a rest");
 }

@@ -56,22 +56,4 @@ public record Crop(
   public boolean isCommonPractice() {
     return known.equals("P");
   }
-
-  /**
-   * Whether an EC suits it.
-   *
-   * @param msCm EC at 25 C, mS/cm
-   */
-  public boolean likesEc(double msCm) {
-    return msCm >= ecLowMsCm && msCm <= ecHighMsCm;
-  }
-
-  /**
-   * Whether a pH suits it.
-   *
-   * @param ph pH, -
-   */
-  public boolean likesPh(double ph) {
-    return ph >= phLow && ph <= phHigh;
-  }
 }

@@ -89,14 +89,4 @@ public record ElementName(String name, Element element, double factor, boolean i
   public double toElement(double amount) {
     return amount * factor;
   }
-
-  /**
-   * What is named, for an amount of the element.
-   *
-   * @param amount of the element, mg/L or per cent
-   * @return amount of the oxide or element, in the same unit
-   */
-  public double fromElement(double amount) {
-    return amount / factor;
-  }
 }

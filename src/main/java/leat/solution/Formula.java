@@ -32,11 +32,6 @@ public final class Formula {
     return formula;
   }
 
-  /** As it was written. */
-  public String text() {
-    return text;
-  }
-
   /** Atoms of this element in one formula unit. */
   public double count(Atom atom) {
     return atoms[atom.ordinal()];

@@ -160,18 +160,6 @@ public final class Oxygen {
   }
 
   /**
-   * Saturation at an altitude.
-   *
-   * @param celsius water temperature, C
-   * @param altitudeM height above the sea, m
-   * @return saturation and what it means
-   * @throws Impossible if the water is outside 0 to 40 C or the altitude outside -500 to 9000 m
-   */
-  public static Answer atAltitude(double celsius, double altitudeM) {
-    return atPressure(celsius, pressureKpa(altitudeM));
-  }
-
-  /**
    * Saturation under a measured pressure.
    *
    * @param celsius water temperature, C

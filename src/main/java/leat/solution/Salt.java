@@ -146,11 +146,6 @@ public final class Salt {
     return perGram;
   }
 
-  /** Ions per formula unit; 0 when there is no formula. */
-  public double ionsPerFormula(Ion ion) {
-    return perGram.of(ion) * molarMass / GRAMS_PER_KILOGRAM;
-  }
-
   /** Whether all its charge is known; false for own products with nitrogen of unknown form. */
   public boolean ionsKnown() {
     return ionsKnown;

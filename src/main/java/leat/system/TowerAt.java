@@ -215,7 +215,7 @@ public final class TowerAt {
     }
     double bore = riser().line().section(riser().line().size() - 1).bore();
     Jet jet = Jet.of(flow(), bore, top.clearance().orTaken(), Jet.FLAT, way.water());
-    return Cap.of(jet, 0, top.mass().need(), top.grip().orTaken());
+    return Cap.of(jet, top.mass().need(), top.grip().orTaken());
   }
 
   /** Name of the tower. */

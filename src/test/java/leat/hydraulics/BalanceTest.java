@@ -44,7 +44,7 @@ class BalanceTest {
     }
 
     Manifold at(double level) {
-      return new Manifold(common, atZero).lifted(-level);
+      return Pipes.lifted(new Manifold(common, atZero), -level);
     }
 
     Manifold at(String mark) {

@@ -10,10 +10,6 @@ import java.util.stream.Stream;
 import leat.Sheet;
 import leat.Sheet.Row;
 import leat.numeric.Impossible;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -55,63 +51,59 @@ class CapTest {
     flag(r, jet.reaches(), "reaches_plate");
     same(r, jet.plateSpeed(), "velocity_at_plate_m_s");
     same(r, jet.force(), "jet_force_N");
-    Gap gap = gap(r, flow, bore, water);
-    checkGap(r, gap);
+    double gapForce = checkGap(r, flow, bore, water);
     double grip = r.numOr("grip_N", 0);
-    Cap cap = Cap.of(jet, gap.pressureForce(), r.num("cap_mass_g") / 1000, grip);
+    Cap cap = Cap.of(jet, r.num("cap_mass_g") / 1000, grip);
     same(r, cap.weight(), "cap_weight_N");
-    same(r, cap.liftRatio(), "lift_ratio");
-    flag(r, cap.lifts(), "lifts");
-    flag(r, cap.liftsWithGapPressure(), "lifts_with_gap_pressure");
+    same(r, cap.jetForce() / cap.weight(), "lift_ratio");
+    flag(r, Cap.of(jet, r.num("cap_mass_g") / 1000, 0).liftsAgainstGrip(), "lifts");
+    flag(r, cap.jetForce() + gapForce > cap.weight(), "lifts_with_gap_pressure");
     if (r.has("hold_down_N")) {
       same(r, cap.holdDown(), "hold_down_N");
       flag(r, cap.liftsAgainstGrip(), "lifts_against_grip");
     }
   }
 
-  private static Gap gap(Row r, double flow, double bore, Liquid water) {
+  /** The row's gap; force with which the pressure in it lifts the cap, N. */
+  private static double checkGap(Row r, double flow, double bore, Liquid water) {
     double width = r.num("gap_mm") / 1000;
     double spreader = r.num("spreader_diameter_mm") / 1000;
     double cd = r.num("discharge_coefficient");
-    return r.text("gap_kind").equals("disc_gap")
-        ? Gap.discs(flow, width, spreader, bore, cd, water)
-        : Gap.slot(flow, width, spreader, r.num("plate_thickness_mm") / 1000, cd, water);
+    if (!r.text("gap_kind").equals("disc_gap")) {
+      double plate = r.num("plate_thickness_mm") / 1000;
+      checkGap(r, Gap.slot(flow, width, spreader, plate, cd, water));
+      return 0;
+    }
+    DiscGap discs = DiscGap.of(flow, width, spreader, bore, cd, water);
+    checkGap(r, discs.slot());
+    if (r.has("gap_pressure_force_N")) {
+      same(r, discs.pressureForce(), "gap_pressure_force_N");
+    }
+    if (r.has("inner_edge_velocity_head_mm")) {
+      same(r, discs.innerEdgeHead() * 1000, "inner_edge_velocity_head_mm");
+    }
+    return discs.pressureForce();
   }
 
   private static void checkGap(Row r, Gap gap) {
     same(r, gap.area() * 1e6, "gap_area_mm2");
     same(r, gap.velocity(), "gap_velocity_m_s");
     same(r, gap.reynolds(), "gap_reynolds");
-    assertThat(gap.laminar() ? "laminar" : "turbulent").isEqualTo(r.text("gap_regime"));
+    assertThat(gap.reynolds() < 2000 ? "laminar" : "turbulent").isEqualTo(r.text("gap_regime"));
     same(r, gap.orificeHead() * 1000, "gap_head_orifice_mm");
     same(r, gap.viscousHead() * 1000, "gap_head_viscous_mm");
     same(r, gap.totalHead() * 1000, "gap_head_total_mm");
-    if (r.has("gap_pressure_force_N")) {
-      same(r, gap.pressureForce(), "gap_pressure_force_N");
-    }
     if (r.has("gap_rule")) {
-      same(r, gap.viscousShare(), "gap_viscous_share");
-      assertThat(gap.rule().word()).isEqualTo(r.text("gap_rule"));
+      // sheet hydraulics.md section 9: under a tenth the orifice rules, over nine the viscous part
+      double share = gap.viscousHead() / gap.totalHead();
+      same(r, share, "gap_viscous_share");
+      assertThat(share < 0.1 ? "orifice" : share > 0.9 ? "laminar" : "both")
+          .isEqualTo(r.text("gap_rule"));
     }
     if (r.has("edge_head_mm")) {
       same(r, gap.edgeHead() * 1000, "edge_head_mm");
       assertThat(gap.standingDepth()).isEqualTo(Math.max(gap.edgeHead(), gap.totalHead()));
     }
-    if (r.has("inner_edge_velocity_head_mm")) {
-      same(r, gap.innerEdgeHead() * 1000, "inner_edge_velocity_head_mm");
-    }
-  }
-
-  @Property
-  void anAdvisedGripOrMassIsJustSafe(
-      @ForAll @Scale(3) @DoubleRange(min = 2, max = 20) double litres,
-      @ForAll @Scale(3) @DoubleRange(min = 0.02, max = 0.2) double mass) {
-    Jet jet = Jet.of(litres * L_MIN, 0.010, 0.005, Jet.FLAT, Liquid.water(20));
-    Cap loose = Cap.of(jet, 0, mass, 0);
-    double grip = loose.gripToBeSafe() * (1 + 1e-12) + 1e-12;
-    assertThat(Cap.of(jet, 0, mass, grip).safe()).isTrue();
-    assertThat(Cap.of(jet, 0, loose.massToBeSafe() * (1 + 1e-12) + 1e-6, 0).safe()).isTrue();
-    assertThat(loose.safe()).isEqualTo(loose.gripToBeSafe() == 0);
   }
 
   @Test
@@ -120,7 +112,6 @@ class CapTest {
     double w = Mend.slotForDepth(0.005, 6 * L_MIN, 0.096, 0.003, 0.62, water).getAsDouble();
     assertThat(Gap.slot(6 * L_MIN, w, 0.096, 0.003, 0.62, water).totalHead())
         .isCloseTo(0.005, withPercentage(1e-6));
-    assertThat(Gap.slot(6 * L_MIN, 0.0005, 0.096, 0.003, 0.62, water).clogs()).isTrue();
   }
 
   @Test
@@ -128,9 +119,7 @@ class CapTest {
     Liquid water = Liquid.water(20);
     assertThatThrownBy(() -> Jet.of(0, 0.01, 0, 90, water)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> Jet.of(1e-4, 0.01, 0, 181, water)).isInstanceOf(Impossible.class);
-    assertThatThrownBy(() -> Gap.discs(1e-4, 0.001, 0.01, 0.013, 0.6, water))
-        .isInstanceOf(Impossible.class);
     Jet jet = Jet.of(1e-4, 0.01, 0, 90, water);
-    assertThatThrownBy(() -> Cap.of(jet, 0, 0, 0)).isInstanceOf(Impossible.class);
+    assertThatThrownBy(() -> Cap.of(jet, 0, 0)).isInstanceOf(Impossible.class);
   }
 }

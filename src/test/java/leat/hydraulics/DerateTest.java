@@ -27,7 +27,8 @@ class DerateTest {
     PumpCurve printed = Cases.printed(r);
     Riser riser = new Riser(Cases.plain(r, Cases.water(r)), r.num("static_head_m"));
     double flow = r.num("measured_flow_L_min") * L_MIN;
-    Derate d = Derate.of(MeasuredDerate.of(printed, riser, flow));
+    MeasuredDerate trial = MeasuredDerate.of(printed, riser, flow);
+    Derate d = Derate.of(trial);
     String status = r.text("status");
     assertThat(d.unexplained())
         .isEqualTo(status.equals("over_100") || status.equals("beyond_curve"));
@@ -35,18 +36,18 @@ class DerateTest {
       case "value" -> {
         assertThat(d.kind()).isEqualTo(Derate.Kind.MEASURED);
         assertThat(100 * d.share()).isCloseTo(r.num("derate_pct"), within(1e-4));
-        assertThat(OperatingPoint.of(d.of(printed), riser).flow() / L_MIN)
+        assertThat(OperatingPoint.of(printed.derated(d.share()), riser).flow() / L_MIN)
             .isCloseTo(flow / L_MIN, within(1e-6));
       }
       case "over_100" -> {
         assertThat(d.share()).isEqualTo(1);
-        assertThat(100 * d.found().getAsDouble()).isCloseTo(r.num("derate_pct"), within(1e-4));
+        assertThat(100 * trial.derate().getAsDouble()).isCloseTo(r.num("derate_pct"), within(1e-4));
       }
       case "beyond_curve" -> {
         assertThat(d.share()).isEqualTo(1);
-        assertThat(d.found()).isEmpty();
+        assertThat(trial.derate()).isEmpty();
       }
-      case "no_flow" -> assertThat(d.found()).isEmpty();
+      case "no_flow" -> assertThat(trial.derate()).isEmpty();
       default -> throw new AssertionError(status);
     }
   }
@@ -57,9 +58,8 @@ class DerateTest {
     Derate d = Derate.of(MeasuredDerate.of(PRINTED, riser, 0));
     assertThat(d.kind()).isEqualTo(Derate.Kind.NO_FLOW);
     assertThat(d.unexplained()).isFalse();
-    assertThat(d.found()).isEmpty();
     assertThat(d.high().getAsDouble()).isCloseTo(0.75, within(1e-12));
-    assertThat(OperatingPoint.of(d.of(PRINTED), riser).flow()).isEqualTo(0.0);
+    assertThat(OperatingPoint.of(PRINTED.derated(d.share()), riser).flow()).isEqualTo(0.0);
     // over the shut-off head, or no lift at all: nothing limits it
     assertThat(Derate.of(MeasuredDerate.of(PRINTED, new Riser(LINE, 3), 0)).share()).isEqualTo(1);
     assertThat(Derate.of(MeasuredDerate.of(PRINTED, new Riser(LINE, 0), 0)).share()).isEqualTo(1);
@@ -69,12 +69,12 @@ class DerateTest {
   void withoutAnyWordThePrintIsForFiguresOnly() {
     Derate d = Derate.notNamed();
     assertThat(d.share()).isEqualTo(1);
-    assertThat(d.of(PRINTED)).isSameAs(PRINTED);
+    assertThat(PRINTED.derated(d.share())).isSameAs(PRINTED);
     assertThat(d.shareForVerdict()).isEqualTo(0.7);
-    assertThat(d.forVerdict(PRINTED).shutoffHead()).isCloseTo(1.68, within(1e-12));
+    assertThat(PRINTED.derated(d.shareForVerdict()).shutoffHead()).isCloseTo(1.68, within(1e-12));
     Derate named = Derate.named(0.85);
     assertThat(named.shareForVerdict()).isEqualTo(0.85);
-    assertThat(named.found().getAsDouble()).isEqualTo(0.85);
+    assertThat(named.share()).isEqualTo(0.85);
     assertThat(named.high()).isEmpty();
   }
 
@@ -84,7 +84,7 @@ class DerateTest {
     Riser asMeasured = new Riser(LINE, 1.2);
     Derate d = Derate.of(MeasuredDerate.of(PRINTED, asMeasured, 6 * L_MIN));
     Line narrow = LINE.with(0, LINE.section(0).withBore(0.008));
-    double less = OperatingPoint.of(d.of(PRINTED), new Riser(narrow, 1.2)).flow();
+    double less = OperatingPoint.of(PRINTED.derated(d.share()), new Riser(narrow, 1.2)).flow();
     assertThat(less).isLessThan(0.9 * 6 * L_MIN);
   }
 }

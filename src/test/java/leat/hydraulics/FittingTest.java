@@ -151,12 +151,10 @@ class FittingTest {
       assertThat(Fitting.about(name)).isNotBlank();
     }
     for (String name : Fitting.valveNames()) {
-      assertThat(Fitting.isKnownValve(name)).isTrue();
       assertThat(Fitting.valveK(name)).isNotNegative();
       assertThat(Fitting.aboutValve(name)).isNotBlank();
     }
     for (String name : Roughness.names()) {
-      assertThat(Roughness.isKnown(name)).isTrue();
       assertThat(Roughness.of(name)).isBetween(Roughness.low(name), Roughness.high(name));
       assertThat(Roughness.source(name)).isNotBlank();
     }

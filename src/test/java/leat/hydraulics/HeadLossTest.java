@@ -28,7 +28,7 @@ class HeadLossTest {
   void agreesWithTheSheet(Row r) {
     Liquid liquid = new Liquid(r.num("rho_kg_m3"), r.num("mu_Pa_s"), 0.07);
     Riser riser = new Riser(Cases.line(r, liquid), r.num("static_head_m"));
-    HeadLoss h = HeadLoss.of(riser, r.num("flow_L_min") * L_MIN);
+    HeadLoss h = HeadLoss.behind(null, 0, riser, r.num("flow_L_min") * L_MIN);
     HeadLoss.OfSection first = h.sections().get(0);
     check(r, first.velocity(), "velocity1_m_s");
     check(r, first.reynolds(), "reynolds1");
@@ -53,7 +53,7 @@ class HeadLossTest {
   @Test
   void meetsTheWorkedSum() {
     Line line = new Line(Liquid.water(20), new PipeSection(2.2, 0.013, 1.5e-6, 2.5));
-    HeadLoss h = HeadLoss.of(new Riser(line, 1.9), 8 * L_MIN);
+    HeadLoss h = HeadLoss.behind(null, 0, new Riser(line, 1.9), 8 * L_MIN);
     assertThat(h.totalHead()).isCloseTo(2.281405, within(1e-6));
     assertThat(h.fastest().regime()).isEqualTo(Regime.TURBULENT);
     assertThat(h.share(h.staticHead()) + h.share(h.lostHead())).isCloseTo(1, within(1e-12));
@@ -113,7 +113,9 @@ class HeadLossTest {
     }
     double step = 1e-5 * flow;
     double chord = (line.loss(flow + step) - line.loss(flow - step)) / (2 * step);
-    assertThat(line.slope(flow)).isCloseTo(chord, withPercentage(1e-3));
+    LossAt asked = line.asked();
+    asked.ask(flow);
+    assertThat(asked.slope()).isCloseTo(chord, withPercentage(1e-3));
   }
 
   @Test
@@ -136,7 +138,7 @@ class HeadLossTest {
     Line line = new Line(Liquid.water(20), new PipeSection(0, 0.01, 0, 0));
     assertRefused(() -> line.flowAt(1), "length");
     assertRefused(() -> line.loss(-1), "flow");
-    assertRefused(() -> HeadLoss.of(new Riser(line, 1), 0), "flow");
+    assertRefused(() -> HeadLoss.behind(null, 0, new Riser(line, 1), 0), "flow");
   }
 
   private static void assertRefused(Runnable what, String quantity) {

@@ -25,7 +25,7 @@ public record JugRounds(double[][] flows, double[] worst) {
    */
   public static JugRounds of(
       PumpCurve curve, Manifold manifold, Balance goal, int[] order, int rounds) {
-    int told = goal.curveEndsFirst() || goal.active() == 0 ? 0 : rounds;
+    int told = curveEndsFirst(goal) || goal.active() == 0 ? 0 : rounds;
     double[][] flows = new double[told][];
     double[] worst = new double[told];
     double[] k = new double[manifold.size()];
@@ -37,6 +37,14 @@ public record JugRounds(double[][] flows, double[] worst) {
       worst[r] = worst(flows[r], goal);
     }
     return new JugRounds(flows, worst);
+  }
+
+  /** The end of the curve decides, not a tower: set by jug, the flows would drift. */
+  static boolean curveEndsFirst(Balance b) {
+    if (b.limiting() >= 0 || b.status() == Balance.Status.NO_FLOW) {
+      return false;
+    }
+    return b.share().isEmpty() || b.share().getAsDouble() < 1;
   }
 
   private static Manifold valved(Manifold manifold, Balance goal, double[] k) {
@@ -55,7 +63,7 @@ public record JugRounds(double[][] flows, double[] worst) {
   private static double setByJug(PumpCurve curve, Manifold now, Riser bare, int i, Balance goal) {
     double flow = goal.valves()[i].flow();
     PumpCurve left = new CurveLeft(curve, now, flow);
-    double head = now.closed(i).withoutCommon().solve(left).manifoldHead();
+    double head = Pipes.alone(now.closed(i)).solve(left).manifoldHead();
     double held = head - bare.head(flow);
     Line line = bare.line();
     return held <= Accepted.SAME_HEAD ? 0 : held / line.velocityHead(line.size() - 1, flow);
@@ -83,7 +91,7 @@ public record JugRounds(double[][] flows, double[] worst) {
     @Override
     public double slope(double flow) {
       double total = Math.min(flow + taken, curve.maxFlow());
-      return curve.slope(total) - manifold.commonSlope(total);
+      return curve.slope(total) - Pipes.commonSlope(manifold, total);
     }
 
     @Override

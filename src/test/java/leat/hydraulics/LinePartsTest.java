@@ -27,12 +27,6 @@ class LinePartsTest {
     return Math.PI / 4 * bore * bore;
   }
 
-  @ParameterizedTest
-  @CsvSource({"0,2", "0.199,2", "0.2,1", "0.699,1", "0.701,0", "1.7,0", "9,0"})
-  void whichTubeLiesSoFarBack(double back, int section) {
-    assertThat(LINE.sectionBack(back)).isEqualTo(section);
-  }
-
   @Test
   void waterThatStandsInTheLastMetres() {
     assertThat(LINE.volumeBack(0)).isZero();
@@ -45,9 +39,9 @@ class LinePartsTest {
     assertThat(LINE.length()).isCloseTo(1.7, within(1e-12));
   }
 
-  /** Empty tubes rub nothing; all fittings count from the start. */
+  /** Each tube rubs by itself, and each fitting counts at the speed of its own tube. */
   @Test
-  void lossWhileTheEndIsEmptyYet() {
+  void lossInItsParts() {
     double flow = 5 * L_MIN;
     double friction0 = LINE.frictionLoss(0, flow);
     double friction1 = LINE.frictionLoss(1, flow);
@@ -62,12 +56,6 @@ class LinePartsTest {
     assertThat(LINE.loss(flow))
         .isCloseTo(friction0 + friction1 + friction2 + fittings, within(1e-12));
     assertThat(LINE.frictionLoss(flow)).isCloseTo(friction0 + friction1 + friction2, within(1e-12));
-    assertThat(LINE.lossWhileFilling(flow, 0)).isCloseTo(LINE.loss(flow), within(1e-12));
-    assertThat(LINE.lossWhileFilling(flow, 0.2))
-        .isCloseTo(friction0 + friction1 + fittings, within(1e-12));
-    assertThat(LINE.lossWhileFilling(flow, 0.45))
-        .isCloseTo(friction0 + friction1 / 2 + fittings, within(1e-12));
-    assertThat(LINE.lossWhileFilling(flow, 9)).isCloseTo(fittings, within(1e-12));
   }
 
   /** Friction by Darcy's own sum: f L/D v2/2g, with Re = v D/nu. */
@@ -91,15 +79,13 @@ class LinePartsTest {
     double flow = litres * L_MIN;
     double hair = 1e-6 * flow;
     double cost = (LINE.loss(flow + hair) - LINE.loss(flow - hair)) / (2 * hair);
-    assertThat(LINE.slope(flow)).isCloseTo(cost, within(1e-4 * cost));
+    LossAt asked = LINE.asked();
+    asked.ask(flow);
+    assertThat(asked.slope()).isCloseTo(cost, within(1e-4 * cost));
   }
 
   @Test
-  void joinedAndChanged() {
-    Line longer = LINE.then(new Line(WATER, new PipeSection(0.3, 0.013, 1.5e-6, 0)));
-    assertThat(longer.size()).isEqualTo(4);
-    assertThat(longer.section(3).length()).isEqualTo(0.3);
-    assertThat(longer.length()).isCloseTo(2.0, within(1e-12));
+  void changed() {
     Line valved = LINE.withMoreK(1, 10);
     double flow = 5 * L_MIN;
     assertThat(valved.loss(flow) - LINE.loss(flow))
@@ -127,15 +113,12 @@ class LinePartsTest {
     assertThat(m.totalAt(0.8)).isZero();
     assertThat(m.closed(2).leastLift()).isEqualTo(1.0);
     assertThat(m.closed(2).totalAt(1.1)).isCloseTo(line.flowAt(0.1), within(1e-12));
-    assertThat(m.lifted(0.1).leastLift()).isCloseTo(0.9, within(1e-12));
+    assertThat(Pipes.lifted(m, 0.1).leastLift()).isCloseTo(0.9, within(1e-12));
     assertThat(m.headAtManifold(0)).isEqualTo(0.8);
     double total = m.totalAt(1.3);
     assertThat(m.headAtManifold(total)).isCloseTo(1.3, within(1e-9));
     assertThat(m.head(total)).isCloseTo(1.3 + LINE.loss(total), within(1e-9));
-    assertThat(m.commonSlope(0)).isZero();
-    assertThat(m.commonSlope(total)).isEqualTo(LINE.slope(total));
-    assertThat(m.withoutCommon().commonLoss(total)).isZero();
-    assertThat(m.withoutCommon().commonSlope(total)).isZero();
+    assertThat(Pipes.alone(m).commonLoss(total)).isZero();
   }
 
   /** Closed all, its least lift is that of all risers, and no flow can pass. */

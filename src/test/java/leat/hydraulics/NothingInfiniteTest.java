@@ -48,25 +48,25 @@ class NothingInfiniteTest {
     Riser one = new Riser(new Line(water, s), any(r, 1));
     Riser two = new Riser(new Line(water, t, s), any(r, 0.7));
     OperatingPoint p = OperatingPoint.of(pump, one);
-    finite(p.flow(), p.head(), p.margin(), p.marginShare().orElse(0), p.stallsAt());
+    finite(p.flow(), p.head(), p.lift(), p.shutoffHead());
     Manifold m = new Manifold(r.nextBoolean() ? null : new Line(water, t), one, two);
     ManifoldFlow f = m.solve(pump);
-    finite(f.totalFlow(), f.manifoldHead(), f.flow(0), f.flow(1), f.share(0), f.pumpHead());
-    finite(m.drainBack(f, true), m.derateFor(pump, 1, any(r, 1e-4)).orElse(0));
+    finite(f.totalFlow(), f.manifoldHead(), f.flow(0), f.flow(1), f.margin(0), f.pumpHead());
+    finite(m.derateFor(pump, 1, any(r, 1e-4)).orElse(0));
     RiserFill fill = RiserFill.of(pump, one, r.nextBoolean());
     finite(fill.fillTime().orElse(0), fill.integratedTime().orElse(0), fill.drainBack());
     double flow = any(r, 1e-4);
     MeasuredDerate d = MeasuredDerate.of(pump, m, flow, any(r, 30), 1);
     finite(d.derate().orElse(0), d.low().orElse(0), d.high().orElse(0), d.sensitivity().orElse(0));
-    HeadLoss h = HeadLoss.of(two, flow);
+    HeadLoss h = HeadLoss.behind(null, 0, two, flow);
     finite(h.totalHead(), h.totalHeadChurchill(), h.fastest().frictionFactor());
     Film film = Film.of(flow, any(r, 0.1), 1, any(r, 1.5), water);
     finite(film.thickness(), film.transitTime(), film.volume(), film.reynolds());
     Jet jet = Jet.of(flow, any(r, 0.013), any(r, 0.02), 90, water);
     Gap gap = Gap.slot(flow, any(r, 0.002), any(r, 0.1), any(r, 0.003), 0.6, water);
-    Cap cap = Cap.of(jet, 0, any(r, 0.2), any(r, 1));
-    finite(jet.force(), jet.height(), gap.totalHead(), gap.viscousShare(), cap.liftRatio());
-    Throttle v = Throttle.to(pump, one, flow);
+    Cap cap = Cap.of(jet, any(r, 0.2), any(r, 1));
+    finite(jet.force(), jet.height(), gap.totalHead(), gap.edgeHead(), cap.jetForce());
+    Throttle v = Throttle.each(pump, new Manifold(null, one), flow)[0];
     finite(v.valveHead(), v.valveK(), v.naturalFlow());
   }
 

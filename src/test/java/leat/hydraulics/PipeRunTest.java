@@ -104,6 +104,6 @@ class PipeRunTest {
         .isInstanceOf(Impossible.class)
         .hasMessageContaining("all towers");
     assertThat(HeadLoss.behind(null, 0, new Riser(line, 1), 1e-4).totalHead())
-        .isEqualTo(HeadLoss.of(new Riser(line, 1), 1e-4).totalHead());
+        .isEqualTo(HeadLoss.behind(null, 0, new Riser(line, 1), 1e-4).totalHead());
   }
 }

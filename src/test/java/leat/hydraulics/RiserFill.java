@@ -54,10 +54,10 @@ record RiserFill(
   static RiserFill of(PumpCurve curve, Riser riser, boolean checkValve) {
     OperatingPoint point = OperatingPoint.of(curve, riser);
     double volume = riser.volumeAboveLevel();
-    double stands = point.standsAt();
+    double stands = Math.min(point.shutoffHead(), point.lift());
     double back = checkValve ? 0 : riser.volumeUpTo(stands);
     OptionalDouble none = OptionalDouble.empty();
-    if (!point.reaches()) {
+    if (point.status() == OperatingPoint.Status.NO_FLOW) {
       return new RiserFill(false, 0, volume, none, none, none, none, stands, back);
     }
     OptionalDouble simple = OptionalDouble.of(Fill.simpleTime(volume, point.flow()));
@@ -99,7 +99,7 @@ record RiserFill(
           @Override
           public double applyAsDouble(double s) {
             double empty = lift * s * s;
-            double area = line.section(line.sectionBack(empty)).area();
+            double area = line.section(Pipes.sectionBack(line, empty)).area();
             return 2 * lift * s * area / flowWhile(curve, line, lift - empty, empty);
           }
         };
@@ -111,7 +111,7 @@ record RiserFill(
         new DoubleUnaryOperator() {
           @Override
           public double applyAsDouble(double q) {
-            return curve.head(q) - height - line.lossWhileFilling(q, empty);
+            return curve.head(q) - height - Pipes.lossWhileFilling(line, q, empty);
           }
         };
     double end = curve.maxFlow();

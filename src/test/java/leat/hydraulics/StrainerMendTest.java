@@ -51,7 +51,7 @@ class StrainerMendTest {
     same(r, s.head() * 1000, "head_loss_mm");
     same(r, s.requiredArea() * 1e4, "required_area_cm2");
     same(r, s.capillaryHold() * 1000, "capillary_hold_mm");
-    assertThat(s.belowTable()).isEqualTo(Boolean.parseBoolean(r.text("Re_below_table")));
+    assertThat(s.holeReynolds() < 20).isEqualTo(Boolean.parseBoolean(r.text("Re_below_table")));
     assertThat(s.areaOk()).isEqualTo(Boolean.parseBoolean(r.text("area_ok")));
   }
 
@@ -71,9 +71,6 @@ class StrainerMendTest {
   @Property
   void boresPassExactly(@ForAll @Scale(3) @DoubleRange(min = 1, max = 9) double litres) {
     double flow = litres * L_MIN;
-    double bore = Mend.boreForLoss(LINE, 0, flow, 0.25).getAsDouble();
-    assertThat(LINE.with(0, LINE.section(0).withBore(bore)).loss(flow))
-        .isCloseTo(0.25, withPercentage(1e-6));
     double v = Mend.boreForVelocity(flow, 1.5);
     assertThat(LINE.with(0, LINE.section(0).withBore(v)).velocity(0, flow))
         .isCloseTo(1.5, within(1e-9));
@@ -97,7 +94,6 @@ class StrainerMendTest {
 
   @Test
   void saysWhenNothingHelps() {
-    assertThat(Mend.boreForLoss(LINE, 0, 1e-4, -0.1)).isEmpty();
     Manifold m = new Manifold(null, new Riser(LINE, 2.9));
     assertThat(Mend.boreForFlow(PUMP, m, 0, 0, 1e-4)).isEmpty();
     assertThat(Mend.liftForFlow(PUMP, m, 0, 32 * L_MIN)).isEmpty();
@@ -114,14 +110,5 @@ class StrainerMendTest {
     double bore = Mend.boreForFlow(PUMP, m, 1, 0, natural).getAsDouble();
     assertThat(bore).isCloseTo(0.013, withPercentage(1e-4));
     assertThat(Mend.boreForFlow(PUMP, m, 1, 0, 0.5 * natural).getAsDouble()).isLessThan(bore);
-  }
-
-  /** Where the narrowest tube looked at does, 0.5 mm, that is the answer. */
-  @Test
-  void theNarrowestBoreIsHalfAMillimetre() {
-    assertThat(Mend.boreForLoss(LINE, 0, 1e-9, 500).getAsDouble()).isEqualTo(5e-4);
-    Line rough = new Line(Liquid.water(20), new PipeSection(2.2, 0.013, 1e-4, 2.5));
-    assertThat(Mend.boreForLoss(rough, 0, 1e-9, 500).getAsDouble())
-        .isCloseTo(2e-3, withPercentage(1e-4));
   }
 }

@@ -27,7 +27,8 @@ final class WholeNetwork {
     this.most = most;
     this.common = common;
     this.towers = towers;
-    this.nu = towers.riser(0).line().liquid().kinematicViscosity();
+    Line line = towers.riser(0).line();
+    this.nu = line.velocity(0, 1e-4) * line.section(0).bore() / line.reynolds(0, 1e-4);
   }
 
   /** Flows, m3/s, 0 for a dry or closed tower. */

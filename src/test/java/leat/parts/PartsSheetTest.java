@@ -166,7 +166,11 @@ class PartsSheetTest {
         new PipeSection(r.num("riser_length_m"), r.num("riser_bore_mm") / 1000, 0, 0);
     double plants = r.num("n_plants") * (r.num("plant_kg") + r.num("pot_medium_wet_kg"));
     WetMass mass =
-        new WetMass(r.num("dry_tower_kg"), plants, rho * film.volume(), rho * riser.volume());
+        new WetMass(
+            r.num("dry_tower_kg"),
+            plants,
+            rho * film.volume(),
+            rho * riser.area() * riser.length());
     same(r, film.massLoading(), "gamma_kg_m_s");
     same(r, film.reynolds(), "film_Re");
     same(r, 1000 * film.thickness(), "film_mm");

@@ -84,7 +84,8 @@ class CropsTest {
       assertThat(s.canShare()).isEqualTo(s.clashes().isEmpty());
       for (Crop crop : crops) {
         if (s.canShare()) {
-          assertThat(crop.likesEc(s.ecMiddleMsCm()) && crop.likesPh(s.phMiddle())).isTrue();
+          assertThat(s.ecMiddleMsCm()).isBetween(crop.ecLowMsCm(), crop.ecHighMsCm());
+          assertThat(s.phMiddle()).isBetween(crop.phLow(), crop.phHigh());
         }
       }
       for (Crop out : s.leaveOut()) {

@@ -79,7 +79,7 @@ class LabelTest {
     assertThat(ElementName.of("NO3-N").element()).isEqualTo(Element.N_NO3);
     assertThat(ElementName.of("NH4-N").element()).isEqualTo(Element.N_NH4);
     for (String name : ElementName.names()) {
-      assertThat(ElementName.of(name).fromElement(ElementName.of(name).toElement(7)))
+      assertThat(ElementName.of(name).toElement(7) / ElementName.of(name).factor())
           .isCloseTo(7, within(1e-12));
     }
   }

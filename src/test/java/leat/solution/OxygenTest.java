@@ -25,10 +25,14 @@ class OxygenTest {
     return Sheet.of("solution-oxygen.csv").having("published_1atm_mg_L").atLeast(7);
   }
 
+  private static Oxygen.Answer atAltitude(double celsius, double metres) {
+    return Oxygen.atPressure(celsius, Oxygen.pressureKpa(metres));
+  }
+
   static Oxygen.Answer answer(Row r) {
     return r.text("pressure_given").equals("true")
         ? Oxygen.atPressure(r.num("temperature_C"), r.num("pressure_kPa"))
-        : Oxygen.atAltitude(r.num("temperature_C"), r.num("altitude_m"));
+        : atAltitude(r.num("temperature_C"), r.num("altitude_m"));
   }
 
   @ParameterizedTest
@@ -82,16 +86,16 @@ class OxygenTest {
   void warmerAndHigherHoldsLess(
       @ForAll @DoubleRange(min = 0, max = 39) double celsius,
       @ForAll @DoubleRange(min = -400, max = 3000) double altitude) {
-    double here = Oxygen.atAltitude(celsius, altitude).saturationMgL();
-    assertThat(Oxygen.atAltitude(celsius + 1, altitude).saturationMgL()).isLessThan(here);
-    assertThat(Oxygen.atAltitude(celsius, altitude + 50).saturationMgL()).isLessThan(here);
+    double here = atAltitude(celsius, altitude).saturationMgL();
+    assertThat(atAltitude(celsius + 1, altitude).saturationMgL()).isLessThan(here);
+    assertThat(atAltitude(celsius, altitude + 50).saturationMgL()).isLessThan(here);
   }
 
   @Test
   void refusesWhatCannotBe() {
-    assertThatThrownBy(() -> Oxygen.atAltitude(-0.1, 0)).isInstanceOf(Impossible.class);
-    assertThatThrownBy(() -> Oxygen.atAltitude(40.1, 0)).isInstanceOf(Impossible.class);
-    assertThatThrownBy(() -> Oxygen.atAltitude(20, 44_400)).isInstanceOf(Impossible.class);
+    assertThatThrownBy(() -> atAltitude(-0.1, 0)).isInstanceOf(Impossible.class);
+    assertThatThrownBy(() -> atAltitude(40.1, 0)).isInstanceOf(Impossible.class);
+    assertThatThrownBy(() -> atAltitude(20, 44_400)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> Oxygen.atPressure(20, 1013)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> Oxygen.atPressure(Double.NaN, 101)).isInstanceOf(Impossible.class);
   }

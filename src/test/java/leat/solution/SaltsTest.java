@@ -61,7 +61,7 @@ public class SaltsTest {
             ? IonConductivityTest.ions(r.text("ions_per_formula"))
             : Ions.NONE;
     for (int i = 0; i < Ion.count(); i++) {
-      assertThat(salt.ionsPerFormula(Ion.at(i)))
+      assertThat(salt.ionsPerGram().of(Ion.at(i)) * salt.molarMass() / 1000)
           .as(r.id() + " " + Ion.at(i))
           .isCloseTo(expected.of(Ion.at(i)), within(1e-12));
     }
@@ -128,7 +128,6 @@ public class SaltsTest {
     assertThat(Formula.of("10H2O").waterMass()).isCloseTo(180.15, within(1e-9));
     assertThat(Formula.of("Ca(NO3)2.4H2O").waterMass()).isCloseTo(72.06, within(1e-9));
     assertThat(Formula.of("KNO3").waterMass()).isZero();
-    assertThat(Formula.of("KNO3").text()).isEqualTo("KNO3");
   }
 
   @ParameterizedTest

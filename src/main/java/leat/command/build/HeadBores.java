@@ -50,11 +50,9 @@ final class HeadBores {
     answer.sentence(row, sentence(best.isPresent()));
     prices.table(answer, bores, PumpBores.TUBE, PumpBores.VELOCITY, LOST, TOTAL, POOREST, STATUS);
     prices.mind(answer);
-    answer.mind("family", family + ": " + Bores.about(family) + ".");
-    working(answer, row);
+    working(answer.mind("family", family + ": " + Bores.about(family) + "."), row);
     input.taken(answer);
-    call.withTaken(answer);
-    next(call, answer, input);
+    next(call, call.withTaken(answer), input);
     return best.isPresent() ? answer : answer.no();
   }
 

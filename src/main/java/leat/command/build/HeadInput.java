@@ -75,20 +75,21 @@ record HeadInput(Line common, double total, Riser riser, int tower, List<String>
     Double celsius = call.quantity("--temperature");
     Liquid water = Liquid.water(celsius == null ? Water.USUAL_CELSIUS : celsius);
     if (!call.has("--k")) {
-      List<Object> fittings = call.values("--fitting");
-      double friction = new Line(water, sections).frictionFactor(sections.length - 1, flow);
-      double k = PipeOf.sumOfK(fittings, sections[sections.length - 1], friction);
-      sections = withFittings(sections, fittings, k, words);
+      sections = withFittings(sections, call.values("--fitting"), water, flow, words);
     } else if (sections.length > 1) {
       words.add("--k holds every loss, those where the bore changes, too");
     }
+    taken(call, words);
+    return new HeadInput(null, 0, new Riser(new Line(water, sections), lift), 0, words);
+  }
+
+  private static void taken(Call call, List<String> words) {
     if (!call.has("--roughness")) {
       words.add("wall 0.0015 mm, smooth tube");
     }
-    if (celsius == null) {
+    if (!call.has("--temperature")) {
       words.add("water 20 C");
     }
-    return new HeadInput(null, 0, new Riser(new Line(water, sections), lift), 0, words);
   }
 
   private static PipeSection[] sections(Call call, List<Object> bores) {
@@ -141,7 +142,13 @@ record HeadInput(Line common, double total, Riser riser, int tower, List<String>
 
   /** Entrance and exit stay where the fittings name none; they and the changes are told. */
   private static PipeSection[] withFittings(
-      PipeSection[] sections, List<Object> fittings, double k, List<String> words) {
+      PipeSection[] sections,
+      List<Object> fittings,
+      Liquid water,
+      double flow,
+      List<String> words) {
+    double friction = new Line(water, sections).frictionFactor(sections.length - 1, flow);
+    double k = PipeOf.sumOfK(fittings, sections[sections.length - 1], friction);
     PipeSection[] all = PipeRun.joined(sections);
     int last = all.length - 1;
     all[last] = all[last].withMoreK(k);

@@ -69,15 +69,13 @@ final class PumpBores {
     Answer answer = new Answer(COLUMNS).asList();
     TubePrices prices = new TubePrices(call.plan());
     fill(answer, rows, prices, present.bore(), way.flows(level).flow(risers[0]));
-    sentence(answer, rows, present.bore());
-    answer.figure("now", answer.row(0), "{present_bore_mm}", "{present_flow_L_min}");
+    say(answer, rows, present.bore());
     prices.table(answer, bores, TUBE, FLOW, POOREST, VELOCITY, GAIN);
     prices.mind(answer);
     minds(answer, family);
     working(answer);
     MeasuredWords.say(answer, way.believed(), "");
-    call.withTaken(answer);
-    next(answer);
+    next(call.withTaken(answer));
     return answer;
   }
 
@@ -122,6 +120,11 @@ final class PumpBores {
         .set(WANTED, PumpCommand.orNull(way.wanted(tower)))
         .set(NOW, now)
         .set(PRESENT_BORE, present);
+  }
+
+  private void say(Answer answer, List<BoreTable.Towers> rows, double present) {
+    sentence(answer, rows, present);
+    answer.figure("now", answer.row(0), "{present_bore_mm}", "{present_flow_L_min}");
   }
 
   private void sentence(Answer answer, List<BoreTable.Towers> rows, double present) {

@@ -215,13 +215,15 @@ public final class PumpCommand extends Command {
         valve(row, valves, t, tower.reaches());
       }
       if (call.hasPlan()) {
-        row.set(TOWER, tower.name())
-            .set(AT, at)
-            .set(LEVEL, call.has("--lift") ? null : Double.valueOf(level));
-        film(row, tower);
+        place(row, tower, at, call.has("--lift") ? null : Double.valueOf(level));
       }
     }
     return towers;
+  }
+
+  private static void place(Row row, TowerAt tower, String at, Double level) {
+    row.set(TOWER, tower.name()).set(AT, at).set(LEVEL, level);
+    film(row, tower);
   }
 
   private static void valve(Row row, Valves valves, int t, boolean reaches) {

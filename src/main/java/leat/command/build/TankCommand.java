@@ -117,15 +117,19 @@ public final class TankCommand extends Command {
       figures(answer, first, section);
     }
     over(answer, section);
+    working(answer, first);
+    chart(call, answer, tank, section);
+    return drawn(call, call.withTaken(answer));
+  }
+
+  private static void working(Answer answer, Row row) {
     answer.working(
-        first,
+        row,
         VOLUME,
         "V = integral of A(z) from the floor to the level, bodies in it taken away",
         "level {level_mm}",
         "inside sizes as drawn; a filled wall bulges 1 to 3 %",
         "solid geometry: prisms, frustums, caps");
-    chart(call, answer, tank, section);
-    return drawn(call, call.withTaken(answer));
   }
 
   private void rows(Call call, Answer answer, Section section, Tank tank) {

@@ -132,12 +132,14 @@ public final class WindCommand extends Command {
               this, "a plan is needed, or bare numbers: --mass, --foot, --gust and --face"));
     }
     Plan plan = call.plan();
-    List<Situation> states = call.has("--state") ? states(call) : null;
-    StandingOf standing =
-        states == null
-            ? StandingOf.of(plan, call.taken())
-            : StandingOf.of(plan, states, call.taken());
+    StandingOf standing = standing(call, plan);
     return new WindAnswer(call, plan, standing, wind(call, plan.section("site"))).answer();
+  }
+
+  private static StandingOf standing(Call call, Plan plan) {
+    return call.has("--state")
+        ? StandingOf.of(plan, states(call), call.taken())
+        : StandingOf.of(plan, call.taken());
   }
 
   /** The first flag of a sum without a plan, or null. */

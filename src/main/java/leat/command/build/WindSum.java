@@ -37,20 +37,13 @@ final class WindSum {
     Faces faces = faces();
     double mass = needed("--mass");
     double foot = needed("--foot");
-    if (!call.has("--gust") && !call.has("--mean")) {
-      throw call.needs("--gust");
-    }
-    wind = WindCommand.wind(call, plan.section("site"));
-    density = WindOf.density(plan.section("site"), call.taken());
-    pressure = wind.pressure(density);
+    air();
     double friction = TubOf.friction(plan.section("tank"), call.taken());
     Standing whole = Standing.onFoot(mass, foot, faces, friction);
     Standing lid = lid(faces, friction);
     GuyLines lines = lines();
     LineLoad load = load(lines, whole, lid);
-    boolean held = lines != null && lines.toGround();
-    boolean lidHolds = lid == null || lines != null || lid.passes(pressure);
-    boolean passes = (held || whole.passes(pressure)) && lidHolds;
+    boolean passes = passes(whole, lid, lines);
     Answer answer = new Answer(columns()).csvColumns(WindColumns.states().length - 1);
     Row row = row(answer.row(), whole, lid, mass).set(WindColumns.PASSES, passes);
     if (lines != null) {
@@ -61,6 +54,21 @@ final class WindSum {
     call.withTaken(answer);
     json(answer, row, lines);
     return passes ? answer : answer.no();
+  }
+
+  private void air() {
+    if (!call.has("--gust") && !call.has("--mean")) {
+      throw call.needs("--gust");
+    }
+    wind = WindCommand.wind(call, plan.section("site"));
+    density = WindOf.density(plan.section("site"), call.taken());
+    pressure = wind.pressure(density);
+  }
+
+  private boolean passes(Standing whole, Standing lid, GuyLines lines) {
+    boolean held = lines != null && lines.toGround();
+    boolean lidHolds = lid == null || lines != null || lid.passes(pressure);
+    return (held || whole.passes(pressure)) && lidHolds;
   }
 
   private double needed(String flag) {

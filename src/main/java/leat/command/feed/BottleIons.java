@@ -26,6 +26,10 @@ final class BottleIons {
 
   private BottleIons() {}
 
+  static Column[] columns() {
+    return new Column[] {SOLID, INDEX, BAND, FALLS_OUT};
+  }
+
   /**
    * Sets the columns in the rows of one bottle, from the first on; a bottle that is not clear gets
    * lines of text.

@@ -67,16 +67,23 @@ public final class CleanCommand extends Command {
     fill(row, one, volume, aim);
     CleanText text =
         new CleanText(answer, row, one, bleach, Units.PERCENT.fromBase(clean.need("strength")));
-    if (!one.reached()) {
-      text.refusal();
-      text.cautions();
-      return call.withTaken(answer).no();
-    }
-    text.sentenceAndFigures(needs != null && volume < needs);
-    call.withTaken(answer);
+    return one.reached()
+        ? told(call, text, needs != null && volume < needs, full != null && volume < full)
+        : refused(call, text);
+  }
+
+  private static Answer refused(Call call, CleanText text) {
+    text.refusal();
     text.cautions();
-    text.volumeMinds(needs != null && volume < needs, full != null && volume < full);
-    return answer;
+    return call.withTaken(text.answer()).no();
+  }
+
+  private static Answer told(Call call, CleanText text, boolean tooLittle, boolean dryWall) {
+    text.sentenceAndFigures(tooLittle);
+    call.withTaken(text.answer());
+    text.cautions();
+    text.volumeMinds(tooLittle, dryWall);
+    return text.answer();
   }
 
   private static void fill(Row row, Clean.Answer one, double volume, double aim) {

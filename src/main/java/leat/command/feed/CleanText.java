@@ -33,6 +33,10 @@ final class CleanText {
                 .set(AGENT, bleach ? "hypochlorite" : "peroxide"));
   }
 
+  Answer answer() {
+    return answer;
+  }
+
   void refusal() {
     answer.sentence(
         row, "The bottle is too weak: it holds {bottle_g_L}, and {strength_mg_L} is wanted.");

@@ -197,12 +197,16 @@ public final class DoseCommand extends Command {
     if (dose.reached()) {
       feed.fill(row, PART, answer.columns(), dose.partMl());
     }
+    rounded(row, rounded, feed);
+    return row;
+  }
+
+  private static void rounded(Row row, DoseRounding rounded, LabelRate feed) {
     if (rounded != null) {
       row.set(POURED, Litres.baseOfMl(rounded.concentrateMl()))
           .set(POURED_PART, feed.alike() ? Litres.baseOfMl(rounded.partMl()[0]) : null)
           .set(POURED_EC, rounded.finalEcMsCm());
     }
-    return row;
   }
 
   private static void thinned(Row row, Thinning thin) {

@@ -53,15 +53,10 @@ public final class DoseSaltsCommand extends Command {
     LiquidFeed liquid = LiquidFeed.of(call, litres);
     Ions water = SaltsOf.water(plan);
     Double step = call.above0("--scale-step");
-    RecipeFit fit = null;
+    RecipeFit fit;
     Recipe recipe;
     if (forward(call)) {
-      List<Weighed> weighed = EcPrediction.weighed(call);
-      if (liquid != null) {
-        weighed.addAll(liquid.weighed());
-      }
-      recipe = Recipe.mix(weighed, litres, water);
-      recipe = step == null ? recipe : recipe.rounded(Units.G.fromBase(step), water);
+      recipe = weighed(call, liquid, litres, water);
       fit = asked.isEmpty() ? null : RecipeFit.judge(asked, recipe, water);
     } else {
       fit = RecipeFit.solve(asked, offered(call), litres, water);
@@ -70,6 +65,17 @@ public final class DoseSaltsCommand extends Command {
     }
     MixEc ec = MixEc.of(recipe, water, plan.section("water").maybe("ec"));
     return new SaltAnswer(call, recipe, fit, ec, volume, liquid).answer();
+  }
+
+  /** What was weighed or poured, by the steps of the scale. */
+  private static Recipe weighed(Call call, LiquidFeed liquid, double litres, Ions water) {
+    List<Weighed> weighed = EcPrediction.weighed(call);
+    if (liquid != null) {
+      weighed.addAll(liquid.weighed());
+    }
+    Recipe recipe = Recipe.mix(weighed, litres, water);
+    Double step = call.above0("--scale-step");
+    return step == null ? recipe : recipe.rounded(Units.G.fromBase(step), water);
   }
 
   /** Whether the sum goes from what is weighed to what it brings. */

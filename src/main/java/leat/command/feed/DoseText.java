@@ -59,13 +59,7 @@ final class DoseText {
 
   void refusal(Thinning thin) {
     if (dose.status() == Dose.Status.CONCENTRATE_TOO_WEAK) {
-      answer.sentence(
-          row,
-          "No dose does it: the feed itself is no stronger than the {target_ec_mS_cm} wanted.");
-      answer.mind(
-          "weak-concentrate",
-          row,
-          "a label rate of {label_rate_mL_L}: is that for one litre, or for ten?");
+      tooWeak();
       return;
     }
     if (thin == null) {
@@ -79,6 +73,19 @@ final class DoseText {
         "No dose does it: the water is at {from_ec_mS_cm} already, above the {target_ec_mS_cm} wanted. To thin it, add {thin_water_L} of water.");
     answer.figure(row, DoseCommand.THIN, "of {water_ec_mS_cm}", "{thin_volume_L} then");
     answer.figure(row, DoseCommand.SWAP, "taken out, and as much water put in its place");
+    topup();
+  }
+
+  private void tooWeak() {
+    answer.sentence(
+        row, "No dose does it: the feed itself is no stronger than the {target_ec_mS_cm} wanted.");
+    answer.mind(
+        "weak-concentrate",
+        row,
+        "a label rate of {label_rate_mL_L}: is that for one litre, or for ten?");
+  }
+
+  private void topup() {
     answer.next(
         call.again("topup", "--rate", "--rate-ec", "--parts", "--scale", "--at")
             + " --volume ... --ec ... --full ...   when there is a full mark: what to drain and fill");
@@ -91,6 +98,17 @@ final class DoseText {
       sentence();
     }
     bottles();
+    figures();
+    if (rounded != null) {
+      marks();
+    }
+    if (!labels.isEmpty() && dose.concentrateMl() > 0) {
+      brings();
+    }
+    working();
+  }
+
+  private void figures() {
     answer.figure(row, DoseCommand.CONCENTRATE, "{dose_mL_L}; the label says {label_rate_mL_L}");
     answer.figure(
         row,
@@ -104,13 +122,6 @@ final class DoseText {
         feed.bottles() > 1
             ? "in all: three quarters of each, then measure"
             : "three quarters, then measure");
-    if (rounded != null) {
-      marks();
-    }
-    if (!labels.isEmpty() && dose.concentrateMl() > 0) {
-      brings();
-    }
-    working();
   }
 
   /** What this dose brings by the labels of the plan's bottles. */
@@ -136,25 +147,23 @@ final class DoseText {
       words.set(TWO, Litres.baseOfMl(ml[1])).set(NAME_TWO, feed.name(1));
     }
     Row all = row.with(words);
-    if (readsAlike()) {
-      answer.sentence(
-          all,
-          "No dose is needed: no meter tells what is in {volume_L} from the {final_ec_mS_cm} wanted.");
-    } else if (ml.length == 1) {
-      answer.sentence(
-          all, "Pour {one_mL} of feed into {volume_L}: {from_ec_mS_cm!} becomes {final_ec_mS_cm}.");
-    } else if (ml.length == 2) {
-      answer.sentence(
-          all,
-          "Pour {one_mL} of {name_one}, stir, then {two_mL} of {name_two}, into {volume_L}: {from_ec_mS_cm!} becomes {final_ec_mS_cm}.");
-    } else if (feed.alike()) {
-      answer.sentence(
-          all,
-          "Pour {one_mL} of each of {bottles} bottles, one after the other, into {volume_L}: {from_ec_mS_cm!} becomes {final_ec_mS_cm}.");
-    } else {
-      answer.sentence(
-          all,
-          "Pour {concentrate_mL} of feed from {bottles} bottles, one after the other, into {volume_L}: {from_ec_mS_cm!} becomes {final_ec_mS_cm}.");
+    answer.sentence(
+        all,
+        readsAlike()
+            ? "No dose is needed: no meter tells what is in {volume_L} from the {final_ec_mS_cm} wanted."
+            : pour(ml.length));
+  }
+
+  private String pour(int bottles) {
+    switch (bottles) {
+      case 1:
+        return "Pour {one_mL} of feed into {volume_L}: {from_ec_mS_cm!} becomes {final_ec_mS_cm}.";
+      case 2:
+        return "Pour {one_mL} of {name_one}, stir, then {two_mL} of {name_two}, into {volume_L}: {from_ec_mS_cm!} becomes {final_ec_mS_cm}.";
+      default:
+        return feed.alike()
+            ? "Pour {one_mL} of each of {bottles} bottles, one after the other, into {volume_L}: {from_ec_mS_cm!} becomes {final_ec_mS_cm}."
+            : "Pour {concentrate_mL} of feed from {bottles} bottles, one after the other, into {volume_L}: {from_ec_mS_cm!} becomes {final_ec_mS_cm}.";
     }
   }
 
@@ -174,16 +183,19 @@ final class DoseText {
     }
   }
 
+  private String makes() {
+    return rounded.ecOffPct() < 0
+        ? "makes {rounded_ec_mS_cm}, {off_pct} % less"
+        : "makes {rounded_ec_mS_cm}, {off_pct} % more";
+  }
+
   private void marks() {
     double[] ml = rounded.partMl();
     Row off =
         Row.aside(OFF, PART_OFF)
             .set(OFF, Math.abs(rounded.ecOffPct()))
             .set(PART_OFF, Math.abs(rounded.worstPartOffPct()));
-    String makes =
-        rounded.ecOffPct() < 0
-            ? "makes {rounded_ec_mS_cm}, {off_pct} % less"
-            : "makes {rounded_ec_mS_cm}, {off_pct} % more";
+    String makes = makes();
     if (feed.alike()) {
       Row one = Row.aside(MARK).set(MARK, Litres.baseOfMl(ml[0]));
       answer.figure(
@@ -231,6 +243,17 @@ final class DoseText {
     if (!dose.inRange()) {
       answer.mind("strong", "so strong, the real EC comes out lower than this sum: measure.");
     }
+    coarse();
+    LabelTable.minds(answer, labels);
+    SmallPours.mind(answer, feed.parts.smallest(dose.concentrateMl()));
+    if (dose.concentrateMl() > 0) {
+      answer.mind("order", "acid, where the water needs it, comes first, then feed; the pH last.");
+      next();
+    }
+    return answer;
+  }
+
+  private void coarse() {
     if (rounded != null && rounded.aPartVanishes()) {
       answer.mind(
           "coarse-step", "one bottle rounds to nothing: this cup is too coarse, take a syringe.");
@@ -240,13 +263,6 @@ final class DoseText {
           Row.aside(PART_OFF).set(PART_OFF, Math.abs(rounded.worstPartOffPct())),
           "by this mark one bottle is off by {part_off_pct} %: take a finer cup or a syringe.");
     }
-    LabelTable.minds(answer, labels);
-    SmallPours.mind(answer, feed.parts.smallest(dose.concentrateMl()));
-    if (dose.concentrateMl() > 0) {
-      answer.mind("order", "acid, where the water needs it, comes first, then feed; the pH last.");
-      next();
-    }
-    return answer;
   }
 
   private void next() {

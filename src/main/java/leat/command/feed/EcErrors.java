@@ -119,16 +119,7 @@ public final class EcErrors {
 
   /** A name that is no salt: those that begin so, or the nearest. */
   public static Problem noSalt(String flag, String typed, List<String> names) {
-    String meant = "";
-    for (int i = 0; i < names.size(); i++) {
-      if (names.get(i).startsWith(typed + "-")) {
-        meant += (meant.isEmpty() ? "\"" : " or \"") + names.get(i) + "\"";
-      }
-    }
-    String near = meant.isEmpty() ? Nearest.of(typed, names) : null;
-    if (near != null) {
-      meant = "\"" + near + "\"";
-    }
+    String meant = meant(typed, names);
     return new Problem(
         "no-salt",
         null,
@@ -139,6 +130,18 @@ public final class EcErrors {
             + (meant.isEmpty()
                 ? "; leat dose salts --list names them, and feed.salts of a plan adds your own"
                 : "; did you mean " + meant + "?"));
+  }
+
+  /** The salts that a name begins, else the nearest; empty for none. */
+  private static String meant(String typed, List<String> names) {
+    String meant = "";
+    for (int i = 0; i < names.size(); i++) {
+      if (names.get(i).startsWith(typed + "-")) {
+        meant += (meant.isEmpty() ? "\"" : " or \"") + names.get(i) + "\"";
+      }
+    }
+    String near = meant.isEmpty() ? Nearest.of(typed, names) : null;
+    return near == null ? meant : "\"" + near + "\"";
   }
 
   /** A salt weighed twice. */

@@ -103,11 +103,7 @@ final class EcPrediction {
     boolean tap = fromPlan || ions.of(Ion.HCO3) > 0 || ions.of(Ion.CO3) > 0;
     boolean complete = true;
     if (weighs) {
-      Double volume = call.above0("--volume");
-      if (volume == null) {
-        throw call.needs("--volume");
-      }
-      Recipe recipe = Recipe.mix(weighed(call), Units.L.fromBase(volume), ions);
+      Recipe recipe = recipe(ions);
       ions = recipe.ions();
       complete = recipe.ionsComplete();
     }
@@ -119,12 +115,25 @@ final class EcPrediction {
     }
     minds(answer, ions, ec, complete);
     call.withTaken(answer);
+    next(answer);
+    return answer;
+  }
+
+  /** The weighed salts in water of these ions. */
+  private Recipe recipe(Ions water) {
+    Double volume = call.above0("--volume");
+    if (volume == null) {
+      throw call.needs("--volume");
+    }
+    return Recipe.mix(weighed(call), Units.L.fromBase(volume), water);
+  }
+
+  private static void next(Answer answer) {
     NextLine.of(
         answer,
         "leat ec READING",
         Row.aside(COOL).set(COOL, COOL_CELSIUS),
         " --at \"{cool_C}\"   to compare with the meter");
-    return answer;
   }
 
   private String water(boolean fromPlan) {
@@ -196,6 +205,10 @@ final class EcPrediction {
     answer.figure("as ppm", row, "{ppm500} (x500)", "{ppm640} (x640)", "{ppm700} (x700)");
     answer.block();
     IonTable.tell(answer, IonTable.of(ions));
+    working(answer, row);
+  }
+
+  private static void working(Answer answer, Row row) {
     answer.working(
         Working.of(
             "EC of the ions",

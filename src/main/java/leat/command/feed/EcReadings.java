@@ -140,6 +140,10 @@ final class EcReadings {
                   ? "ISO 7888:1985 (EN 27888), table of f25"
                   : "common instrument practice; 1.91 % is the coefficient of freshwater meters"));
     }
+    ppm(answer, row, r);
+  }
+
+  private static void ppm(Answer answer, Row row, EcReading r) {
     answer.working(
         Working.number(
             "ppm on the scale of 500",
@@ -191,6 +195,10 @@ final class EcReadings {
           "not-compensated",
           "the plan's meter does not compensate: say the solution's temperature with --at.");
     }
+    ofStrength(answer, readings);
+  }
+
+  private void ofStrength(Answer answer, List<EcReading> readings) {
     boolean strong = false;
     boolean natural = true;
     for (int i = 0; i < readings.size(); i++) {

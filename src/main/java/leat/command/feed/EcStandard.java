@@ -48,27 +48,12 @@ final class EcStandard {
     double celsius = at == null ? EcReading.REFERENCE_CELSIUS : at;
     KclStandard standard = KclStandard.ofLabel(call.quantity("--standard"));
     Compensation by = EcCommand.compensation(call);
-    MeterCheck check =
-        atc == null
-            ? MeterCheck.unknown(shown, standard, celsius, by)
-            : (Boolean) atc
-                ? MeterCheck.compensated(shown, standard, celsius, by)
-                : MeterCheck.raw(shown, standard, celsius, by);
+    MeterCheck check = check(atc, shown, standard, celsius, by);
     boolean known = check.certain() || check.sameEitherWay();
     Answer answer =
         new Answer(LABEL, AT, SHOWN, EXPECTED, SLOPE, ERROR, COMPENSATES, FAULTY, PASTE);
-    Row row =
-        answer
-            .row()
-            .set(LABEL, standard.ec25())
-            .set(AT, celsius)
-            .set(SHOWN, shown)
-            .set(EXPECTED, check.expected())
-            .set(SLOPE, check.slope())
-            .set(ERROR, check.errorPct())
-            .setAny(COMPENSATES, check.certain() ? (Object) check.compensates() : null)
-            .set(FAULTY, check.faulty())
-            .set(PASTE, check.faulty() ? null : lines(call, meter, check));
+    Row row = answer.row().set(LABEL, standard.ec25()).set(AT, celsius).set(SHOWN, shown);
+    fill(row, check, check.faulty() ? null : lines(call, meter, check));
     text(answer, row, check, standard);
     if (at == null) {
       answer.taken(EcCommand.reference(), "the beaker at {reference_C}");
@@ -76,12 +61,35 @@ final class EcStandard {
     EcCommand.taken(answer, by, call.us());
     call.withTaken(answer);
     minds(answer, check, known, at, call.us());
+    next(call, answer, meter, check);
+    return answer;
+  }
+
+  private static MeterCheck check(
+      Object compensates, double shown, KclStandard standard, double celsius, Compensation by) {
+    if (compensates == null) {
+      return MeterCheck.unknown(shown, standard, celsius, by);
+    }
+    return (Boolean) compensates
+        ? MeterCheck.compensated(shown, standard, celsius, by)
+        : MeterCheck.raw(shown, standard, celsius, by);
+  }
+
+  private static void fill(Row row, MeterCheck check, String lines) {
+    row.set(EXPECTED, check.expected())
+        .set(SLOPE, check.slope())
+        .set(ERROR, check.errorPct())
+        .setAny(COMPENSATES, check.certain() ? (Object) check.compensates() : null)
+        .set(FAULTY, check.faulty())
+        .set(PASTE, lines);
+  }
+
+  private static void next(Call call, Answer answer, Section meter, MeterCheck check) {
     if (check.faulty()) {
       answer.next("clean the probe, take fresh standard, and check again; then replace it");
     } else {
       call.intoPlan(answer, keys(call, meter, check));
     }
-    return answer;
   }
 
   private static String[] keys(Call call, Section meter, MeterCheck check) {
@@ -128,6 +136,10 @@ final class EcStandard {
       answer.figure(row, EXPECTED, "without compensation");
     }
     answer.figure(row, SHOWN, new Phrase[0]);
+    working(answer, row, check);
+  }
+
+  private static void working(Answer answer, Row row, MeterCheck check) {
     answer.working(
         Working.number(
             "factor for the meter's readings",
@@ -174,6 +186,16 @@ final class EcStandard {
           "which-meter",
           "whether this meter compensates is a guess: --compensates true or false says it.");
     }
+    beaker(answer, at, us);
+    if (!check.standard().isTabulated()) {
+      answer.mind(
+          "odd-standard",
+          EcCommand.reference(),
+          "no table holds this standard: its course with temperature is good to 1 %. Check at {reference_C}.");
+    }
+  }
+
+  private static void beaker(Answer answer, Double at, boolean us) {
     if (at == null) {
       answer.mind(
           "beaker-temperature",
@@ -181,12 +203,6 @@ final class EcStandard {
           us
               ? "without a thermometer in the beaker the check is good to a few per cent; a meter without compensation is off {degree_pct} % per degree Fahrenheit."
               : "without a thermometer in the beaker the check is good to a few per cent; a meter without compensation is off {degree_pct} % per degree Celsius.");
-    }
-    if (!check.standard().isTabulated()) {
-      answer.mind(
-          "odd-standard",
-          EcCommand.reference(),
-          "no table holds this standard: its course with temperature is good to 1 %. Check at {reference_C}.");
     }
   }
 }

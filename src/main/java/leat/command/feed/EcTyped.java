@@ -155,25 +155,12 @@ final class EcTyped {
 
   /** Says what was done to the meter's readings. */
   void taken(Answer answer, String... readings) {
-    Row row = Row.aside(SLOPE, SCALE_WORD, CELSIUS);
     boolean read = false;
-    boolean ppm = false;
     for (int i = 0; i < readings.length; i++) {
       read |= call.has(readings[i]);
     }
-    String[] all = {"--ec", "--from", "--target", "--to", "--water-ec"};
-    Flag[] flags = call.command.flags();
-    for (int i = 0; i < flags.length; i++) {
-      for (int k = 0; k < all.length; k++) {
-        boolean one = flags[i].name().equals(all[k]) && call.has(all[k]);
-        if (one) {
-          // also one that this answer does not need: ppm without a scale is refused
-          of(all[k]);
-          ppm |= text.isPpm(call.text(all[k]));
-        }
-      }
-    }
-    if (ppm && !call.has("--scale")) {
+    Row row = Row.aside(SLOPE, SCALE_WORD, CELSIUS);
+    if (anyPpm() && !call.has("--scale")) {
       row.set(SCALE_WORD, text.scale.factor());
       answer.taken(row, "ppm on the meter's scale of {scale}");
     }
@@ -187,6 +174,25 @@ final class EcTyped {
       row.set(CELSIUS, at);
       answer.taken(row, "the meter's reading corrected for {at_C}");
     }
+  }
+
+  /**
+   * Whether an EC was typed as ppm. Those that this answer does not need are read as well: ppm
+   * without a scale is refused.
+   */
+  private boolean anyPpm() {
+    String[] all = {"--ec", "--from", "--target", "--to", "--water-ec"};
+    Flag[] flags = call.command.flags();
+    boolean ppm = false;
+    for (int i = 0; i < flags.length; i++) {
+      for (int k = 0; k < all.length; k++) {
+        if (flags[i].name().equals(all[k]) && call.has(all[k])) {
+          of(all[k]);
+          ppm |= text.isPpm(call.text(all[k]));
+        }
+      }
+    }
+    return ppm;
   }
 
   /** Doubts about the meter, from what the plan says of it. */

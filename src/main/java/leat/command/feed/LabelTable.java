@@ -6,7 +6,6 @@ import leat.answer.Column;
 import leat.answer.Row;
 import leat.answer.Show;
 import leat.solution.Element;
-import leat.solution.ElementName;
 import leat.solution.Elements;
 import leat.solution.recipes.LabelledBottle;
 
@@ -53,12 +52,10 @@ final class LabelTable {
     return columns;
   }
 
-  /** Fills those columns with what one bottle brings alone; empty where its label is silent. */
-  static void fill(Row row, Column[] columns, Answer table, LabelledBottle bottle) {
-    Elements brought = LabelledBottle.together(List.of(bottle));
+  /** Fills those columns. */
+  static void fill(Row row, Column[] columns, Answer table) {
     for (int i = 0; i < columns.length; i++) {
-      Element element = ElementName.of((String) table.row(i).get(ELEMENT)).element();
-      row.set(columns[i], brought.knows(element) ? (Double) brought.of(element) : null);
+      row.set(columns[i], (Double) table.row(i).get(BROUGHT));
     }
   }
 

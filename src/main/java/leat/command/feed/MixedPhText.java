@@ -27,25 +27,30 @@ final class MixedPhText {
     Section water = call.plan().section("water");
     Section target = call.plan().section("target");
     Double typed = call.quantity("--ph");
-    boolean known =
-        water.has("alkalinity") && water.has("ph") && (typed != null || target.has("ph"));
-    if (!known || keptL == null || waterL == null || waterL == 0) {
+    boolean poured = keptL != null && waterL != null && waterL != 0;
+    if (!poured || !water.has("alkalinity") || !water.has("ph")) {
+      return null;
+    }
+    if (typed == null && !target.has("ph")) {
       return null;
     }
     double tank = typed == null ? target.need("ph") : typed;
     if (typed == null && keptL > 0) {
       call.taken().note("the tank at its target pH");
     }
+    return new MixedPhText(
+        mix(water, keptL, tank, waterL), target.has("ph") ? target.need("ph") : tank);
+  }
+
+  private static MixedWater mix(Section water, double keptL, double tank, double waterL) {
     Double celsius = water.maybe("temperature");
-    MixedWater mix =
-        MixedWater.of(
-            keptL,
-            tank,
-            waterL,
-            water.need("alkalinity"),
-            water.need("ph"),
-            celsius == null ? Carbonate.USUAL_CELSIUS : celsius);
-    return new MixedPhText(mix, target.has("ph") ? target.need("ph") : tank);
+    return MixedWater.of(
+        keptL,
+        tank,
+        waterL,
+        water.need("alkalinity"),
+        water.need("ph"),
+        celsius == null ? Carbonate.USUAL_CELSIUS : celsius);
   }
 
   /** Columns with those of the pH behind them. */

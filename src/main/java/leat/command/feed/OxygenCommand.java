@@ -68,6 +68,13 @@ public final class OxygenCommand extends Command {
       worst = worst == null || one.celsius() > worst.celsius() ? one : worst;
       fill(answer.row(), one);
     }
+    say(answer, worst);
+    minds(answer, worst);
+    next(call, answer, worst);
+    return call.withTaken(answer);
+  }
+
+  private static void say(Answer answer, Oxygen.Answer worst) {
     if (answer.size() == 1) {
       one(answer, worst);
     } else {
@@ -75,9 +82,6 @@ public final class OxygenCommand extends Command {
           answer.row(0), "Under {pressure_kPa} of air, water can hold this much oxygen.");
       answer.table(AT, SATURATION, NEED, SHARE, FOUR);
     }
-    minds(answer, worst);
-    next(call, answer, worst);
-    return call.withTaken(answer);
   }
 
   private static List<Object> temperatures(Call call) {
@@ -137,19 +141,18 @@ public final class OxygenCommand extends Command {
         .set(ENOUGH, Oxygen.celsiusEnough(one.pressureKpa()));
   }
 
+  private static String sentence(Oxygen.Answer one) {
+    if (one.offPct() == 0) {
+      return "At {at_C} water can hold {saturation_mg_L} of oxygen.";
+    }
+    return one.lessThanAt18()
+        ? "At {at_C} water can hold {saturation_mg_L} of oxygen, {off_pct} % less than at {compared_C}."
+        : "At {at_C} water can hold {saturation_mg_L} of oxygen, {off_pct} % more than at {compared_C}.";
+  }
+
   private static void one(Answer answer, Oxygen.Answer one) {
     Row row = answer.row(0).with(words(one));
-    if (one.offPct() == 0) {
-      answer.sentence(row, "At {at_C} water can hold {saturation_mg_L} of oxygen.");
-    } else if (one.lessThanAt18()) {
-      answer.sentence(
-          row,
-          "At {at_C} water can hold {saturation_mg_L} of oxygen, {off_pct} % less than at {compared_C}.");
-    } else {
-      answer.sentence(
-          row,
-          "At {at_C} water can hold {saturation_mg_L} of oxygen, {off_pct} % more than at {compared_C}.");
-    }
+    answer.sentence(row, sentence(one));
     if (one.thinAir()) {
       answer.figure(row, SATURATION, "at sea level {sea_level_mg_L}");
     } else {
@@ -158,6 +161,10 @@ public final class OxygenCommand extends Command {
     answer.figure(row, NEED, "in water of {at_C}; they use more as it warms");
     answer.figure("under 4 mg/L", row, "roots suffer", "that is {four_mg_L_pct} % of saturation");
     answer.figure(row, PRESSURE, new Phrase[0]);
+    workings(answer, row, one);
+  }
+
+  private static void workings(Answer answer, Row row, Oxygen.Answer one) {
     answer.working(
         Working.of(
             "oxygen at saturation",

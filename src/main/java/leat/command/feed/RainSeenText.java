@@ -54,11 +54,7 @@ final class RainSeenText {
     if (before == null) {
       return null;
     }
-    Section season = call.plan().section("season");
-    Double uptake = season.maybe("uptake");
-    if (uptake == null) {
-      call.taken().note("plants take up salt at 0.75 of the target EC");
-    }
+    double uptake = uptake(call, targetMsCm);
     Double rain = call.plan().section("rain").maybe("ec");
     return new RainSeenText(
         call,
@@ -67,9 +63,18 @@ final class RainSeenText {
             call.from0("--was-ec"),
             nowL,
             nowMsCm,
-            uptake == null ? TankPlan.usualUptake(targetMsCm) : uptake,
+            uptake,
             targetMsCm,
             rain == null ? Topup.RAIN_EC_MS_CM : rain));
+  }
+
+  private static double uptake(Call call, double targetMsCm) {
+    Section season = call.plan().section("season");
+    Double uptake = season.maybe("uptake");
+    if (uptake == null) {
+      call.taken().note("plants take up salt at 0.75 of the target EC");
+    }
+    return uptake == null ? TankPlan.usualUptake(targetMsCm) : uptake;
   }
 
   /** Columns with those of the rain behind them. */
@@ -91,10 +96,7 @@ final class RainSeenText {
           "the level rose and the EC hardly fell: rain does not do that. Was feed poured in, or is one of the readings wrong?");
       return;
     }
-    row.set(RAIN, Litres.base(seen.rainL()))
-        .set(LOW, Litres.base(seen.lowL()))
-        .set(HIGH, Litres.base(seen.highL()))
-        .set(DRUNK, Litres.base(seen.drunkL()));
+    fill(row);
     if (!seen.shows()) {
       answer.figure(RAIN.label(), row, "none that shows", "drunk since then: {drunk_since_L}");
       return;
@@ -104,6 +106,17 @@ final class RainSeenText {
     answer.mind(
         "rain-seen",
         "the rain is told by what it thinned, and is as sure as what plants take up. A gauge is surer: --rainfall with tank.rain_area.");
+    working(answer, row);
+  }
+
+  private void fill(Row row) {
+    row.set(RAIN, Litres.base(seen.rainL()))
+        .set(LOW, Litres.base(seen.lowL()))
+        .set(HIGH, Litres.base(seen.highL()))
+        .set(DRUNK, Litres.base(seen.drunkL()));
+  }
+
+  private void working(Answer answer, Row row) {
     answer.working(
         row.with(
             Row.aside(BEFORE, BEFORE_EC)

@@ -37,14 +37,7 @@ final class SaltAnswer {
     Answer answer = rows.wide(liquid);
     Answer figures = rows.figures(plan, volume, liquid == null || liquid.weighs());
     Answer elements = rows.elements();
-    answer
-        .jsonObject(figures)
-        .array("salts", rows.salts(liquid))
-        .array("elements", elements)
-        .array("ions", IonTable.of(recipe.ions()));
-    if (liquid != null) {
-      answer.array("label", liquid.brings());
-    }
+    arrays(answer.jsonObject(figures), rows, elements);
     Double within = call.from0("--within");
     boolean over = within != null && fit != null && !fit.isWithin(Units.PERCENT.fromBase(within));
     SaltText text = new SaltText(recipe, fit, ec, liquid, figures.row(0));
@@ -59,6 +52,16 @@ final class SaltAnswer {
     next(answer);
     workings(answer);
     return over || fit != null && !fit.missing().isEmpty() ? answer.no() : answer;
+  }
+
+  private void arrays(Answer answer, SaltRows rows, Answer elements) {
+    answer
+        .array("salts", rows.salts(liquid))
+        .array("elements", elements)
+        .array("ions", IonTable.of(recipe.ions()));
+    if (liquid != null) {
+      answer.array("label", liquid.brings());
+    }
   }
 
   private String water() {
@@ -92,16 +95,20 @@ final class SaltAnswer {
           "weights of IUPAC 2021");
     }
     if (fit != null) {
-      Row row = Row.aside(SaltText.COUNT).set(SaltText.COUNT, fit.elements().size());
-      answer.working(
-          Working.number(
-              "sum of squared misses",
-              "minimise sum ((got - asked)/asked)^2 over grams >= 0",
-              Answer.filled(row, "{count} asked"),
-              fit.exact() ? 0 : fit.sumSqRelMiss(),
-              4,
-              "any",
-              "non-negative least squares, Lawson and Hanson 1974; weights of IUPAC 2021"));
+      misses(answer);
     }
+  }
+
+  private void misses(Answer answer) {
+    Row row = Row.aside(SaltText.COUNT).set(SaltText.COUNT, fit.elements().size());
+    answer.working(
+        Working.number(
+            "sum of squared misses",
+            "minimise sum ((got - asked)/asked)^2 over grams >= 0",
+            Answer.filled(row, "{count} asked"),
+            fit.exact() ? 0 : fit.sumSqRelMiss(),
+            4,
+            "any",
+            "non-negative least squares, Lawson and Hanson 1974; weights of IUPAC 2021"));
   }
 }

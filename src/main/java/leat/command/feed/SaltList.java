@@ -29,14 +29,24 @@ final class SaltList {
   private SaltList() {}
 
   static Answer answer(Call call) {
-    Column[] columns = new Column[8 + Element.count()];
-    Column[] first = {SALT, FORMULA, ELEMENTS, MOLAR, AT_0, AT_10, AT_20, NOTE};
-    System.arraycopy(first, 0, columns, 0, first.length);
-    for (int i = 0; i < Element.count(); i++) {
-      String label = Element.at(i).label();
-      columns[8 + i] = Column.of(label.replace('-', '_') + "_pct", label, Show.PERCENT);
-    }
+    Column[] columns = columns();
     Answer answer = new Answer(columns).asList();
+    List<Salt> salts = all(call);
+    for (int i = 0; i < salts.size(); i++) {
+      row(answer, columns, salts.get(i));
+    }
+    answer.sentence(
+        Row.aside(SaltText.COUNT).set(SaltText.COUNT, salts.size()),
+        "{count} salts that can be weighed; own ones go into feed.salts of a plan.");
+    answer.table(SALT, FORMULA, ELEMENTS, AT_0, AT_10, AT_20);
+    answer.mind(
+        "label-wins",
+        "chelates and trade products vary: the label of the bag wins. Solubility is of the salt as sold, in water added.");
+    return call.withTaken(answer);
+  }
+
+  /** The plan's own salts, then those of the table. */
+  private static List<Salt> all(Call call) {
     List<Salt> salts = new ArrayList<>(SaltsOf.own(call.plan()));
     int own = salts.size();
     String[] table = Salts.names();
@@ -49,17 +59,18 @@ final class SaltList {
         salts.add(Salts.of(table[i]));
       }
     }
-    for (int i = 0; i < salts.size(); i++) {
-      row(answer, columns, salts.get(i));
+    return salts;
+  }
+
+  private static Column[] columns() {
+    Column[] columns = new Column[8 + Element.count()];
+    Column[] first = {SALT, FORMULA, ELEMENTS, MOLAR, AT_0, AT_10, AT_20, NOTE};
+    System.arraycopy(first, 0, columns, 0, first.length);
+    for (int i = 0; i < Element.count(); i++) {
+      String label = Element.at(i).label();
+      columns[8 + i] = Column.of(label.replace('-', '_') + "_pct", label, Show.PERCENT);
     }
-    answer.sentence(
-        Row.aside(SaltText.COUNT).set(SaltText.COUNT, salts.size()),
-        "{count} salts that can be weighed; own ones go into feed.salts of a plan.");
-    answer.table(SALT, FORMULA, ELEMENTS, AT_0, AT_10, AT_20);
-    answer.mind(
-        "label-wins",
-        "chelates and trade products vary: the label of the bag wins. Solubility is of the salt as sold, in water added.");
-    return call.withTaken(answer);
+    return columns;
   }
 
   private static void row(Answer answer, Column[] columns, Salt salt) {

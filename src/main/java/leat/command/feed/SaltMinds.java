@@ -28,6 +28,16 @@ final class SaltMinds {
           "too-little",
           "under 0.1 g no home scale weighs: dissolve a hundred times as much in a hundred times the water, and pour what one dose needs.");
     }
+    apart(answer, recipe, liquid);
+    charges(answer, recipe);
+    if (!recipe.ionsComplete()) {
+      answer.mind(
+          "hidden-ions",
+          "one product does not say what form its nitrogen has: EC and charge come out too low.");
+    }
+  }
+
+  private static void apart(Answer answer, Recipe recipe, LiquidFeed liquid) {
     if (liquid != null && liquid.bottles().size() > 1) {
       answer.mind(
           "parts-apart",
@@ -36,12 +46,6 @@ final class SaltMinds {
       answer.mind(
           "calcium-apart",
           "dissolve the calcium salt apart and pour it in last: strong, it falls out with sulfate and phosphate.");
-    }
-    charges(answer, recipe);
-    if (!recipe.ionsComplete()) {
-      answer.mind(
-          "hidden-ions",
-          "one product does not say what form its nitrogen has: EC and charge come out too low.");
     }
   }
 

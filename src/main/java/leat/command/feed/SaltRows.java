@@ -42,6 +42,12 @@ final class SaltRows {
   static final Column UNIQUE = Column.plain("unique", "the only answer");
   static final Column WORST = Column.number("worst_miss_pct", "worst miss", 2);
 
+  private static final Column[] FIGURES = {
+    VOLUME, TOTAL, EC, EC_LOW, EC_HIGH,
+    CATIONS, ANIONS, BALANCE, BALANCE_PCT, COST,
+    CURRENCY, EXACT, UNIQUE, WORST, WATER_EC,
+  };
+
   private final Recipe recipe;
   private final RecipeFit fit;
   private final MixEc ec;
@@ -74,28 +80,15 @@ final class SaltRows {
 
   /** The rows of CSV: a salt each, with the EC and what became of every asked element beside it. */
   Answer wide(LiquidFeed liquid) {
-    int before = liquid == null ? 0 : 1;
     int asked = fit == null ? 0 : fit.elements().size();
-    Column[] columns = new Column[3 + before + 3 * asked];
-    columns[0] = SALT;
-    columns[1] = GRAMS;
-    columns[2] = EC;
-    if (liquid != null) {
-      columns[3] = LiquidFeed.POURED;
-    }
-    for (int i = 0; i < asked; i++) {
-      String name = fit.elements().get(i).element().label().replace('-', '_');
-      int at = 3 + before + 3 * i;
-      columns[at] = Column.of(name + "_asked_mg_L", name + " asked", Show.MG_L);
-      columns[at + 1] = Column.of(name + "_got_mg_L", name + " got", Show.MG_L);
-      columns[at + 2] = Column.of(name + "_missed_mg_L", name + " missed by", Show.MG_L);
-    }
+    Column[] columns = columns(asked, liquid == null ? 3 : 4);
+    int first = columns.length - 3 * asked;
     Answer answer = new Answer(columns);
     for (int s = 0; s < recipe.salts().size(); s++) {
       Row row = answer.row().set(EC, ec == null ? null : (Double) ec.ec25());
       fill(row, s, liquid);
       for (int i = 0; i < asked; i++) {
-        int at = 3 + before + 3 * i;
+        int at = first + 3 * i;
         Missed one = fit.elements().get(i);
         row.set(columns[at], one.asked())
             .set(columns[at + 1], one.got())
@@ -105,44 +98,52 @@ final class SaltRows {
     return answer;
   }
 
+  /** The first three or four, then three for each element asked. */
+  private Column[] columns(int asked, int first) {
+    Column[] columns = new Column[first + 3 * asked];
+    columns[0] = SALT;
+    columns[1] = GRAMS;
+    columns[2] = EC;
+    if (first > 3) {
+      columns[3] = LiquidFeed.POURED;
+    }
+    for (int i = 0; i < asked; i++) {
+      String name = fit.elements().get(i).element().label().replace('-', '_');
+      int at = first + 3 * i;
+      columns[at] = Column.of(name + "_asked_mg_L", name + " asked", Show.MG_L);
+      columns[at + 1] = Column.of(name + "_got_mg_L", name + " got", Show.MG_L);
+      columns[at + 2] = Column.of(name + "_missed_mg_L", name + " missed by", Show.MG_L);
+    }
+    return columns;
+  }
+
   Answer figures(Plan plan, double volume, boolean weighs) {
-    Answer figures =
-        new Answer(
-            VOLUME,
-            TOTAL,
-            EC,
-            EC_LOW,
-            EC_HIGH,
-            CATIONS,
-            ANIONS,
-            BALANCE,
-            BALANCE_PCT,
-            COST,
-            CURRENCY,
-            EXACT,
-            UNIQUE,
-            WORST,
-            WATER_EC);
+    Answer figures = new Answer(FIGURES);
     boolean priced = recipe.cost() > 0;
     Row row =
         figures
             .row()
             .set(VOLUME, volume)
             .set(TOTAL, weighs ? Litres.baseOfG(recipe.totalGrams()) : null)
-            .set(CATIONS, recipe.ions().cations())
-            .set(ANIONS, recipe.ions().anions())
-            .set(BALANCE, recipe.ions().balance())
-            .set(BALANCE_PCT, recipe.ions().balancePct())
             .set(COST, priced ? (Double) recipe.cost() : null)
             .set(CURRENCY, priced ? plan.root().text("currency") : null)
             .setAny(EXACT, fit == null ? null : (Object) fit.exact())
             .setAny(UNIQUE, fit == null ? null : (Object) fit.unique())
             .set(WORST, fit == null ? null : (Double) fit.worstMissPct());
+    charges(row);
+    return figures;
+  }
+
+  /** Charges of the ions and the EC that they make. */
+  private void charges(Row row) {
+    row.set(CATIONS, recipe.ions().cations())
+        .set(ANIONS, recipe.ions().anions())
+        .set(BALANCE, recipe.ions().balance())
+        .set(BALANCE_PCT, recipe.ions().balancePct());
     if (ec != null) {
       row.set(EC, ec.ec25()).set(EC_LOW, ec.low()).set(EC_HIGH, ec.high());
       row.set(WATER_EC, ec.waterEc());
     }
-    return figures;
   }
 
   Answer elements() {
@@ -160,6 +161,12 @@ final class SaltRows {
           .set(MISSED_PCT, one.hasPct() ? (Double) one.missedPct() : null)
           .set(FROM_WATER, one.fromWater());
     }
+    others(elements, done);
+    return elements;
+  }
+
+  /** Elements that nobody asked, where there are any. */
+  private void others(Answer elements, boolean[] done) {
     for (int i = 0; i < done.length; i++) {
       Element element = Element.at(i);
       double got = recipe.total().orElse(element, 0);
@@ -171,6 +178,5 @@ final class SaltRows {
             .set(FROM_WATER, recipe.fromWater().orElse(element, 0));
       }
     }
-    return elements;
   }
 }

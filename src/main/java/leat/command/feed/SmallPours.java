@@ -24,21 +24,17 @@ final class SmallPours {
     }
     SmallPour small = SmallPour.of(ml);
     Row row = row(small);
-    if (small.drops() == 0) {
-      answer.mind(
-          "a-drop",
-          row,
-          "that is less than half a drop: leave it, or fill 1 part of the bottle up to {parts} parts with water and pour {thinned_mL} of that.");
-    } else if (small.drops() == 1) {
-      answer.mind(
-          "a-drop",
-          row,
-          "so little is about 1 drop; better fill 1 part of the bottle up to {parts} parts with water and pour {thinned_mL} of that.");
-    } else {
-      answer.mind(
-          "a-drop",
-          row,
-          "so little is about {drops} drops, or fill 1 part of the bottle up to {parts} parts with water and pour {thinned_mL} of that.");
+    answer.mind("a-drop", row, ofDrops(small.drops()));
+  }
+
+  private static String ofDrops(int drops) {
+    switch (drops) {
+      case 0:
+        return "that is less than half a drop: leave it, or fill 1 part of the bottle up to {parts} parts with water and pour {thinned_mL} of that.";
+      case 1:
+        return "so little is about 1 drop; better fill 1 part of the bottle up to {parts} parts with water and pour {thinned_mL} of that.";
+      default:
+        return "so little is about {drops} drops, or fill 1 part of the bottle up to {parts} parts with water and pour {thinned_mL} of that.";
     }
   }
 

@@ -62,9 +62,7 @@ final class StockBought {
       least = makes < least ? makes : least;
       Row row = new StockRows(answer, rate, makes, season).row(ConcentrateOf.name(feed, i));
       row.set(StockRows.EC, ec);
-      if (elements.length > 0) {
-        LabelTable.fill(row, elements, brought, bottles.get(i));
-      }
+      LabelTable.fill(row, elements, brought);
       tell(answer, row);
     }
     Row least0 =
@@ -87,6 +85,13 @@ final class StockBought {
           "the rate is for a litre of finished solution",
           "definition");
     }
+    ec(answer);
+    if (brought.size() > 0) {
+      LabelTable.working(answer, brought, bottles);
+    }
+  }
+
+  private void ec(Answer answer) {
     Row first = answer.row(0).with(water());
     answer.working(
         first,
@@ -95,9 +100,6 @@ final class StockBought {
         "{water_ec_mS_cm} and {rate_ec_mS_cm}",
         EcRange.words(),
         "EC taken to mix by volume");
-    if (brought.size() > 0) {
-      LabelTable.working(answer, brought, bottles);
-    }
   }
 
   private Row water() {

@@ -48,10 +48,7 @@ public final class StockCommand extends Command {
     List<Stock.Weighed> salts = salts(call);
     Double season = season(call, plan);
     if (salts.isEmpty()) {
-      if (!call.hasPlan() || plan.section("feed").sections("parts").isEmpty()) {
-        throw call.needs("--weigh");
-      }
-      return new StockBought(call, season).answer();
+      return bought(call, season);
     }
     if (!stock.has("bottle") && !call.hasPlan()) {
       throw call.needs("--bottle");
@@ -65,6 +62,13 @@ public final class StockCommand extends Command {
       salts = StockBottles.scaled(salts, Litres.of(forTower), makes);
     }
     return new StockJudged(call, salts, bottle, coldest, makes, season).answer();
+  }
+
+  private static Answer bought(Call call, Double season) {
+    if (!call.hasPlan() || call.plan().section("feed").sections("parts").isEmpty()) {
+      throw call.needs("--weigh");
+    }
+    return new StockBought(call, season).answer();
   }
 
   private static List<Stock.Weighed> salts(Call call) {
@@ -128,9 +132,11 @@ public final class StockCommand extends Command {
       return Litres.of(asked);
     }
     Double forecast = asksSeason(plan) ? StockSeason.litres(plan, call.taken()) : null;
-    if (forecast != null) {
-      return forecast;
-    }
+    return forecast == null ? firstFillAndChanges(call, plan) : forecast;
+  }
+
+  /** What a season takes at most, by its dates; null when the plan does not say enough. */
+  private static Double firstFillAndChanges(Call call, Plan plan) {
     Section season = plan.section("season");
     Section tank = plan.section("tank");
     if (!season.has("from")

@@ -77,12 +77,7 @@ final class StockJudged {
   }
 
   Answer answer() {
-    for (int b = 1; b <= (two ? 2 : 1); b++) {
-      List<Stock.Weighed> there = two ? StockBottles.of(salts, b) : salts;
-      if (!there.isEmpty()) {
-        bottle(there, NAMES[b]);
-      }
-    }
+    bottles();
     List<Stock.Weighed> neither = two ? StockBottles.of(salts, 0) : List.of();
     intoTheTank(neither);
     doubted |= mix.verdict() == Stock.Verdict.DOUBTFUL;
@@ -91,6 +86,21 @@ final class StockJudged {
     Row row = answer.row(0);
     sentence(row.with(words()));
     tank(row);
+    workings(row);
+    if (!call.plan().section("feed").section("stock").has("coldest")) {
+      answer.taken(words(), "coldest night {coldest_C}");
+    }
+    if (call.wantsChart()) {
+      answer.chart(StockChart.of(answer));
+    }
+    call.withTaken(answer);
+    minds(neither);
+    answer.safety("children", "keep salts and bottles dark, cool and locked away from children.");
+    answer.next(row, "label each bottle with the date and its rate, {rate_mL_L}");
+    return no ? answer.no() : answer;
+  }
+
+  private void workings(Row row) {
     answer.working(
         row,
         StockRows.SHARE,
@@ -105,17 +115,15 @@ final class StockJudged {
         "{worst_solid}; the index is known to {index_band}",
         "strong mixed solutions in the cold; beyond the model's range the band grows",
         "ion interaction model of Pitzer 1973, Harvie, Moller and Weare 1984");
-    if (!call.plan().section("feed").section("stock").has("coldest")) {
-      answer.taken(words(), "coldest night {coldest_C}");
+  }
+
+  private void bottles() {
+    for (int b = 1; b <= (two ? 2 : 1); b++) {
+      List<Stock.Weighed> there = two ? StockBottles.of(salts, b) : salts;
+      if (!there.isEmpty()) {
+        bottle(there, NAMES[b]);
+      }
     }
-    if (call.wantsChart()) {
-      answer.chart(StockChart.of(answer));
-    }
-    call.withTaken(answer);
-    minds(neither);
-    answer.safety("children", "keep salts and bottles dark, cool and locked away from children.");
-    answer.next(row, "label each bottle with the date and its rate, {rate_mL_L}");
-    return no ? answer.no() : answer;
   }
 
   private void bottle(List<Stock.Weighed> there, String name) {
@@ -125,20 +133,24 @@ final class StockJudged {
     no |= one.verdict().no;
     int first = answer.size();
     for (int i = 0; i < one.shares().shares().size(); i++) {
-      Stock.Share share = one.shares().shares().get(i);
-      Row row = salt(name, share.salt().name(), share.grams(), one.verdict().word);
-      row.set(StockRows.SHARE, share.share());
-      answer.figure(
-          i == 0 ? name + ": " + one.verdict().word : "",
-          row,
-          "{salt}",
-          "{grams}",
-          share.share() == null
-              ? "solubility not known"
-              : "{share_of_solubility_pct} of what the cold can hold");
+      String label = i == 0 ? name + ": " + one.verdict().word : "";
+      share(label, name, one.verdict().word, one.shares().shares().get(i));
     }
     BottleIons.tell(answer, first, one.ions());
     bottleMinds(answer.row(first), one);
+  }
+
+  private void share(String label, String name, String verdict, Stock.Share share) {
+    Row row = salt(name, share.salt().name(), share.grams(), verdict);
+    row.set(StockRows.SHARE, share.share());
+    answer.figure(
+        label,
+        row,
+        "{salt}",
+        "{grams}",
+        share.share() == null
+            ? "solubility not known"
+            : "{share_of_solubility_pct} of what the cold can hold");
   }
 
   private Row salt(String name, String salt, double grams, String verdict) {
@@ -185,27 +197,20 @@ final class StockJudged {
     }
   }
 
-  private void tank(Row row) {
+  private String indices() {
     boolean gypsum = mix.index().gypsum() != null;
     boolean brushite = mix.index().brushite() != null;
     if (gypsum && brushite) {
-      answer.figure(
-          "in the tank",
-          row,
-          "{mix_verdict}",
-          "gypsum index {mix_si_gypsum}, calcium phosphate {mix_si_brushite}; settles out over 0");
-    } else if (gypsum) {
-      answer.figure(
-          "in the tank", row, "{mix_verdict}", "gypsum index {mix_si_gypsum}; settles out over 0");
-    } else if (brushite) {
-      answer.figure(
-          "in the tank",
-          row,
-          "{mix_verdict}",
-          "calcium phosphate index {mix_si_brushite}; settles out over 0");
-    } else {
-      answer.figure("in the tank", row, "{mix_verdict}");
+      return "gypsum index {mix_si_gypsum}, calcium phosphate {mix_si_brushite}; settles out over 0";
     }
+    if (brushite) {
+      return "calcium phosphate index {mix_si_brushite}; settles out over 0";
+    }
+    return gypsum ? "gypsum index {mix_si_gypsum}; settles out over 0" : "";
+  }
+
+  private void tank(Row row) {
+    answer.figure("in the tank", row, "{mix_verdict}", indices());
     answer.figure("rate in tower water", row, "takes {rate_mL_L} of each");
     if (ec != null) {
       answer.figure(

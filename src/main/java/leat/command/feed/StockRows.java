@@ -47,36 +47,20 @@ final class StockRows {
     this.season = season;
   }
 
-  /** Made when asked: the columns of bottles stand in a class that knows this one. */
-  private static Column[] columns() {
-    return new Column[] {
-      BOTTLE,
-      SALT,
-      GRAMS,
-      SHARE,
-      VERDICT,
-      RATE,
-      MAKES,
-      SEASON,
-      BOTTLES,
-      MIX,
-      GYPSUM,
-      BRUSHITE,
-      BottleIons.SOLID,
-      BottleIons.INDEX,
-      BottleIons.BAND,
-      BottleIons.FALLS_OUT,
-      EC,
-      EC_LOW,
-      EC_HIGH,
-    };
-  }
+  private static final Column[] OF_SALTS = {
+    BOTTLE, SALT, GRAMS, SHARE, VERDICT, RATE,
+    MAKES, SEASON, BOTTLES, MIX, GYPSUM, BRUSHITE,
+  };
+  private static final Column[] OF_EC = {EC, EC_LOW, EC_HIGH};
 
   /** No row yet; more columns stand behind the usual ones. */
   static Answer empty(Column... more) {
-    Column[] usual = columns();
-    Column[] all = java.util.Arrays.copyOf(usual, usual.length + more.length);
-    System.arraycopy(more, 0, all, usual.length, more.length);
+    Column[] ions = BottleIons.columns();
+    int fixed = OF_SALTS.length + ions.length;
+    Column[] all = java.util.Arrays.copyOf(OF_SALTS, fixed + OF_EC.length + more.length);
+    System.arraycopy(ions, 0, all, OF_SALTS.length, ions.length);
+    System.arraycopy(OF_EC, 0, all, fixed, OF_EC.length);
+    System.arraycopy(more, 0, all, fixed + OF_EC.length, more.length);
     return new Answer(all).asList();
   }
 

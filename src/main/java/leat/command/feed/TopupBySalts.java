@@ -62,6 +62,11 @@ final class TopupBySalts {
     }
     Answer salts = salts(band);
     salts.jsonObject(figures).array("salts", salts);
+    tell(salts, row, rain);
+    return middle.reached() ? salts : salts.no();
+  }
+
+  private void tell(Answer salts, Row row, RainSeenText rain) {
     TopupSaltsText text = new TopupSaltsText(this, salts, row);
     text.sentenceAndFigures(ph());
     if (rain != null) {
@@ -74,7 +79,6 @@ final class TopupBySalts {
     asked.call.withTaken(salts);
     TopupCommand.readingMinds(salts, asked.call.plan(), held);
     text.minds();
-    return middle.reached() ? salts : salts.no();
   }
 
   /** Grams of each salt, a row each; none when the target cannot be met. */

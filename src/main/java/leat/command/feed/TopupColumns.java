@@ -116,9 +116,12 @@ final class TopupColumns {
         .set(TARGET, asked.target)
         .set(WATER_EC, asked.waterEc)
         .set(KEEP, Litres.base(one.keptL()));
-    if (!one.reached()) {
-      return;
+    if (one.reached()) {
+      poured(row, columns, asked, one);
     }
+  }
+
+  private static void poured(Row row, Column[] columns, TopupAsked asked, Topup.Answer one) {
     asked.feed.fill(row, PART, columns, asked.feed.parts.split(one.concentrateMl()));
     Cans cans = asked.cans(one.waterL());
     if (cans != null) {

@@ -9,14 +9,10 @@ import leat.cli.Command;
 import leat.cli.Flag;
 import leat.cli.Output;
 import leat.cli.RowStream;
-import leat.command.sense.LoggedTank;
 import leat.level.Status;
 import leat.plan.Kind;
 import leat.plan.Plan;
 import leat.quantity.Dimension;
-import leat.solution.tank.Topup;
-import leat.solution.tank.TopupAsk;
-import leat.solution.tank.TopupBand;
 
 /** {@code leat topup}: what to drain and add to reach a volume and an EC. */
 public final class TopupCommand extends Command {
@@ -52,46 +48,9 @@ public final class TopupCommand extends Command {
     if (held.isUnknown()) {
       return unknown(call, asked, held);
     }
-    return asked.feed == null ? new TopupBySalts(asked, held).answer() : byLabel(call, asked, held);
-  }
-
-  private static Answer byLabel(Call call, TopupAsked asked, Held held) {
-    TopupAsk ask = asked.ask(held.middle, asked.ec(held));
-    TopupBand band =
-        held.isBand() ? TopupBand.solve(ask, Litres.of(held.low), Litres.of(held.high)) : null;
-    Topup.Answer one = band == null ? Topup.solve(ask) : band.middle();
-    MixedPhText ph = MixedPhText.of(call, one.reached() ? one.keptL() : null, one.waterL());
-    Column[] columns = TopupColumns.of(band != null, asked.feed);
-    RainSeenText rain = RainSeenText.of(call, Litres.of(held.middle), asked.ec(held), asked.target);
-    Answer answer =
-        new Answer(
-            RainSeenText.with(MixedPhText.with(LoggedTank.with(columns, held.log), ph), rain));
-    Row row = answer.row();
-    TopupColumns.fill(row, columns, asked, one);
-    if (band != null) {
-      TopupColumns.fillBand(row, band, held);
-    }
-    TopupText text = new TopupText(answer, row, one, band, asked);
-    text.sentenceAndFigures();
-    if (held.log != null) {
-      held.log.tell(answer, row, asked.ec(held));
-    }
-    if (ph != null) {
-      ph.figure(answer, row);
-    }
-    if (rain != null) {
-      rain.tell(answer, row);
-    }
-    text.workings(ask);
-    asked.typed.taken(answer, "--ec");
-    call.withTaken(answer);
-    readingMinds(answer, call.plan(), held);
-    text.minds();
-    text.next();
-    if (call.wantsChart() && one.reached()) {
-      answer.chart(TopupChart.of(row));
-    }
-    return one.reached() ? answer : answer.no();
+    return asked.feed == null
+        ? new TopupBySalts(asked, held).answer()
+        : new TopupByLabel(asked, held).answer();
   }
 
   private static Answer unknown(Call call, TopupAsked asked, Held held) {
@@ -132,6 +91,10 @@ public final class TopupCommand extends Command {
           Row.aside(STATUS_WORD).set(STATUS_WORD, held.status()),
           "the sender's reading is not plain ({sender}): look into the tank before you pour.");
     }
+    pumpOff(answer, plan);
+  }
+
+  private static void pumpOff(Answer answer, Plan plan) {
     Double heldUp = plan.root().maybe("hold_up");
     if (heldUp == null) {
       answer.mind("pump-off", "read with the pump off: running towers hold some water.");

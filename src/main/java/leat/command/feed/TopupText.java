@@ -1,6 +1,7 @@
 package leat.command.feed;
 
 import leat.answer.Answer;
+import leat.answer.Column;
 import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.answer.Show;
@@ -13,6 +14,10 @@ import leat.solution.tank.TopupBand;
 
 /** What {@code leat topup} says of one answer. */
 final class TopupText {
+  private static final Column KEPT = Column.of("kept_L", "kept", Show.L);
+  private static final Column TANK = Column.of("tank_mS_cm", "the tank's EC", Show.MS_CM);
+  private static final Column STRENGTH = Column.of("strength_mS_cm", "the feed's", Show.MS_CM);
+
   private final Answer answer;
   private final Row row;
   private final Topup.Answer one;
@@ -36,9 +41,9 @@ final class TopupText {
     if (!one.reached()) {
       refusal();
     } else if (band != null) {
-      answer.sentence(row, ofBand());
+      answer.sentence(row, TopupSentence.of(band));
     } else {
-      answer.sentence(row, ofOne());
+      answer.sentence(row, TopupSentence.of(one));
     }
     if (one.reached() && band != null) {
       bandFigures();
@@ -64,51 +69,6 @@ final class TopupText {
         "look at the label's rate again: is it mL per litre, or litres per litre?");
   }
 
-  /** What is drained leaves room either for water or for feed: both are never wanted then. */
-  private String ofOne() {
-    boolean water = one.waterL() > 0;
-    boolean feed = one.concentrateMl() > 0;
-    if (one.drainsACup()) {
-      return water
-          ? "Take out a cup first ({drain_mL}), then add {water_L} of water: {final_volume_L} at {final_ec_mS_cm}."
-          : feed
-              ? "Take out a cup first ({drain_mL}), then add {concentrate_mL} of feed: {final_volume_L} at {final_ec_mS_cm}."
-              : "Take out a cup ({drain_mL}) and add nothing: {final_volume_L} at {final_ec_mS_cm}.";
-    }
-    if (!one.drainsNothing()) {
-      return water
-          ? "Drain {drain_L}, then add {water_L} of water: {final_volume_L} at {final_ec_mS_cm}. It needs no feed."
-          : feed
-              ? "Drain {drain_L}, then add {concentrate_mL} of feed: {final_volume_L} at {final_ec_mS_cm}."
-              : "Drain {drain_L} and add nothing: {final_volume_L} at {final_ec_mS_cm}.";
-    }
-    if (!water && !feed) {
-      return "Nothing to do: {final_volume_L} at {final_ec_mS_cm}.";
-    }
-    return !water
-        ? "Add {concentrate_mL} of feed: {final_volume_L} at {final_ec_mS_cm}. Drain nothing."
-        : feed
-            ? "Add {water_L} of water and {concentrate_mL} of feed: {final_volume_L} at {final_ec_mS_cm}. Drain nothing."
-            : "Add {water_L} of water: {final_volume_L} at {final_ec_mS_cm}. Drain nothing.";
-  }
-
-  private String ofBand() {
-    boolean feed = band.concentrateHighMl() > 0;
-    if (band.drainHighL() > 0 && band.drainLowL() == 0) {
-      return feed
-          ? "Drain up to {drain_high_L}, fill to the mark with {water_low_L..water_high_L} of water, stir and measure; then pour {concentrate_low_mL..concentrate_high_mL} of feed."
-          : "Drain up to {drain_high_L}, fill to the mark with {water_low_L..water_high_L} of water, stir and measure: it needs no feed.";
-    }
-    if (band.drainHighL() > 0) {
-      return feed
-          ? "Drain {drain_low_L..drain_high_L}, fill to the mark with {water_low_L..water_high_L} of water, stir and measure; then pour {concentrate_low_mL..concentrate_high_mL} of feed."
-          : "Drain {drain_low_L..drain_high_L}, fill to the mark with {water_low_L..water_high_L} of water, stir and measure: it needs no feed.";
-    }
-    return feed
-        ? "Fill to the mark, stir, measure, dose: {water_low_L..water_high_L} of water, then {concentrate_low_mL..concentrate_high_mL} of feed."
-        : "Fill to the mark with {water_low_L..water_high_L} of water, stir and measure: it needs no feed.";
-  }
-
   private void bandFigures() {
     answer.figure("in the tank", row, "{volume_low_L..volume_high_L}", "full at {full_L}");
     if (band.drainsToOneMark()) {
@@ -120,6 +80,11 @@ final class TopupText {
         band.drainHighL() > 0 ? "drain {drain_L}" : "drain nothing",
         "{water_L} of water",
         "{concentrate_mL} of feed");
+    ifItIs();
+  }
+
+  /** What the middle recipe makes at the ends of the band. */
+  private void ifItIs() {
     if (band.middleVolumeIfLowL() != null) {
       answer.figure(
           "  if it is the least",
@@ -151,9 +116,12 @@ final class TopupText {
           TopupColumns.PLAIN,
           one.plainWaterClose() ? "close enough for most leaves" : "not close");
     }
-    if (!one.reached()) {
-      return;
+    if (one.reached()) {
+      poured();
     }
+  }
+
+  private void poured() {
     if (band == null && (one.drainL() == 0 || !one.drainsNothing())) {
       answer.figure(row, TopupColumns.DRAIN);
     }
@@ -194,6 +162,13 @@ final class TopupText {
     return cans.count() == 1 ? "1 can" : "{cans} cans";
   }
 
+  private Row balance(TopupAsk ask) {
+    return Row.aside(KEPT, TANK, STRENGTH)
+        .set(KEPT, Litres.base(one.keptL()))
+        .set(TANK, one.afterRainEcMsCm())
+        .set(STRENGTH, ask.feed().strengthMsCm());
+  }
+
   void workings(TopupAsk ask) {
     if (!one.reached()) {
       return;
@@ -202,22 +177,17 @@ final class TopupText {
         Working.of(
             "feed",
             "m = (F (t - w) - K (e - w)) / (Q - w),  Q = 1000 g / r",
-            Phrase.of("F = ")
-                .add(asked.full, Show.L)
-                .add(", t = ")
-                .add(ask.targetMsCm(), Show.MS_CM)
-                .add(", w = ")
-                .add(ask.waterEcMsCm(), Show.MS_CM)
-                .add(", K = ")
-                .add(Litres.base(one.keptL()), Show.L)
-                .add(", e = ")
-                .add(one.afterRainEcMsCm(), Show.MS_CM)
-                .add(", Q = ")
-                .add(ask.feed().strengthMsCm(), Show.MS_CM),
+            Answer.filled(
+                row.with(balance(ask)),
+                "F = {full_L}, t = {target_ec_mS_cm}, w = {water_ec_mS_cm}, K = {kept_L}, e = {tank_mS_cm}, Q = {strength_mS_cm}"),
             Litres.baseOfMl(one.concentrateMl()),
             Show.ML.digits(4),
             EcRange.words(),
             "balance of volume and salt"));
+    water();
+  }
+
+  private void water() {
     answer.working(
         Working.of(
             "water",
@@ -230,15 +200,7 @@ final class TopupText {
   }
 
   void minds() {
-    if (band != null && band.doubtful()) {
-      answer.mind(
-          "doubtful",
-          "for some volumes of the band there is an answer and for others none: measure the level before you pour.");
-    } else if (band != null && band.middleOverFull()) {
-      answer.mind(
-          "over-the-mark",
-          "poured by the middle recipe it could end over the mark; the mark on the wall is exact, the reading is not.");
-    }
+    ofTheBand();
     if (one.overFull()) {
       answer.mind(
           "over-full",
@@ -259,16 +221,31 @@ final class TopupText {
     }
   }
 
+  private void ofTheBand() {
+    if (band != null && band.doubtful()) {
+      answer.mind(
+          "doubtful",
+          "for some volumes of the band there is an answer and for others none: measure the level before you pour.");
+    } else if (band != null && band.middleOverFull()) {
+      answer.mind(
+          "over-the-mark",
+          "poured by the middle recipe it could end over the mark; the mark on the wall is exact, the reading is not.");
+    }
+  }
+
+  private static String target(Call call) {
+    return call.has("--target")
+        ? " --to " + Call.quoted(call.text("--target"))
+        : call.hasPlan() ? "" : " --to TARGET";
+  }
+
   void next() {
     Call call = asked.call;
     if (!one.reached()) {
       return;
     }
     if (band != null) {
-      String to =
-          call.has("--target")
-              ? " --to " + Call.quoted(call.text("--target"))
-              : call.hasPlan() ? "" : " --to TARGET";
+      String to = target(call);
       answer.next(
           row,
           NextLine.of(call.again("dose", "--rate", "--rate-ec", "--parts", "--scale", "--at"))
@@ -276,12 +253,16 @@ final class TopupText {
               + to
               + "   when it is filled, stirred and measured");
     } else if (one.waterL() > 0) {
-      answer.next(
-          row,
-          NextLine.of(call.again("acid"))
-              + (call.hasPlan()
-                  ? " --volume \"{water_L}\"   hard water lifts the pH with every can: acid into the can, before the feed"
-                  : " --volume \"{water_L}\" --alkalinity ... --ph ... --to 5.8 --acid ...   hard water lifts the pH with every can: acid into the can, before the feed"));
+      acid(call);
     }
+  }
+
+  private void acid(Call call) {
+    answer.next(
+        row,
+        NextLine.of(call.again("acid"))
+            + (call.hasPlan()
+                ? " --volume \"{water_L}\"   hard water lifts the pH with every can: acid into the can, before the feed"
+                : " --volume \"{water_L}\" --alkalinity ... --ph ... --to 5.8 --acid ...   hard water lifts the pH with every can: acid into the can, before the feed"));
   }
 }

@@ -58,6 +58,11 @@ final class CheckWords {
     } else {
       words.count(fails).add(fails == 1 ? " fails: " : " fail: ");
     }
+    others(words, plan);
+    return words.add(fails == 0 && no ? ". By --strict that is a no." : ".");
+  }
+
+  private static void others(Phrase words, JudgedPlan plan) {
     words.count(plan.count(Verdict.PASS)).add(plan.count(Verdict.PASS) == 1 ? " passes" : " pass");
     counted(words, plan.count(Verdict.WARN), " warns", " warn");
     counted(
@@ -67,7 +72,6 @@ final class CheckWords {
         " need values that the plan lacks");
     int refused = plan.count(Verdict.UNKNOWN) - plan.lacking();
     counted(words, refused, " cannot be judged", " cannot be judged");
-    return words.add(fails == 0 && no ? ". By --strict that is a no." : ".");
   }
 
   private static void counted(Phrase words, int n, String one, String several) {

@@ -77,14 +77,7 @@ final class NudgeAnswer {
         still++;
         continue;
       }
-      Row row = answer.row(i).with(Row.aside(BAR).set(BAR, Swing.bar(all, i, BAR_WIDTH)));
-      answer.figure(
-          (String) row.get(KEY),
-          row,
-          "{measure}",
-          "{at_low} to {at_high}",
-          "{bar}",
-          "{low} to {high}");
+      bar(answer, all, i);
     }
     if (still > 0) {
       answer.mind(
@@ -92,5 +85,16 @@ final class NudgeAnswer {
           Row.aside(STILL).set(STILL, still),
           "{still} pairs of guess and measure do not move.");
     }
+  }
+
+  private static void bar(Answer answer, List<Nudge> all, int i) {
+    Row row = answer.row(i).with(Row.aside(BAR).set(BAR, Swing.bar(all, i, BAR_WIDTH)));
+    answer.figure(
+        (String) row.get(KEY),
+        row,
+        "{measure}",
+        "{at_low} to {at_high}",
+        "{bar}",
+        "{low} to {high}");
   }
 }

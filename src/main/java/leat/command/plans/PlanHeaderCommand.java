@@ -44,18 +44,18 @@ public final class PlanHeaderCommand extends Command {
     TowerHeader header = new TowerHeader(checksum);
     HeaderParts parts = new HeaderParts(plan, header, call.taken());
     parts.add();
-    Answer answer;
-    if ("text".equals(call.format().name)) {
-      about(call, plan, header, parts.left);
-      answer = Answer.verbatim(header.text());
-    } else {
-      answer = lists(plan, checksum, parts);
-    }
+    boolean text = "text".equals(call.format().name);
+    Answer answer = text ? written(call, plan, header, parts) : lists(plan, checksum, parts);
     answer.sentence(
         Row.aside(PLAN, HELD).set(PLAN, plan.title()).set(HELD, parts.left.made()),
         "A header for the controller of {plan}: {held}.");
     parts.left.minds(answer);
     return call.withTaken(answer);
+  }
+
+  private static Answer written(Call call, Plan plan, TowerHeader header, HeaderParts parts) {
+    about(call, plan, header, parts.left);
+    return Answer.verbatim(header.text());
   }
 
   private static Answer lists(Plan plan, String checksum, HeaderParts parts) {

@@ -105,21 +105,9 @@ final class DutyBackupAnswer {
   }
 
   private Row fill(Timing timing) {
-    Row row =
-        answer
-            .row()
-            .set(HOURS, hours)
-            .set(DRAW, need.meanW())
-            .set(PUMP, need.pumpMeanW())
-            .set(IDLE, need.inverterIdleW())
-            .set(OTHERS, need.othersMeanW())
-            .set(ENERGY, need.energyJ())
-            .set(MEAN_A, need.meanA())
-            .set(PUMP_A, need.pumpOnA())
-            .set(CAPACITY, BatteryOf.ampereHours(need.capacityPeukertC()))
-            .set(LASTS, lasts)
-            .set(DRY, RunNeeds.dryDay(plan, call.taken()))
-            .set(PANEL, panel());
+    Row row = answer.row().set(HOURS, hours).set(LASTS, lasts);
+    draw(row);
+    row.set(DRY, RunNeeds.dryDay(plan, call.taken())).set(PANEL, panel());
     if (!direct) {
       Backup other =
           Backup.of(
@@ -129,6 +117,17 @@ final class DutyBackupAnswer {
           .set(INVERTER, inverter());
     }
     return row.set(BUY, BatteryOf.ampereHours(buy.eachC())).set(BUY_COUNT, buy.count());
+  }
+
+  private void draw(Row row) {
+    row.set(DRAW, need.meanW())
+        .set(PUMP, need.pumpMeanW())
+        .set(IDLE, need.inverterIdleW())
+        .set(OTHERS, need.othersMeanW())
+        .set(ENERGY, need.energyJ())
+        .set(MEAN_A, need.meanA())
+        .set(PUMP_A, need.pumpOnA())
+        .set(CAPACITY, BatteryOf.ampereHours(need.capacityPeukertC()));
   }
 
   private Double panel() {
@@ -193,6 +192,14 @@ final class DutyBackupAnswer {
     if (row.get(LASTS) != null) {
       answer.figure(LASTS.label(), row, "{lasts_h}");
     }
+    other(row);
+    if (row.get(PANEL) != null) {
+      answer.figure(row, PANEL, "for a whole day, every day, in that sun");
+    }
+    answer.figure(row, DRY, "by day, about; so a cut may last that long with no battery");
+  }
+
+  private void other(Row row) {
     if (!direct) {
       answer.figure(
           INVERTER.label(),
@@ -201,10 +208,6 @@ final class DutyBackupAnswer {
           "so that it starts the pump; a pure sine wave");
       answer.figure(DC_ENERGY.label(), row, "{dc_battery_Wh}", "{dc_capacity_Ah}, no inverter");
     }
-    if (row.get(PANEL) != null) {
-      answer.figure(row, PANEL, "for a whole day, every day, in that sun");
-    }
-    answer.figure(row, DRY, "by day, about; so a cut may last that long with no battery");
   }
 
   private String most() {
@@ -228,21 +231,25 @@ final class DutyBackupAnswer {
         row,
         "counted at the mean current; pulses of {pump_on_A} tire a battery more, so this is the hopeful side.");
     if (!direct) {
-      answer.next(
-          call.again(
-                  "duty backup",
-                  "--hours",
-                  "--battery",
-                  "--capacity",
-                  "--chemistry",
-                  "--power",
-                  "--run",
-                  "--rest",
-                  "--controller")
-              + " --dc "
-              + Call.quoted(plan.section("backup").typed("battery"))
-              + "   with a pump on the battery itself");
+      next();
     }
+  }
+
+  private void next() {
+    answer.next(
+        call.again(
+                "duty backup",
+                "--hours",
+                "--battery",
+                "--capacity",
+                "--chemistry",
+                "--power",
+                "--run",
+                "--rest",
+                "--controller")
+            + " --dc "
+            + Call.quoted(plan.section("backup").typed("battery"))
+            + "   with a pump on the battery itself");
   }
 
   private void working(Row all) {
@@ -261,6 +268,10 @@ final class DutyBackupAnswer {
             Show.W.digits(4),
             "any",
             "energy balance"));
+    capacity(row);
+  }
+
+  private void capacity(Row row) {
     answer.working(
         Working.of(
             "capacity",

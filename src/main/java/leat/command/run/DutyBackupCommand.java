@@ -39,11 +39,15 @@ public final class DutyBackupCommand extends Command {
       call.taken().note("the busiest timing of the plan");
     }
     Section backup = plan.section("backup");
-    Double owned = backup.maybe("capacity");
     Double hours = backup.maybe("hours");
-    if (hours == null && owned == null) {
+    if (hours == null && !backup.has("capacity")) {
       throw backup.missing("hours");
     }
+    return answer(call, timing, hours, backup.maybe("capacity"));
+  }
+
+  private static Answer answer(Call call, Timing timing, Double hours, Double owned) {
+    Plan plan = call.plan();
     Battery battery = BatteryOf.of(plan, call.taken());
     Draw draw = DrawOf.of(plan, call.taken());
     double cut = hours == null ? Units.H.toBase(1) : hours;

@@ -55,25 +55,25 @@ final class DutyBounds {
     RunNeeds needs = RunNeeds.isKnown(plan) ? RunNeeds.of(plan, taken) : null;
     MeasuredWords.say(answer, needs == null ? null : needs.believed(), "");
     LeastRun least = needs == null ? null : needs.least();
-    if (needs != null && needs.dryTower() != null) {
-      Row dry = Row.aside(TOWER).set(TOWER, needs.dryTower());
-      answer.mind(
-          "dry-tower",
-          dry,
-          "with the tank at the refill mark no water reaches the top of {tower}, however long the pump runs.");
-    }
     DutyBounds bounds = new DutyBounds(answer, least, least == null ? "" : needs.tower(), true);
     if (needs != null && needs.dryTower() != null) {
-      bounds.dry = true;
-      bounds.sayFirst(
-          Row.aside(TOWER).set(TOWER, needs.dryTower()),
-          "No timing waters {tower} with the tank at the refill mark. ");
+      bounds.dryTower(needs.dryTower());
     }
     if (least != null) {
       bounds.figure(timetable);
     }
     bounds.timings(plan, timetable, period.dates(), taken);
     return bounds;
+  }
+
+  private void dryTower(String name) {
+    Row row = Row.aside(TOWER).set(TOWER, name);
+    answer.mind(
+        "dry-tower",
+        row,
+        "with the tank at the refill mark no water reaches the top of {tower}, however long the pump runs.");
+    dry = true;
+    sayFirst(row, "No timing waters {tower} with the tank at the refill mark. ");
   }
 
   /** Notes the rests of the plan's timing that roots do not bear; the answer stays what it is. */

@@ -230,6 +230,10 @@ final class DutyCableAnswer {
                 ? "metric cords by IEC 60228; wire gauges by resistivity"
                 : "sections of IEC 60228, 0.5 to 6 mm2; others by resistivity",
             "IEC 60228 maxima at 20 C; Ohm's law"));
+    fuse(row);
+  }
+
+  private void fuse(Row row) {
     answer.working(
         Working.of(
             "fuse",

@@ -66,33 +66,50 @@ public final class DutyCapCommand extends Command {
     DryLimit dry = RunNeeds.dryLimit(plan, call.taken());
     Double run = shortestRun(plan);
     Answer answer = new Answer(TOWER, WET, DRY, SIDE, FULL, LOW, JUDGE, RUN, ALARM);
-    String dryTower = null;
-    double latest = 0;
     for (int t = 0; t < way.towers(); t++) {
       OptionalDouble low = new TowerAt(way, t, valves.low(way)).fillTime();
       OptionalDouble full = new TowerAt(way, t, valves.flows(way, way.full())).fillTime();
-      Row row =
-          answer
-              .row()
-              .set(TOWER, way.name(t))
-              .set(WET, sensor.wetAt())
-              .set(DRY, sensor.dryAt())
-              .set(SIDE, sensor.fewerIsWet() ? "at-or-under" : "at-or-over")
-              .set(RUN, run)
-              .set(ALARM, dry.alarmS());
-      if (full.isPresent()) {
-        row.set(FULL, full.getAsDouble());
-      }
-      if (low.isPresent()) {
-        latest = Math.max(latest, low.getAsDouble());
-        row.set(LOW, low.getAsDouble()).set(JUDGE, CapSensor.judgeAfter(low.getAsDouble()));
-      } else {
-        dryTower = dryTower == null ? way.name(t) : dryTower;
-      }
+      Row row = sensor(answer.row(), sensor).set(RUN, run).set(ALARM, dry.alarmS());
+      fill(row.set(TOWER, way.name(t)), full, low);
     }
     MeasuredWords.say(answer, way.believed(), "");
-    say(call, answer, sensor, dryTower, latest, run);
+    say(call, answer, sensor, run);
     return answer;
+  }
+
+  /** The first tower whose cap no water reaches with the tank low, or null. */
+  private static String dryTower(Answer towers) {
+    for (int i = 0; i < towers.size(); i++) {
+      if (towers.row(i).get(LOW) == null) {
+        return (String) towers.row(i).get(TOWER);
+      }
+    }
+    return null;
+  }
+
+  /** When water is at the last cap with the tank low, s. */
+  private static double latest(Answer towers) {
+    double latest = 0;
+    for (int i = 0; i < towers.size(); i++) {
+      Object low = towers.row(i).get(LOW);
+      latest = low == null ? latest : Math.max(latest, (Double) low);
+    }
+    return latest;
+  }
+
+  private static Row sensor(Row row, CapSensor sensor) {
+    return row.set(WET, sensor.wetAt())
+        .set(DRY, sensor.dryAt())
+        .set(SIDE, sensor.fewerIsWet() ? "at-or-under" : "at-or-over");
+  }
+
+  private static void fill(Row row, OptionalDouble full, OptionalDouble low) {
+    if (full.isPresent()) {
+      row.set(FULL, full.getAsDouble());
+    }
+    if (low.isPresent()) {
+      row.set(LOW, low.getAsDouble()).set(JUDGE, CapSensor.judgeAfter(low.getAsDouble()));
+    }
   }
 
   /** The shortest run of the plan's timings, or null when it names none. */
@@ -109,40 +126,12 @@ public final class DutyCapCommand extends Command {
     return least;
   }
 
-  private static void say(
-      Call call, Answer answer, CapSensor sensor, String dryTower, double latest, Double run) {
-    Row said =
-        Row.aside(DRY_TOWER, WET, DRY, LOW, JUDGE, RUN, ALARM)
-            .set(DRY_TOWER, dryTower)
-            .set(WET, sensor.wetAt())
-            .set(DRY, sensor.dryAt())
-            .set(LOW, latest)
-            .set(JUDGE, CapSensor.judgeAfter(latest))
-            .set(RUN, run)
-            .set(ALARM, (Double) answer.row(0).get(ALARM));
-    boolean late = run != null && CapSensor.judgeAfter(latest) > run;
-    String threshold =
-        sensor.fewerIsWet()
-            ? "Water runs at {wet_counts} counts or fewer; it is at the cap {wet_after_low_s} after the pump's start, so judge after {judge_after_s} s."
-            : "Water runs at {wet_counts} counts or more; it is at the cap {wet_after_low_s} after the pump's start, so judge after {judge_after_s} s.";
-    if (dryTower != null) {
-      answer.sentence(
-          said,
-          "No water reaches the cap of {dry_tower} with the tank at the refill mark: its alarm would be right.");
-    } else {
-      answer.sentence(
-          said,
-          late
-              ? "The shortest run, {shortest_run_s}, ends before the sensor can be judged. "
-                  + threshold
-              : threshold);
-    }
-    answer.figure(
-        "dry",
-        said,
-        sensor.fewerIsWet() ? "{dry_counts} counts or more" : "{dry_counts} counts or fewer",
-        "alarm when it stays so for {alarm_after_min}");
-    answer.table(TOWER, FULL, LOW, JUDGE);
+  private static void say(Call call, Answer answer, CapSensor sensor, Double run) {
+    String dryTower = dryTower(answer);
+    Row said = said(answer, sensor, run);
+    boolean late = run != null && CapSensor.judgeAfter(latest(answer)) > run;
+    answer.sentence(said, sentence(sensor, dryTower, late));
+    figures(answer, said, sensor);
     call.withTaken(answer);
     answer.taken(said, "judged after twice the time that water needs");
     answer.mind(
@@ -153,6 +142,40 @@ public final class DutyCapCommand extends Command {
     if (dryTower != null || late) {
       answer.no();
     }
+  }
+
+  private static Row said(Answer answer, CapSensor sensor, Double run) {
+    double latest = latest(answer);
+    return Row.aside(DRY_TOWER, WET, DRY, LOW, JUDGE, RUN, ALARM)
+        .set(DRY_TOWER, dryTower(answer))
+        .set(WET, sensor.wetAt())
+        .set(DRY, sensor.dryAt())
+        .set(LOW, latest)
+        .set(JUDGE, CapSensor.judgeAfter(latest))
+        .set(RUN, run)
+        .set(ALARM, (Double) answer.row(0).get(ALARM));
+  }
+
+  private static String sentence(CapSensor sensor, String dryTower, boolean late) {
+    if (dryTower != null) {
+      return "No water reaches the cap of {dry_tower} with the tank at the refill mark: its alarm would be right.";
+    }
+    String threshold =
+        sensor.fewerIsWet()
+            ? "Water runs at {wet_counts} counts or fewer; it is at the cap {wet_after_low_s} after the pump's start, so judge after {judge_after_s} s."
+            : "Water runs at {wet_counts} counts or more; it is at the cap {wet_after_low_s} after the pump's start, so judge after {judge_after_s} s.";
+    return late
+        ? "The shortest run, {shortest_run_s}, ends before the sensor can be judged. " + threshold
+        : threshold;
+  }
+
+  private static void figures(Answer answer, Row said, CapSensor sensor) {
+    answer.figure(
+        "dry",
+        said,
+        sensor.fewerIsWet() ? "{dry_counts} counts or more" : "{dry_counts} counts or fewer",
+        "alarm when it stays so for {alarm_after_min}");
+    answer.table(TOWER, FULL, LOW, JUDGE);
   }
 
   private static void working(Answer answer, Row said, CapSensor sensor) {

@@ -23,26 +23,39 @@ final class DutyChart {
             "How much of each hour the pump runs",
             Axis.of("hour of the day", Show.H),
             Axis.of("pump runs", Show.PERCENT));
-    double[] hours = new double[HOURS + 1];
-    for (int h = 0; h <= HOURS; h++) {
-      hours[h] = Units.H.toBase(h);
-    }
+    double[] hours = hours();
     LocalDate day = dates == null ? null : dates.from().plusDays(dates.days() / 2);
     for (DutyLine line : lines) {
-      double[] shares = new double[HOURS + 1];
-      java.util.Arrays.fill(shares, line.share);
-      if (day != null) {
-        double[] known = DayProfile.of(line.timetable, price.tariff(), day, dates.zone()).share();
-        System.arraycopy(known, 0, shares, 0, HOURS);
-        shares[HOURS] = known[HOURS - 1];
-      }
-      chart.steps(line.name, hours, shares);
+      double[] known =
+          day == null
+              ? null
+              : DayProfile.of(line.timetable, price.tariff(), day, dates.zone()).share();
+      chart.steps(line.name, hours, shares(line, known));
     }
     if (day != null && price.isPriced() && price.tariff().size() > 1) {
       DayProfile profile = DayProfile.of(lines.get(0).timetable, price.tariff(), day, dates.zone());
       bands(chart, profile.band(), price, hours);
     }
     return chart.fromZero();
+  }
+
+  private static double[] hours() {
+    double[] hours = new double[HOURS + 1];
+    for (int h = 0; h <= HOURS; h++) {
+      hours[h] = Units.H.toBase(h);
+    }
+    return hours;
+  }
+
+  /** Share of each hour; the same all day where no day is known. */
+  private static double[] shares(DutyLine line, double[] known) {
+    double[] shares = new double[HOURS + 1];
+    java.util.Arrays.fill(shares, line.share);
+    if (known != null) {
+      System.arraycopy(known, 0, shares, 0, HOURS);
+      shares[HOURS] = known[HOURS - 1];
+    }
+    return shares;
   }
 
   /** Hours at another price than the first. */

@@ -63,6 +63,15 @@ final class DutyCompared {
     Phrase broken = bounds.first();
     Phrase sentence = Answer.filled(sentenceRow(), sentence());
     answer.sentence(broken == null ? sentence : Phrase.of().add(broken).add(sentence));
+    pictures();
+    call.withTaken(answer);
+    minds();
+    next();
+    working();
+    return answer;
+  }
+
+  private void pictures() {
     Timetable table = first.timetable;
     if (terms.period.dates() != null && (table.size() > 1 || terms.price.tariff().size() > 1)) {
       DutyDay.draw(answer, table, DutyLine.names(call, table), terms.price, terms.period.dates());
@@ -70,11 +79,6 @@ final class DutyCompared {
     if (call.wantsChart()) {
       answer.chart(DutyChart.of(lines, terms.price, terms.period.dates()));
     }
-    call.withTaken(answer);
-    minds();
-    next();
-    working();
-    return answer;
   }
 
   private Row row(DutyLine line, double operations) {
@@ -114,7 +118,10 @@ final class DutyCompared {
           ? "{subject} costs {cost_total:money} {currency} in {period}."
           : "{subject} takes {kwh_total} in {period}.";
     }
-    Saving saving = first.saved(lines.get(1));
+    return compared(first.saved(lines.get(1)));
+  }
+
+  private String compared(Saving saving) {
     if (saving.isNone()) {
       return priced
           ? "{subject} costs {cost_total:money} {currency} in {period}; {other} would cost the same."
@@ -158,6 +165,10 @@ final class DutyCompared {
     if (priced) {
       figure("cost in all", "{cost_total:money} {currency}");
     }
+    relayLife();
+  }
+
+  private void relayLife() {
     Phrase[] cells = new Phrase[words.length];
     for (int i = 0; i < cells.length; i++) {
       boolean never = words[i].get(DutyRows.RELAY_DAYS) == null;
@@ -190,6 +201,10 @@ final class DutyCompared {
         Row.aside(INRUSH, CONTACT)
             .set(INRUSH, life.inrushA())
             .set(CONTACT, DrawOf.contact(plan, call.taken()).ratedA());
+    contact(row, life);
+  }
+
+  private void contact(Row row, RelayLife life) {
     answer.figure(
         "contact at the start",
         row,
@@ -235,17 +250,25 @@ final class DutyCompared {
                 .set(OTHERS_W, terms.draw.othersW(first.share))
                 .set(EXACT_SHARE, first.share));
     if (first.timing() == null) {
-      answer.working(
-          Working.of(
-              "energy in all",
-              "E = sum over timings of (P s + P_controller + P_coil s) x seconds in force",
-              Answer.filled(row, "P = {pump_W}, mean s = {share_pct}"),
-              first.j,
-              Show.KWH.digits(4),
-              "local clock, days of 23 and 25 h included",
-              "energy balance; java.time rules of the zone"));
-      return;
+      overTimings(row);
+    } else {
+      ofOneTiming(row);
     }
+  }
+
+  private void overTimings(Row row) {
+    answer.working(
+        Working.of(
+            "energy in all",
+            "E = sum over timings of (P s + P_controller + P_coil s) x seconds in force",
+            Answer.filled(row, "P = {pump_W}, mean s = {share_pct}"),
+            first.j,
+            Show.KWH.digits(4),
+            "local clock, days of 23 and 25 h included",
+            "energy balance; java.time rules of the zone"));
+  }
+
+  private void ofOneTiming(Row row) {
     answer.working(
         Working.of(
             "share of running",

@@ -31,6 +31,14 @@ final class DutyDay {
     DayProfile profile = DayProfile.of(timetable, price.tariff(), day, dates.zone());
     answer.block();
     answer.figure("hours of " + day, Phrase.of("0     6     12    18"));
+    timings(answer, timetable, names, profile);
+    if (price.isPriced()) {
+      prices(answer, price, profile);
+    }
+  }
+
+  private static void timings(
+      Answer answer, Timetable timetable, String[] names, DayProfile profile) {
     Phrase timings = Phrase.of();
     for (int i = 0; i < timetable.size(); i++) {
       if (holds(profile.timing(), i)) {
@@ -45,9 +53,9 @@ final class DutyDay {
       }
     }
     answer.figure("timing", Phrase.of(profile.timingLine(MARKS)), timings);
-    if (!price.isPriced()) {
-      return;
-    }
+  }
+
+  private static void prices(Answer answer, TariffOf price, DayProfile profile) {
     Phrase prices = Phrase.of();
     for (int i = 0; i < price.tariff().size(); i++) {
       if (holds(profile.band(), i)) {

@@ -115,6 +115,13 @@ final class LoggedSeason {
           words,
           "the log holds no change of solution: changes are counted from its first day, {changed}.");
     }
+    thirst(answer, words);
+    answer.mind(
+        "spent",
+        "money, seed and harvest are those of the days to come; what was poured, sown and bought before is spent.");
+  }
+
+  private void thirst(Answer answer, Row words) {
     if (!thirst.isEnough()) {
       answer.mind(
           "thirst-unmeasured",
@@ -126,9 +133,6 @@ final class LoggedSeason {
           words,
           "log and forecast are far apart: the thirst is held at {thirst_pct}. Look at the crops' dates and pots, and at the sender.");
     }
-    answer.mind(
-        "spent",
-        "money, seed and harvest are those of the days to come; what was poured, sown and bought before is spent.");
   }
 
   /** The thirst as a line to set; nothing when it is not measured. */

@@ -1,5 +1,6 @@
 package leat.command.run;
 
+import java.time.LocalDate;
 import leat.answer.Answer;
 import leat.answer.Column;
 import leat.answer.Row;
@@ -37,13 +38,13 @@ final class SeasonAway {
     }
   }
 
+  private String label(AwayOutcome away) {
+    LocalDate first = SeasonText.date(season, away.span().first());
+    return "away ".concat(DateWords.span(first, SeasonText.date(season, away.span().last())));
+  }
+
   private void one(Answer answer, AwayOutcome away) {
-    String label =
-        "away "
-            .concat(
-                DateWords.span(
-                    SeasonText.date(season, away.span().first()),
-                    SeasonText.date(season, away.span().last())));
+    String label = label(away);
     if (away.carried()) {
       answer.figure(label, Row.aside(), "the tank carries it over");
       return;
@@ -71,13 +72,17 @@ final class SeasonAway {
               ? "or it lasts with {plants} of the {now} plants of {crop}"
               : "it lasts with {plants} of the {now} plants of {crop}");
     }
+    neighbour(answer, row, away);
+  }
+
+  private static void neighbour(Answer answer, Row row, AwayOutcome away) {
     if (away.neighbourDays() == null) {
       answer.figure("", row, "no neighbour comes often enough: the tank does not last a day");
     } else {
       answer.figure(
           "",
           row,
-          filled
+          away.span().first() > 0
               ? "or fill up on {before}, and a neighbour on {visits}"
               : "or a neighbour fills up on {visits}");
     }

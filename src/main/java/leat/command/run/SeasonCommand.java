@@ -96,6 +96,10 @@ public final class SeasonCommand extends Command {
     List<Period> periods =
         week ? Period.weeks(run.days(), season.from()) : Period.months(run.days(), season.from());
     rows.periods(answer, periods);
+    table(answer);
+  }
+
+  private static void table(Answer answer) {
     answer.table(
         SeasonRows.DATE,
         SeasonRows.VOLUME,

@@ -119,6 +119,11 @@ public final class SeasonDayCommand extends Command {
     if (!Double.isNaN(day.rsMjM2())) {
       row.set(DLI, LightOf.inside(call.plan(), DailyLight.molM2(day.rsMjM2()), call.taken()));
     }
+    thirst(row, thirst);
+    return row;
+  }
+
+  private static void thirst(Row row, DayThirst thirst) {
     if (thirst != null) {
       row.set(PLANTS, Units.L.toBase(thirst.plantsL()))
           .set(OPEN, Units.L.toBase(thirst.openL()))
@@ -126,12 +131,37 @@ public final class SeasonDayCommand extends Command {
           .set(LOW, Units.L.toBase(thirst.leastL()))
           .set(HIGH, Units.L.toBase(thirst.mostL()));
     }
-    return row;
   }
 
   private static void text(Call call, Answer answer, Row row, ReferenceDay day, DayThirst thirst) {
     Row on = Row.aside(DATE);
     on.set(DATE, DateWords.day(day.date()));
+    towers(answer, on, row, thirst);
+    answer.figure(row, DAYLIGHT, "sun above the air {ra_MJ_m2} MJ/m2");
+    answer.figure("dryness of the air", row, "{vpd_kPa} kPa", "{air}; dew point {dew_point_C}");
+    if (row.get(DLI) != null) {
+      answer.figure("light", row, "{dli_mol_m2} mol/m2");
+    }
+    minds(answer, day, thirst);
+    answer.next(
+        call.hasPlan()
+            ? call.again("season") + "   the whole season"
+            : "leat season day --plan PLAN --date ... --tmin ... --tmax ...   tells the litres");
+  }
+
+  private static void minds(Answer answer, ReferenceDay day, DayThirst thirst) {
+    if (thirst != null && thirst.plantsL() == 0) {
+      answer.mind("no-plants", "nothing stands in the towers on that day.");
+    }
+    if (day.humidityBy() == HumidityBy.TMIN) {
+      answer.mind(
+          "humidity-guessed",
+          "without humidity the dew point is taken as the lowest temperature; in dry places it lies lower.");
+    }
+    answer.mind("one-day", "a single day is worth little: add up five days or more.");
+  }
+
+  private static void towers(Answer answer, Row on, Row row, DayThirst thirst) {
     if (thirst == null) {
       answer.sentence(on.with(row), "On {date} the air asks for {et0_mm} of water.");
     } else {
@@ -142,23 +172,5 @@ public final class SeasonDayCommand extends Command {
       answer.figure(row, OPEN, "");
       answer.figure(row, ET0, "{method}");
     }
-    answer.figure(row, DAYLIGHT, "sun above the air {ra_MJ_m2} MJ/m2");
-    answer.figure("dryness of the air", row, "{vpd_kPa} kPa", "{air}; dew point {dew_point_C}");
-    if (row.get(DLI) != null) {
-      answer.figure("light", row, "{dli_mol_m2} mol/m2");
-    }
-    if (thirst != null && thirst.plantsL() == 0) {
-      answer.mind("no-plants", "nothing stands in the towers on that day.");
-    }
-    if (day.humidityBy() == HumidityBy.TMIN) {
-      answer.mind(
-          "humidity-guessed",
-          "without humidity the dew point is taken as the lowest temperature; in dry places it lies lower.");
-    }
-    answer.mind("one-day", "a single day is worth little: add up five days or more.");
-    answer.next(
-        call.hasPlan()
-            ? call.again("season") + "   the whole season"
-            : "leat season day --plan PLAN --date ... --tmin ... --tmax ...   tells the litres");
   }
 }

@@ -22,7 +22,15 @@ final class SeasonWeatherWords {
     for (int i = 0; i < cautions.size(); i++) {
       caution(answer, cautions.get(i));
     }
-    List<WeatherGap> filled = season.file().filled();
+    gaps(answer, season.file().filled());
+    boolean catches = season.tank().rain().areaM2() > 0;
+    if (catches && !season.weather(0).knowsRain()) {
+      answer.mind("no-rain-column", "the weather file has no rain: none is counted.");
+    }
+    oneMethod(answer, season.et0(0));
+  }
+
+  private static void gaps(Answer answer, List<WeatherGap> filled) {
     if (!filled.isEmpty()) {
       Row row = Row.aside(DAY, DAYS);
       row.set(DAY, filled.get(0).from().toString()).set(DAYS, filled.size());
@@ -33,11 +41,9 @@ final class SeasonWeatherWords {
               ? "the rows lack up to 3 days from {day} on: their weather is taken as between the days around, without rain."
               : "the rows lack up to 3 days in {days} places, first from {day} on: their weather is taken as between the days around, without rain.");
     }
-    boolean catches = season.tank().rain().areaM2() > 0;
-    if (catches && !season.weather(0).knowsRain()) {
-      answer.mind("no-rain-column", "the weather file has no rain: none is counted.");
-    }
-    SeasonEt0 et0 = season.et0(0);
+  }
+
+  private static void oneMethod(Answer answer, SeasonEt0 et0) {
     if (et0 != null && et0.betterDays() > 0) {
       Row row = Row.aside(DAYS);
       row.set(DAYS, et0.betterDays());
@@ -63,43 +69,30 @@ final class SeasonWeatherWords {
               : "{value} C on {day}, and {days} such days: are these degrees Fahrenheit?");
       return;
     }
+    if (caution.kind() == WeatherCaution.Kind.OUT_OF_ORDER) {
+      answer.mind(
+          "weather-order",
+          row,
+          "the rows are out of order from {day} on: they were sorted by date.");
+    } else {
+      answer.mind("weather-unlikely", row, unlikely(caution));
+    }
+  }
+
+  private static String unlikely(WeatherCaution caution) {
     switch (caution.kind()) {
-      case OUT_OF_ORDER:
-        answer.mind(
-            "weather-order",
-            row,
-            "the rows are out of order from {day} on: they were sorted by date.");
-        break;
       case RAIN:
-        answer.mind(
-            "weather-unlikely",
-            row,
-            "{value} mm of rain on {day}: are these tenths of a millimetre?");
-        break;
+        return "{value} mm of rain on {day}: are these tenths of a millimetre?";
       case WIND:
-        answer.mind("weather-unlikely", row, "a mean wind of {value} m/s on {day}: is it in km/h?");
-        break;
+        return "a mean wind of {value} m/s on {day}: is it in km/h?";
       case RADIATION:
-        answer.mind(
-            "weather-unlikely", row, "{value} MJ/m2 of sun on {day}: is it a mean in W/m2?");
-        break;
+        return "{value} MJ/m2 of sun on {day}: is it a mean in W/m2?";
       case ET0:
-        answer.mind(
-            "weather-unlikely",
-            row,
-            "{value} mm of evaporation on {day}: is it that of an open pan?");
-        break;
+        return "{value} mm of evaporation on {day}: is it that of an open pan?";
       case DEW_OVER_TMAX:
-        answer.mind(
-            "weather-unlikely",
-            row,
-            "a dew point of {value} C on {day}, higher than the warmest air of that day: look at the row.");
-        break;
+        return "a dew point of {value} C on {day}, higher than the warmest air of that day: look at the row.";
       default:
-        answer.mind(
-            "weather-unlikely",
-            row,
-            "{value} degrees between the coldest and the warmest air of {day}: look at the row.");
+        return "{value} degrees between the coldest and the warmest air of {day}: look at the row.";
     }
   }
 }

@@ -30,22 +30,23 @@ final class SowCalendar {
     return Answer.verbatim(Calendar.text("-//leat//sow//EN", name, stamp, events));
   }
 
+  private static String seeds(Batch batch) {
+    return "For "
+        + batch.plants()
+        + " plants; "
+        + batch.seeds()
+        + " seeds are enough on average, "
+        + batch.seeds90()
+        + " in nine springs of ten.";
+  }
+
   private static void add(List<Event> events, Sown crop, Batch batch) {
     String name = crop.name() == null ? "plants" : crop.name();
     String id = name + "-" + (crop.index() + 1) + "-" + batch.sow() + "@leat";
     String where = crop.tower() == null ? "" : "Tower " + crop.tower() + ". ";
     events.add(
         Event.on(
-            "sow-" + id,
-            batch.sow(),
-            "Sow " + batch.seeds90() + " seeds: " + name,
-            "For "
-                + batch.plants()
-                + " plants; "
-                + batch.seeds()
-                + " seeds are enough on average, "
-                + batch.seeds90()
-                + " in nine springs of ten."));
+            "sow-" + id, batch.sow(), "Sow " + batch.seeds90() + " seeds: " + name, seeds(batch)));
     events.add(
         Event.on(
             "transplant-" + id,

@@ -15,37 +15,49 @@ final class SowChart {
   static Chart of(List<Sown> crops) {
     List<SowRows.Line> lines = SowRows.lines(crops);
     String[] names = new String[lines.size()];
-    double[] sow = new double[names.length];
-    double[] plant = new double[names.length];
-    double[] harvest = new double[names.length];
-    Phrase[] nursery = new Phrase[names.length];
-    Phrase[] tower = new Phrase[names.length];
-    boolean anyNursery = false;
     for (int i = 0; i < names.length; i++) {
-      Batch batch = lines.get(i).batch();
       String crop = lines.get(i).crop().name();
-      names[i] = (crop == null ? "batch" : crop) + " " + batch.number();
-      sow[i] = Axis.at(batch.sow());
-      plant[i] = Axis.at(batch.transplant());
-      harvest[i] = Axis.at(batch.harvest());
-      boolean raised = plant[i] > sow[i];
-      nursery[i] = Phrase.of("sow " + DateWords.day(batch.sow()));
-      if (!raised) {
-        plant[i] = sow[i];
-        sow[i] = Double.NaN;
-      }
-      tower[i] = Phrase.of(batch.plants() + " pots, to " + DateWords.day(batch.harvest()));
-      anyNursery |= raised;
+      names[i] = (crop == null ? "batch" : crop) + " " + lines.get(i).batch().number();
     }
     Chart chart =
         Chart.of("Batches from seed to harvest", Axis.names("batch", names), Axis.time("day"));
-    if (anyNursery) {
-      double[] end = plant.clone();
-      for (int i = 0; i < end.length; i++) {
-        end[i] = Double.isNaN(sow[i]) ? Double.NaN : end[i];
-      }
-      chart.bars("in the nursery", sow, end, nursery);
+    nursery(chart, lines);
+    return tower(chart, lines);
+  }
+
+  /** Batches that are raised apart, where any is. */
+  private static void nursery(Chart chart, List<SowRows.Line> lines) {
+    double[] sow = new double[lines.size()];
+    double[] plant = new double[sow.length];
+    Phrase[] words = new Phrase[sow.length];
+    boolean any = false;
+    for (int i = 0; i < sow.length; i++) {
+      Batch batch = lines.get(i).batch();
+      boolean raised = isRaised(batch);
+      sow[i] = raised ? Axis.at(batch.sow()) : Double.NaN;
+      plant[i] = raised ? Axis.at(batch.transplant()) : Double.NaN;
+      words[i] = Phrase.of("sow " + DateWords.day(batch.sow()));
+      any |= raised;
     }
-    return chart.bars("in the tower", plant, harvest, tower);
+    if (any) {
+      chart.bars("in the nursery", sow, plant, words);
+    }
+  }
+
+  private static Chart tower(Chart chart, List<SowRows.Line> lines) {
+    double[] plant = new double[lines.size()];
+    double[] harvest = new double[plant.length];
+    Phrase[] words = new Phrase[plant.length];
+    for (int i = 0; i < plant.length; i++) {
+      Batch batch = lines.get(i).batch();
+      plant[i] = Axis.at(isRaised(batch) ? batch.transplant() : batch.sow());
+      harvest[i] = Axis.at(batch.harvest());
+      words[i] = Phrase.of(batch.plants() + " pots, to " + DateWords.day(batch.harvest()));
+    }
+    return chart.bars("in the tower", plant, harvest, words);
+  }
+
+  private static boolean isRaised(Batch batch) {
+    return Axis.at(batch.transplant()) > Axis.at(batch.sow());
   }
 }

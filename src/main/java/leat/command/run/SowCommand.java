@@ -65,14 +65,7 @@ public final class SowCommand extends Command {
 
   @Override
   public Answer answer(Call call) {
-    String own = own(call);
-    if (own == null && !call.hasPlan()) {
-      throw new Refused(CommandErrors.neededPlan(this));
-    }
-    if (own != null && call.namesPlan()) {
-      throw new Refused(CommandErrors.notBoth(this, "--plan", own));
-    }
-    Plan plan = own == null ? call.plan() : null;
+    Plan plan = plan(call);
     List<Sown> crops =
         plan == null
             ? List.of(new Sown(0, null, null, Batches.of(fromFlags(call))))
@@ -82,9 +75,24 @@ public final class SowCommand extends Command {
     if (over != null) {
       throw new Refused(over);
     }
-    if ("ics".equals(call.text("--format"))) {
-      return SowCalendar.of(plan, crops);
+    return "ics".equals(call.text("--format"))
+        ? SowCalendar.of(plan, crops)
+        : rows(call, plan, crops, towers);
+  }
+
+  /** The plan of the crops; null when the call's own flags tell one. */
+  private Plan plan(Call call) {
+    String own = own(call);
+    if (own == null && !call.hasPlan()) {
+      throw new Refused(CommandErrors.neededPlan(this));
     }
+    if (own != null && call.namesPlan()) {
+      throw new Refused(CommandErrors.notBoth(this, "--plan", own));
+    }
+    return own == null ? call.plan() : null;
+  }
+
+  private static Answer rows(Call call, Plan plan, List<Sown> crops, List<List<Sown>> towers) {
     Answer answer = SowRows.answer(crops);
     SowWeather weather = plan == null ? null : SowWeather.of(plan, crops);
     Answer sums = SowSums.answer(crops, towers, weather);

@@ -36,28 +36,23 @@ final class SowSums {
   private static final Column TOWER = Column.plain("tower", "tower");
   private static final Column POTS = Column.plain("pots", "pots");
 
+  private static final Column[] OF_ALL = {
+    AT_ONCE, KEPT, WITH_PLANTS, TOO_EARLY, TOO_LATE,
+    PLANTS, SEEDS, SEEDS_90, MOST, FIRST,
+    LAST, GAP, USED, AVAILABLE, EMPTY,
+    LAST_FROST, FIRST_FROST,
+  };
+  private static final Column[] OF_A_CROP = {
+    CROP, TOWER, POTS, AT_ONCE, KEPT,
+    WITH_PLANTS, TOO_EARLY, TOO_LATE, PLANTS, SEEDS,
+    SEEDS_90, MOST, FIRST, LAST, GAP,
+    USED, AVAILABLE, EMPTY,
+  };
+
   private SowSums() {}
 
   static Answer answer(List<Sown> crops, List<List<Sown>> towers, SowWeather weather) {
-    Answer answer =
-        new Answer(
-            AT_ONCE,
-            KEPT,
-            WITH_PLANTS,
-            TOO_EARLY,
-            TOO_LATE,
-            PLANTS,
-            SEEDS,
-            SEEDS_90,
-            MOST,
-            FIRST,
-            LAST,
-            GAP,
-            USED,
-            AVAILABLE,
-            EMPTY,
-            LAST_FROST,
-            FIRST_FROST);
+    Answer answer = new Answer(OF_ALL);
     Row row = answer.row();
     sum(row, crops);
     int most = 0;
@@ -76,26 +71,7 @@ final class SowSums {
 
   /** A row for each crop. */
   static Answer crops(List<Sown> crops) {
-    Answer answer =
-        new Answer(
-            CROP,
-            TOWER,
-            POTS,
-            AT_ONCE,
-            KEPT,
-            WITH_PLANTS,
-            TOO_EARLY,
-            TOO_LATE,
-            PLANTS,
-            SEEDS,
-            SEEDS_90,
-            MOST,
-            FIRST,
-            LAST,
-            GAP,
-            USED,
-            AVAILABLE,
-            EMPTY);
+    Answer answer = new Answer(OF_A_CROP);
     for (Sown crop : crops) {
       Row row = answer.row();
       sum(row, List.of(crop));
@@ -114,10 +90,12 @@ final class SowSums {
     for (Sown crop : crops) {
       all.add(crop.batches());
     }
-    SowSum sum = SowSum.of(all);
-    boolean one = all.size() == 1;
-    row.setAny(AT_ONCE, one ? all.get(0).sowing().batchesAtOnce() : null)
-        .set(KEPT, sum.kept())
+    row.setAny(AT_ONCE, all.size() == 1 ? all.get(0).sowing().batchesAtOnce() : null);
+    sum(row, SowSum.of(all));
+  }
+
+  private static void sum(Row row, SowSum sum) {
+    row.set(KEPT, sum.kept())
         .set(WITH_PLANTS, sum.withPlants())
         .set(TOO_EARLY, sum.dropped(DroppedBatch.Reason.TOO_EARLY))
         .set(TOO_LATE, sum.dropped(DroppedBatch.Reason.TOO_LATE))

@@ -39,19 +39,9 @@ final class SowText {
 
   void write(Answer answer, Row sums) {
     sentence(answer, sums);
-    answer.table(
-        SowRows.SOW,
-        SowRows.CROP,
-        SowRows.SEEDS,
-        SowRows.SEEDS_90,
-        SowRows.TRANSPLANT,
-        SowRows.HARVEST,
-        SowRows.PLANTS);
-    if (answer.size() == 0) {
-      answer.table();
-    }
+    table(answer);
     for (Sown crop : crops) {
-      crop(answer, crop);
+      minds(answer, crop);
     }
     empty(answer);
     if (answer.size() > 0) {
@@ -65,26 +55,60 @@ final class SowText {
             : call.again("sow") + " --format ics -o sowing.ics   puts it into your calendar");
   }
 
+  private static void table(Answer answer) {
+    answer.table(
+        SowRows.SOW,
+        SowRows.CROP,
+        SowRows.SEEDS,
+        SowRows.SEEDS_90,
+        SowRows.TRANSPLANT,
+        SowRows.HARVEST,
+        SowRows.PLANTS);
+    if (answer.size() == 0) {
+      answer.table();
+    }
+  }
+
   private void sentence(Answer answer, Row sums) {
     if (answer.size() == 0) {
       answer.sentence(sums, "Nothing can be sown: no batch is left.");
-      return;
+    } else if (crops.size() > 1) {
+      severalCrops(answer, sums);
+    } else {
+      oneCrop(answer);
     }
-    if (crops.size() > 1) {
-      Row row = Row.aside(CROPS, N, HARVEST, LAST);
-      row.set(CROPS, crops.size())
-          .set(N, answer.size())
-          .set(HARVEST, DateWords.day(java.time.LocalDate.parse(text(sums, SowSums.FIRST))))
-          .set(LAST, DateWords.day(java.time.LocalDate.parse(text(sums, SowSums.LAST))));
-      answer.sentence(
-          sums.with(row),
-          "{n} sowings of {crops} crops bring {plants_total} plants, the first on {first}, the last on {last}.");
+  }
+
+  private void severalCrops(Answer answer, Row sums) {
+    Row row = Row.aside(CROPS, N, HARVEST, LAST);
+    row.set(CROPS, crops.size())
+        .set(N, answer.size())
+        .set(HARVEST, DateWords.day(java.time.LocalDate.parse(text(sums, SowSums.FIRST))))
+        .set(LAST, DateWords.day(java.time.LocalDate.parse(text(sums, SowSums.LAST))));
+    answer.sentence(
+        sums.with(row),
+        "{n} sowings of {crops} crops bring {plants_total} plants, the first on {first}, the last on {last}.");
+  }
+
+  private void oneCrop(Answer answer) {
+    Row row = crop();
+    if (answer.size() == 1) {
+      answer.sentence(row, "Sow {most} seeds of {crop} on {from}; harvest on {first}.");
       return;
     }
     Batches batches = crops.get(0).batches();
+    boolean even = batches.fewestSeeds() == batches.mostSeeds();
+    answer.sentence(
+        row,
+        (even ? "Sow {most} seeds of {crop}" : "Sow {least} to {most} seeds of {crop}")
+            + " every {every} days from {from}; first harvest on {first}, then about {week} a week until {last}.");
+  }
+
+  private Row crop() {
+    Batches batches = crops.get(0).batches();
     Row row = Row.aside(CROP, FROM, LEAST, MOST, EVERY, HARVEST, LAST, WEEK);
     String name = crops.get(0).name();
-    row.set(CROP, name == null ? "the crop" : name)
+    return row.set(CROP, name == null ? "the crop" : name)
         .set(FROM, DateWords.day(batches.batches().get(0).sow()))
         .set(LEAST, batches.fewestSeeds())
         .set(MOST, batches.mostSeeds())
@@ -92,44 +116,60 @@ final class SowText {
         .set(HARVEST, DateWords.day(batches.firstHarvest()))
         .set(LAST, DateWords.day(batches.lastHarvest()))
         .set(WEEK, batches.sowing().plantsAWeek());
-    boolean even = batches.fewestSeeds() == batches.mostSeeds();
-    if (answer.size() == 1) {
-      answer.sentence(row, "Sow {most} seeds of {crop} on {from}; harvest on {first}.");
-    } else {
-      answer.sentence(
-          row,
-          (even ? "Sow {most} seeds of {crop}" : "Sow {least} to {most} seeds of {crop}")
-              + " every {every} days from {from}; first harvest on {first}, then about {week} a week until {last}.");
-    }
   }
 
   private static String text(Row row, Column column) {
     return (String) row.get(column);
   }
 
-  private static void crop(Answer answer, Sown crop) {
+  private static void minds(Answer answer, Sown crop) {
     Batches batches = crop.batches();
     Sowing sowing = batches.sowing();
     Row row = Row.aside(CROP, N, DAY, MOST, EVERY, WEEK);
     row.set(CROP, crop.name() == null ? "the crop" : crop.name())
         .set(MOST, sowing.pots())
         .set(WEEK, sowing.plantsAWeekAtMost());
+    tooEarly(answer, row, batches);
+    tooLate(answer, row, batches);
+    pots(answer, row, batches);
+    if (sowing.leavesPotsEmpty() && batches.batches().size() > 1) {
+      row.set(N, sowing.emptyDaysBetween());
+      answer.mind(
+          "every-longer",
+          row,
+          "the pots of {crop} stand empty for {n} days between batches: sowings lie further apart (every) than the plants grow (growing).");
+    } else if (batches.batches().size() > 1) {
+      answer.mind(
+          "plants-a-week",
+          row,
+          "{most} pots of {crop} bring {week} plants a week at most, however often you sow.");
+    }
+  }
+
+  private static void tooEarly(Answer answer, Row row, Batches batches) {
     int early = batches.dropped(DroppedBatch.Reason.TOO_EARLY);
     if (early > 0) {
-      row.set(N, early).set(DAY, sowing.firstThatWorks().toString());
+      row.set(N, early).set(DAY, batches.sowing().firstThatWorks().toString());
       answer.mind(
           "too-early",
           row,
           "{n} sowings of {crop} fall out: planted before earliest_transplant. The first sowing that works is {day}.");
     }
+  }
+
+  private static void tooLate(Answer answer, Row row, Batches batches) {
     int late = batches.dropped(DroppedBatch.Reason.TOO_LATE);
     if (late > 0) {
-      row.set(N, late).set(DAY, sowing.lastThatWorks().toString());
+      row.set(N, late).set(DAY, batches.sowing().lastThatWorks().toString());
       answer.mind(
           "too-late",
           row,
           "{n} sowings of {crop} fall out: harvested after latest_harvest. The last sowing that works is {day}.");
     }
+  }
+
+  private static void pots(Answer answer, Row row, Batches batches) {
+    Sowing sowing = batches.sowing();
     int without = batches.kept() - batches.batches().size();
     if (without > 0) {
       row.set(N, without).set(EVERY, sowing.everyForNoEmptyBatch());
@@ -144,18 +184,6 @@ final class SowText {
           "idle-pots",
           row,
           "equal batches of {crop} leave {n} pots empty for ever; spread fills them.");
-    }
-    if (sowing.leavesPotsEmpty() && batches.batches().size() > 1) {
-      row.set(N, sowing.emptyDaysBetween());
-      answer.mind(
-          "every-longer",
-          row,
-          "the pots of {crop} stand empty for {n} days between batches: sowings lie further apart (every) than the plants grow (growing).");
-    } else if (batches.batches().size() > 1) {
-      answer.mind(
-          "plants-a-week",
-          row,
-          "{most} pots of {crop} bring {week} plants a week at most, however often you sow.");
     }
   }
 

@@ -144,14 +144,7 @@ final class LevelFitWords {
   }
 
   private void minds(Answer answer) {
-    if (pairs.left > 0) {
-      answer.mind(
-          "left-out",
-          row,
-          pairs.left == 1
-              ? "1 row is left out: open, empty, or named by --leave-out."
-              : "{left_out} rows are left out: open, empty, or named by --leave-out.");
-    }
+    leftOut(answer);
     suspects(answer);
     if (fit.seenOnce() > 0) {
       answer.mind(
@@ -163,6 +156,17 @@ final class LevelFitWords {
     }
     otherTank(answer);
     planAgrees(answer);
+  }
+
+  private void leftOut(Answer answer) {
+    if (pairs.left > 0) {
+      answer.mind(
+          "left-out",
+          row,
+          pairs.left == 1
+              ? "1 row is left out: open, empty, or named by --leave-out."
+              : "{left_out} rows are left out: open, empty, or named by --leave-out.");
+    }
   }
 
   private void otherTank(Answer answer) {

@@ -148,8 +148,8 @@ public final class LevelLadderCommand extends Command {
         "needle".equals(equal) ? LadderDesign.ohmsByVolume(ends[0], ends[1], tank, reeds) : even;
     LadderDesign design = LadderDesign.of(series(call), target);
     Limits limits = limits(call);
-    Answer answer = rows(design, limits, reeds, tank);
-    return new LevelLadderWords(call, design, limits, reeds, equal).say(answer, tank != null);
+    return new LevelLadderWords(call, design, limits, reeds, equal)
+        .say(rows(design, limits, reeds, tank), tank != null);
   }
 
   private static ESeries series(Call call) {

@@ -61,25 +61,23 @@ final class LevelLadderWords {
 
   private Row row() {
     int n = design.node().length;
-    Row row =
-        Row.aside(COLUMNS)
-            .set(STEPS, n)
-            .set(FIRST, design.node()[0])
-            .set(LAST, design.node()[n - 1])
-            .set(SERIES, design.series().name())
-            .set(WORST, design.maxError())
-            .set(SEPARATE, design.separateMaxError())
-            .set(RETURN, design.returnAt() == Ladder.ReturnAt.BOTTOM ? "bottom" : "top")
-            .set(OVERLAPS, design.overlaps(limits))
-            .set(TOLERANCE, limits.tolerance())
-            .set(METER, limits.reading());
-    if (reeds != null) {
-      row.set(PITCH, Ladder.greatestPitch(reeds));
-    }
-    if (pullIn != null && dropOut != null) {
-      row.set(BRIDGED, LadderDesign.bridges(pullIn, dropOut));
-    }
-    return row;
+    return Row.aside(COLUMNS)
+        .set(STEPS, n)
+        .set(FIRST, design.node()[0])
+        .set(LAST, design.node()[n - 1])
+        .set(SERIES, design.series().name())
+        .set(WORST, design.maxError())
+        .set(SEPARATE, design.separateMaxError())
+        .set(RETURN, design.returnAt() == Ladder.ReturnAt.BOTTOM ? "bottom" : "top")
+        .set(OVERLAPS, design.overlaps(limits))
+        .set(TOLERANCE, limits.tolerance())
+        .set(METER, limits.reading())
+        .set(PITCH, reeds == null ? null : Double.valueOf(Ladder.greatestPitch(reeds)))
+        .set(BRIDGED, bridged());
+  }
+
+  private Double bridged() {
+    return pullIn == null || dropOut == null ? null : LadderDesign.bridges(pullIn, dropOut);
   }
 
   Answer say(Answer answer, boolean tankKnown) {

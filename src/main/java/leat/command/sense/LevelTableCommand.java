@@ -14,7 +14,6 @@ import leat.level.LookupTable;
 import leat.level.Motion;
 import leat.level.Sender;
 import leat.plan.Kind;
-import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
 import leat.quantity.Dimension;
@@ -76,10 +75,9 @@ public final class LevelTableCommand extends Command {
   @Override
   public Answer answer(Call call) {
     oneMode(call);
-    Plan plan = call.plan();
-    Section section = plan.section("sender");
+    Section section = call.plan().section("sender");
     Divider divider = SenderOf.hasDivider(section) ? SenderOf.divider(section, call.taken()) : null;
-    Sender sender = SenderOf.of(plan, call.taken());
+    Sender sender = SenderOf.of(call.plan(), call.taken());
     sender = divider == null ? sender : sender.readBy(divider);
     Motion motion = LevelColumns.motion(call);
     if (call.has("--every")) {
@@ -87,14 +85,11 @@ public final class LevelTableCommand extends Command {
     }
     List<LookupTable.Row> rows = LookupTable.of(sender, divider, motion);
     if (call.has("--c")) {
-      return Answer.verbatim(
-          new LevelArray(rows, divider, call.hasPlan() ? call.planName() : "flags").text());
+      String name = call.hasPlan() ? call.planName() : "flags";
+      return Answer.verbatim(new LevelArray(rows, divider, name).text());
     }
     LevelCutoff cutoff = LevelCutoff.of(call, sender, divider, rows);
-    if (call.has("--cutoff")) {
-      return cutoff.answer();
-    }
-    return stretches(call, rows, divider, cutoff);
+    return call.has("--cutoff") ? cutoff.answer() : stretches(call, rows, divider, cutoff);
   }
 
   private void oneMode(Call call) {

@@ -186,6 +186,13 @@ final class LevelWords {
   }
 
   private void minds(Answer answer) {
+    doubt(answer);
+    if (reading.hasBand() && plan.root().has("hold_up")) {
+      answer.mind("pump-off", row, "read with the pump off; running towers hold {hold_up_L}.");
+    }
+  }
+
+  private void doubt(Answer answer) {
     switch (reading.status()) {
       case BETWEEN_STEPS:
         answer.mind(
@@ -209,9 +216,6 @@ final class LevelWords {
         break;
       default:
         break;
-    }
-    if (reading.hasBand() && plan.root().has("hold_up")) {
-      answer.mind("pump-off", row, "read with the pump off; running towers hold {hold_up_L}.");
     }
   }
 }

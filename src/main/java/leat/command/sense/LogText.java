@@ -164,11 +164,6 @@ final class LogText {
 
   private void minds(Answer answer) {
     reading(answer);
-    if (report.isBlind()) {
-      answer.mind(
-          "blind",
-          "the top step is read: above it the sender sees nothing, so the band reaches to full.");
-    }
     badColumns(answer);
     unsure(answer);
     if (story.thirst().isHeld()) {
@@ -204,6 +199,11 @@ final class LogText {
           "odd-readings",
           row,
           "{odd_readings} of {rows} readings belong to no step of the plan's sender. Are they counts where the plan says ohm, or of another sender? log.reading_in says which.");
+    }
+    if (report.isBlind()) {
+      answer.mind(
+          "blind",
+          "the top step is read: above it the sender sees nothing, so the band reaches to full.");
     }
   }
 

@@ -40,11 +40,7 @@ public final class PouredPairs {
     String named = call.text("--litres-column");
     int litresAt = named == null ? table.column(LITRES) : table.column(named);
     this.unit = unit(named == null ? header(litresAt) : named);
-    String ohmColumn = call.text("--ohm-column");
-    int ohmAt =
-        ohmColumn == null
-            ? table.column("ohm", "ohms", "reading_ohm", "reading")
-            : table.column(ohmColumn);
+    int ohmAt = ohmAt();
     double[] poured = new double[table.size()];
     double[] read = new double[table.size()];
     for (int i = 0; i < table.size(); i++) {
@@ -55,6 +51,13 @@ public final class PouredPairs {
       poured = totals(poured);
     }
     keep(poured, read, falling);
+  }
+
+  private int ohmAt() {
+    String ohmColumn = call.text("--ohm-column");
+    return ohmColumn == null
+        ? table.column("ohm", "ohms", "reading_ohm", "reading")
+        : table.column(ohmColumn);
   }
 
   private String header(int at) {

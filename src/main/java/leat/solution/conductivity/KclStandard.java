@@ -137,17 +137,6 @@ public final class KclStandard {
     return label * (table < 0 ? courseBetween(label, celsius) : course(table, celsius));
   }
 
-  /**
-   * The standard's own factor to 25 C, which is not that of a natural water.
-   *
-   * @param celsius temperature, C, 0 to 40
-   * @return f25 of this standard, -
-   * @throws Impossible outside the tables
-   */
-  public double f25(double celsius) {
-    return label / ecAt(celsius);
-  }
-
   /** EC(T)/EC(25) of a table. */
   private static double course(int table, double celsius) {
     double[] values = VALUES[table];

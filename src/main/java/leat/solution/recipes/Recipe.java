@@ -169,9 +169,4 @@ public record Recipe(
     }
     return false;
   }
-
-  /** Salts a litre, g/L. */
-  public double gramsPerLitre() {
-    return totalGrams / litres;
-  }
 }

@@ -35,22 +35,6 @@ public final class Ballast {
   private Ballast() {}
 
   /**
-   * What stands in the tank after topping up.
-   *
-   * @param inWater in the water, any unit a litre
-   * @param addedL topped up since the change, L
-   * @param fullL the full tank, L
-   * @return in the tank, the same unit
-   * @throws Impossible if something is negative or the tank is empty
-   */
-  public static double after(double inWater, double addedL, double fullL) {
-    Impossible.ifNegative("water", inWater);
-    Accepted.volume("water", addedL);
-    Accepted.someVolume("full", fullL);
-    return inWater * (1 + addedL / fullL);
-  }
-
-  /**
    * Days until it reaches a limit.
    *
    * @param inWater in the water, any unit a litre

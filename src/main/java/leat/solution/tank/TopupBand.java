@@ -102,19 +102,6 @@ public record TopupBand(
         ifHigh != null && ifHigh[0] > ask.fullL() * (1 + ROUNDING));
   }
 
-  /**
-   * Solves a band whose middle is half way.
-   *
-   * @param ask the question; its own volume is not looked at
-   * @param lowL the low end, L
-   * @param highL the high end, L
-   * @return the three answers and what bounds them
-   * @throws Impossible if an end is negative or absurd, or the low end is over the high one
-   */
-  public static TopupBand between(TopupAsk ask, double lowL, double highL) {
-    return solve(ask.holding(0.5 * (lowL + highL)), lowL, highL);
-  }
-
   private static double[] applied(TopupAsk ask, Topup.Answer recipe, Topup.Answer truth) {
     if (!recipe.reached()) {
       return null;

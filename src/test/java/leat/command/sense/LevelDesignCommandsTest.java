@@ -90,6 +90,31 @@ class LevelDesignCommandsTest {
         .isEqualTo(2);
   }
 
+  /** By hand: 235 mm and 207 ohm between ten steps, nine times. */
+  @Test
+  void aBoughtSenderExplainsItsEvenSteps() {
+    String[] line = {
+      "level",
+      "ladder",
+      "--bought",
+      "--range",
+      "240-33",
+      "--steps",
+      "10",
+      "--first",
+      "45 mm",
+      "--last",
+      "280 mm",
+      "--explain",
+      "-f",
+      "json"
+    };
+    JsonNode workings = Ran.run(line).json().get(0).get("workings");
+    assertThat(workings).hasSize(2);
+    assertThat(workings.get(0).get("result").asDouble()).isCloseTo(235.0 / 9, within(1e-9));
+    assertThat(workings.get(1).get("result").asDouble()).isCloseTo(207.0 / 9, within(1e-9));
+  }
+
   static Stream<Sheet.Row> ladders() {
     return Sheet.of("level-ladder-design.csv").having("series").atLeast(8);
   }

@@ -131,7 +131,7 @@ class EcTemperatureTest {
   void whatACompensationIs() {
     assertThat(Compensation.NATURAL_WATER.isNaturalWater()).isTrue();
     assertThat(Compensation.DEFAULT.isNaturalWater()).isFalse();
-    assertThat(Compensation.DEFAULT.pctPer(1)).isEqualTo(1.91);
+    assertThat(Compensation.DEFAULT.f25(26)).isCloseTo(1 / 1.0191, within(1e-12));
     assertThat(Compensation.DEFAULT.isOdd()).isFalse();
     assertThat(Compensation.linear(0).isOdd()).isTrue();
     assertThat(Compensation.linear(3.5).isOdd()).isTrue();

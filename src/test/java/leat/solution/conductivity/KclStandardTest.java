@@ -36,7 +36,7 @@ class KclStandardTest {
     assertThat(standard.ecAt(celsius))
         .as(r.idAndProvenance())
         .isCloseTo(r.num("true_ec_mS_cm"), withinPercentage(pct));
-    assertThat(standard.f25(celsius))
+    assertThat(f25(standard, celsius))
         .as(r.idAndProvenance())
         .isCloseTo(r.num("f25_of_standard"), withinPercentage(pct));
     assertThat(KclMeter.shows(standard, celsius, Compensation.DEFAULT))
@@ -87,10 +87,10 @@ class KclStandardTest {
   void theTablesAgreeAmongThemselves(double celsius) {
     double[][] kin = {{1.40823, 1.4083, 1.413}, {12.8246, 12.852, 12.88}, {108.62, 111.31, 111.8}};
     for (double[] labels : kin) {
-      double primary = KclStandard.ofLabel(labels[0]).f25(celsius);
-      assertThat(KclStandard.ofLabel(labels[1]).f25(celsius))
+      double primary = f25(KclStandard.ofLabel(labels[0]), celsius);
+      assertThat(f25(KclStandard.ofLabel(labels[1]), celsius))
           .isCloseTo(primary, withinPercentage(0.1));
-      assertThat(KclStandard.ofLabel(labels[2]).f25(celsius))
+      assertThat(f25(KclStandard.ofLabel(labels[2]), celsius))
           .isCloseTo(primary, withinPercentage(0.3));
     }
   }
@@ -102,8 +102,8 @@ class KclStandardTest {
     assertThat(other.isTabulated()).isFalse();
     assertThat(other.name()).isEqualTo("KCl");
     assertThat(other.ecAt(25)).isCloseTo(2.765, within(1e-12));
-    assertThat(other.f25(10))
-        .isBetween(KclStandard.ofLabel(12.8246).f25(10), KclStandard.ofLabel(1.40823).f25(10));
+    assertThat(f25(other, 10))
+        .isBetween(f25(KclStandard.ofLabel(12.8246), 10), f25(KclStandard.ofLabel(1.40823), 10));
     assertThatThrownBy(() -> KclStandard.ofLabel(1413)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> KclStandard.ofLabel(1.413).ecAt(41)).isInstanceOf(Impossible.class);
   }
@@ -235,5 +235,10 @@ class KclStandardTest {
     assertThat(KclStandard.ofLabel(0.1).ecAt(10)).isCloseTo(0.1 * weak, within(1e-12));
     assertThat(KclStandard.ofLabel(114).ecAt(10)).isCloseTo(114 * strong, within(1e-12));
     assertThat(KclStandard.ofLabel(0.1).tolerancePct()).isEqualTo(1);
+  }
+
+  /** A standard's own factor to 25 C. */
+  private static double f25(KclStandard standard, double celsius) {
+    return standard.ecAt(25) / standard.ecAt(celsius);
   }
 }

@@ -168,7 +168,8 @@ class RecipeTest {
       assertThat(stronger.total().of(e)).isCloseTo(2 * once.total().of(e), withinPercentage(1e-9));
     }
     // mass: the elements never weigh more than what was weighed
-    assertThat(once.total().sum()).isLessThanOrEqualTo(1000 * once.gramsPerLitre() * (1 + 1e-12));
+    assertThat(once.total().sum())
+        .isLessThanOrEqualTo(1000 * once.totalGrams() / once.litres() * (1 + 1e-12));
     assertThat(once.total().of(Element.N))
         .isCloseTo(once.total().of(Element.N_NO3) + once.total().of(Element.N_NH4), within(1e-9));
   }

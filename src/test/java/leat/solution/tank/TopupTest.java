@@ -241,7 +241,7 @@ class TopupTest {
         continue;
       }
       seen++;
-      TopupBand b = TopupBand.between(ask, low, high);
+      TopupBand b = between(ask, low, high);
       double[] corners = {brim, Math.min(ask.fullL(), high)};
       for (double corner : corners) {
         Topup.Answer a = Topup.solve(ask.holding(corner));
@@ -264,7 +264,7 @@ class TopupTest {
     assertThat(b.lowest().status()).isEqualTo(Topup.Status.WATER_TOO_STRONG);
     assertThat(b.doubtful()).isTrue();
     assertThat(b.lowest().nearestEcMsCm()).isCloseTo((10 * 1 + 35 * 1.8) / 45, offset(1e-12));
-    assertThat(TopupBand.between(ask, 10, 40).middle().afterRainL()).isEqualTo(25);
+    assertThat(between(ask, 10, 40).middle().afterRainL()).isEqualTo(25);
   }
 
   @Test
@@ -320,7 +320,7 @@ class TopupTest {
   @Test
   void theMostDrainedIsWhereTheRainComesToTheBrim() {
     TopupAsk ask = new TopupAsk(78.5, 1, 100, 1.5, 0.5, new Concentrate(4, 2), 20, 0.02);
-    TopupBand b = TopupBand.between(ask, 60, 97);
+    TopupBand b = between(ask, 60, 97);
     assertThat(b.drainHighL()).isCloseTo(100 - 100 * 498.5 / 499.196, offset(1e-9));
     assertThat(b.drainLowL()).isZero();
     assertThat(Topup.solve(ask.holding(80.4)).drainL()).isLessThan(b.drainHighL());
@@ -390,14 +390,14 @@ class TopupTest {
    */
   @Test
   void aStrongTankIsDrainedToOneMark() {
-    TopupBand strong = TopupBand.between(TopupAsk.dry(35, 2.5, 45, 1.6, 0.3, FEED), 30, 40);
+    TopupBand strong = between(TopupAsk.dry(35, 2.5, 45, 1.6, 0.3, FEED), 30, 40);
     assertThat(strong.drainsToOneMark()).isTrue();
     assertThat(strong.lowest().keptL()).isCloseTo(45 * 1.3 / 2.2, offset(1e-9));
-    TopupBand weak = TopupBand.between(TopupAsk.dry(35, 1.2, 45, 1.6, 0.3, FEED), 30, 40);
+    TopupBand weak = between(TopupAsk.dry(35, 1.2, 45, 1.6, 0.3, FEED), 30, 40);
     assertThat(weak.drainsToOneMark()).isFalse();
-    TopupBand both = TopupBand.between(TopupAsk.dry(35, 2.5, 45, 1.6, 0.3, FEED), 20, 40);
+    TopupBand both = between(TopupAsk.dry(35, 2.5, 45, 1.6, 0.3, FEED), 20, 40);
     assertThat(both.drainsToOneMark()).isFalse();
-    TopupBand no = TopupBand.between(TopupAsk.dry(36, 1, 45, 1.4, 1.8, FEED), 10, 40);
+    TopupBand no = between(TopupAsk.dry(36, 1, 45, 1.4, 1.8, FEED), 10, 40);
     assertThat(no.drainsToOneMark()).isFalse();
   }
 
@@ -411,5 +411,10 @@ class TopupTest {
     assertThat(Cans.of(30, 10).lastIsACup()).isFalse();
     assertThat(Cans.of(0.1, 10).lastIsACup()).isFalse();
     assertThat(Cans.of(30.21, 10).lastIsACup()).isFalse();
+  }
+
+  /** A band whose middle is half way. */
+  private static TopupBand between(TopupAsk ask, double lowL, double highL) {
+    return TopupBand.solve(ask.holding(0.5 * (lowL + highL)), lowL, highL);
   }
 }
