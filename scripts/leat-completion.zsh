@@ -32,6 +32,9 @@ _leat_commands=(
 _leat_plan_files() { _files -g '*.y(a|)ml' }
 _leat_key() { compadd -S '' -- $_leat_keys }
 _leat_rule() { compadd -- $_leat_rules }
+_leat_plan_or_rule() {
+  if [[ $words[CURRENT-1] == --explain ]]; then _leat_rule; else _leat_plan_files; fi
+}
 _leat_plan_or_key() {
   if (( CURRENT > 4 )); then _leat_key; else _leat_plan_files; fi
 }
@@ -50,16 +53,16 @@ _leat() {
       _arguments \
         --flow'[flow in the riser]:FLOW: ' \
         --lift'[height of the outlet over the water, at its lowest working level]:HEIGHT: ' \
-        '*'--bore'[inside diameter; several for pipes in series]:LENGTH: ' \
-        '*'--length'[length of pipe, one a bore]:LENGTH: ' \
-        '*'--roughness'[roughness of the wall, one or one a bore]:LENGTH: ' \
+        '*'--bore'[inside diameter of the pipe; `head` takes several, one behind the other]:LENGTH: ' \
+        '*'--length'[length of the pipe, one for each bore]:LENGTH: ' \
+        '*'--roughness'[roughness of the pipe'\''s wall, one or one for each bore]:LENGTH: ' \
         '*'--ridges'[distance from ridge to ridge of a corrugated hose, one or one for each bore]:LENGTH: ' \
-        '*'--k'[sum of the loss factors of the fittings, one a bore]:K: ' \
+        '*'--k'[sum of the loss factors of the pipe'\''s fittings, one for each bore]:K: ' \
         '*'--fitting'[a fitting by name and how many, in the last bore, behind @ its size where it has one, such as "bend=1 @ 60 mm"; entrance and exit come on top unless they are named; instead of --k]:NAME=COUNT:(entrance= entrance-inward= entrance-rounded= exit= elbow= elbow-long= elbow-smooth= elbow-45= bend-180= tee-run= tee-branch= union= coupling= push-elbow= barb= swing-check= lift-check=)' \
         --temperature'[temperature of the water]:TEMP: ' \
         --tower'[tower of the plan; the first otherwise]:NAME: ' \
         --all-towers'[flow in the plan'\''s common pipe; otherwise every tower takes --flow]:FLOW: ' \
-        --bores'[table over the tubes that one can buy, in place of the last bore]' \
+        --bores'[table over the tubes that one can buy, in place of the riser or the last bore]' \
         --family'[with --bores; kind of tube; otherwise the kind of the present one]:KIND:(hose inch-tube silicone vinyl pe drip pex-us pex sch40 pvc-u barb)' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
@@ -82,14 +85,14 @@ _leat() {
         '*'--point'[a point of the printed curve, from no flow on]:POINT: ' \
         --derate'[share of the printed head that is left]:SHARE: ' \
         --speed'[speed against the printed one]:SHARE: ' \
-        --power'[electrical power]:POWER: ' \
+        --power'[electrical power of the pump while it runs]:POWER: ' \
         --lift'[height of the outlet over the water, at its lowest working level]:HEIGHT: ' \
         --level'[one level of the tank instead of low and full]:LENGTH: ' \
-        --bore'[inside diameter of the riser]:LENGTH: ' \
-        --length'[length of the riser]:LENGTH: ' \
-        --roughness'[roughness of its wall]:LENGTH: ' \
-        --ridges'[distance from ridge to ridge of a corrugated hose]:LENGTH: ' \
-        --k'[sum of the loss factors of its fittings]:K: ' \
+        --bore'[inside diameter of the pipe; `head` takes several, one behind the other]:LENGTH: ' \
+        --length'[length of the pipe, one for each bore]:LENGTH: ' \
+        --roughness'[roughness of the pipe'\''s wall, one or one for each bore]:LENGTH: ' \
+        --ridges'[distance from ridge to ridge of a corrugated hose, one or one for each bore]:LENGTH: ' \
+        --k'[sum of the loss factors of the pipe'\''s fittings, one for each bore]:K: ' \
         --temperature'[temperature of the water]:TEMP: ' \
         --check-valve'[whether a check valve keeps the riser full]:YES: ' \
         --throttle-to'[flow that a valve in the riser should leave]:FLOW: ' \
@@ -98,7 +101,7 @@ _leat() {
         --jug'[with --balance; the jug that is held under an outlet]:VOLUME: ' \
         --at'[with --balance; how full the tank is while the valves are set]:MARK:(low full)' \
         --needed'[the least head and flow on the box of a pump that would do]' \
-        --bores'[table over the tubes that one can buy, in place of a tower'\''s riser]' \
+        --bores'[table over the tubes that one can buy, in place of the riser or the last bore]' \
         --family'[with --bores; kind of tube; otherwise the kind of the present one]:KIND:(hose inch-tube silicone vinyl pe drip pex-us pex sch40 pvc-u barb)' \
         --tower'[with --bores; the tower whose riser changes; the first otherwise]:NAME: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
@@ -210,8 +213,8 @@ _leat() {
     'level')
       (( CURRENT == 3 )) && compadd -- table ladder divider fit
       _arguments \
-        --counts'[the readings are counts of the ADC, through sender.divider]' \
-        --motion'[which way the level has moved since the reading last changed; rising, falling or unknown]:WAY:(unknown rising falling)' \
+        --counts'[the reading is counts of the ADC, through sender.divider]' \
+        --motion'[which way the level has moved since the reading last changed]:WAY:(unknown rising falling)' \
         --at-least'[ends with exit code 1 unless the low end of the band is at least this]:VOLUME: ' \
         --column'[reads rows from standard input (or --rows) and answers for this column of each]:NAME: ' \
         --rows'[file of rows instead of standard input, with --column]:FILE:_files' \
@@ -238,7 +241,7 @@ _leat() {
         --c'[a C array for a microcontroller]' \
         --cutoff'[only the reading at which the controller stops the pump; sure of the refill mark before it]' \
         --at-least'[water that must be there for sure at the cut-off, instead of the refill mark]:VOLUME: ' \
-        --motion'[which way the level has moved since the reading last changed; rising, falling or unknown]:WAY:(unknown rising falling)' \
+        --motion'[which way the level has moved since the reading last changed]:WAY:(unknown rising falling)' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
@@ -267,7 +270,7 @@ _leat() {
         --last'[level at the highest reed]:LENGTH: ' \
         --pull-in'[half width at which a reed closes]:LENGTH: ' \
         --drop-out'[half width at which it opens again]:LENGTH: ' \
-        --tolerance'[tolerance of the resistors]:SHARE: ' \
+        --tolerance'[tolerance of the sender'\''s resistors]:SHARE: ' \
         --reading'[tolerance of the meter or ADC]:OHM: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
@@ -291,7 +294,7 @@ _leat() {
         --bits'[bits of the ADC]:N: ' \
         --sender-side'[low; the sender goes to ground; high; to the supply]:SIDE:(low high)' \
         --resistor'[judges this resistor instead of choosing one]:OHM: ' \
-        --series'[values you can buy; E24 unless said]:SERIES:(E6 E12 E24 E48 E96 any)' \
+        --series'[resistor values you can buy (default E24)]:SERIES:(E6 E12 E24 E48 E96 any)' \
         --max-current'[greatest current wanted in the sender]:CURRENT: ' \
         --adc-error'[error of the ADC in counts]:COUNTS: ' \
         --resistor-tolerance'[tolerance of the fixed resistor]:SHARE: ' \
@@ -375,7 +378,7 @@ _leat() {
         --standard'[checks the meter; the value on the bottle of potassium chloride standard, at 25 C]:EC: ' \
         --compensates'[whether the meter brings its readings to 25 C itself (ATC)]:YES: ' \
         '*'--ion'[an ion of the solution, in mg/L, mmol/L or meq/L; predicts the EC; N-NO3 counts the nitrogen only]:NAME=MG_L: ' \
-        '*'--weighed'[a salt weighed into --volume; predicts the EC]:SALT=GRAMS:(calcium-nitrate-4h2o= calcium-nitrate-greenhouse= potassium-nitrate= ammonium-nitrate= magnesium-nitrate-6h2o= sodium-nitrate= monopotassium-phosphate= dipotassium-phosphate= monoammonium-phosphate= diammonium-phosphate= magnesium-sulfate-7h2o= magnesium-sulfate-1h2o= potassium-sulfate= ammonium-sulfate= calcium-chloride-2h2o= calcium-sulfate-2h2o= potassium-chloride= magnesium-chloride-6h2o= sodium-chloride= potassium-bicarbonate= iron-sulfate-7h2o= manganese-sulfate-1h2o= manganese-chloride-4h2o= zinc-sulfate-7h2o= zinc-sulfate-1h2o= copper-sulfate-5h2o= boric-acid= borax= sodium-molybdate-2h2o= ammonium-molybdate= iron-edta-13= iron-dtpa-11= iron-dtpa-6-liquid= iron-eddha-6= molybdic-acid-85=)' \
+        '*'--weighed'[a salt that was weighed into --volume, to tell what it makes]:SALT=GRAMS:(calcium-nitrate-4h2o= calcium-nitrate-greenhouse= potassium-nitrate= ammonium-nitrate= magnesium-nitrate-6h2o= sodium-nitrate= monopotassium-phosphate= dipotassium-phosphate= monoammonium-phosphate= diammonium-phosphate= magnesium-sulfate-7h2o= magnesium-sulfate-1h2o= potassium-sulfate= ammonium-sulfate= calcium-chloride-2h2o= calcium-sulfate-2h2o= potassium-chloride= magnesium-chloride-6h2o= sodium-chloride= potassium-bicarbonate= iron-sulfate-7h2o= manganese-sulfate-1h2o= manganese-chloride-4h2o= zinc-sulfate-7h2o= zinc-sulfate-1h2o= copper-sulfate-5h2o= boric-acid= borax= sodium-molybdate-2h2o= ammonium-molybdate= iron-edta-13= iron-dtpa-11= iron-dtpa-6-liquid= iron-eddha-6= molybdic-acid-85=)' \
         --volume'[finished solution, with --weighed]:VOLUME: ' \
         --unit'[unit of bare numbers, where the column'\''s name does not end in it]:UNIT:(mS/cm uS/cm dS/m mS/m ppm)' \
         --column'[reads rows from standard input (or --rows) and answers for this column of each]:NAME: ' \
@@ -404,7 +407,7 @@ _leat() {
         --at'[temperature of the solution, for a meter that does not bring its reading to 25 C]:TEMP: ' \
         --scale'[ppm scale of the meter; meters.ec.scale of the plan otherwise]:500|640|700: ' \
         --to'[EC wanted, or ppm; target.ec of the plan otherwise]:EC: ' \
-        --water-ec'[EC of the water to thin with, where it is too strong; water.ec of the plan otherwise]:EC: ' \
+        --water-ec'[EC of the water that is poured in, or ppm; water.ec of the plan otherwise]:EC: ' \
         --label'[dose by the label instead; this share of its rate; tells the EC it makes]:SHARE: ' \
         --rate'[label rate, all bottles together; with --each the rate of each bottle]:RATE: ' \
         --rate-ec'[what that rate adds to pure water]:EC: ' \
@@ -430,13 +433,13 @@ _leat() {
         --volume'[finished solution; the plan'\''s tank at full otherwise]:VOLUME: ' \
         '*'--ask'[an element wanted, in mg/L; N-NO3 and N-NH4 apart; oxides such as K2O too]:ELEMENT=MG_L: ' \
         '*'--salt'[a salt that may be weighed; feed.salts of the plan otherwise]:NAME:(calcium-nitrate-4h2o calcium-nitrate-greenhouse potassium-nitrate ammonium-nitrate magnesium-nitrate-6h2o sodium-nitrate monopotassium-phosphate dipotassium-phosphate monoammonium-phosphate diammonium-phosphate magnesium-sulfate-7h2o magnesium-sulfate-1h2o potassium-sulfate ammonium-sulfate calcium-chloride-2h2o calcium-sulfate-2h2o potassium-chloride magnesium-chloride-6h2o sodium-chloride potassium-bicarbonate iron-sulfate-7h2o manganese-sulfate-1h2o manganese-chloride-4h2o zinc-sulfate-7h2o zinc-sulfate-1h2o copper-sulfate-5h2o boric-acid borax sodium-molybdate-2h2o ammonium-molybdate iron-edta-13 iron-dtpa-11 iron-dtpa-6-liquid iron-eddha-6 molybdic-acid-85)' \
-        '*'--weighed'[the other way round; a salt that was weighed]:SALT=GRAMS:(calcium-nitrate-4h2o= calcium-nitrate-greenhouse= potassium-nitrate= ammonium-nitrate= magnesium-nitrate-6h2o= sodium-nitrate= monopotassium-phosphate= dipotassium-phosphate= monoammonium-phosphate= diammonium-phosphate= magnesium-sulfate-7h2o= magnesium-sulfate-1h2o= potassium-sulfate= ammonium-sulfate= calcium-chloride-2h2o= calcium-sulfate-2h2o= potassium-chloride= magnesium-chloride-6h2o= sodium-chloride= potassium-bicarbonate= iron-sulfate-7h2o= manganese-sulfate-1h2o= manganese-chloride-4h2o= zinc-sulfate-7h2o= zinc-sulfate-1h2o= copper-sulfate-5h2o= boric-acid= borax= sodium-molybdate-2h2o= ammonium-molybdate= iron-edta-13= iron-dtpa-11= iron-dtpa-6-liquid= iron-eddha-6= molybdic-acid-85=)' \
+        '*'--weighed'[a salt that was weighed into --volume, to tell what it makes]:SALT=GRAMS:(calcium-nitrate-4h2o= calcium-nitrate-greenhouse= potassium-nitrate= ammonium-nitrate= magnesium-nitrate-6h2o= sodium-nitrate= monopotassium-phosphate= dipotassium-phosphate= monoammonium-phosphate= diammonium-phosphate= magnesium-sulfate-7h2o= magnesium-sulfate-1h2o= potassium-sulfate= ammonium-sulfate= calcium-chloride-2h2o= calcium-sulfate-2h2o= potassium-chloride= magnesium-chloride-6h2o= sodium-chloride= potassium-bicarbonate= iron-sulfate-7h2o= manganese-sulfate-1h2o= manganese-chloride-4h2o= zinc-sulfate-7h2o= zinc-sulfate-1h2o= copper-sulfate-5h2o= boric-acid= borax= sodium-molybdate-2h2o= ammonium-molybdate= iron-edta-13= iron-dtpa-11= iron-dtpa-6-liquid= iron-eddha-6= molybdic-acid-85=)' \
         --within'[exit code 1 when an asked element is missed by more]:SHARE: ' \
         --scale-step'[smallest step of the scale; every salt to its nearest step]:STEP: ' \
         '*'--feed'[a liquid feed by the figures of its label; N-P-K as printed (P2O5 and K2O), or MgO=1 for another figure; the labels of feed.parts of the plan otherwise]:FIGURES: ' \
         --rate'[dose of the liquid feed, with --feed]:RATE: ' \
         --density'[its density, when the label'\''s per cent are by weight; by volume otherwise]:DENSITY: ' \
-        --list'[lists the salts with formula, elements and solubility]' \
+        --list'[lists the whole table that leat knows]' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
         {--format,-f}'[what the answer is written as; html is one page for a browser, charts inside, without any network]:FORMAT:(text csv json html)' \
@@ -453,10 +456,10 @@ _leat() {
         '*:operand:_leat_plan_files' ;;
     'stock')
       _arguments \
-        '*'--weigh'[a salt and its grams; feed.stock.grams of the plan otherwise]:SALT=GRAMS:(calcium-nitrate-4h2o= calcium-nitrate-greenhouse= potassium-nitrate= ammonium-nitrate= magnesium-nitrate-6h2o= sodium-nitrate= monopotassium-phosphate= dipotassium-phosphate= monoammonium-phosphate= diammonium-phosphate= magnesium-sulfate-7h2o= magnesium-sulfate-1h2o= potassium-sulfate= ammonium-sulfate= calcium-chloride-2h2o= calcium-sulfate-2h2o= potassium-chloride= magnesium-chloride-6h2o= sodium-chloride= potassium-bicarbonate= iron-sulfate-7h2o= manganese-sulfate-1h2o= manganese-chloride-4h2o= zinc-sulfate-7h2o= zinc-sulfate-1h2o= copper-sulfate-5h2o= boric-acid= borax= sodium-molybdate-2h2o= ammonium-molybdate= iron-edta-13= iron-dtpa-11= iron-dtpa-6-liquid= iron-eddha-6= molybdic-acid-85=)' \
+        '*'--weigh'[a salt of the recipe and its grams; feed.stock.grams of the plan otherwise]:SALT=GRAMS:(calcium-nitrate-4h2o= calcium-nitrate-greenhouse= potassium-nitrate= ammonium-nitrate= magnesium-nitrate-6h2o= sodium-nitrate= monopotassium-phosphate= dipotassium-phosphate= monoammonium-phosphate= diammonium-phosphate= magnesium-sulfate-7h2o= magnesium-sulfate-1h2o= potassium-sulfate= ammonium-sulfate= calcium-chloride-2h2o= calcium-sulfate-2h2o= potassium-chloride= magnesium-chloride-6h2o= sodium-chloride= potassium-bicarbonate= iron-sulfate-7h2o= manganese-sulfate-1h2o= manganese-chloride-4h2o= zinc-sulfate-7h2o= zinc-sulfate-1h2o= copper-sulfate-5h2o= boric-acid= borax= sodium-molybdate-2h2o= ammonium-molybdate= iron-edta-13= iron-dtpa-11= iron-dtpa-6-liquid= iron-eddha-6= molybdic-acid-85=)' \
         --for'[the grams are for this much tower water, as `dose salts` tells them; for one bottle otherwise]:VOLUME: ' \
         --bottle'[size of each bottle]:VOLUME: ' \
-        --makes'[tower water that one bottle of each makes]:VOLUME: ' \
+        --makes'[tower water that the weighed salts make]:VOLUME: ' \
         --coldest'[coldest night where the bottles stand]:TEMP: ' \
         --one-bottle'[judges all salts in one bottle]' \
         --season'[solution the season takes; from the plan otherwise]:VOLUME: ' \
@@ -488,12 +491,12 @@ _leat() {
         --scale'[ppm scale of the meter; meters.ec.scale of the plan otherwise]:500|640|700: ' \
         --full'[the full mark; litres, or a level of the plan'\''s tank; the plan'\''s otherwise]:MARK: ' \
         --target'[EC aimed at, or ppm; target.ec of the plan otherwise]:EC: ' \
-        --water-ec'[EC of the water poured, or ppm; water.ec of the plan otherwise]:EC: ' \
+        --water-ec'[EC of the water that is poured in, or ppm; water.ec of the plan otherwise]:EC: ' \
         --rate'[label rate, all bottles together]:RATE: ' \
         --rate-ec'[what that rate adds to pure water]:EC: ' \
         --parts'[equal bottles that share the rate]:N: ' \
-        '*'--weigh'[feed by the gram; a salt of the recipe; feed.stock.grams of the plan otherwise]:SALT=GRAMS:(calcium-nitrate-4h2o= calcium-nitrate-greenhouse= potassium-nitrate= ammonium-nitrate= magnesium-nitrate-6h2o= sodium-nitrate= monopotassium-phosphate= dipotassium-phosphate= monoammonium-phosphate= diammonium-phosphate= magnesium-sulfate-7h2o= magnesium-sulfate-1h2o= potassium-sulfate= ammonium-sulfate= calcium-chloride-2h2o= calcium-sulfate-2h2o= potassium-chloride= magnesium-chloride-6h2o= sodium-chloride= potassium-bicarbonate= iron-sulfate-7h2o= manganese-sulfate-1h2o= manganese-chloride-4h2o= zinc-sulfate-7h2o= zinc-sulfate-1h2o= copper-sulfate-5h2o= boric-acid= borax= sodium-molybdate-2h2o= ammonium-molybdate= iron-edta-13= iron-dtpa-11= iron-dtpa-6-liquid= iron-eddha-6= molybdic-acid-85=)' \
-        --makes'[finished solution that the recipe makes]:VOLUME: ' \
+        '*'--weigh'[a salt of the recipe and its grams; feed.stock.grams of the plan otherwise]:SALT=GRAMS:(calcium-nitrate-4h2o= calcium-nitrate-greenhouse= potassium-nitrate= ammonium-nitrate= magnesium-nitrate-6h2o= sodium-nitrate= monopotassium-phosphate= dipotassium-phosphate= monoammonium-phosphate= diammonium-phosphate= magnesium-sulfate-7h2o= magnesium-sulfate-1h2o= potassium-sulfate= ammonium-sulfate= calcium-chloride-2h2o= calcium-sulfate-2h2o= potassium-chloride= magnesium-chloride-6h2o= sodium-chloride= potassium-bicarbonate= iron-sulfate-7h2o= manganese-sulfate-1h2o= manganese-chloride-4h2o= zinc-sulfate-7h2o= zinc-sulfate-1h2o= copper-sulfate-5h2o= boric-acid= borax= sodium-molybdate-2h2o= ammonium-molybdate= iron-edta-13= iron-dtpa-11= iron-dtpa-6-liquid= iron-eddha-6= molybdic-acid-85=)' \
+        --makes'[tower water that the weighed salts make]:VOLUME: ' \
         --rain'[rain that has fallen in since the reading; rain that is in volume and EC already counts by itself]:VOLUME: ' \
         --rainfall'[the same by a rain gauge, over tank.rain_area of the plan]:DEPTH: ' \
         --rain-ec'[EC of the rain]:EC: ' \
@@ -545,7 +548,7 @@ _leat() {
         '*:operand:_leat_plan_files' ;;
     'crops')
       _arguments \
-        --list'[lists every crop of the table]' \
+        --list'[lists the whole table that leat knows]' \
         --widen'[a pH given as one point counts 0.3 either way]' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \
@@ -773,8 +776,8 @@ _leat() {
     'season day')
       _arguments \
         --date'[the day]:DATE: ' \
-        --tmin'[lowest temperature]:TEMPERATURE: ' \
-        --tmax'[highest temperature]:TEMPERATURE: ' \
+        --tmin'[lowest temperature of the day, or its mean over the month]:TEMPERATURE: ' \
+        --tmax'[highest temperature of the day, or its mean over the month]:TEMPERATURE: ' \
         --rh-min'[lowest relative humidity]:SHARE: ' \
         --rh-max'[highest relative humidity]:SHARE: ' \
         --rh-mean'[mean relative humidity]:SHARE: ' \
@@ -802,8 +805,8 @@ _leat() {
     'season light')
       _arguments \
         --month'[one month, 1 for January, or its name]:MONTH: ' \
-        --tmin'[mean of its lowest temperatures]:TEMPERATURE: ' \
-        --tmax'[mean of its highest temperatures]:TEMPERATURE: ' \
+        --tmin'[lowest temperature of the day, or its mean over the month]:TEMPERATURE: ' \
+        --tmax'[highest temperature of the day, or its mean over the month]:TEMPERATURE: ' \
         --light'[light of the day in the open as a sensor summed it, mol/m2; no month is asked then]:MOL: ' \
         --lux'[reading of a lux meter at the plants, mean of the hours of light]:LX: ' \
         --lux-of'[light it reads]:LIGHT:(sun white-led fluorescent sodium halide)' \
@@ -861,7 +864,7 @@ _leat() {
         {--quiet,-q}'[no Taken, Mind, Next, nothing on standard error but errors; text keeps one last line where somebody can be hurt]' \
         --explain'[shows each formula with the numbers in it, its range and its source]' \
         {--help,-h}'[shows this help]' \
-        '*:operand:_leat_plan_files' ;;
+        '*:operand:_leat_plan_or_rule' ;;
     'sweep')
       _arguments \
         '*'--vary'[a key and the values it takes; a list, from..to step s, from..to with --sample, or files of a section]:KEY=VALUES:_leat_key' \
@@ -875,7 +878,7 @@ _leat() {
         --top'[the first N only]:N: ' \
         '*'--where'[designs that meet it only]:CONDITION: ' \
         --all'[designs that fail a rule, too]' \
-        '*'--rule'[judges this rule only; none for no rule]:ID:_leat_rule' \
+        '*'--rule'[judges this rule only]:ID:_leat_rule' \
         --slice'[the i-th of n parts]:I/N: ' \
         --jobs'[threads; as many as the machine has otherwise]:N: ' \
         --nudge'[moves each guess to its ends; which answer moves most]' \

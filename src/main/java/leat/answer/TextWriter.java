@@ -43,7 +43,7 @@ final class TextWriter {
     }
     for (int b = 0; b < answer.blocks.size(); b++) {
       if (!answer.headings.get(b).isEmpty()) {
-        out.append(answer.headings.get(b).render(us)).append('\n');
+        out.append(wrapped(answer.headings.get(b).render(us), "")).append('\n');
       }
       block(answer.blocks.get(b));
     }

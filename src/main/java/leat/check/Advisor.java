@@ -43,7 +43,7 @@ public final class Advisor {
     for (int more = 0; more <= MOST_ADDED && good.isEmpty(); more++) {
       for (int i = 0; i < cures.size() && good.size() < TOLD; i++) {
         Cure cure = containsOne(cures.get(i), good) ? null : mended(finding, cures.get(i), more);
-        if (cure != null) {
+        if (cure != null && !containsOne(cure, good)) {
           good.add(cure);
         }
       }

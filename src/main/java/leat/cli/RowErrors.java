@@ -19,7 +19,9 @@ public final class RowErrors {
         "all-rows-bad",
         null,
         source,
-        "none of its " + rows + " rows could be read; the first: " + first);
+        rows == 1
+            ? "its one row could not be read: " + first
+            : "none of its " + rows + " rows could be read; the first: " + first);
   }
 
   /** Quotes in a file of rows that do not close. */

@@ -13,8 +13,8 @@ import leat.cli.Machine;
 
 /** {@code leat --version -v}: what an answer rests on, so that it can be told and made again. */
 public final class VersionCommand extends Command {
-  static final Column FACT = Column.plain("name", "what");
-  static final Column VALUE = Column.plain("value", "in force");
+  static final Column FACT = Column.plain("name", "name");
+  static final Column VALUE = Column.plain("value", "value");
   static final Column FROM = Column.plain("source", "source");
 
   static final Column LEAT = Column.plain("leat", "leat");

@@ -21,6 +21,17 @@ public interface PumpCurve {
   double USUAL_DERATE_WORN = 0.70;
 
   /**
+   * A pump of more than so many times the head is another machine, not a stronger one of its kind,
+   * - (practice, no source).
+   */
+  double MOST_STRONGER = 3;
+
+  /** Whether a pump of so much head at no flow, m, is one of this kind still. */
+  default boolean couldBe(double shutoffHead) {
+    return shutoffHead <= MOST_STRONGER * shutoffHead();
+  }
+
+  /**
    * Head at a flow, m.
    *
    * @param flow m3/s, 0 to {@link #maxFlow()}

@@ -225,6 +225,18 @@ final class Binder {
     return (key.open ? value > key.least : value >= key.least) && value <= key.most;
   }
 
+  /** What a yes or no in other words means, as YAML wants it; null when it is neither. */
+  static String truthValue(String typed) {
+    switch (typed.toLowerCase(java.util.Locale.ROOT)) {
+      case "yes", "y", "on", "true", "1":
+        return "true";
+      case "no", "n", "off", "false", "0":
+        return "false";
+      default:
+        return null;
+    }
+  }
+
   /** The nearest name among the keys of a section, or null. */
   static String nearestKey(String name, Key key) {
     String[] names = new String[key.keys.length];

@@ -657,12 +657,16 @@ public final class PlanErrors {
 
   /** Neither true nor false. */
   public static Unreadable notTrueOrFalse(String typed) {
+    String meant = Binder.truthValue(typed);
     return new Unreadable(
         "not-true-or-false",
-        "true or false is needed, in small letters; got \"" + typed + "\"",
+        "true or false is needed, in small letters; got \""
+            + typed
+            + "\""
+            + (meant == null ? "" : "; did you mean \"" + meant + "\"?"),
         0,
         typed.length(),
-        null);
+        meant);
   }
 
   /** None of the words that may stand there. */

@@ -13,7 +13,8 @@ public final class Nearest {
   /**
    * @param typed the word that is not known
    * @param known the words that are
-   * @return the nearest of them, the first of equals; null when none is near
+   * @return the nearest of them, of equals the one that begins longest alike; null when none is
+   *     near
    */
   public static String of(String typed, List<String> known) {
     String best = null;
@@ -21,16 +22,28 @@ public final class Nearest {
     String lower = lower(typed);
     for (int i = 0; i < known.size(); i++) {
       String word = known.get(i);
-      if (Math.abs(word.length() - typed.length()) >= fewest) {
+      if (Math.abs(word.length() - typed.length()) > fewest) {
         continue;
       }
       int edits = edits(lower, lower(word));
-      if (edits < fewest && edits < Math.max(word.length(), typed.length())) {
+      if (edits < fewest && edits < Math.max(word.length(), typed.length())
+          || best != null && edits == fewest && begun(lower, word) > begun(lower, best)) {
         best = word;
         fewest = edits;
       }
     }
     return best == null && typed.length() > 2 ? partOf(lower, known) : best;
+  }
+
+  /** How many letters both begin with. */
+  private static int begun(String lower, String word) {
+    String other = lower(word);
+    int same = 0;
+    while (same < Math.min(lower.length(), other.length())
+        && lower.charAt(same) == other.charAt(same)) {
+      same++;
+    }
+    return same;
   }
 
   /** The only one of which this is a part between underscores or hyphens; null when none is. */

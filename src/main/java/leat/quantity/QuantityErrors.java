@@ -169,6 +169,23 @@ public final class QuantityErrors {
         "unknown-unit", text + "did you mean " + quote(mended) + "?", from, to, mended);
   }
 
+  /** mmol/L or meq/L where nothing says of which ion. */
+  public static Unreadable ofWhichIon(Dimension wanted, String unit, String got, int from, int to) {
+    return new Unreadable(
+        "of-which-ion",
+        wanted.word()
+            + " is needed, such as "
+            + quote(wanted.example())
+            + "; got "
+            + quote(got)
+            + ": leat ec --ion \"Ca=2 "
+            + unit
+            + "\" tells an ion's mg/L",
+        from,
+        to,
+        null);
+  }
+
   /** "5 ft 30 in", "2 in 3 ft". */
   public static Unreadable badParts(Dimension wanted, String got, int from, int to) {
     String text =

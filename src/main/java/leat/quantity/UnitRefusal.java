@@ -47,6 +47,11 @@ final class UnitRefusal {
     if (wanted == Dimension.AREA && unit.equalsIgnoreCase("AWG")) {
       return QuantityErrors.wireGauge(got(), unitFrom, to);
     }
+    if (wanted == Dimension.MASS_CONCENTRATION
+        && (unit.equalsIgnoreCase("mmol/L") || unit.equalsIgnoreCase("meq/L"))) {
+      String letters = unit.substring(0, unit.length() - 1).concat("L");
+      return QuantityErrors.ofWhichIon(wanted, letters, got(), unitFrom, to);
+    }
     Dimension other = Spelling.elsewhere(unit);
     if (other == null && MoneyReader.looksLikeMoney(unit)) {
       other = MoneyReader.dimensionOf(unit);
@@ -86,16 +91,17 @@ final class UnitRefusal {
   /** "5ft3" for a length is feet and inches, not cubic feet: null when it is neither. */
   private String inches() {
     boolean length = wanted == Dimension.LENGTH || wanted == Dimension.HEAD;
-    int digits = unit.startsWith("ft") ? 2 : unit.startsWith("'") ? 1 : 0;
-    if (!length || digits == 0 || unit.length() == digits || unit.length() > digits + 2) {
+    String joined = unit.replace(" ", "");
+    int digits = joined.startsWith("ft") ? 2 : joined.startsWith("'") ? 1 : 0;
+    if (!length || digits == 0 || joined.length() == digits || joined.length() > digits + 2) {
       return null;
     }
-    for (int i = digits; i < unit.length(); i++) {
-      if (unit.charAt(i) < '0' || unit.charAt(i) > '9') {
+    for (int i = digits; i < joined.length(); i++) {
+      if (joined.charAt(i) < '0' || joined.charAt(i) > '9') {
         return null;
       }
     }
-    return "ft " + unit.substring(digits) + " in";
+    return "ft " + joined.substring(digits) + " in";
   }
 
   /** The unit that was begun ("mS" of "mS/cm"), or the nearest spelling, or null. */

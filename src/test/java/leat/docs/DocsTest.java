@@ -164,6 +164,9 @@ class DocsTest {
       assertThat(zsh).containsExactly("whole");
     }
     assertThat(OtherShells.zsh()).contains("--acid'[", "nitric-60").contains("_leat_rules=(");
+    // Behind --explain rules are offered in zsh too, and fish parts at a tab that is written out.
+    assertThat(OtherShells.zsh()).contains("'*:operand:_leat_plan_or_rule'");
+    assertThat(OtherShells.fish()).contains("string split -f1 \\t |");
   }
 
   /** What a program says, or null when it is not installed. */

@@ -63,7 +63,7 @@ class GalleryAnswersTest {
   }
 
   /** Lays out the files that stand before the first command line. */
-  private static Path given(String line, Path file, Path folder) throws IOException {
+  static Path given(String line, Path file, Path folder) throws IOException {
     if (line.startsWith("== example ")) {
       Path name = Path.of(line.substring(11));
       Files.copy(Path.of("examples").resolve(name), folder.resolve(name));

@@ -122,7 +122,8 @@ final class OtherShells {
       }
       String operands = Completion.operands(command);
       if (operands != null) {
-        out.append(" \\\n        ").append(zshQuoted("*:operand:" + zshValues(operands)));
+        String of = command.name().equals("check") ? "_leat_plan_or_rule" : zshValues(operands);
+        out.append(" \\\n        ").append(zshQuoted("*:operand:" + of));
       }
       out.append(" ;;\n");
     }
@@ -208,7 +209,7 @@ final class OtherShells {
           end
           test "$w[2]" = "$argv[1]"; or return 1
           # not when a sub-command was typed
-          not complete -C "leat $w[2] " 2>/dev/null | string split -f1 \t | contains -- "$w[3]"
+          not complete -C "leat $w[2] " 2>/dev/null | string split -f1 \\t | contains -- "$w[3]"
       end
 
       function __leat_behind
@@ -228,6 +229,9 @@ final class OtherShells {
       _leat_plan_files() { _files -g '*.y(a|)ml' }
       _leat_key() { compadd -S '' -- $_leat_keys }
       _leat_rule() { compadd -- $_leat_rules }
+      _leat_plan_or_rule() {
+        if [[ $words[CURRENT-1] == --explain ]]; then _leat_rule; else _leat_plan_files; fi
+      }
       _leat_plan_or_key() {
         if (( CURRENT > 4 )); then _leat_key; else _leat_plan_files; fi
       }

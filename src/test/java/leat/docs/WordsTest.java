@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import leat.answer.Column;
@@ -72,19 +73,42 @@ class WordsTest {
     assertThat(table).contains("--bore", "column flow_L_min", "label speed");
   }
 
-  /** A label has two meanings when one answer has it for two keys. */
+  /**
+   * Units of keys that tell one thing twice: grams beside mL, litres beside mm, a share beside
+   * mg/L.
+   */
+  private static final Set<String> UNITS =
+      Set.of("g", "mL", "L", "mm", "pct", "mg_L", "meq_L", "mL_L", "V");
+
+  /** A label has two meanings when one answer has it for two things. */
   private static boolean isDouble(String word, Map<String, TreeSet<String>> meanings) {
     if (!word.startsWith("label ")) {
       return meanings.size() > 1;
     }
-    TreeSet<String> seen = new TreeSet<>();
+    Map<String, String> thing = new TreeMap<>();
     boolean twice = false;
-    for (TreeSet<String> classes : meanings.values()) {
-      for (String one : classes) {
-        twice |= !seen.add(one);
+    for (Map.Entry<String, TreeSet<String>> meaning : meanings.entrySet()) {
+      String told = told(word, meaning.getKey());
+      for (String one : meaning.getValue()) {
+        String other = thing.putIfAbsent(one, told);
+        twice |= other != null && !other.equals(told);
       }
     }
     return twice;
+  }
+
+  /** What a key tells, its unit left off; ends of a band are one: the least, and the most. */
+  private static String told(String label, String key) {
+    if (label.equals("label at least") && key.contains("_low")
+        || label.equals("label at most") && key.contains("_high")) {
+      return label;
+    }
+    for (int at = key.indexOf('_'); at >= 0; at = key.indexOf('_', at + 1)) {
+      if (UNITS.contains(key.substring(at + 1))) {
+        return key.substring(0, at);
+      }
+    }
+    return key;
   }
 
   /** The words that may have two: the word, two blanks, the reason. */

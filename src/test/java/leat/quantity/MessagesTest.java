@@ -53,6 +53,13 @@ class MessagesTest {
         q("nothing", length, "  ", needsLength + "; got nothing", "", null),
         q("tooLong", length, DIGITS, needsLength + "; got 201 characters", DIGITS, null),
         q(
+            "ofWhichIon",
+            Dimension.MASS_CONCENTRATION,
+            "4 meq/l",
+            "a concentration is needed, such as \"120 mg/L\"; got \"4 meq/l\": leat ec --ion \"Ca=2 meq/L\" tells an ion's mg/L",
+            "meq/l",
+            null),
+        q(
             "wireGauge",
             Dimension.AREA,
             "18 AWG",

@@ -70,7 +70,7 @@ final class FlowWanted extends TowerRule {
     OptionalDouble share = flows.manifold().derateFor(printed, riser, flow);
     if (share.isPresent()) {
       double head = printed.shutoffHead() * share.getAsDouble() / way.derate();
-      advice.cure(TowerCures.strongerPump(head));
+      advice.cure(TowerCures.strongerPump(subject, head));
     }
     return advice;
   }

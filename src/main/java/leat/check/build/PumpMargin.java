@@ -41,7 +41,7 @@ final class PumpMargin extends TowerRule {
     double head = Mend.shutoffHeadForMargin(lift, margin, subject.waterway().derate());
     double least = Mend.liftForMargin(subject.waterway().curve(), margin);
     return Advice.of("a stronger pump or a lower tower")
-        .cure(TowerCures.strongerPump(head))
+        .cure(TowerCures.strongerPump(subject, head))
         .cure(TowerCures.lowered(subject, t, subject.waterway().low() + least));
   }
 }

@@ -65,9 +65,11 @@ final class TowerCures {
     return cure.remark(dropped == 1 ? " (1 module fewer)" : " (" + dropped + " modules fewer)");
   }
 
-  /** A pump with a higher printed shut-off head, m. */
-  static Cure strongerPump(double shutoffHead) {
-    return Cure.atLeast("pump.shutoff_head", shutoffHead, Show.M);
+  /** A pump with a higher printed shut-off head, m; null when it would be another machine. */
+  static Cure strongerPump(Subject subject, double shutoffHead) {
+    return subject.waterway().printed().couldBe(shutoffHead)
+        ? Cure.atLeast("pump.shutoff_head", shutoffHead, Show.M)
+        : null;
   }
 
   /** A valve where there is none, set to what the plan wants already. */

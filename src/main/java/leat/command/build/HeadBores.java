@@ -17,7 +17,7 @@ final class HeadBores {
   static final Column LOST = Column.of("lost_head_m", "lost", Show.M);
   static final Column TOTAL = Column.of("total_head_m", "head in all", Show.M);
   static final Column POOREST = Column.of("poorest_total_head_m", "with a tight one", Show.M);
-  static final Column STATUS = Column.plain("status", "verdict");
+  static final Column STATUS = Column.plain("status", "status");
   static final Column FLOW = Column.of("flow_L_min", "flow", Show.L_MIN);
   private static final Column[] COLUMNS = {
     PumpBores.TUBE,

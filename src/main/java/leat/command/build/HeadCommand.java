@@ -22,13 +22,13 @@ public final class HeadCommand extends Command {
   static final Column FLOW = Column.of("flow_L_min", "flow", Show.L_MIN);
   static final Column VELOCITY = Column.of("velocity_m_s", "speed", Show.M_S);
   static final Column REYNOLDS = Column.number("reynolds", "Reynolds number", 3);
-  static final Column REGIME = Column.plain("regime", "flow");
+  static final Column REGIME = Column.plain("regime", "regime");
   static final Column FRICTION_FACTOR = Column.number("friction_factor", "friction factor", 3);
   static final Column STATIC = Column.of("static_head_m", "climb", Show.M);
   static final Column FRICTION = Column.of("friction_head_m", "rubbing in the pipe", Show.M);
   static final Column FITTING = Column.of("fitting_head_m", "bends and ends", Show.M);
-  static final Column LOST = Column.of("lost_head_m", "lost on the way", Show.M);
-  static final Column STATIC_SHARE = Column.of("static_share_pct", "climb", Show.PERCENT);
+  static final Column LOST = Column.of("lost_head_m", "lost", Show.M);
+  static final Column STATIC_SHARE = Column.of("static_share_pct", "climb, share", Show.PERCENT);
   static final Column FRICTION_SHARE = Column.of("friction_share_pct", "rubbing", Show.PERCENT);
   static final Column FITTING_SHARE = Column.of("fitting_share_pct", "bends", Show.PERCENT);
   static final Column TOTAL = Column.of("total_head_m", "head in all", Show.M);
@@ -67,25 +67,11 @@ public final class HeadCommand extends Command {
         LENGTH,
         "1.9 m",
         "height of the outlet over the water, at its lowest working level"),
-    Flag.of("--bore", "LENGTH", LENGTH, "13 mm", "inside diameter; several for pipes in series")
-        .repeatable(),
-    Flag.of("--length", "LENGTH", LENGTH, "2.2 m", "length of pipe, one a bore").repeatable(),
-    Flag.of(
-            "--roughness",
-            "LENGTH",
-            LENGTH,
-            "0.0015 mm",
-            "roughness of the wall, one or one a bore")
-        .repeatable(),
-    Flag.of(
-            "--ridges",
-            "LENGTH",
-            LENGTH,
-            "4 mm",
-            "distance from ridge to ridge of a corrugated hose, one or one for each bore")
-        .repeatable(),
-    Flag.of("--k", "K", Kind.NUMBER, "2.5", "sum of the loss factors of the fittings, one a bore")
-        .repeatable(),
+    Flag.of("--bore", "LENGTH", LENGTH, "13 mm", PipeWords.BORE).repeatable(),
+    Flag.of("--length", "LENGTH", LENGTH, "2.2 m", PipeWords.LENGTH).repeatable(),
+    Flag.of("--roughness", "LENGTH", LENGTH, "0.0015 mm", PipeWords.ROUGHNESS).repeatable(),
+    Flag.of("--ridges", "LENGTH", LENGTH, "4 mm", PipeWords.RIDGES).repeatable(),
+    Flag.of("--k", "K", Kind.NUMBER, "2.5", PipeWords.K).repeatable(),
     Flag.of(
             "--fitting",
             "NAME=COUNT",
@@ -106,7 +92,7 @@ public final class HeadCommand extends Command {
         Kind.quantity(Dimension.FLOW),
         "12 L/min",
         "flow in the plan's common pipe; otherwise every tower takes --flow"),
-    Flag.on("--bores", "table over the tubes that one can buy, in place of the last bore"),
+    Flag.on("--bores", PipeWords.BORES),
     Flag.of(
             "--family",
             "KIND",

@@ -16,7 +16,7 @@ final class NeededAnswer {
   static final Column FLOW = Column.of("flow_L_min", "wanted, all together", Show.L_MIN);
   static final Column HEAD = Column.of("head_m", "head the towers take then", Show.M);
   static final Column PRINTED = Column.of("printed_head_m", "printed curve at that flow", Show.M);
-  static final Column LIFT = Column.of("lift_m", "highest outlet over the water", Show.M);
+  static final Column LIFT = Column.of("lift_m", "lift", Show.M);
   static final Column DERATE =
       Column.of("derate_pct", "share of the printed head", Show.PERCENT.digits(3));
   static final Column MARGIN = Column.of("margin_pct", "margin over the lift", Show.PERCENT);

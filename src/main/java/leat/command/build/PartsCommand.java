@@ -41,8 +41,8 @@ public final class PartsCommand extends Command {
   static final Column ENERGY = Column.of("energy_kwh", "energy", Show.KWH);
   static final Column FILAMENT = Column.money("cost_filament", "filament by spools");
   static final Column BY_MASS = Column.money("cost_filament_by_mass", "filament used");
-  static final Column COST_ENERGY = Column.money("cost_energy", "energy");
-  static final Column COST = Column.money("cost_total", "in all");
+  static final Column COST_ENERGY = Column.money("cost_energy", "energy costs");
+  static final Column COST = Column.money("cost_total", "cost in all");
   static final Column DRY = Column.of("mass_dry_kg", "dry", Show.KG);
   static final Column OFF = Column.of("mass_wet_off_kg", "with plants", Show.KG);
   static final Column ON = Column.of("mass_wet_on_kg", "running", Show.KG);
@@ -56,12 +56,12 @@ public final class PartsCommand extends Command {
   static final Column PIECES = Column.plain("pieces", "pieces");
   static final Column EACH = Column.of("each_g", "each", Show.G);
   static final Column PRINT_EACH = Column.of("print_h_each", "print each", Show.H);
-  static final Column PRINT_ALL = Column.of("print_h", "print", Show.H);
+  static final Column PRINT_ALL = Column.of("print_h", "printing", Show.H);
   static final Column MASS = Column.of("mass_kg", "mass", Show.KG);
   static final Column PRICE = Column.money("cost", "cost");
 
   static final Column TOWER = Column.plain("tower", "tower");
-  static final Column COUNT = Column.plain("count", "of these");
+  static final Column COUNT = Column.plain("count", "count");
   static final Column MODULES = Column.plain("modules", "modules");
   static final Column REACH = Column.of("reach_mm", "reach", MM);
   static final Column IN_REACH = Column.plain("in_reach", "in reach");

@@ -40,13 +40,13 @@ public final class PumpCommand extends Command {
   static final Column RISER = Column.of("riser_L", "riser holds", Show.L);
   static final Column BACK = Column.of("drain_back_L", "drains back", Show.L);
   static final Column POWER = Column.of("hydraulic_power_W", "power in the water", Show.W);
-  static final Column VELOCITY = Column.of("velocity_m_s", "speed in the riser", Show.M_S);
+  static final Column VELOCITY = Column.of("velocity_m_s", "speed", Show.M_S);
   static final Column FILM = Column.of("film_mm", "film", Show.MM.digits(2));
   static final Column FILM_SPEED = Column.of("film_speed_m_s", "film's speed", Show.M_S.digits(2));
   static final Column TRANSIT = Column.of("transit_s", "down the wall in", Show.S);
   static final Column PUSH = Column.of("push_N", "push on the cap", Show.N);
   static final Column HOLD = Column.of("hold_down_N", "cap holds down", Show.N);
-  static final Column VALVE_HEAD = Column.of("valve_head_m", "held back by the valve", Show.M);
+  static final Column VALVE_HEAD = Column.of("valve_head_m", "held back", Show.M);
   static final Column VALVE_K = Column.number("valve_k", "K of the valve", 3);
   static final Column LITRE = Column.of("litre_in_s", "1 L in", Show.S);
   static final Column DERATE = Column.of("derate_pct", "share of the printed head", Show.PERCENT);

@@ -46,7 +46,12 @@ final class PumpFlags {
             "83 %",
             "speed against the printed one")
         .sets("pump.speed"),
-    Flag.of("--power", "POWER", Kind.quantity(Dimension.POWER), "22 W", "electrical power")
+    Flag.of(
+            "--power",
+            "POWER",
+            Kind.quantity(Dimension.POWER),
+            "22 W",
+            "electrical power of the pump while it runs")
         .sets("pump.power"),
     Flag.of(
         "--lift",
@@ -55,21 +60,12 @@ final class PumpFlags {
         "1.7 m",
         "height of the outlet over the water, at its lowest working level"),
     Flag.of("--level", "LENGTH", LENGTH, "200 mm", "one level of the tank instead of low and full"),
-    Flag.of("--bore", "LENGTH", LENGTH, "12 mm", "inside diameter of the riser")
-        .sets("towers[*].riser.bore"),
-    Flag.of("--length", "LENGTH", LENGTH, "1.9 m", "length of the riser")
-        .sets("towers[*].riser.length"),
-    Flag.of("--roughness", "LENGTH", LENGTH, "0.0015 mm", "roughness of its wall")
+    Flag.of("--bore", "LENGTH", LENGTH, "12 mm", PipeWords.BORE).sets("towers[*].riser.bore"),
+    Flag.of("--length", "LENGTH", LENGTH, "1.9 m", PipeWords.LENGTH).sets("towers[*].riser.length"),
+    Flag.of("--roughness", "LENGTH", LENGTH, "0.0015 mm", PipeWords.ROUGHNESS)
         .sets("towers[*].riser.roughness"),
-    Flag.of(
-            "--ridges",
-            "LENGTH",
-            LENGTH,
-            "4 mm",
-            "distance from ridge to ridge of a corrugated hose")
-        .sets("towers[*].riser.ridges"),
-    Flag.of("--k", "K", Kind.NUMBER, "2.5", "sum of the loss factors of its fittings")
-        .sets("towers[*].riser.k"),
+    Flag.of("--ridges", "LENGTH", LENGTH, "4 mm", PipeWords.RIDGES).sets("towers[*].riser.ridges"),
+    Flag.of("--k", "K", Kind.NUMBER, "2.5", PipeWords.K).sets("towers[*].riser.k"),
     Flag.of(
         "--temperature",
         "TEMP",
@@ -116,7 +112,7 @@ final class PumpFlags {
             "with --balance: how full the tank is while the valves are set")
         .belongsTo("--balance"),
     Flag.on("--needed", "the least head and flow on the box of a pump that would do"),
-    Flag.on("--bores", "table over the tubes that one can buy, in place of a tower's riser"),
+    Flag.on("--bores", PipeWords.BORES),
     Flag.of(
             "--family",
             "KIND",

@@ -16,7 +16,7 @@ import leat.system.Waterway;
 
 /** Doubts of {@code leat pump}, and what to do next. */
 final class PumpMinds {
-  private static final Column NAME = Column.plain("name", "tower");
+  private static final Column NAME = Column.plain("name", "name");
   private static final Column LEAST_MARGIN = Column.of("least_margin_pct", "margin", Show.PERCENT);
   private static final Column CLOSED_FILM =
       Column.of("closed_film_L_min", "closes the film", Show.L_MIN);

@@ -21,7 +21,7 @@ import leat.system.Waterway;
 
 /** Sentence and figures of {@code leat pump}. */
 final class PumpWords {
-  private static final Column NAME = Column.plain("name", "tower");
+  private static final Column NAME = Column.plain("name", "name");
   private static final Column HIGH_FLOW = Column.of("full_flow_L_min", "flow, full", Show.L_MIN);
   private static final Column CLOSED_FILM =
       Column.of("closed_film_L_min", "closes the film", Show.L_MIN);

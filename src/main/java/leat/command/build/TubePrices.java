@@ -12,7 +12,7 @@ import leat.plan.Plan;
 /** What the tubes of a table over bores cost, as far as the plan's {@code prices.tubes} says. */
 final class TubePrices {
   static final Column PRICE = Column.money("price", "price");
-  private static final Column NAME = Column.plain("name", "tube");
+  private static final Column NAME = Column.plain("name", "name");
   private static final Column CURRENCY = Column.plain("currency", "currency");
 
   private final Plan plan;

@@ -12,7 +12,7 @@ import leat.system.Waterway;
 
 /** The film of each kind of module, where small and large pots stand in one tower. */
 final class WallWords {
-  private static final Column NAME = Column.plain("name", "tower");
+  private static final Column NAME = Column.plain("name", "name");
   private static final Column MODULE = Column.plain("module", "module");
   private static final Column FILM = Column.of("film_mm", "film", Show.MM.digits(2));
   private static final Column FROM = Column.of("from_L_min", "from", Show.L_MIN.digits(2));

@@ -21,10 +21,10 @@ import leat.system.TankOf;
 public final class AcidCommand extends Command {
   static final Column ACID = Column.of("acid_mL", "acid", Show.ML);
   static final Column MEQ = Column.of("acid_meq_L", "buffer to undo", Show.MEQ_L);
-  static final Column FIRST = Column.of("first_pour_mL", "first pour", Show.ML);
+  static final Column FIRST = Column.of("first_pour_mL", "pour first", Show.ML);
   static final Column HALF = Column.of("half_of_rest_mL", "then each time", Show.ML);
   static final Column ACID_G = Column.of("acid_g", "acid", Show.G);
-  static final Column FIRST_G = Column.of("first_pour_g", "first pour", Show.G);
+  static final Column FIRST_G = Column.of("first_pour_g", "pour first", Show.G);
   static final Column HALF_G = Column.of("half_of_rest_g", "then each time", Show.G);
   static final Column STATUS = Column.plain("status", "status");
   static final Column VOLUME = Column.of("volume_L", "water", Show.L);

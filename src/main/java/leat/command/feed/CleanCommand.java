@@ -25,7 +25,7 @@ import leat.system.TankOf;
 public final class CleanCommand extends Command {
   static final Column BOTTLE = Column.of("bottle_mL", "from the bottle", Show.ML);
   static final Column WATER = Column.of("water_L", "water", Show.L);
-  static final Column VOLUME = Column.of("final_volume_L", "in the loop", Show.L);
+  static final Column VOLUME = Column.of("final_volume_L", "then in all", Show.L);
   static final Column STRENGTH = Column.of("strength_mg_L", "strength", Show.MG_L);
   static final Column PER_LITRE = Column.of("bottle_mL_L", "from the bottle", Show.ML_L);
   static final Column OLD = Column.of("bottle_if_old_mL", "from an old bottle", Show.ML);
@@ -33,7 +33,7 @@ public final class CleanCommand extends Command {
   static final Column IN_BOTTLE = Column.of("bottle_g_L", "in the bottle", Show.of(Units.G_L, 3));
   static final Column NEEDS = Column.of("loop_needs_L", "loop needs", Show.L);
   static final Column STATUS = Column.plain("status", "status");
-  static final Column FULL = Column.of("full_L", "full mark", Show.L);
+  static final Column FULL = Column.of("full_L", "full", Show.L);
 
   private static final Column MOST = Column.of("volume_L", "volume", Show.L);
 

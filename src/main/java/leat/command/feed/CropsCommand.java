@@ -22,6 +22,8 @@ import leat.system.CropsOf;
 
 /** {@code leat crops}: bands of EC and pH, and which crops can share one tank. */
 public final class CropsCommand extends Command {
+  static final String LIST_MEANING = "lists the whole table that leat knows";
+
   static final Show EC = Show.MS_CM.digits(2);
   static final Column CROP = Column.plain("crop", "crop");
   static final Column EC_LOW = Column.of("ec_low_mS_cm", "EC from", EC);
@@ -59,7 +61,7 @@ public final class CropsCommand extends Command {
   @Override
   public Flag[] flags() {
     return new Flag[] {
-      Flag.on("--list", "lists every crop of the table"),
+      Flag.on("--list", LIST_MEANING),
       Flag.on("--widen", "a pH given as one point counts 0.3 either way"),
     };
   }
@@ -196,7 +198,7 @@ public final class CropsCommand extends Command {
     for (int i = 0; i < names.size(); i++) {
       Crop crop = Crops.find(names.get(i));
       if (crop == null) {
-        throw new Refused(EcErrors.noCrop(names.get(i), Nearest.of(names.get(i), Crops.names())));
+        throw new Refused(EcErrors.noCrop(names.get(i), near(names.get(i))));
       }
       if (!crops.contains(crop)) {
         crops.add(crop);
@@ -227,7 +229,7 @@ public final class CropsCommand extends Command {
         crop.problem(
             "name",
             "no-band",
-            EcErrors.noCrop(name, Nearest.of(name, Crops.names())).message()
+            EcErrors.noCrop(name, near(name)).message()
                 + "; or give it ec_low, ec_high, ph_low and ph_high"));
   }
 
@@ -266,5 +268,18 @@ public final class CropsCommand extends Command {
     CropsText.ofList(answer, all);
     answer.table(CROP, EC_LOW, EC_HIGH, PH_LOW, PH_HIGH, SOURCE, KNOWN, LIGHT_LOW, LIGHT_GOOD);
     return call.withTaken(answer);
+  }
+
+  /** The nearest name; where other names of one crop are as near, that of the table. */
+  private static String near(String typed) {
+    String near = Nearest.of(typed, Crops.names());
+    if (near != null) {
+      return near;
+    }
+    List<String> table = new ArrayList<>();
+    for (int i = 0; i < Crops.all().size(); i++) {
+      table.add(Crops.all().get(i).name());
+    }
+    return Nearest.of(typed, table);
   }
 }

@@ -14,7 +14,7 @@ final class CropsText {
   private static final Column NAMES = Column.plain("crops", "crops");
 
   private static final Column OUT = Column.plain("leave_out", "leave out");
-  private static final Column COUNT = Column.plain("count", "crops");
+  private static final Column COUNT = Column.plain("count", "count");
   private static final Column MEMORY = Column.plain("from_memory", "from memory");
   private static final Column PRACTICE = Column.plain("common_practice", "common practice");
   private static final Column WIDENED = Column.number("widened_ph", "widened by", 1);

@@ -23,7 +23,7 @@ public final class DoseCommand extends Command {
   static final Column CONCENTRATE = Column.of("concentrate_mL", "feed in all", Show.ML);
   static final Column PART = Column.of("part_mL", "of each bottle", Show.ML);
   static final Column FINAL_VOLUME = Column.of("final_volume_L", "then in all", Show.L.digits(4));
-  static final Column FINAL_EC = Column.of("final_ec_mS_cm", "then at", Show.MS_CM);
+  static final Column FINAL_EC = Column.of("final_ec_mS_cm", "EC then", Show.MS_CM);
   static final Column STATUS = Column.plain("status", "status");
   static final Column PER_LITRE = Column.of("dose_mL_L", "feed", Show.ML_L.digits(2));
   static final Column SHARE = Column.of("label_pct", "of the label", Show.PERCENT);
@@ -36,7 +36,7 @@ public final class DoseCommand extends Command {
   static final Column LABEL_RATE = Column.of("label_rate_mL_L", "label rate", Show.ML_L.digits(2));
   static final Column WATER_EC = Column.of("water_ec_mS_cm", "the water's EC", Show.MS_CM);
   static final Column THIN = Column.of("thin_water_L", "water to thin it", Show.L);
-  static final Column THIN_VOLUME = Column.of("thin_volume_L", "then in all", Show.L);
+  static final Column THIN_VOLUME = Column.of("thin_volume_L", "thinned to", Show.L);
   static final Column SWAP = Column.of("swap_L", "or swap", Show.L);
   static final Column POURED = Column.of("rounded_mL", "by the cup, all", Show.ML);
   static final Column POURED_PART = Column.of("rounded_part_mL", "by the cup, each", Show.ML);

@@ -33,12 +33,7 @@ final class DoseFlags {
           "1.6 mS/cm",
           "EC wanted, or ppm; target.ec of the plan otherwise");
   private static final Flag WATER_EC =
-      Flag.of(
-          "--water-ec",
-          "EC",
-          Kind.TEXT,
-          "0.3 mS/cm",
-          "EC of the water to thin with, where it is too strong; water.ec of the plan otherwise");
+      Flag.of("--water-ec", "EC", Kind.TEXT, "0.3 mS/cm", EcTyped.WATER_EC_MEANING);
   private static final Flag LABEL =
       Flag.of(
           "--label",

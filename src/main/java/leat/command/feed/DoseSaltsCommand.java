@@ -27,6 +27,9 @@ import leat.system.SaltsOf;
 
 /** {@code leat dose salts}: grams of salts for asked elements, and the forward sum. */
 public final class DoseSaltsCommand extends Command {
+  static final String WEIGHED_MEANING =
+      "a salt that was weighed into --volume, to tell what it makes";
+
   @Override
   public String name() {
     return "dose salts";

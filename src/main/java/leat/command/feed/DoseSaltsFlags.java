@@ -35,7 +35,7 @@ final class DoseSaltsFlags {
               "SALT=GRAMS",
               Kind.TEXT,
               "potassium-nitrate=21 g",
-              "the other way round: a salt that was weighed")
+              DoseSaltsCommand.WEIGHED_MEANING)
           .repeatable();
   private static final Flag WITHIN =
       Flag.of(
@@ -76,8 +76,7 @@ final class DoseSaltsFlags {
               "1.18 g/mL",
               "its density, when the label's per cent are by weight; by volume otherwise")
           .belongsTo("--feed");
-  private static final Flag LIST =
-      Flag.on("--list", "lists the salts with formula, elements and solubility");
+  private static final Flag LIST = Flag.on("--list", CropsCommand.LIST_MEANING);
 
   private DoseSaltsFlags() {}
 

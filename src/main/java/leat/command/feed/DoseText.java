@@ -22,7 +22,7 @@ final class DoseText {
   private static final Column BOTTLES = Column.plain("bottles", "bottles");
   private static final Column SPOONS = Column.number("teaspoons", "teaspoons", 3);
   private static final Column MARK = Column.of("mark_mL", "mark", Show.ML.digits(4));
-  private static final Column OFF = Column.number("off_pct", "off", 2);
+  private static final Column OFF = Column.number("off_pct", "off by", 2);
   private static final Column PART_OFF = Column.number("part_off_pct", "part off", 2);
 
   private final Call call;

@@ -63,7 +63,7 @@ final class EcFlags {
               "SALT=GRAMS",
               Kind.TEXT,
               "potassium-nitrate=21 g",
-              "a salt weighed into --volume: predicts the EC")
+              DoseSaltsCommand.WEIGHED_MEANING)
           .repeatable();
   private static final Flag VOLUME =
       Flag.of(

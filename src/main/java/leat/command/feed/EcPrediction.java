@@ -43,7 +43,7 @@ final class EcPrediction {
   private static final Column AT = Column.of("at_C", "read at", Show.C);
 
   private static final Column COOL = Column.of("cool_C", "cool", Show.C.digits(2));
-  private static final Column MMOL = Column.number("strength_mmol_L", "ionic strength", 3);
+  private static final Column MMOL = Column.number("strength_mmol_L", "strength", 3);
   private static final Column FREE = Column.number("free_mol_L", "free", 4);
   private static final Column LIMIT = Column.of("limit_mS_cm", "limit", Show.MS_CM.digits(4));
   private static final Column OFF = Column.number("off_pct", "off by", 2);

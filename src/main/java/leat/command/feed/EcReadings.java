@@ -24,8 +24,8 @@ final class EcReadings {
   private static final Column READ_PPM = Column.plain("read_ppm", "ppm as read");
   private static final Column LEAST = Column.number("least_pct", "at least", 2);
   private static final Column MOST_PCT = Column.number("most_pct", "at most", 2);
-  private static final Column SCALE = Column.plain("scale", "ppm scale");
-  private static final Column SLOPE = Column.number("slope", "factor", 4);
+  private static final Column SCALE = Column.plain("scale", "scale");
+  private static final Column SLOPE = Column.number("slope", "slope", 4);
   private static final Column COUNT = Column.plain("readings", "readings");
   private static final Column COLD = Column.of("cold_C", "cold", Show.C.digits(2));
   private static final Column ROOM = Column.of("room_C", "room", Show.C.digits(2));

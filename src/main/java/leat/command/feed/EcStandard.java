@@ -24,7 +24,7 @@ final class EcStandard {
       Column.of("expected_mS_cm", "it should show", Show.MS_CM.digits(4));
   static final Column LABEL = Column.of("standard_mS_cm", "the bottle says", Show.MS_CM.digits(4));
   static final Column AT = Column.of("at_C", "in a beaker of", Show.C);
-  static final Column SLOPE = Column.number("slope", "factor", 4);
+  static final Column SLOPE = Column.number("slope", "slope", 4);
   static final Column ERROR = Column.number("error_pct", "reads too high by", 2);
   static final Column COMPENSATES = Column.plain("compensates", "compensates");
   static final Column FAULTY = Column.plain("faulty", "past correcting");

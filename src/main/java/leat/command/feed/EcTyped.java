@@ -28,6 +28,9 @@ import leat.system.CropsOf;
  * tower can have is asked back.
  */
 final class EcTyped {
+  static final String WATER_EC_MEANING =
+      "EC of the water that is poured in, or ppm; water.ec of the plan otherwise";
+
   static final Flag SCALE =
       Flag.of(
           "--scale",

@@ -36,7 +36,7 @@ final class LabelRate {
       Flag.of("--parts", "N", Kind.COUNT, "2", "equal bottles that share the rate");
 
   /** Amount of one bottle, and its name, for a line of figures. */
-  static final Column AMOUNT = Column.of("bottle_mL", "bottle", Show.ML);
+  static final Column AMOUNT = Column.of("bottle_mL", "from the bottle", Show.ML);
 
   private final Call call;
   final FeedParts parts;

@@ -26,7 +26,7 @@ import leat.system.LabelsOf;
 /** Liquid feed by its labels, for {@code leat dose salts}: of flags, else the plan's bottles. */
 final class LiquidFeed {
   static final Column POURED = Column.of("poured_mL", "pour", Show.ML);
-  static final Column FEED_RATE = Column.of("rate_mL_L", "rate", Show.ML_L);
+  static final Column FEED_RATE = Column.of("rate_mL_L", "rate in tower water", Show.ML_L);
   private static final Column DENSITY = Column.plain("density", "density");
   private static final Column BOTTLES = Column.plain("bottles", "bottles");
 

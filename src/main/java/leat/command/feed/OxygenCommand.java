@@ -33,7 +33,7 @@ public final class OxygenCommand extends Command {
   static final Column NEED = Column.of("roots_need_mg_L", "roots need", Show.MG_L.digits(2));
 
   /** For the text alone. */
-  private static final Column OFF = Column.number("off_pct", "apart", 2);
+  private static final Column OFF = Column.number("off_pct", "off by", 2);
 
   private static final Column COMPARED = Column.of("compared_C", "compared with", Show.C.digits(2));
   private static final Column WARM = Column.of("warm_C", "warm from", Show.C.digits(2));

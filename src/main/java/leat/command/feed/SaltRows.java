@@ -28,9 +28,9 @@ final class SaltRows {
   static final Column VOLUME = Column.of("volume_L", "into", Show.L);
   static final Column TOTAL = Column.of("total_g", "salts in all", StockRows.SCALE);
   static final Column EC = Column.of("ec_mS_cm", "EC, about", Show.MS_CM);
-  static final Column EC_LOW = Column.of("ec_low_mS_cm", "at least", Show.MS_CM);
-  static final Column EC_HIGH = Column.of("ec_high_mS_cm", "at most", Show.MS_CM);
-  static final Column WATER_EC = Column.of("water_ec_mS_cm", "the water's own", Show.MS_CM);
+  static final Column EC_LOW = Column.of("ec_low_mS_cm", "EC from", Show.MS_CM);
+  static final Column EC_HIGH = Column.of("ec_high_mS_cm", "to", Show.MS_CM);
+  static final Column WATER_EC = Column.of("water_ec_mS_cm", "the water's EC", Show.MS_CM);
   static final Column CATIONS = Column.of("cations_meq_L", "cations", Show.MEQ_L.digits(3));
   static final Column ANIONS = Column.of("anions_meq_L", "anions", Show.MEQ_L.digits(3));
   static final Column BALANCE =

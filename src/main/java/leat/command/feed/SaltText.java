@@ -16,7 +16,7 @@ import leat.solution.recipes.Weighed;
 
 /** The sentence and the figures of {@code leat dose salts}. */
 final class SaltText {
-  static final Column COUNT = Column.plain("count", "how many");
+  static final Column COUNT = Column.plain("count", "count");
   private static final Column ONE = Column.of("one_g", "one", StockRows.SCALE);
   private static final Column ONE_NAME = Column.plain("one", "one");
   private static final Column TWO = Column.of("two_g", "two", StockRows.SCALE);

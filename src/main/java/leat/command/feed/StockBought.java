@@ -15,7 +15,7 @@ import leat.system.LabelsOf;
 
 /** The part of {@code leat stock} for a plan whose bottles are bought. */
 final class StockBought {
-  private static final Column WATER = Column.of("water_ec_mS_cm", "the water", Show.MS_CM);
+  private static final Column WATER = Column.of("water_ec_mS_cm", "the water's EC", Show.MS_CM);
   private static final Column RATE_EC =
       Column.of("rate_ec_mS_cm", "the whole label rate", Show.MS_CM);
 

@@ -21,6 +21,11 @@ import leat.system.TankOf;
 
 /** {@code leat stock}: what to weigh into two bottles; solubility and precipitation. */
 public final class StockCommand extends Command {
+  static final String WEIGH_MEANING =
+      "a salt of the recipe and its grams; feed.stock.grams of the plan otherwise";
+
+  static final String MAKES_MEANING = "tower water that the weighed salts make";
+
   @Override
   public String name() {
     return "stock";

@@ -12,7 +12,7 @@ final class StockFlags {
               "SALT=GRAMS",
               Kind.GRAMS,
               "potassium-nitrate=80",
-              "a salt and its grams; feed.stock.grams of the plan otherwise")
+              StockCommand.WEIGH_MEANING)
           .repeatable();
   private static final Flag FOR =
       Flag.of(
@@ -31,7 +31,7 @@ final class StockFlags {
               "VOLUME",
               Kind.quantity(Dimension.VOLUME),
               "200 L",
-              "tower water that one bottle of each makes")
+              StockCommand.MAKES_MEANING)
           .sets("feed.stock.makes");
   private static final Flag COLDEST =
       Flag.of(

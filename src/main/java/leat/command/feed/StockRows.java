@@ -15,7 +15,7 @@ final class StockRows {
 
   static final Column BOTTLE = Column.plain("bottle", "bottle");
   static final Column SALT = Column.plain("salt", "salt");
-  static final Column GRAMS = Column.of("grams", "weigh", SCALE);
+  static final Column GRAMS = Column.of("grams", "grams", SCALE);
   static final Column SHARE =
       Column.of("share_of_solubility_pct", "of what the cold can hold", Show.PERCENT);
   static final Column VERDICT = Column.plain("verdict", "verdict");
@@ -27,8 +27,8 @@ final class StockRows {
   static final Column GYPSUM = Column.number("mix_si_gypsum", "index of gypsum", 2);
   static final Column BRUSHITE = Column.number("mix_si_brushite", "index of calcium phosphate", 2);
   static final Column EC = Column.of("ec_mS_cm", "EC of the tower water", Show.MS_CM);
-  static final Column EC_LOW = Column.of("ec_low_mS_cm", "at least", Show.MS_CM);
-  static final Column EC_HIGH = Column.of("ec_high_mS_cm", "at most", Show.MS_CM);
+  static final Column EC_LOW = Column.of("ec_low_mS_cm", "EC from", Show.MS_CM);
+  static final Column EC_HIGH = Column.of("ec_high_mS_cm", "to", Show.MS_CM);
 
   /** For the text alone. */
   static final Column SIZE = Column.of("bottle_L", "size of a bottle", Show.L);

@@ -13,7 +13,7 @@ final class TopupColumns {
   static final Column DRAIN = Column.of("drain_L", "drain", Show.L);
   static final Column WATER = Column.of("water_L", "water", Show.L);
   static final Column FEED = Column.of("concentrate_mL", "feed", Show.ML);
-  static final Column FINAL_VOLUME = Column.of("final_volume_L", "full", Show.L);
+  static final Column FINAL_VOLUME = Column.of("final_volume_L", "then in all", Show.L);
   static final Column FINAL_EC = Column.of("final_ec_mS_cm", "EC then", Show.MS_CM);
   static final Column FULL = Column.of("full_L", "full", Show.L);
   static final Column NEAREST = Column.of("nearest_ec_mS_cm", "nearest EC", Show.MS_CM);
@@ -24,7 +24,7 @@ final class TopupColumns {
   static final Column OVERFLOW = Column.of("rain_overflow_L", "ran over", Show.L);
   static final Column CANS = Column.plain("cans", "cans");
   static final Column LAST_CAN = Column.of("last_can_L", "in the last can", Show.L);
-  static final Column TARGET = Column.of("target_ec_mS_cm", "aimed at", Show.MS_CM);
+  static final Column TARGET = Column.of("target_ec_mS_cm", "wanted", Show.MS_CM);
   static final Column WATER_EC = Column.of("water_ec_mS_cm", "the water's EC", Show.MS_CM);
   static final Column KEEP = Column.of("keep_L", "left after draining", Show.L);
   static final Column SENDER = Column.plain("sender_status", "sender");
@@ -38,10 +38,12 @@ final class TopupColumns {
   static final Column FEED_HIGH = Column.of("concentrate_high_mL", "feed at most", Show.ML);
   static final Column IF_LOW =
       Column.of("mid_recipe_volume_if_low_L", "if it is the least", Show.L);
-  static final Column IF_LOW_EC = Column.of("mid_recipe_ec_if_low_mS_cm", "EC then", Show.MS_CM);
+  static final Column IF_LOW_EC =
+      Column.of("mid_recipe_ec_if_low_mS_cm", "EC if it is the least", Show.MS_CM);
   static final Column IF_HIGH =
       Column.of("mid_recipe_volume_if_high_L", "if it is the most", Show.L);
-  static final Column IF_HIGH_EC = Column.of("mid_recipe_ec_if_high_mS_cm", "EC then", Show.MS_CM);
+  static final Column IF_HIGH_EC =
+      Column.of("mid_recipe_ec_if_high_mS_cm", "EC if it is the most", Show.MS_CM);
 
   private static final Column[] ONE = {
     DRAIN,

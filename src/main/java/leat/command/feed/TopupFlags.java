@@ -16,6 +16,7 @@ import static leat.command.sense.LoggedTank.LOG;
 import static leat.command.sense.LoggedTank.NOW;
 
 import leat.cli.Flag;
+import leat.command.sense.LevelColumns;
 import leat.plan.Kind;
 import leat.quantity.Dimension;
 
@@ -36,15 +37,14 @@ final class TopupFlags {
           "119",
           "instead of a volume, what the plan's sender reads, with the pump off");
   private static final Flag COUNTS =
-      Flag.on("--counts", "the reading is counts of the ADC, through sender.divider")
-          .belongsTo("--reading", "--column");
+      Flag.on("--counts", LevelColumns.COUNTS_MEANING).belongsTo("--reading", "--column");
   private static final Flag MOTION =
       Flag.of(
               "--motion",
               "WAY",
               Kind.choice("unknown", "rising", "falling"),
               "falling",
-              "which way the level has moved since the reading last changed")
+              LevelColumns.MOTION_MEANING)
           .belongsTo("--reading", "--column");
   private static final Flag EC =
       Flag.of("--ec", "EC", Kind.TEXT, "2.1 mS/cm", "what the meter reads in it: EC, or ppm");
@@ -56,19 +56,14 @@ final class TopupFlags {
           "1.6 mS/cm",
           "EC aimed at, or ppm; target.ec of the plan otherwise");
   private static final Flag WATER_EC =
-      Flag.of(
-          "--water-ec",
-          "EC",
-          Kind.TEXT,
-          "0.3 mS/cm",
-          "EC of the water poured, or ppm; water.ec of the plan otherwise");
+      Flag.of("--water-ec", "EC", Kind.TEXT, "0.3 mS/cm", EcTyped.WATER_EC_MEANING);
   private static final Flag WEIGH =
       Flag.of(
               "--weigh",
               "SALT=GRAMS",
               Kind.GRAMS,
               "potassium-nitrate=80",
-              "feed by the gram: a salt of the recipe; feed.stock.grams of the plan otherwise")
+              StockCommand.WEIGH_MEANING)
           .repeatable();
   private static final Flag MAKES =
       Flag.of(
@@ -76,7 +71,7 @@ final class TopupFlags {
               "VOLUME",
               Kind.quantity(Dimension.VOLUME),
               "200 L",
-              "finished solution that the recipe makes")
+              StockCommand.MAKES_MEANING)
           .sets("feed.stock.makes");
   private static final Flag RAIN =
       Flag.of(

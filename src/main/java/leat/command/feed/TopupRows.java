@@ -5,11 +5,12 @@ import leat.answer.Row;
 import leat.cli.Call;
 import leat.cli.CommandErrors;
 import leat.cli.RowStream;
+import leat.command.sense.PouredPairs;
 import leat.command.sense.SenderReading;
 import leat.plan.Refused;
 import leat.quantity.Dimension;
 import leat.quantity.QuantityReader;
-import leat.quantity.Units;
+import leat.quantity.Unit;
 import leat.solution.tank.Topup;
 import leat.solution.tank.TopupBand;
 
@@ -48,6 +49,10 @@ final class TopupRows extends RowStream.Function {
   private final Column[] columns;
   private final Holds holds;
   private final String ecUnit;
+
+  /** The unit that the column's name ends in; null when it holds no volume. */
+  private final Unit unit;
+
   private final SenderReading sender;
   private final double ec;
   private final Held held;
@@ -57,8 +62,9 @@ final class TopupRows extends RowStream.Function {
     recipe = asked.feed == null ? WeighedRecipe.of(call) : null;
     columns = recipe == null ? COLUMNS : TopupSaltColumns.ofRows(recipe);
     String column = call.text("--column");
-    ecUnit = EcText.unitOf(column);
-    holds = column.endsWith("_L") ? Holds.LITRES : ecUnit != null ? Holds.EC : Holds.SENDER;
+    ecUnit = column.equalsIgnoreCase("ec") ? "mS/cm" : EcText.unitOf(column);
+    unit = PouredPairs.volumeUnit(column);
+    holds = unit != null ? Holds.LITRES : ecUnit != null ? Holds.EC : Holds.SENDER;
     refuseBoth(call);
     sender = holds == Holds.SENDER ? Held.sender(call) : null;
     held = holds == Holds.EC ? Held.of(call) : null;
@@ -99,7 +105,7 @@ final class TopupRows extends RowStream.Function {
       fill(into, held, asked.typed.cell(cell, ecUnit));
       return;
     }
-    Held one = holds == Holds.LITRES ? Held.of(litres(cell)) : Held.of(sender.of(cell));
+    Held one = holds == Holds.LITRES ? Held.of(volume(cell)) : Held.of(sender.of(cell));
     if (one.isUnknown()) {
       into.set(TopupColumns.STATUS, one.status());
       return;
@@ -107,9 +113,9 @@ final class TopupRows extends RowStream.Function {
     fill(into, one, ec);
   }
 
-  private static double litres(String cell) {
+  private double volume(String cell) {
     return endsInDigit(cell)
-        ? QuantityReader.read(cell, Units.L).value()
+        ? QuantityReader.read(cell, unit).value()
         : QuantityReader.read(cell, Dimension.VOLUME).value();
   }
 

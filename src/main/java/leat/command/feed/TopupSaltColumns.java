@@ -7,14 +7,14 @@ import leat.answer.Show;
 /** The columns of {@code leat topup} by the gram and how its results fill them. */
 final class TopupSaltColumns {
   static final Column SALT = Column.plain("salt", "salt");
-  static final Column GRAMS = Column.of("grams", "weigh", SaltGrams.SHOW);
+  static final Column GRAMS = Column.of("grams", "grams", SaltGrams.SHOW);
   static final Column GRAMS_LOW = Column.of("grams_low_g", "at least", SaltGrams.SHOW);
   static final Column GRAMS_HIGH = Column.of("grams_high_g", "at most", SaltGrams.SHOW);
   static final Column TOTAL = Column.of("salts_g", "salts in all", SaltGrams.SHOW);
   static final Column TOTAL_LOW = Column.of("salts_low_g", "at least", SaltGrams.SHOW);
   static final Column TOTAL_HIGH = Column.of("salts_high_g", "at most", SaltGrams.SHOW);
   static final Column GAIN = Column.of("recipe_ec_mS_cm", "the recipe adds", Show.MS_CM);
-  static final Column MAKES = Column.of("makes_L", "it makes", Show.L);
+  static final Column MAKES = Column.of("makes_L", "makes", Show.L);
 
   private static final Column[] ONE = {
     TopupColumns.DRAIN,

@@ -26,15 +26,15 @@ import leat.system.TankOf;
 
 /** What to pour, by what the sender reads or a stick shows. */
 final class CardAmounts {
-  private static final Column READING = Column.of("reading_ohm", "ohm", Show.OHM);
-  private static final Column FROM = Column.plain("from_counts", "counts");
+  private static final Column READING = Column.of("reading_ohm", "reading", Show.OHM);
+  private static final Column FROM = Column.plain("from_counts", "from counts");
   private static final Column TO = Column.plain("to_counts", "to counts");
   private static final Column LEVEL = Column.of("level_mm", "level", Show.MM);
   private static final Column VOLUME = Column.of("volume_L", "in it", Show.L);
   private static final Column LOW = Column.of("volume_low_L", "at least", Show.L);
   private static final Column HIGH = Column.of("volume_high_L", "at most", Show.L);
   private static final Column DRAIN = Column.of("drain_L", "drain", Show.L.digits(2));
-  private static final Column WATER = Column.of("water_L", "water to add", Show.L);
+  private static final Column WATER = Column.of("water_L", "water", Show.L);
   private static final Column FEED = Column.of("concentrate_mL", "feed", Show.ML.digits(2));
 
   /** Rows that a card has room for. */

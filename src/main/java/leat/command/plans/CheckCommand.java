@@ -23,6 +23,8 @@ import leat.system.DerateOf;
 
 /** {@code leat check}: every design rule over one or many plans. */
 public final class CheckCommand extends Command {
+  static final String RULE_MEANING = "judges this rule only";
+
   @Override
   public String name() {
     return "check";
@@ -43,7 +45,7 @@ public final class CheckCommand extends Command {
           .belongsTo("--strict"),
       Flag.on("--compare", "plans side by side: where they differ, with the values in columns"),
       Flag.on("--rules", "lists the rules with their limits and sources"),
-      Flag.of("--rule", "ID", Kind.TEXT, "pump-margin", "judges this rule only").repeatable(),
+      Flag.of("--rule", "ID", Kind.TEXT, "pump-margin", RULE_MEANING).repeatable(),
       DoubtFlags.doubt(),
       DoubtFlags.seed(),
     };

@@ -25,7 +25,7 @@ final class CheckWords {
 
   static final Column MEANING = Column.plain("meaning", "meaning");
   static final Column READS = Column.plain("reads", "reads");
-  static final Column SOURCE = Column.plain("source", "source of the limit");
+  static final Column SOURCE = Column.plain("source", "source");
 
   private static final String UNREADABLE = "unreadable";
   private static final Verdict[] ORDER = Verdict.values();

@@ -19,7 +19,7 @@ final class DoubtAnswer {
   private static final Column HANGS = Column.plain("hangs_on", "hangs on");
   private static final Column LOW = Column.plain("low", "from");
   private static final Column HIGH = Column.plain("high", "to");
-  private static final Column SOURCE = Column.plain("source", "because");
+  private static final Column SOURCE = Column.plain("source", "source");
   private static final Column SETTLED = Column.plain("settled_by", "settled by");
   private static final int OF_CSV = 3;
 

@@ -12,14 +12,14 @@ import leat.sweep.Swing;
 
 /** Each guess of a plan moved to its ends: which answer moves most. */
 final class NudgeAnswer {
-  private static final Column KEY = Column.plain("key", "guess");
+  private static final Column KEY = Column.plain("key", "key");
   private static final Column LOW = Column.plain("low", "from");
   private static final Column HIGH = Column.plain("high", "to");
   private static final Column MEASURE = Column.plain("measure", "measure");
   private static final Column AT_LOW = Column.number("at_low", "at low", 3);
   private static final Column AT_HIGH = Column.number("at_high", "at high", 3);
   private static final Column AS_IS = Column.number("as_is", "as it is", 3);
-  private static final Column SOURCE = Column.plain("source", "because");
+  private static final Column SOURCE = Column.plain("source", "source");
   private static final Column BAR = Column.plain("bar", "swing");
   private static final Column STILL = Column.plain("still", "still");
   private static final int OF_CSV = 6;

@@ -20,7 +20,7 @@ import leat.plan.Refused;
 public final class PlanCardCommand extends Command {
   private static final Column PLAN = Column.plain("plan", "plan");
   private static final Column CHECKSUM = Column.plain("plan_sha256", "checksum of the plan");
-  private static final Column DATE = Column.plain("date", "date");
+  private static final Column DATE = Column.plain("date", "day");
   private static final Column PAPER = Column.plain("paper", "paper");
   private static final Column SHEETS = Column.plain("sheets", "sheets");
   private static final Column HELD = Column.plain("held", "it holds");

@@ -22,7 +22,7 @@ public final class PlanSetCommand extends Command {
   private static final Column BEFORE = Column.plain("before", "before");
   private static final Column AFTER = Column.plain("after", "after");
   private static final Column FILE = Column.plain("file", "file");
-  private static final Column COUNT = Column.plain("count", "keys");
+  private static final Column COUNT = Column.plain("count", "count");
   private static final Column ANCHOR = Column.plain("anchor", "anchor");
 
   @Override

@@ -22,7 +22,7 @@ import leat.sweep.SweepErrors;
 /** {@code leat sweep}: one plan with keys varied, every design judged and ranked. */
 public final class SweepCommand extends Command {
   static final Column MEASURE = Column.plain("measure", "measure");
-  static final Column COMMAND = Column.plain("command", "answered by");
+  static final Column COMMAND = Column.plain("command", "command");
   static final Column UNIT = Column.plain("unit", "unit");
   static final Column READS = Column.plain("reads", "reads");
   static final Column BETTER = Column.plain("better", "better");
@@ -54,8 +54,7 @@ public final class SweepCommand extends Command {
     Flag.of("--where", "CONDITION", Kind.TEXT, "margin_pct>20", "designs that meet it only")
         .repeatable(),
     Flag.on("--all", "designs that fail a rule, too"),
-    Flag.of("--rule", "ID", Kind.TEXT, "pump-margin", "judges this rule only; none for no rule")
-        .repeatable(),
+    Flag.of("--rule", "ID", Kind.TEXT, "pump-margin", CheckCommand.RULE_MEANING).repeatable(),
     Flag.of("--slice", "I/N", Kind.TEXT, "2/4", "the i-th of n parts"),
     Flag.of("--jobs", "N", Kind.COUNT, "2", "threads; as many as the machine has otherwise"),
     Flag.on("--nudge", "moves each guess to its ends: which answer moves most"),

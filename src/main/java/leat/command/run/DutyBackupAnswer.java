@@ -25,9 +25,9 @@ import leat.system.RunNeeds;
 /** A battery for a power cut: what it must hold, which one to buy, how long one's own lasts. */
 final class DutyBackupAnswer {
   private static final Show WH = Show.of(Units.WH, 3);
-  static final Column HOURS = Column.of("hours_h", "power cut", Show.H);
+  static final Column HOURS = Column.of("hours_h", "hours without mains", Show.H);
   static final Column DRAW = Column.of("average_draw_W", "average draw", Show.W);
-  static final Column PUMP = Column.of("pump_W", "pump's part", Show.W.digits(2));
+  static final Column PUMP = Column.of("pump_W", "pump", Show.W.digits(2));
   static final Column IDLE = Column.of("inverter_idle_W", "inverter idle", Show.W.digits(2));
   static final Column OTHERS = Column.of("others_W", "controller and coil", Show.W.digits(2));
   static final Column ENERGY = Column.of("battery_Wh", "from the battery", WH);

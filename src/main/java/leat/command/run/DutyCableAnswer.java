@@ -18,7 +18,7 @@ final class DutyCableAnswer {
   private static final Column POWER = Column.plain("power", "power");
   private static final Column THICKEST = Column.plain("thickest", "thickest");
   private static final Column WIRE = Column.plain("wire", "wire");
-  private static final Column WORST = Column.of("worst_drop_pct", "drop", Show.PERCENT);
+  private static final Column WORST = Column.of("worst_drop_pct", "worst drop", Show.PERCENT);
   private static final Column WANTED_V = Column.of("least_voltage_V", "it wants", Show.V);
 
   private final CableAsked asked;

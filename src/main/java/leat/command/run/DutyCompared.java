@@ -22,7 +22,7 @@ final class DutyCompared {
   private static final Column OTHER = Column.plain("other", "other timing");
   private static final Column OTHER_COST = Column.money("other_cost", "other costs");
   private static final Column OTHER_KWH = Column.of("other_kWh", "other takes", Show.KWH);
-  private static final Column APART_COST = Column.money("apart_cost", "apart");
+  private static final Column APART_COST = Column.money("apart_cost", "costs apart");
   private static final Column APART_KWH = Column.of("apart_kWh", "apart", Show.KWH);
   private static final Column INRUSH = Column.of("inrush_A", "at the start", Show.A);
   private static final Column CONTACT = Column.of("contact_A", "contact", Show.A);

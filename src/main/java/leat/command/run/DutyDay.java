@@ -17,7 +17,7 @@ final class DutyDay {
   private static final String PRICES = "123456789";
 
   private static final Column MARK = Column.plain("mark", "mark");
-  private static final Column NAME = Column.plain("name", "timing");
+  private static final Column NAME = Column.plain("name", "name");
   private static final Column SHARE = Column.of("run_share_pct", "pump runs", Show.PERCENT);
   private static final Column PRICE = Column.number("price", "price", 4);
   private static final Column CURRENCY = Column.plain("currency", "currency");

@@ -13,9 +13,9 @@ final class LightFlags {
   static final Flag MONTH =
       Flag.of("--month", "MONTH", Kind.MONTH, "3", "one month, 1 for January, or its name");
   static final Flag TMIN =
-      Flag.of("--tmin", "TEMPERATURE", TEMPERATURE, "2 C", "mean of its lowest temperatures");
+      Flag.of("--tmin", "TEMPERATURE", TEMPERATURE, "2 C", SeasonDayCommand.TMIN_MEANING);
   static final Flag TMAX =
-      Flag.of("--tmax", "TEMPERATURE", TEMPERATURE, "10 C", "mean of its highest temperatures");
+      Flag.of("--tmax", "TEMPERATURE", TEMPERATURE, "10 C", SeasonDayCommand.TMAX_MEANING);
   static final Flag LIGHT =
       Flag.of(
           "--light",

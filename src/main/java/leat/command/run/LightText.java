@@ -7,7 +7,7 @@ import leat.quantity.DateWords;
 
 /** What {@code leat season light} says in words. */
 final class LightText {
-  private static final Column NAME = Column.plain("name", "month");
+  private static final Column NAME = Column.plain("name", "name");
 
   private LightText() {}
 

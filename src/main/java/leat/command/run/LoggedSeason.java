@@ -20,8 +20,7 @@ import leat.weather.SeasonFile;
 /** The season from here on: volume, EC, last change and thirst by the log, laid over the plan. */
 final class LoggedSeason {
   static final Column READ_AT = Column.plain("read_at", "newest reading");
-  static final Column THIRST =
-      Column.of("thirst_pct", "of the season's forecast", Show.PERCENT.digits(3));
+  static final Column THIRST = Column.of("thirst_pct", "thirst", Show.PERCENT.digits(3));
   static final Column THIRST_DAYS = Column.plain("thirst_days", "days compared");
   private static final Column READ_ON = Column.plain("read_on", "read on");
   private static final Column CHANGED = Column.plain("changed", "changed");

@@ -16,9 +16,9 @@ final class SeasonAway {
   private static final Column DRY = Column.plain("dry", "dry");
   private static final Column DRY_DAYS = Column.plain("days", "days");
   private static final Column MISSED = Column.of("missed_L", "missed", Show.L);
-  private static final Column FULL = Column.of("full_L", "tank", Show.L);
+  private static final Column FULL = Column.of("full_L", "full", Show.L);
   private static final Column CROP = Column.plain("crop", "crop");
-  private static final Column PLANTS = Column.plain("plants", "plants");
+  private static final Column PLANTS = Column.plain("plants", "pots");
   private static final Column NOW = Column.plain("now", "now");
   private static final Column VISITS = Column.plain("visits", "visits");
   private static final Column BEFORE = Column.plain("before", "before");

@@ -25,6 +25,10 @@ import leat.system.ThirstOf;
 
 /** {@code leat season day}: tomorrow's thirst from a forecast. */
 public final class SeasonDayCommand extends Command {
+  static final String TMIN_MEANING = "lowest temperature of the day, or its mean over the month";
+
+  static final String TMAX_MEANING = "highest temperature of the day, or its mean over the month";
+
   private static final Kind TEMPERATURE = Kind.quantity(Dimension.TEMPERATURE);
   private static final Kind SHARE = Kind.quantity(Dimension.SHARE);
   private static final Show THIRST = Show.L;
@@ -32,14 +36,14 @@ public final class SeasonDayCommand extends Command {
   static final Column DATE = Column.plain("date", "day");
   static final Column ET0 = Column.of("et0_mm", "reference evaporation", Show.MM);
   static final Column METHOD = Column.plain("method", "method");
-  static final Column RA = Column.number("ra_MJ_m2", "sun above the air", 3);
+  static final Column RA = Column.number("ra_MJ_m2", "above the air MJ/m2", 3);
   static final Column DAYLIGHT = Column.of("daylight_h", "daylight", Show.H);
   static final Column PLANTS = Column.of("plants_L", "plants", THIRST);
   static final Column OPEN = Column.of("open_L", "open water", THIRST);
-  static final Column USE = Column.of("water_use_L", "in all", THIRST);
+  static final Column USE = Column.of("water_use_L", "drunk", THIRST);
   static final Column VPD = Column.number("vpd_kPa", "dryness of the air", 2);
   static final Column DEW = Column.of("dew_point_C", "dew point", Show.C);
-  static final Column DLI = Column.number("dli_mol_m2", "light", 2);
+  static final Column DLI = Column.number("dli_mol_m2", "at the plants mol/m2", 2);
   static final Column LOW = Column.of("water_use_low_L", "least", THIRST.digits(2));
   static final Column HIGH = Column.of("water_use_high_L", "most", THIRST.digits(2));
   static final Column AIR = Column.plain("air", "air");

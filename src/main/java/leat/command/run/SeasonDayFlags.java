@@ -10,9 +10,9 @@ final class SeasonDayFlags {
   private static final Kind SHARE = Kind.quantity(Dimension.SHARE);
   private static final Flag DATE = Flag.of("--date", "DATE", Kind.DATE, "2027-07-10", "the day");
   private static final Flag TMIN =
-      Flag.of("--tmin", "TEMPERATURE", TEMPERATURE, "14 C", "lowest temperature");
+      Flag.of("--tmin", "TEMPERATURE", TEMPERATURE, "14 C", SeasonDayCommand.TMIN_MEANING);
   private static final Flag TMAX =
-      Flag.of("--tmax", "TEMPERATURE", TEMPERATURE, "31 C", "highest temperature");
+      Flag.of("--tmax", "TEMPERATURE", TEMPERATURE, "31 C", SeasonDayCommand.TMAX_MEANING);
   private static final Flag RH_MIN =
       Flag.of("--rh-min", "SHARE", SHARE, "40 %", "lowest relative humidity");
   private static final Flag RH_MAX =

@@ -43,11 +43,11 @@ final class SeasonSums {
   static final Column EC_MAX = Column.of("ec_max_mS_cm", "most EC", Show.MS_CM);
   static final Ends LOWEST = Ends.of("lowest", "_L", "least in the tank", Show.L);
   static final Ends END = Ends.of("volume_end", "_L", "left at the end", Show.L);
-  static final Column EC_END = Column.of("ec_end_mS_cm", "EC at the end", Show.MS_CM);
+  static final Column EC_END = Column.of("ec_end_mS_cm", "EC last", Show.MS_CM);
   static final Column WARM = Column.plain("warm_days", "warm days");
   static final Ends FIRST_WATER = Ends.of("first_fill_water", "_L", "first fill", Show.L);
   static final Ends FIRST_FEED = Ends.of("first_fill_concentrate", "_mL", "first feed", Show.ML);
-  static final Column KWH = Column.of("kwh", "electricity", Show.KWH);
+  static final Column KWH = Column.of("kwh", "energy", Show.KWH);
   static final Column RUN = Column.of("pump_h", "pump runs", Show.H);
   static final Ends ACID = Ends.of("acid", "_mL", "acid", Show.ML);
   static final Ends COST_FIRST = Ends.money("cost_first_fill", "first fill");
@@ -61,16 +61,16 @@ final class SeasonSums {
   static final Column PLANTS = Column.plain("plants_harvested", "plants harvested");
   static final Ends VALUE = Ends.money("harvest_value", "in a shop");
   static final Ends PAYBACK = Ends.seasons("payback_seasons", "paid back after");
-  static final Column BOUGHT = Column.money("cost_bought", "tower and tank");
+  static final Column BOUGHT = Column.money("cost_bought", "bought");
   static final Column CURRENCY = Column.plain("currency", "currency");
   static final Column RISE_MOST = Column.number("rise_most_K", "warming by the pump", 2);
   static final Column RISE_STEADY = Column.number("rise_steady_K", "after a long time", 2);
   static final Column TAP = Column.of("tap_salt_share_pct", "tap water's own salt", Show.PERCENT);
   static final Column START = Column.of("volume_start_L", "in the tank at the start", Show.L);
-  static final Column HELD = Column.of("hold_up_L", "in the running towers", Show.L);
+  static final Column HELD = Column.of("hold_up_L", "hold up", Show.L);
   static final Column AIR = Column.of("air_L", "the pump draws air under", Show.L);
   static final Column SEEN = Column.of("sender_sees_L", "the sender sees up to", Show.L);
-  static final Column EC_START = Column.of("ec_start_mS_cm", "EC at the start", Show.MS_CM);
+  static final Column EC_START = Column.of("ec_start_mS_cm", "EC first", Show.MS_CM);
   static final Column FACTOR_LOW = Column.number("thirst_factor_low", "least thirst", 3);
   static final Column FACTOR_HIGH = Column.number("thirst_factor_high", "most thirst", 3);
 

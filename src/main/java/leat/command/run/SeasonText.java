@@ -27,7 +27,7 @@ final class SeasonText {
   private static final Column TO = Column.plain("to", "to");
   private static final Column CAN = Column.of("can_L", "can", Show.L);
   private static final Column CAN_DAYS = Column.of("can_d", "a can lasts", DAYS);
-  private static final Column BUSY_DAYS = Column.of("busy_can_d", "a can lasts", DAYS);
+  private static final Column BUSY_DAYS = Column.of("busy_can_d", "a can lasts then", DAYS);
   private static final Column BUSY = Column.plain("busy", "busiest");
   private static final Column BUSY_USE = Column.of("busy_L", "drunk", Show.L);
   private static final Column WARMEST = Column.of("warmest_C", "warmest", Show.C);

@@ -29,13 +29,21 @@ public final class LevelColumns {
     READING, STATUS, LEVEL_LOW, LEVEL_HIGH, VOLUME, VOLUME_LOW, VOLUME_HIGH, FULL, BELOW_LOW
   };
 
+  /** What --motion asks of a reading. */
+  public static final String MOTION_MEANING =
+      "which way the level has moved since the reading last changed";
+
+  /** What --counts says of a reading. */
+  public static final String COUNTS_MEANING =
+      "the reading is counts of the ADC, through sender.divider";
+
   static final Flag MOTION =
       Flag.of(
           "--motion",
           "WAY",
           Kind.choice("unknown", "rising", "falling"),
           "falling",
-          "which way the level has moved since the reading last changed: rising, falling or unknown");
+          MOTION_MEANING);
 
   public static Motion motion(Call call) {
     Object word = call.value("--motion");

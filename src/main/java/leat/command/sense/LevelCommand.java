@@ -26,8 +26,7 @@ import leat.system.SenderOf;
 
 /** {@code leat level}: ohms or counts of the sender to litres, with their band. */
 public final class LevelCommand extends Command {
-  static final Flag COUNTS =
-      Flag.on("--counts", "the readings are counts of the ADC, through sender.divider");
+  static final Flag COUNTS = Flag.on("--counts", LevelColumns.COUNTS_MEANING);
 
   private static final Column READINGS = Column.plain("readings", "readings");
   private static final Column ONE_STEP = Column.plain("one_step", "plainly one step");

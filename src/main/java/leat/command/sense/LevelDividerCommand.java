@@ -30,7 +30,7 @@ public final class LevelDividerCommand extends Command {
   static final Column BLIND = Column.plain("blind", "blind");
   static final Column CURRENT = Column.of("current_mA", "current", MA);
   static final Column POWER = Column.of("power_mW", "heat", MW);
-  static final Column RESISTOR = Column.of("resistor_ohm", "fixed resistor", LevelColumns.OHM);
+  static final Column RESISTOR = Column.of("resistor_ohm", "resistor", LevelColumns.OHM);
   static final Column GAP = Column.number("smallest_gap_counts", "closest two", 3);
 
   static final Kind OHMS = Kind.quantity(Dimension.RESISTANCE);
@@ -70,7 +70,7 @@ public final class LevelDividerCommand extends Command {
         "SERIES",
         Kind.choice("E6", "E12", "E24", "E48", "E96", "any"),
         "E24",
-        "values you can buy; E24 unless said"),
+        LevelLadderCommand.SERIES_MEANING),
     Flag.of(
         "--max-current",
         "CURRENT",

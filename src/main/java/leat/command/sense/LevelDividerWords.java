@@ -14,7 +14,7 @@ import leat.system.DrawOf;
 
 /** A divider in words: how far its closest steps lie apart, what it draws, what to mind. */
 final class LevelDividerWords {
-  private static final Column FIXED = Column.of("resistor_ohm", "fixed resistor", LevelColumns.OHM);
+  private static final Column FIXED = Column.of("resistor_ohm", "resistor", LevelColumns.OHM);
   private static final Column ONE = Column.of("one_ohm", "one step", LevelColumns.OHM);
   private static final Column OTHER = Column.of("other_ohm", "the next", LevelColumns.OHM);
   private static final Column GAP = Column.number("gap_counts", "closest two", 3);

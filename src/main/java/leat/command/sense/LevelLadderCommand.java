@@ -21,8 +21,12 @@ import leat.system.TankOf;
 
 /** {@code leat level ladder}: the resistor chain of a sender of one's own. */
 public final class LevelLadderCommand extends Command {
+  static final String SERIES_MEANING = "resistor values you can buy (default E24)";
+
+  static final String TOLERANCE_MEANING = "tolerance of the sender's resistors";
+
   static final Column REED = Column.plain("reed", "reed");
-  static final Column LEVEL = Column.of("level_mm", "at", Show.MM.digits(4));
+  static final Column LEVEL = Column.of("level_mm", "level", Show.MM.digits(4));
   static final Column VOLUME = Column.of("volume_L", "volume", Show.L);
   static final Column TARGET = Column.of("wanted_ohm", "wanted", LevelColumns.OHM);
   static final Column RESISTOR = Column.of("resistor_ohm", "resistor", LevelColumns.OHM);
@@ -41,11 +45,7 @@ public final class LevelLadderCommand extends Command {
         "--range", "RANGE", Kind.TEXT, "240-33", "both from the trade: 0-190, 10-180 or 240-33"),
     Flag.of("--steps", "N", Kind.COUNT, "10", "how many reeds, 2 to 200 (required)"),
     Flag.of(
-        "--series",
-        "SERIES",
-        Kind.choice("E6", "E12", "E24", "E48", "E96"),
-        "E24",
-        "resistor values you can buy (default E24)"),
+        "--series", "SERIES", Kind.choice("E6", "E12", "E24", "E48", "E96"), "E24", SERIES_MEANING),
     Flag.of(
         "--equal",
         "WHAT",
@@ -65,12 +65,7 @@ public final class LevelLadderCommand extends Command {
     Flag.of("--last", "LENGTH", LENGTH, "280 mm", "level at the highest reed"),
     Flag.of("--pull-in", "LENGTH", LENGTH, "8 mm", "half width at which a reed closes"),
     Flag.of("--drop-out", "LENGTH", LENGTH, "9.5 mm", "half width at which it opens again"),
-    Flag.of(
-            "--tolerance",
-            "SHARE",
-            Kind.quantity(Dimension.SHARE),
-            "1 %",
-            "tolerance of the resistors")
+    Flag.of("--tolerance", "SHARE", Kind.quantity(Dimension.SHARE), "1 %", TOLERANCE_MEANING)
         .sets("sender.tolerance"),
     Flag.of("--reading", "OHM", OHM, "1.5 ohm", "tolerance of the meter or ADC")
         .sets("sender.reading"),

@@ -10,7 +10,9 @@ import leat.cli.Call;
 import leat.level.Ladder;
 import leat.level.LadderDesign;
 import leat.level.Limits;
+import leat.quantity.Dimension;
 import leat.quantity.NumberText;
+import leat.quantity.QuantityReader;
 import leat.quantity.Units;
 
 /** A designed ladder in words, and the section to paste. */
@@ -177,12 +179,12 @@ final class LevelLadderWords {
     if ("litres".equals(equal)) {
       text.append(", levels: [");
       for (int i = 0; i < reeds.length; i++) {
-        text.append(i == 0 ? "" : ", ").append(mm(reeds[i]));
+        text.append(i == 0 ? "" : ", ").append(size(reeds[i]));
       }
       text.append(']');
     } else {
-      text.append(", first: ").append(mm(reeds[0]));
-      text.append(", pitch: ").append(mm(reeds[1] - reeds[0]));
+      text.append(", first: ").append(size(reeds[0]));
+      text.append(", pitch: ").append(size(reeds[1] - reeds[0]));
     }
     text.append(", resistors: [");
     for (int i = 0; i < reeds.length; i++) {
@@ -196,12 +198,20 @@ final class LevelLadderWords {
   private void magnet(StringBuilder text) {
     text.append(", pull_in: ").append(width("--pull-in", "8 mm"));
     text.append(", drop_out: ").append(width("--drop-out", "9.5 mm"));
-    text.append(", stops: ").append(mm(LadderDesign.lowerStop(reeds))).append(" to ");
-    text.append(mm(LadderDesign.upperStop(reeds)));
+    text.append(", stops: ").append(size(LadderDesign.lowerStop(reeds))).append(" to ");
+    text.append(size(LadderDesign.upperStop(reeds)));
   }
 
   private String width(String flag, String otherwise) {
-    return call.has(flag) ? call.text(flag) : otherwise;
+    if (call.has(flag)) {
+      return call.text(flag);
+    }
+    return call.us() ? size(QuantityReader.read(otherwise, Dimension.LENGTH).value()) : otherwise;
+  }
+
+  /** A length as the plan's reader would type it: inches where text has them. */
+  private String size(double metres) {
+    return call.us() ? NumberText.atMost(Units.INCH.fromBase(metres), 3) + " in" : mm(metres);
   }
 
   static String mm(double level) {

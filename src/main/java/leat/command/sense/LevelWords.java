@@ -16,14 +16,14 @@ import leat.system.SenderOf;
 
 /** One reading of the sender in words: the sentence, its figures and what to mind. */
 final class LevelWords {
-  private static final Column LOWEST = Column.of("lowest_ohm", "lowest step", LevelColumns.OHM);
-  private static final Column HIGHEST = Column.of("highest_ohm", "highest step", LevelColumns.OHM);
+  private static final Column LOWEST = Column.of("lowest_ohm", "lowest reads", LevelColumns.OHM);
+  private static final Column HIGHEST = Column.of("highest_ohm", "highest reads", LevelColumns.OHM);
   private static final Column STEP = Column.of("step_ohm", "step", LevelColumns.OHM);
-  private static final Column OTHER_STEP = Column.of("step_2_ohm", "step", LevelColumns.OHM);
+  private static final Column OTHER_STEP = Column.of("step_2_ohm", "other step", LevelColumns.OHM);
   private static final Column LEAD = Column.of("lead_ohm", "lead", Show.OHM);
   private static final Column FULL = Column.of("full_L", "full", Show.L);
-  private static final Column AWAY = Column.of("above_low_L", "refill mark", Show.L.digits(2));
-  private static final Column HOLD_UP = Column.of("hold_up_L", "held by the towers", Show.L);
+  private static final Column AWAY = Column.of("above_low_L", "above low", Show.L.digits(2));
+  private static final Column HOLD_UP = Column.of("hold_up_L", "hold up", Show.L);
   private static final Column AT_LEAST = Column.of("at_least_L", "asked", Show.L);
 
   private final Plan plan;

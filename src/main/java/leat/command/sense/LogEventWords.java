@@ -12,7 +12,7 @@ import leat.log.LogReport;
 
 /** Events of a log, one in one line. */
 final class LogEventWords {
-  private static final Column TO = Column.plain("to", "until");
+  private static final Column TO = Column.plain("to", "to");
 
   private static final int WEEK = 7;
 

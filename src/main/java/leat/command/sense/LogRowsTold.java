@@ -10,14 +10,14 @@ import leat.log.LogEvent;
 
 /** Events, days and alarms of a log as rows. */
 final class LogRowsTold {
-  static final Column KIND = Column.plain("kind", "what");
+  static final Column KIND = Column.plain("kind", "kind");
   static final Column START = Column.plain("start", "from");
   static final Column END = Column.plain("end", "to");
   static final Column LITRES = Column.of("litres", "volume", Show.L);
   static final Column LITRES_LOW = Column.of("litres_low", "at least", Show.L);
   static final Column LITRES_HIGH = Column.of("litres_high", "at most", Show.L);
   static final Column CAUSE = Column.plain("cause", "why");
-  static final Column MM = Column.number("mm", "rain", 3);
+  static final Column MM = Column.number("mm", "rain gauge", 3);
   static final Column OPEN = Column.plain("open", "goes on");
   static final Column[] EVENTS = {
     KIND, START, END, LITRES, LITRES_LOW, LITRES_HIGH, CAUSE, MM, OPEN

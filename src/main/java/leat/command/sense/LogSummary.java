@@ -18,8 +18,8 @@ final class LogSummary {
   static final Column DUPLICATES = Column.plain("duplicates", "duplicates");
   static final Column LATE = Column.plain("late_rows", "late rows");
   static final Column GAPS = Column.plain("gaps", "gaps");
-  static final Column FIRST = Column.plain("first", "first row");
-  static final Column LAST = Column.plain("last", "last row");
+  static final Column FIRST = Column.plain("first", "first");
+  static final Column LAST = Column.plain("last", "last");
   static final Column STATUS = Column.plain("status", "status");
   static final Column VOLUME = Column.of("volume_L", "by the edges", Show.L);
   static final Column LOW = Column.of("volume_low_L", "at least", Show.L);
@@ -31,19 +31,16 @@ final class LogSummary {
   static final Column DAYS_LOW = Column.number("days_left_low", "at least", 2);
   static final Column DAYS_HIGH = Column.number("days_left_high", "at most", 2);
   static final Column TOPUP = Column.plain("topup_by", "next can");
-  static final Column THIRST =
-      Column.of("thirst_pct", "of what the plan says", Show.PERCENT.digits(3));
+  static final Column THIRST = Column.of("thirst_pct", "thirst", Show.PERCENT.digits(3));
   static final Column THIRST_BY = Column.plain("thirst_by", "held against");
   static final Column DIP = Column.of("dip_mm", "dip of a run", Show.MM.digits(2));
   static final Column USE_DAYS = Column.plain("use_days", "days of it");
   static final Column PLANNED = Column.of("plan_L_d", "plan says", Show.L_D);
   static final Column EC = Column.of("ec_mS_cm", "EC", Show.MS_CM);
-  static final Column HOLD_UP =
-      Column.of("hold_up_L", "kept by the running tower", Show.L.digits(2));
+  static final Column HOLD_UP = Column.of("hold_up_L", "hold up", Show.L.digits(2));
   static final Column HOLD_UP_LOW = Column.of("hold_up_low_L", "at least", Show.L.digits(2));
   static final Column HOLD_UP_HIGH = Column.of("hold_up_high_L", "at most", Show.L.digits(2));
-  static final Column HYSTERESIS =
-      Column.of("hysteresis_mm", "hysteresis of the sender", Show.MM.digits(2));
+  static final Column HYSTERESIS = Column.of("hysteresis_mm", "hysteresis", Show.MM.digits(2));
   static final Column WET = Column.number("cap_wet_counts", "cap, running water", 3);
   static final Column DRY = Column.number("cap_dry_counts", "cap, dry", 3);
   static final Column POURED_EC = Column.of("poured_ec_mS_cm", "EC after pourings", Show.MS_CM);

@@ -20,7 +20,7 @@ final class LogText {
   private static final Column EARLIEST = Column.plain("earliest", "at the earliest");
   private static final Column BY = Column.plain("by", "by");
   private static final Column FROM_TO = Column.plain("from_to", "from and to");
-  private static final Column UNSURE = Column.plain("unsure", "days left out");
+  private static final Column UNSURE = Column.plain("days_out", "days left out");
   private static final Column SURE_DAYS = Column.plain("sure_days", "sure days");
   private static final Column LEAST_DAYS = Column.plain("least_days", "days needed");
   private static final Column FULL = Column.of("blind_from_L", "blind from", Show.L);
@@ -269,7 +269,7 @@ final class LogText {
       answer.mind(
           "days-left-out",
           words,
-          "left out of what the plants drink, because of what happened then: {unsure}.");
+          "left out of what the plants drink, because of what happened then: {days_out}.");
     }
   }
 }

@@ -13,7 +13,7 @@ import leat.quantity.Units;
 import leat.quantity.Unreadable;
 
 /** Pairs of litres and ohms from a file, in the order of the motion. */
-final class PouredPairs {
+public final class PouredPairs {
   private static final String[] LITRES = {
     "litres", "liters", "volume_L", "L", "poured_L", "added_L", "gal", "gallons", "volume_gal",
     "poured_gal", "added_gal", "qt", "quarts", "mL", "ml", "volume_mL", "poured_mL", "added_mL"
@@ -86,13 +86,22 @@ final class PouredPairs {
     }
   }
 
-  /** The unit that a column's name ends in; litres when it names none. */
-  private Unit unit(String column) {
+  /** The unit of volume that a column's name ends in: "gal", "added_L"; null for none. */
+  public static Unit volumeUnit(String column) {
+    return unit(lastWord(column), Dimension.VOLUME);
+  }
+
+  private static String lastWord(String column) {
     int from = column.length();
     while (from > 0 && Character.isLetterOrDigit(column.charAt(from - 1))) {
       from--;
     }
-    String word = column.substring(from);
+    return column.substring(from);
+  }
+
+  /** The unit that a column's name ends in; litres when it names none. */
+  private Unit unit(String column) {
+    String word = lastWord(column);
     Unit volume = unit(word, Dimension.VOLUME);
     if (volume != null) {
       return volume;

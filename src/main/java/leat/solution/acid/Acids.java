@@ -82,7 +82,7 @@ public final class Acids {
   /**
    * The acid of a name with the density of its label.
    *
-   * @param typed the acid and its per cent by weight, "phosphoric 30 %" too
+   * @param typed the acid and its per cent by weight, "phosphoric 30 %" and "phosphoric30%" too
    * @param densityKgL density from the label, kg/L; 0 to take the table's; not looked at for a
    *     solid
    * @return the acid, or null when no acid has that name
@@ -114,7 +114,17 @@ public final class Acids {
     if (name.endsWith("%")) {
       name = name.substring(0, name.length() - 1).strip();
     }
-    return name.replace(' ', '-');
+    int digits = 0;
+    while (digits < name.length() && !Character.isDigit(name.charAt(digits))) {
+      digits++;
+    }
+    boolean joined =
+        digits > 0 && digits < name.length() && Character.isLetter(name.charAt(digits - 1));
+    String parted =
+        joined && liquid(name.substring(0, digits)) != null
+            ? name.substring(0, digits) + "-" + name.substring(digits)
+            : name;
+    return parted.replace(' ', '-');
   }
 
   private static Acid.Kind liquid(String word) {

@@ -560,6 +560,33 @@ class TopupCommandTest {
     assertThat(ohm.out.split("\n")[1]).endsWith(",reached");
   }
 
+  /** 24 L are 6.34 US gal (231 cubic inches each, exactly): a column of them is no sender. */
+  @Test
+  void aColumnIsWhatItsNameSays() {
+    String[] call = {"topup", "-p", "hard-water.yaml", "--ec", "1.9 mS/cm", "--column", ""};
+    for (String name : List.of("tank_L", "litres", "volume_gal", "gal")) {
+      call[6] = name;
+      String volume = name.endsWith("gal") ? String.valueOf(24 / 3.785411784) : "24";
+      String[] cells = Cli.piped(name + "\n" + volume + "\n", call).out.split("\n")[1].split(",");
+      String[] litres =
+          Cli.piped("tank_L\n24\n", with(call, "tank_L")).out.split("\n")[1].split(",");
+      for (int c = 1; c < 6; c++) {
+        assertThat(Double.parseDouble(cells[c]))
+            .as(name)
+            .isCloseTo(Double.parseDouble(litres[c]), org.assertj.core.api.Assertions.within(1e-6));
+      }
+    }
+    Cli both = Cli.piped("ec\n1.9\n", with(call, "ec"));
+    assertThat(both.exit).isEqualTo(2);
+    assertThat(both.err).contains("--ec and --column ask for different things");
+  }
+
+  private static String[] with(String[] call, String column) {
+    String[] other = call.clone();
+    other[6] = column;
+    return other;
+  }
+
   /** The mix of 24 L at pH 5.8 and 20 L of the plan's water, by the trade; words by the limits. */
   @Test
   void thePhOfTheMix() {
