@@ -111,16 +111,15 @@ final class SeasonText {
 
   private void sentence(Answer answer, Row all, double can) {
     boolean sure = SeasonSums.USE.isOneNumber(sums);
-    String when = season.days() == 1 ? "On {from}" : "From {from} to {to}";
     String start =
-        when
+        (season.days() == 1 ? "On {from} it drinks" : "From {from} to {to} it drinks")
             + (sure
-                ? " it drinks {water_use_L}"
-                : " it drinks {water_use_L} ({water_use_low_L!} to {water_use_high_L!})");
+                ? " {water_use_L}"
+                : " {water_use_L} ({water_use_low_L!} to {water_use_high_L!})");
     if (!drinks() && runs.totals().flows().shortL() > 0) {
-      answer.sentence(all, when + " the plants find no water: {short_L} short.");
+      answer.sentence(all, "From {from} to {to} the plants find no water: {short_L} short.");
     } else if (!drinks()) {
-      answer.sentence(all, when + " nothing drinks.");
+      answer.sentence(all, "From {from} to {to} nothing drinks.");
     } else if (sums.get(SeasonSums.COST.middle()) == null) {
       answer.sentence(all, start + cans(can, ": ") + ".");
     } else {

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import leat.cli.Cli;
@@ -86,6 +88,28 @@ class LogSentencesTest {
     assertThat(week.out)
         .containsPattern(
             "ec-out-of-band +the EC is 1.67 mS/cm, out of the target's band since 5 June 00:50: see leat topup\n");
+  }
+
+  /** The meter reads 0.004 mS/cm more each day: 0.12 in 30 days, on top of none (-0.0007). */
+  @Test
+  void theMeterDrifts() {
+    StringBuilder creeping = new StringBuilder();
+    LocalDate first = null;
+    for (String line : TERRACE.split("\n")) {
+      String[] cells = line.split(",", -1);
+      if (cells.length > 2 && cells[2].matches("[0-9.]+")) {
+        LocalDate day = LocalDate.parse(line.substring(0, 10));
+        first = first == null ? day : first;
+        double ec = Double.parseDouble(cells[2]) + 0.004 * ChronoUnit.DAYS.between(first, day);
+        cells[2] = String.valueOf(ec);
+      }
+      creeping.append(String.join(",", cells)).append('\n');
+    }
+    assertThat(new LogFiles(folder).run("terrace", creeping.toString()).out)
+        .contains(
+            "Mind: the EC after pourings moves by 0.12 mS/cm in 30 days: if you pour the same, check the meter (leat ec --standard).\n");
+    assertThat(new LogFiles(folder).run("terrace", TERRACE).out)
+        .doesNotContain("the EC after pourings moves");
   }
 
   /** Rows every ten minutes and a pump that runs for two of them: the dip has a low end only. */
