@@ -112,10 +112,11 @@ final class SeasonText {
   private void sentence(Answer answer, Row all, double can) {
     boolean sure = SeasonSums.USE.isOneNumber(sums);
     String start =
-        (season.days() == 1 ? "On {from} it drinks" : "From {from} to {to} it drinks")
-            + (sure
-                ? " {water_use_L}"
-                : " {water_use_L} ({water_use_low_L!} to {water_use_high_L!})");
+        sure
+            ? "From {from} to {to} it drinks {water_use_L}"
+            : season.days() == 1
+                ? "On {from} it drinks {water_use_L} ({water_use_low_L!} to {water_use_high_L!})"
+                : "From {from} to {to} it drinks {water_use_L} ({water_use_low_L!} to {water_use_high_L!})";
     if (!drinks() && runs.totals().flows().shortL() > 0) {
       answer.sentence(all, "From {from} to {to} the plants find no water: {short_L} short.");
     } else if (!drinks()) {
