@@ -680,4 +680,30 @@ class LevelDesignCommandsTest {
                 .err())
         .isEqualTo("standard input: table: its volumes must rise from point to point\n");
   }
+
+  /** Reeds from 2 to 8 in, seven ways of 6/7 in: told in inches, pasted, and read as the same. */
+  @Test
+  void aLadderForAPlanInInchesIsWrittenInInches(@TempDir Path folder) throws IOException {
+    Path plan = folder.resolve("us.yaml");
+    Files.writeString(
+        plan, "units: us\ntank: {shape: box, bottom: 20 in x 12 in, height: 12 in}\n");
+    String out =
+        Ran.run(
+                "level",
+                "ladder",
+                "--range=240-33",
+                "--steps=8",
+                "--first=2in",
+                "--last=8in",
+                "--plan=" + plan)
+            .out();
+    assertThat(out).contains("first: 2 in, pitch: 0.857 in");
+    Matcher typed = Pattern.compile("plan set \\S+ \"(sender\\.ladder=[^\"]*)\"").matcher(out);
+    assertThat(typed.find()).isTrue();
+    assertThat(Ran.run("plan", "set", plan.toString(), typed.group(1)).exit()).isZero();
+    assertThat(Files.readString(plan)).doesNotContain(" mm");
+    JsonNode steps = Ran.run("level", "table", "--plan=" + plan, "--format=json").json();
+    assertThat(steps.get(0).get("level_mm").asDouble()).isCloseTo(50.8, within(0.1));
+    assertThat(steps.get(7).get("level_mm").asDouble()).isCloseTo(203.2, within(0.1));
+  }
 }
