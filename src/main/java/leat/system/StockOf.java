@@ -43,8 +43,8 @@ public final class StockOf {
   }
 
   /**
-   * The salt of a name: of the table of stock bottles, else of the plan's own or the long list,
-   * with a solubility that is not known; null when there is none.
+   * The salt of a name, by what bags and shops call it too: of the table of stock bottles, else of
+   * the plan's own or the long list, with a solubility that is not known; null when there is none.
    */
   public static StockSalt find(Plan plan, String name) {
     StockSalt salt = StockSalts.find(name);
@@ -52,7 +52,11 @@ public final class StockOf {
       return salt;
     }
     Salt other = SaltsOf.find(plan, name);
-    return other == null ? null : UnlistedSalt.of(other);
+    if (other == null) {
+      return null;
+    }
+    StockSalt called = StockSalts.find(other.name());
+    return called == null ? UnlistedSalt.of(other) : called;
   }
 
   /** The mend for a salt that is none. */

@@ -369,4 +369,26 @@ class StockCommandTest {
         .contains("0.620 mS/cm and 1.90 mS/cm", "= 2.52 mS/cm")
         .contains("N from 2 bottles, each at its own rate", "= 187 mg/L");
   }
+
+  /** A bag's own name is the same salt: 80 g of potassium nitrate are 38 % of what 10 C holds. */
+  @Test
+  void aSaltByWhatTheBagCallsIt() {
+    for (String name : List.of("potassium-nitrate", "potassium nitrate", "saltpetre")) {
+      Cli cli =
+          Cli.run(
+              "stock",
+              "--weigh",
+              name + "=80",
+              "--bottle",
+              "1 L",
+              "--makes",
+              "200 L",
+              "--coldest",
+              "10 C",
+              "--value",
+              "share_of_solubility_pct");
+      // 80 g over 10 x 20.9 g in 100 g of water, row ST02 of solution-stock.csv
+      assertThat(Double.parseDouble(cli.out.strip())).isCloseTo(38.277512, within(1e-6));
+    }
+  }
 }
