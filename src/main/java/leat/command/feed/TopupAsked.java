@@ -9,6 +9,7 @@ import leat.plan.Taken;
 import leat.solution.tank.Cans;
 import leat.solution.tank.Topup;
 import leat.solution.tank.TopupAsk;
+import leat.solution.tank.TopupSaltsAsk;
 import leat.system.ConcentrateOf;
 
 /** What a call of {@code topup} asks, apart from what is in the tank: marks, water, feed, rain. */
@@ -101,6 +102,11 @@ final class TopupAsked {
         feed.parts.together(),
         rainL,
         rainEc);
+  }
+
+  /** The same for feed that is weighed; the recipe adds so much to pure water. */
+  TopupSaltsAsk saltsAsk(double ec, double gainMsCm) {
+    return new TopupSaltsAsk(ec, Litres.of(full), target, waterEc, gainMsCm, rainL, rainEc);
   }
 
   /** Whether rain was told. */
