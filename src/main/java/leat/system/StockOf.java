@@ -7,7 +7,6 @@ import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
 import leat.plan.Taken;
-import leat.quantity.Nearest;
 import leat.quantity.Units;
 import leat.solution.Salt;
 import leat.solution.pitzer.UnlistedSalt;
@@ -68,13 +67,13 @@ public final class StockOf {
         known.add(others.get(i));
       }
     }
-    String near = Nearest.of(name, known);
+    String meant = SaltsOf.meant(name, known);
     return "no salt \""
         + name
         + "\""
-        + (near == null
+        + (meant.isEmpty()
             ? "; known: " + String.join(", ", known)
-            : "; did you mean \"" + near + "\"?");
+            : "; did you mean " + meant + "?");
   }
 
   /** What the water brings; pure water, noted as taken, when nothing is known of it. */

@@ -49,11 +49,13 @@ final class TopupAsked {
 
   /** Whether the feed is weighed: by flags, or in a plan that has a recipe and no bottles. */
   static boolean bySalts(Call call) {
-    Section feed = call.plan().section("feed");
-    return call.has("--weigh")
-        || !call.has("--rate")
-            && !ConcentrateOf.isKnown(feed)
-            && feed.section("stock").named("grams").size() > 0;
+    return call.has("--weigh") || !call.has("--rate") && isWeighed(call.plan());
+  }
+
+  /** Whether a plan has a recipe that is weighed and no bottles. */
+  static boolean isWeighed(Plan plan) {
+    Section feed = plan.section("feed");
+    return !ConcentrateOf.isKnown(feed) && feed.section("stock").named("grams").size() > 0;
   }
 
   private static double rain(Call call) {

@@ -288,7 +288,7 @@ class EcCommandTest {
     Cli cli = Cli.piped("t,ec\n1,1.2\n", "ec", "--column", "ec", "--strict");
     assertThat(cli.err)
         .isEqualTo(
-            "standard input: row 1, column ec: an EC needs its unit, such as \"1.6 mS/cm\"; got \"1.2\"; for a whole column say --unit mS/cm\n");
+            "standard input: row 1, column ec: an EC needs its unit, such as \"1.6 mS/cm\"; got \"1.2\"; for a whole column say --unit and mS/cm, uS/cm, dS/m, mS/m or ppm\n");
     assertThat(cli.exit).isEqualTo(2);
     Cli told = Cli.piped("t,ec\n1,1200\n", "ec", "--column", "ec", "--unit", "uS/cm");
     assertThat(told.out).endsWith("1,1200,1.2,1.2,600,768,840,ok\n");
@@ -320,4 +320,55 @@ class EcCommandTest {
     assertThat(Cli.run("ec", "1.36 mS/cm", "--standard", "1.413 mS/cm").out)
         .contains("is off 2 % per degree Celsius");
   }
+
+  /** By hand: 1.62 x 0.95 = 1.539, and / (1 - 0.0191 x 11) at 14 C. */
+  @Test
+  void asReadIsWhatTheMeterShows() {
+    String[] line = {"ec", "1.62 mS/cm", "--set", "meters.ec.slope=0.95", "--at", "14 C"};
+    assertThat(Cli.run(line).out)
+        .startsWith(
+            "At 25 C this solution has 1.95 mS/cm: by its last check the meter's 1.62 at 14.0 C is 1.54.\n")
+        .containsPattern("as read +1\\.62 mS/cm +at 14\\.0 C")
+        .containsPattern("by the last check +1\\.54 mS/cm +at 14\\.0 C");
+    String[] now = java.util.Arrays.copyOf(line, 4);
+    assertThat(Cli.run(now).out)
+        .startsWith("By its last check the meter's 1.62 mS/cm is an EC of 1.54 mS/cm at 25 C: ");
+    now[1] = "810 ppm";
+    String[] ppm = {now[0], now[1], now[2], now[3], "--scale", "500"};
+    assertThat(Cli.run(ppm).out)
+        .startsWith(
+            "810 ppm of this meter, on the scale of 500, is an EC of 1.54 mS/cm by its last check.");
+  }
+
+  @Test
+  void aHeadingWithItsUnit() {
+    String[] headings = {"EC (uS/cm)", "EC \u00b5S/cm", "Leitwert [\u03bcS/cm]", "ec_uS_cm"};
+    for (String heading : headings) {
+      Cli cli = Cli.piped("t," + heading + "\n1,1900\n", "ec", "--column", heading, "-q");
+      assertThat(cli.exit).as(heading + cli.err).isZero();
+      assertThat(cli.out).as(heading).contains(",1.9,1.9,950,");
+    }
+    Cli none = Cli.piped("t,EC\n1,1900\n", "ec", "--column", "EC");
+    assertThat(none.err)
+        .contains("for a whole column say --unit and mS/cm, uS/cm, dS/m, mS/m or ppm");
+  }
+
+  @Test
+  void aUnitInOtherCaseIsRefusedAsSuch() {
+    Cli cli = Cli.run("ec", "2100", "--unit", "us/cm");
+    assertThat(cli.exit).isEqualTo(2);
+    assertThat(cli.err).startsWith("--unit: ").contains("did you mean \"uS/cm\"?");
+  }
+
+  @Test
+  void whatComesNextForSaltsByTheGram() {
+    Cli cli = Cli.run("ec", "850 ppm", "--plan", "weighed-salts.yaml", "--set", STOCK);
+    assertThat(cli.out)
+        .contains("Next: leat topup --plan weighed-salts.yaml")
+        .contains(" --volume ... --ec READING");
+    Cli poured = Cli.run("ec", "850 ppm", "--plan", "weighed-salts.yaml");
+    assertThat(poured.out).contains("Next: leat dose --plan weighed-salts.yaml");
+  }
+
+  private static final String STOCK = "feed.stock={makes: 200 L, grams: {potassium-nitrate: 80 g}}";
 }

@@ -117,4 +117,34 @@ class TopupBySaltsTest {
         .contains("it stands over the full mark already")
         .contains("give it to the beds, not to a pond");
   }
+
+  /** A heading says litres by its end, also in brackets; what no sender reads is refused. */
+  @Test
+  void headingsOfRows() {
+    for (String heading : List.of("tub (L)", "tank_L", "in the tub [litres]")) {
+      Cli cli = rows(heading, "30");
+      assertThat(cli.exit).as(heading + cli.err).isZero();
+      assertThat(cli.out).as(heading).contains(",reached,");
+    }
+    for (String heading : List.of("level_mm", "in it")) {
+      Cli cli = rows(heading, "190");
+      assertThat(cli.exit).isEqualTo(2);
+      assertThat(cli.err)
+          .startsWith("--column \"" + heading + "\": its name should end in what it holds");
+    }
+  }
+
+  private static Cli rows(String heading, String cell) {
+    return Cli.piped(
+        "t," + heading + "\n1," + cell + "\n",
+        "topup",
+        "-p",
+        "weighed-salts.yaml",
+        "--set",
+        STOCK,
+        "--ec",
+        "1.4 mS/cm",
+        "--column",
+        heading);
+  }
 }
