@@ -5,7 +5,8 @@ import java.util.List;
 /**
  * The word a typing slip probably meant: fewest edits (a swap of neighbours counts as one), a
  * difference in case alone first; else the only word of which it is a part, such as {@code
- * time_zone} for {@code zone}; nothing when all words are too far.
+ * time_zone} for {@code zone}, or the only one that it begins, such as {@code --volume} for {@code
+ * --vol}; nothing when all words are too far.
  */
 public final class Nearest {
   private Nearest() {}
@@ -32,7 +33,25 @@ public final class Nearest {
         fewest = edits;
       }
     }
-    return best == null && typed.length() > 2 ? partOf(lower, known) : best;
+    if (best != null || typed.length() <= 2) {
+      return best;
+    }
+    String part = partOf(lower, known);
+    return part == null ? begunBy(lower, known) : part;
+  }
+
+  /** The only one that begins so, with a letter typed at least; null when none or several do. */
+  private static String begunBy(String lower, List<String> known) {
+    String found = null;
+    for (int i = 0; i < known.size(); i++) {
+      if (lower(known.get(i)).startsWith(lower) && !lower.endsWith("-")) {
+        if (found != null) {
+          return null;
+        }
+        found = known.get(i);
+      }
+    }
+    return found;
   }
 
   /** How many letters both begin with. */

@@ -279,7 +279,7 @@ class DoseSaltsCommandTest {
     Cli cli = run(CONTRACT, "--ask", "Mg=30");
     assertThat(cli.exit).isEqualTo(1);
     assertThat(cli.out)
-        .contains("Mg is missing altogether, the rest is met within 0.73 %.")
+        .contains("nothing here brings Mg; the rest is met within 0.73 %.")
         .contains("no salt here brings Mg");
     Cli met =
         Cli.run(
@@ -465,5 +465,32 @@ class DoseSaltsCommandTest {
   @Test
   void examplesRun() {
     Examples.run(new DoseSaltsCommand());
+  }
+
+  /** What no salt brings may still be in the water: that is not missing altogether. */
+  @Test
+  void whatNoSaltBrings() {
+    Cli cli =
+        Cli.run(
+            "dose",
+            "salts",
+            "--plan",
+            "hard-water.yaml",
+            "--volume",
+            "45 L",
+            "--salt",
+            "potassium-sulfate",
+            "--ask",
+            "K=200",
+            "--ask",
+            "Ca=150",
+            "--ask",
+            "Mg=40");
+    assertThat(cli.exit).isEqualTo(1);
+    assertThat(cli.out)
+        .contains("nothing here brings Ca and Mg; the rest is met.")
+        .contains("no salt here brings Ca and Mg: leat dose salts --list shows which do.")
+        .contains("Next: leat dose salts --plan hard-water.yaml --list   which salt brings")
+        .doesNotContain("--scale-step");
   }
 }
