@@ -33,25 +33,7 @@ public final class Nearest {
         fewest = edits;
       }
     }
-    if (best != null || typed.length() <= 2) {
-      return best;
-    }
-    String part = partOf(lower, known);
-    return part == null ? begunBy(lower, known) : part;
-  }
-
-  /** The only one that begins so, with a letter typed at least; null when none or several do. */
-  private static String begunBy(String lower, List<String> known) {
-    String found = null;
-    for (int i = 0; i < known.size(); i++) {
-      if (lower(known.get(i)).startsWith(lower) && !lower.endsWith("-")) {
-        if (found != null) {
-          return null;
-        }
-        found = known.get(i);
-      }
-    }
-    return found;
+    return best == null && typed.length() > 2 ? partOf(lower, known) : best;
   }
 
   /** How many letters both begin with. */
@@ -65,12 +47,15 @@ public final class Nearest {
     return same;
   }
 
-  /** The only one of which this is a part between underscores or hyphens; null when none is. */
+  /**
+   * The only one of which this is a part between underscores or hyphens, or the beginning; null
+   * when none or several are.
+   */
   private static String partOf(String lower, List<String> known) {
     String found = null;
     for (int i = 0; i < known.size(); i++) {
       String word = "-" + lower(known.get(i)).replace('_', '-') + "-";
-      if (word.contains("-" + lower + "-")) {
+      if (word.contains("-" + lower + "-") || word.startsWith("-" + lower)) {
         if (found != null) {
           return null;
         }

@@ -30,7 +30,7 @@ final class DoseText {
 
   /** A teaspoon of US kitchens, 4.93 mL, for who reads US units. */
   private static final Column US_SPOONS =
-      Column.of("us_teaspoons", "teaspoons", Show.of(Units.ML, Units.TSP, 3));
+      Column.of("spoons_mL", "US teaspoons", Show.of(Units.ML, Units.TSP, 3));
 
   private static final Column OFF = Column.number("off_pct", "off by", 2);
   private static final Column PART_OFF = Column.number("part_off_pct", "part off", 2);
@@ -230,7 +230,7 @@ final class DoseText {
           feed.alike() ? DoseCommand.PART.label() : feed.name(i),
           one,
           "{one_mL}",
-          call.us() ? "{us_teaspoons!} level teaspoons" : "{teaspoons} level teaspoons");
+          call.us() ? "{spoons_mL!} level teaspoons" : "{teaspoons} level teaspoons");
     }
   }
 
