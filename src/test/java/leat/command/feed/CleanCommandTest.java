@@ -180,4 +180,21 @@ class CleanCommandTest {
     assertThat(over.exit).isEqualTo(2);
     assertThat(over.err).startsWith("--volume: the tank holds ").contains("to the rim");
   }
+
+  /** The plan takes what the flag takes: 0.3 % of peroxide is 3 g/L, row CL05 of the sheet. */
+  @Test
+  void thePlansAimInPerCent() {
+    String[] line = {
+      "clean",
+      "--volume",
+      "20 L",
+      "--set",
+      "clean={with: peroxide, strength: 3 %, aim: 0.3 %}",
+      "-f",
+      "json"
+    };
+    assertThat(Cli.run(line).number("bottle_mL")).isCloseTo(1981.1788, within(2e-3));
+    line[4] = "clean={with: peroxide, strength: 3 %, aim: 3 L}";
+    assertThat(Cli.run(line).err).contains("a concentration is needed");
+  }
 }

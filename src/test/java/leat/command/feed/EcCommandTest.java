@@ -173,7 +173,7 @@ class EcCommandTest {
     assertThat(Cli.run("ec", "--ion", "SO4=4 meq/L", "--ion", "K=4 mmol/L").out)
         .contains("192 mg/L", "2.00 mmol/L", "4.00 meq/L");
     assertThat(Cli.run("ec", "--ion", "Ca=x mmol/L").err)
-        .isEqualTo("--ion: a number is needed, such as \"2.5\"; got \"x\"\n");
+        .isEqualTo("--ion: a concentration is needed, such as \"120 mg/L\"; got \"x mmol/L\"\n");
   }
 
   /** An EC typed without its decimal point gets an answer, and is asked back. */
@@ -371,4 +371,25 @@ class EcCommandTest {
   }
 
   private static final String STOCK = "feed.stock={makes: 200 L, grams: {potassium-nitrate: 80 g}}";
+
+  /** A water report in mmol/L and meq/L is the same water as in mg/L; weights of IUPAC 2021. */
+  @Test
+  void aWaterReportByNumber() {
+    String weights =
+        "water={calcium: 80.156 mg/L, magnesium: 24.305 mg/L, nitrate: 31.002 mg/L, sulfate: 96.06 mg/L, "
+            + "phosphorus: 0.30974 mg/L, potassium: 3.90983 mg/L, sodium: 22.98977 mg/L, chloride: 35.45 mg/L}";
+    String numbers =
+        "water={calcium: 2 mmol/L, magnesium: 2 meq/L, nitrate: 0.5 meq/l, sulfate: 1 mmol/l, "
+            + "phosphorus: 0.01 mmol/L, potassium: 0.1 meq/L, sodium: 1 mmol/L, chloride: 1 meq/L}";
+    String[] line = {
+      "ec", "--weighed", "potassium-nitrate=20", "--volume", "45 L", "-f", "json", "--set", weights
+    };
+    double byWeight = Cli.run(line).number("ec25_mS_cm");
+    line[8] = numbers;
+    Cli cli = Cli.run(line);
+    assertThat(cli.exit).as(cli.err).isZero();
+    assertThat(cli.number("ec25_mS_cm")).isCloseTo(byWeight, within(1e-5));
+    line[8] = "water.calcium=2,5 mmol/L";
+    assertThat(Cli.run(line).err).contains("type \"2.5 mmol/L\"");
+  }
 }
