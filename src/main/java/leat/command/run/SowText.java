@@ -44,7 +44,9 @@ final class SowText {
       minds(answer, crop);
     }
     empty(answer);
-    if (answer.size() > 0) {
+    if (answer.size() > 0 && everySeedLives()) {
+      answer.taken(List.of("every seed comes up and lives"));
+    } else if (answer.size() > 0) {
       answer.mind(
           "seeds-on-average",
           "seeds are enough on average, so too few about half the time; \"to be sure\" is enough nine times of ten.");
@@ -53,6 +55,15 @@ final class SowText {
         crops.get(0).name() == null
             ? "leat season PLAN   what they drink, week by week"
             : call.again("sow") + " --format ics -o sowing.ics   puts it into your calendar");
+  }
+
+  /** Whether nothing is told of seeds that do not come up, or of plants that are lost. */
+  private boolean everySeedLives() {
+    boolean all = true;
+    for (Sown crop : crops) {
+      all &= crop.batches().sowing().success() == 1;
+    }
+    return all;
   }
 
   private static void table(Answer answer) {
