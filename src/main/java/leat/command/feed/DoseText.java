@@ -126,6 +126,8 @@ final class DoseText {
     String target = call.has("--to") ? " --target " + Call.quoted(call.text("--to")) : "";
     String volume = call.has("--volume") ? "" : " --volume \"{volume_L}\"";
     String from = call.has("--from") ? Call.quoted(call.text("--from")) : "...";
+    boolean known = call.has("--water-ec") || call.plan().section("water").has("ec");
+    String water = known ? "" : " --water-ec ...";
     String full = call.plan().section("tank").has("full") ? "" : " --full ...";
     answer.next(
         row,
@@ -134,6 +136,7 @@ final class DoseText {
             + volume
             + " --ec "
             + NextLine.of(from)
+            + water
             + full
             + (full.isEmpty()
                 ? "   what to drain and fill"
