@@ -12,6 +12,7 @@ import leat.plan.Section;
 import leat.quantity.Dimension;
 import leat.quantity.QuantityReader;
 import leat.quantity.Unit;
+import leat.quantity.Unreadable;
 import leat.solution.tank.Topup;
 import leat.solution.tank.TopupBand;
 
@@ -58,6 +59,9 @@ final class TopupRows extends RowStream.Function {
   private final double ec;
   private final Held held;
 
+  /** What the tank holds to the rim, m3; null where its shape is not known. */
+  private final Double capacity;
+
   private TopupRows(Call call) {
     asked = new TopupAsked(call);
     recipe = asked.feed == null ? WeighedRecipe.of(call) : null;
@@ -70,6 +74,7 @@ final class TopupRows extends RowStream.Function {
     refuseOther(call, column);
     sender = holds == Holds.SENDER ? Held.sender(call) : null;
     held = holds == Holds.EC ? Held.of(call) : null;
+    capacity = holds == Holds.LITRES ? Held.capacity(call) : null;
     if (holds != Holds.EC && !call.has("--ec")) {
       throw call.needs("--ec");
     }
@@ -125,9 +130,19 @@ final class TopupRows extends RowStream.Function {
   }
 
   private double volume(String cell) {
-    return endsInDigit(cell)
-        ? QuantityReader.read(cell, unit).value()
-        : QuantityReader.read(cell, Dimension.VOLUME).value();
+    double volume =
+        endsInDigit(cell)
+            ? QuantityReader.read(cell, unit).value()
+            : QuantityReader.read(cell, Dimension.VOLUME).value();
+    if (capacity != null && volume > capacity) {
+      throw new Unreadable(
+          "over-the-rim",
+          MixErrors.overTheRim(cell, capacity, asked.call.us()).message(),
+          0,
+          cell.length(),
+          null);
+    }
+    return volume;
   }
 
   private static boolean endsInDigit(String cell) {

@@ -203,4 +203,13 @@ class TopupBySaltsTest {
             "100 L");
     assertThat(bought.err).startsWith("leat topup: --weigh is needed");
   }
+
+  /** A row over the rim is bad, as the same volume typed is refused: the tub holds 52.8 L. */
+  @Test
+  void aRowOverTheRim() {
+    Cli cli = rows("tank_L", "30\n2,90");
+    assertThat(cli.exit).as(cli.err).isZero();
+    assertThat(cli.out.split("\n")[2]).contains("bad-row");
+    assertThat(cli.err).contains("the tank holds 52.8 L to the rim; got \"90\"");
+  }
 }
