@@ -180,7 +180,11 @@ final class Binder {
       }
       return value;
     } catch (Unreadable e) {
-      report(PlanErrors.unreadable(node.origin, path, e));
+      String other = Rivals.thatReads(key, node.text);
+      report(
+          other == null
+              ? PlanErrors.unreadable(node.origin, path, e)
+              : PlanErrors.forOtherKey(node.origin, path, e, other));
       return null;
     }
   }
