@@ -119,18 +119,15 @@ public record TopupBand(
     return new double[] {volume, salt / volume};
   }
 
-  /** Looks between the ends too, and where the rain begins to overflow. */
+  /** Looks between the ends too, where the rain begins to overflow, and at the mark. */
   private static void between(Bounds bounds, TopupAsk ask, double lowL, double highL) {
     for (int i = 1; i < RAIN_SAMPLES; i++) {
       bounds.take(Topup.solve(ask.holding(lowL + (highL - lowL) * i / RAIN_SAMPLES)));
     }
-    double brim = ask.fullL() - ask.rainL();
-    if (brim > lowL && brim < highL) {
-      bounds.take(Topup.solve(ask.holding(brim)));
-    }
-    if (ask.fullL() > lowL && ask.fullL() < highL) {
-      bounds.take(Topup.solve(ask.holding(ask.fullL())));
-    }
+    double full = Math.min(Math.max(lowL, ask.fullL()), highL);
+    double brim = Math.min(Math.max(lowL, ask.fullL() - ask.rainL()), highL);
+    bounds.take(Topup.solve(ask.holding(full)));
+    bounds.take(Topup.solve(ask.holding(brim)));
   }
 
   /** The least and the most of the answers seen. */
@@ -160,13 +157,13 @@ public record TopupBand(
     if (a == null || b == null) {
       return a == null ? b : a;
     }
-    return a <= b ? a : b;
+    return Math.min(a, b);
   }
 
   private static Double larger(Double a, Double b) {
     if (a == null || b == null) {
       return a == null ? b : a;
     }
-    return a >= b ? a : b;
+    return Math.max(a, b);
   }
 }
