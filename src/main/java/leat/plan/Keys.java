@@ -407,7 +407,12 @@ public final class Keys {
             length("pull_in", "8 mm", "half width at which a reed closes").above0(),
             length("drop_out", "9.5 mm", "half width at which it opens again").above0(),
             one("stops", Kind.STOPS, "26 mm to 268 mm", "levels between which the float moves")),
-        q("below", RESISTANCE, "10 ohm", "reading under the first edge").from0(),
+        q(
+                "below",
+                RESISTANCE,
+                "10 ohm",
+                "reading under the first edge, or under the first step where it is another one")
+            .from0(),
         length("hysteresis", "4 mm", "how much lower a reading lasts while the level falls")
             .byDefault("0 mm", "no hysteresis"),
         q("hysteresis_volume", VOLUME, "0.8 L", "the same in litres, for a tank of unknown shape")
