@@ -884,7 +884,7 @@ public final class Keys {
         "what grows; all per pot or plant, except pots",
         one("name", Kind.TEXT, "lettuce", "name as in `leat crops --list`"),
         one("tower", Kind.TEXT, "north", "tower it grows in"),
-        one("pots", Kind.COUNT, "28", "how many pots"),
+        one("pots", Kind.COUNT, "28", "how many pots").within(1, 100_000),
         one("sow", Kind.DATE, "2027-03-08", "first sowing"),
         one("until", Kind.DATE, "2027-09-06", "last sowing"),
         q("every", TIME, "7 d", "time between sowings").above0(),

@@ -20,6 +20,7 @@ import leat.season.Streak;
 import leat.season.Totals;
 import leat.season.YearRuns;
 import leat.system.Grown;
+import leat.system.LightOf;
 import leat.system.PotsOf;
 import leat.system.SeasonCure;
 import leat.system.SeasonOf;
@@ -273,6 +274,14 @@ final class SeasonMinds {
           "range",
           sums,
           "range from {years_used} years in the weather file and the doubt about thirst; {year} is shown, the year of median use.");
+    }
+    if (method != Method.DRINKS && UnusedDrinks.isIn(call.plan())) {
+      UnusedDrinks.tell(answer);
+    }
+    if (LightOf.hasLamp(call.plan())) {
+      answer.mind(
+          "lamp-not-counted",
+          "the lamp is counted neither in the energy nor in the costs: leat season light tells its hours and its energy.");
     }
     answer.mind(
         "plan-no-promise", "a plan, not a promise: look at the tank. Your hours are not counted.");
