@@ -165,8 +165,10 @@ final class SeasonMinds {
             "fill up with the pump off: filled to the full mark while the towers run, the tank spills {from_L} at the next stop, when {hold_up_L} come back.");
         break;
       case CHANGE_LONGER_THAN_SEASON:
-        answer.mind(
-            "change-longer", "season.change.every is longer than the season: never changed.");
+        if (runs.totals().counts().changes() == 0) {
+          answer.mind(
+              "change-longer", "season.change.every is longer than the season: never changed.");
+        }
         break;
       default:
         answer.mind("water-over-target", "the water alone is stronger than target.ec.");
