@@ -123,6 +123,29 @@ final class DayBook {
     }
   }
 
+  /** Water seen afterwards to have come in: its day has its litres, no EC is split over it. */
+  void cameIn(long at, double rain, double poured) {
+    for (int i = days.size() - 1; i >= 0; i--) {
+      LogDay day = days.get(i);
+      if (at >= day.start && at < day.end) {
+        day.rain += rain;
+        day.refill += poured;
+        cut(day);
+        return;
+      }
+    }
+  }
+
+  private void cut(LogDay day) {
+    if (!day.spans.isEmpty()) {
+      EcSpan last = day.spans.get(day.spans.size() - 1);
+      last.broken = true;
+      if (last == span) {
+        endSpan();
+      }
+    }
+  }
+
   /** Days that a doubtful time touches are not sure. */
   void doubt(long from, long to) {
     doubtedTo = Math.max(doubtedTo, to);

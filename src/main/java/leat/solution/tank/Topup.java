@@ -260,14 +260,16 @@ public final class Topup {
    *
    * @param areaM2 area that catches rain into the tank, m2
    * @param depthM rain as a gauge shows it, m
+   * @param share share of the rain on that area that arrives in the tank, 0 to 1
    * @return what has fallen in, L
-   * @throws leat.numeric.Impossible if one is negative, or the depth is over 2 m
+   * @throws leat.numeric.Impossible if one is negative, the depth is over 2 m or the share over 1
    */
-  public static double rainfallL(double areaM2, double depthM) {
+  public static double rainfallL(double areaM2, double depthM, double share) {
     leat.numeric.Impossible.ifNegative("rain-area", areaM2);
+    leat.numeric.Impossible.unlessWithin("rain-share", share, 0, 1, "a share is 0 to 100 %");
     leat.numeric.Impossible.unlessWithin(
         "rainfall", depthM, 0, MOST_RAIN_M, "no rain gauge shows more than 2 m");
-    return Accepted.volume("rain", 1000 * areaM2 * depthM);
+    return Accepted.volume("rain", 1000 * areaM2 * depthM * share);
   }
 
   /**

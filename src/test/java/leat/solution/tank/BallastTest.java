@@ -40,9 +40,9 @@ class BallastTest {
 
   @Test
   void rainInTheGauge() {
-    assertThat(Topup.rainfallL(0.03, 0.012)).isCloseTo(0.36, within(1e-12));
-    assertThatThrownBy(() -> Topup.rainfallL(0.03, 2.1)).isInstanceOf(Impossible.class);
-    assertThatThrownBy(() -> Topup.rainfallL(-0.03, 0.1)).isInstanceOf(Impossible.class);
+    assertThat(Topup.rainfallL(0.03, 0.012, 1)).isCloseTo(0.36, within(1e-12));
+    assertThatThrownBy(() -> Topup.rainfallL(0.03, 2.1, 1)).isInstanceOf(Impossible.class);
+    assertThatThrownBy(() -> Topup.rainfallL(-0.03, 0.1, 1)).isInstanceOf(Impossible.class);
   }
 
   @Test
