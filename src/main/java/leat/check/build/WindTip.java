@@ -48,6 +48,11 @@ final class WindTip extends DeclaredRule {
   }
 
   @Override
+  public String words(Subject subject, Finding finding) {
+    return finding.hasLimit() ? super.words(subject, finding) : "held by its lines";
+  }
+
+  @Override
   public Advice advice(Subject subject, Finding finding) {
     StandingOf standing = subject.standing();
     Assembly whole = standing.assembly();

@@ -107,7 +107,10 @@ final class CheckWords {
     Phrase remark =
         Phrase.of(part == null ? "" : part + (advice.isEmpty() ? "" : ": ")).add(advice);
     answer.figure(
-        mark(finding.verdict()) + finding.rule().id(), value(plan, finding), need(finding), remark);
+        mark(finding.verdict()) + finding.rule().id(),
+        value(plan, finding),
+        need(finding, words(plan, finding)),
+        remark);
   }
 
   /** A verdict, as wide as the widest. */
@@ -125,7 +128,7 @@ final class CheckWords {
     return Phrase.of(words == null ? "-" : words);
   }
 
-  private static Phrase need(Finding finding) {
+  private static Phrase need(Finding finding, String words) {
     if (finding.verdict() == Verdict.UNKNOWN || finding.verdict() == Verdict.OFF) {
       return Phrase.of("-");
     }
@@ -133,13 +136,17 @@ final class CheckWords {
     boolean number = finding.rule().takesLimit();
     return finding.hasLimit()
         ? need.add(" ").add(finding.limit(), finding.rule().show())
-        : number ? Phrase.of("-") : need;
+        : number ? Phrase.of(words == null ? "-" : words) : need;
   }
 
-  /** The words of a finding without a number, or null. */
+  /** The words of a finding without a number, or whose number is not held against one; or null. */
   static String words(JudgedPlan plan, Finding finding) {
     boolean judged = finding.isBreach() || finding.verdict() == Verdict.PASS;
-    return judged && !finding.hasValue() ? finding.rule().words(plan.subject, finding) : null;
+    if (!judged || finding.hasValue() && finding.hasLimit()) {
+      return null;
+    }
+    String words = finding.rule().words(plan.subject, finding);
+    return finding.hasValue() && "-".equals(words) ? null : words;
   }
 
   /** The row of a plan that cannot be read. */
