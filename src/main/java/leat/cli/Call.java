@@ -43,6 +43,7 @@ public final class Call extends TypedLine {
     checkOperands();
     checkPlans();
     refuseWithoutQuestion();
+    refuseOtherWords();
   }
 
   /** The same call with one of its plans alone. */

@@ -83,6 +83,11 @@ public final class Plan {
     return root;
   }
 
+  /** Height of the tank's rim over its floor, m; null when the plan does not tell it. */
+  public Double rim() {
+    return TankSense.rim(section("tank"));
+  }
+
   /** A section of the top level. */
   public Section section(String section) {
     return root.section(section);
