@@ -226,6 +226,14 @@ public final class Plan {
       return draft;
     }
 
+    /**
+     * Refuses a path that would begin a new item of a list with one key of it; {@code paths} are
+     * all that are set.
+     */
+    public void refuseLone(List<String> paths, int which, Origin at) {
+      Paths.refuseLone(node, paths, which, at);
+    }
+
     /** Sets a key; the value is read as YAML flow; an empty one removes the key. */
     public Draft set(String path, Source value) {
       Origin at = Origin.flag(value.name(), value.text());
