@@ -305,6 +305,7 @@ public final class Plan {
       Binder binder = new Binder(all, asker);
       Section root = binder.bind(node, Keys.PLAN);
       String currency = binder.currency(root.text("currency"));
+      asker.speaks(root.text("units"), currency);
       PlanSense.check(root, all);
       if (!all.isEmpty()) {
         for (int i = 0; i < all.size(); i++) {

@@ -322,15 +322,15 @@ public final class PlanErrors {
   }
 
   /** A key that the command needs and the plan lacks. */
-  public static Problem missing(String planName, String path, Key key) {
+  static Problem missing(String planName, String path, Key key, String example) {
     StringBuilder out = new StringBuilder();
     out.append("needed");
     if (!key.meaning.isEmpty()) {
       out.append(" (").append(key.meaning).append(")");
     }
-    out.append(", such as ").append(quoted(key.name + ": " + key.example()));
+    out.append(", such as ").append(quoted(key.name + ": " + example));
     String where = planName == null ? path : planName + ": " + path;
-    return new Problem("missing-key", null, where, out.toString()).asking(path, key.example());
+    return new Problem("missing-key", null, where, out.toString()).asking(path, example);
   }
 
   /** A key that is missing where no plan is read, and has a flag. */
