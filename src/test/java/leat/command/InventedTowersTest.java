@@ -130,4 +130,54 @@ class InventedTowersTest {
         .contains("in its time: east, then west. Go round");
     assertThat(porch("pump", "--balance=wanted").out()).contains("dwarf (each of 2), then east");
   }
+
+  /** A pound under what it takes (430 of 431 lb): not 1.67 against 1.67. */
+  @Test
+  void aBreachNeverReadsLikeItsLimit() {
+    String out = porch("check", "--set=tank.mass=430 lb", "--rule=wind-tip").out();
+    assertThat(out).containsPattern("FAIL +wind-tip +1\\.6665 +at least 1\\.6667");
+  }
+
+  /** 145.5 kg x 9.80665 / 4 kPa = 0.3567 m2 = 3.84 ft2, and that bears it, 3.8 does not. */
+  @Test
+  void theBoardIsRoundedToTheSideThatBears() {
+    assertThat(porch("check", "--rule=deck-load").out()).contains("at least 3.9 ft2 under it");
+  }
+
+  /** Text in US units has them everywhere: tables, what was taken, what is advised. */
+  @Test
+  void textInUsUnitsHasNoMetricUnit() {
+    assertThat(porch("tank", "--every=4 in").out())
+        .contains("rise per gallon in")
+        .doesNotContain("mm");
+    // a gallon is 231 in3, the tank 30 in x 18 in
+    assertThat(porch("tank", "--every=4 in").out()).contains("0.428");
+    assertThat(porch("parts").out()).contains("each oz", "9.00", "wet pot 0.55 lb");
+    assertThat(porch("check", "--rule=wind-tip").out())
+        .contains("{lines: 3, ring: 26 in, run: 41.7 in, anchor: ground}");
+    assertThat(
+            Ran.run("sweep", PORCH, "--vary=pump.derate=70%", "--all", "--measure=tips_at_m_s")
+                .out())
+        .contains("tips at mph", "36.0");
+    assertThat(porch("duty", "--set=pump.power=", "--set=tariff=").err()).contains("22 W");
+    assertThat(porch("wind", "--set=tank.mass=").err()).contains("\"mass: 7.94 lb\"");
+  }
+
+  /** Rows of levels and litres were poured: no wall was drawn. */
+  @Test
+  void aTableOfPouredAmountsIsNotDrawn() {
+    Ran table =
+        Ran.run(
+            "tank",
+            "--shape=table",
+            "--table=0 mm = 0 L",
+            "--table=100 mm = 12.4 L",
+            "--level=50 mm",
+            "--explain");
+    assertThat(table.out()).contains("6.20 L").doesNotContain("drawn");
+    Ran piped =
+        Ran.withInput(
+            "level_mm,volume_L\n0,0\n100,12.4\n", "tank", "--dipstick=-", "--every=50 mm");
+    assertThat(piped.out() + piped.err()).contains("6.20").doesNotContain("drawn");
+  }
 }

@@ -61,7 +61,7 @@ final class WindTip extends DeclaredRule {
     Advice advice = Advice.of("a heavier or wider foot, or fewer modules");
     for (int t = 0; t < standing.towers(); t++) {
       if (standing.lines(t) == null) {
-        advice.cure(Cure.typed(RuleOfTowers.key(t, "guys"), standing.threeLines(t)));
+        advice.cure(Cure.measures(RuleOfTowers.key(t, "guys"), standing.threeLines(t)));
         break;
       }
       advice.cure(Cure.typed(RuleOfTowers.key(t, "guys.anchor"), "ground"));

@@ -28,6 +28,7 @@ final class CheckWords {
   static final Column SOURCE = Column.plain("source", "source");
 
   private static final String UNREADABLE = "unreadable";
+  private static final int MOST_DIGITS = 9;
   private static final Verdict[] ORDER = Verdict.values();
 
   private CheckWords() {}
@@ -122,10 +123,29 @@ final class CheckWords {
   /** What was found, a number with its unit or words; "-" for nothing. */
   static Phrase value(JudgedPlan plan, Finding finding) {
     if (finding.hasValue()) {
-      return Phrase.of(finding.value(), finding.rule().show());
+      return Phrase.of(finding.value(), apart(finding));
     }
     String words = words(plan, finding);
     return Phrase.of(words == null ? "-" : words);
+  }
+
+  /** With digits enough that a breach does not read like its limit. */
+  private static Show apart(Finding finding) {
+    Show show = finding.rule().show();
+    while (finding.isBreach()
+        && finding.hasLimit()
+        && show.digits() < MOST_DIGITS
+        && readAlike(finding, show)) {
+      show = show.digits(show.digits() + 1);
+    }
+    return show;
+  }
+
+  private static boolean readAlike(Finding finding, Show show) {
+    Phrase value = Phrase.of(finding.value(), show);
+    Phrase limit = Phrase.of(finding.limit(), show);
+    return value.render(false).equals(limit.render(false))
+        || value.render(true).equals(limit.render(true));
   }
 
   private static Phrase need(Finding finding, String words) {
@@ -135,7 +155,7 @@ final class CheckWords {
     Phrase need = Phrase.of(finding.rule().need());
     boolean number = finding.rule().takesLimit();
     return finding.hasLimit()
-        ? need.add(" ").add(finding.limit(), finding.rule().show())
+        ? need.add(" ").add(finding.limit(), apart(finding))
         : number ? Phrase.of(words == null ? "-" : words) : need;
   }
 
