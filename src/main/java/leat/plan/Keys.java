@@ -654,7 +654,7 @@ public final class Keys {
             "the full-size plants, for wind and mass",
             q("mass", MASS, "250 g", "a plant with its wet pot")
                 .from0()
-                .byDefault("250 g", "a grown plant with its wet pot 250 g"),
+                .byDefault("250 g", "a grown plant with its wet pot 0.25 kg"),
             length("width", "400 mm", "width across the plants, from leaf tip to leaf tip")
                 .byDefault("400 mm", "grown plants 400 mm across")),
         q("tie", FORCE, "400 N", "pull of a rod or cord that holds the modules together")

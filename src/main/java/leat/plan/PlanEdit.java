@@ -1,5 +1,6 @@
 package leat.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -52,6 +53,14 @@ public final class PlanEdit {
     Plan.Draft.of(Source.file(name, now.text)).read();
   }
 
+  /**
+   * Refuses a key that alone would begin a new item of a list; {@code paths} are all that are set.
+   */
+  public void refuseLone(List<String> paths, int which, String value) {
+    Origin at = Origin.flag(paths.get(which), value);
+    Plan.Draft.of(Source.file(name, now.text)).refuseLone(paths, which, at);
+  }
+
   /** Where a key stands. */
   Spots.Where where(String path) {
     return spots().where(path);
@@ -63,25 +72,35 @@ public final class PlanEdit {
 
   /**
    * Sets a key; the value is YAML as typed; an empty one removes the key. {@code [*]} sets it in
-   * every item.
+   * every item, each told by its own.
    *
    * @throws Refused when the key is none, the value is wrong, or an alias leads to the key
    */
-  public Done set(String path, String value) {
+  public List<Done> set(String path, String value) {
     Origin at = Origin.flag(path, value);
     Plan.Draft.of(Source.file(name, now.text)).set(path, Source.flag(path, value)).refuseBroken();
     List<Paths.Step> steps = Paths.steps(path, at);
     int star = path.indexOf("[*]");
     if (star >= 0) {
       YamlSpot list = spots().reach(steps.subList(0, stepsTo(steps)), path, at);
-      Done done = null;
+      List<Done> done = new ArrayList<>();
       int size = list == null ? 1 : list.children.size();
       for (int i = size - 1; i >= 0; i--) {
-        done = set(path.substring(0, star) + "[" + i + "]" + path.substring(star + 3), value);
+        String one = path.substring(0, star) + "[" + i + "]" + path.substring(star + 3);
+        done.addAll(0, set(one, value));
       }
       return done;
     }
-    return value.isBlank() ? remove(steps, path, at) : write(steps, path, value.strip(), at);
+    return List.of(
+        value.isBlank() ? remove(steps, path, at) : write(steps, path, value.strip(), at));
+  }
+
+  /** The same with its line as the text stands now: lines that came later moved it. */
+  public Done now(Done done) {
+    Spots.Where where = done.after() == null ? null : where(done.path());
+    return where == null || !where.isThere()
+        ? done
+        : new Done(done.path(), where.line(), done.before(), done.after(), done.anchor());
   }
 
   private static int stepsTo(List<Paths.Step> steps) {

@@ -55,7 +55,7 @@ final class PlanSense {
         sender();
         break;
       case "pump":
-        PipeSense.pump(root.section("pump"), problems);
+        PipeSense.pump(root.section("pump"), root.section("tank"), problems);
         break;
       case "pipe":
         PipeSense.pipe(root.section("pipe"), problems);
