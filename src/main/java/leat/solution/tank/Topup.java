@@ -134,20 +134,30 @@ public final class Topup {
    */
   public static Answer solve(TopupAsk ask) {
     double full = ask.fullL();
-    double mixed = ask.volumeL() + ask.rainL();
-    double v = Math.max(ask.volumeL(), Math.min(mixed, full));
-    double e = ecAfterRain(ask, mixed);
+    Rained rained = Rained.of(ask.volumeL(), ask.ecMsCm(), full, ask.rainL(), ask.rainEcMsCm());
+    double v = rained.volumeL();
+    double e = rained.ecMsCm();
     double w = ask.waterEcMsCm();
     double q = ask.feed().strengthMsCm();
     double k = kept(v, e, full, ask.targetMsCm(), w, q);
     if (k < 0) {
-      return refusal(ask, v, e, mixed - v);
+      return refusal(ask, v, e, rained.overflowL());
     }
     double m = some(added(k, e, full, ask.targetMsCm(), w) / (q - w), full);
     double water = some(full - k - m, full);
     double ec = (e * k + w * water + q * m) / full;
     return answer(
-        ask, Status.REACHED, v, e, mixed - v, some(v - k, full), water, 1000 * m, full, ec, null);
+        ask,
+        Status.REACHED,
+        v,
+        e,
+        rained.overflowL(),
+        some(v - k, full),
+        water,
+        1000 * m,
+        full,
+        ec,
+        null);
   }
 
   /** An amount in a tank of that size, and 0 when it is the noise of the sum. */
@@ -174,16 +184,6 @@ public final class Topup {
   /** The EC litres over the water's own that k litres kept and a filled tank still want. */
   static double added(double k, double e, double full, double target, double w) {
     return full * above(target, w) - k * above(e, w);
-  }
-
-  private static double ecAfterRain(TopupAsk ask, double mixed) {
-    if (mixed <= 0) {
-      return 0;
-    }
-    if (ask.rainL() <= 0) {
-      return ask.ecMsCm();
-    }
-    return (ask.ecMsCm() * ask.volumeL() + ask.rainEcMsCm() * ask.rainL()) / mixed;
   }
 
   /** a - b, and 0 when they differ by rounding only. */

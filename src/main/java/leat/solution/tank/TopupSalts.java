@@ -43,6 +43,21 @@ public final class TopupSalts {
     public boolean reached() {
       return status == Topup.Status.REACHED;
     }
+
+    /** Whether something is to be drained that a person could measure. */
+    public boolean drains() {
+      return drainL != null && drainL >= Topup.SEEN_L;
+    }
+
+    /** Whether something is to be drained that is worth pouring over the beds: a cup or more. */
+    public boolean drainsMore() {
+      return drainL != null && drainL >= Topup.CUP_L;
+    }
+
+    /** Whether water is to be poured that a person could measure. */
+    public boolean pours() {
+      return waterL != null && waterL >= Topup.SEEN_L;
+    }
   }
 
   /**
