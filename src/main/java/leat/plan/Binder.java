@@ -180,7 +180,7 @@ final class Binder {
       }
       return value;
     } catch (Unreadable e) {
-      String other = Rivals.thatReads(key, node.text);
+      String other = problems.size() < MOST_COMPARED ? Rivals.thatReads(key, node.text) : null;
       report(
           other == null
               ? PlanErrors.unreadable(node.origin, path, e)

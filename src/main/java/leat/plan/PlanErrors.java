@@ -328,7 +328,7 @@ public final class PlanErrors {
   }
 
   /** A key that the command needs and the plan lacks. */
-  static Problem missing(String planName, String path, Key key, String example) {
+  public static Problem missing(String planName, String path, Key key, String example) {
     StringBuilder out = new StringBuilder();
     out.append("needed");
     if (!key.meaning.isEmpty()) {

@@ -225,13 +225,13 @@ class SowCommandTest {
     };
     Cli all = Cli.run(line);
     assertThat(all.out)
-        .contains("Taken: every seed comes up and lives")
+        .contains("every seed becomes a plant where germination and loss are not named")
         .doesNotContain("too few about half the time");
     String[] some = java.util.Arrays.copyOf(line, line.length + 2);
     some[line.length] = "--germination";
     some[line.length + 1] = "85 %";
     assertThat(Cli.run(some).out)
         .contains("too few about half the time")
-        .doesNotContain("every seed comes up");
+        .doesNotContain("every seed becomes");
   }
 }
