@@ -408,7 +408,12 @@ public final class Keys {
             length("pull_in", "8 mm", "half width at which a reed closes").above0(),
             length("drop_out", "9.5 mm", "half width at which it opens again").above0(),
             one("stops", Kind.STOPS, "26 mm to 268 mm", "levels between which the float moves")),
-        q("below", RESISTANCE, "10 ohm", "reading under the first edge").from0(),
+        q(
+                "below",
+                RESISTANCE,
+                "10 ohm",
+                "reading under the first edge, or under the first step where it is another one")
+            .from0(),
         length("hysteresis", "4 mm", "how much lower a reading lasts while the level falls")
             .byDefault("0 mm", "no hysteresis"),
         q("hysteresis_volume", VOLUME, "0.8 L", "the same in litres, for a tank of unknown shape")
@@ -650,7 +655,7 @@ public final class Keys {
             "the full-size plants, for wind and mass",
             q("mass", MASS, "250 g", "a plant with its wet pot")
                 .from0()
-                .byDefault("250 g", "a grown plant with its wet pot 250 g"),
+                .byDefault("250 g", "a grown plant with its wet pot 0.25 kg"),
             length("width", "400 mm", "width across the plants, from leaf tip to leaf tip")
                 .byDefault("400 mm", "grown plants 400 mm across")),
         q("tie", FORCE, "400 N", "pull of a rod or cord that holds the modules together")
@@ -880,7 +885,7 @@ public final class Keys {
         "what grows; all per pot or plant, except pots",
         one("name", Kind.TEXT, "lettuce", "name as in `leat crops --list`"),
         one("tower", Kind.TEXT, "north", "tower it grows in"),
-        one("pots", Kind.COUNT, "28", "how many pots"),
+        one("pots", Kind.COUNT, "28", "how many pots").within(1, 100_000),
         one("sow", Kind.DATE, "2027-03-08", "first sowing"),
         one("until", Kind.DATE, "2027-09-06", "last sowing"),
         q("every", TIME, "7 d", "time between sowings").above0(),

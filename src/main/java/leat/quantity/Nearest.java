@@ -23,7 +23,8 @@ public final class Nearest {
     String lower = lower(typed);
     for (int i = 0; i < known.size(); i++) {
       String word = known.get(i);
-      if (Math.abs(word.length() - typed.length()) > fewest) {
+      int longer = Math.abs(word.length() - typed.length());
+      if (longer > fewest || best == null && longer == fewest) {
         continue;
       }
       int edits = edits(lower, lower(word));

@@ -83,7 +83,9 @@ final class TopupAsked {
       throw new Refused(CommandErrors.notBoth(call.command, "--rain", "--rainfall"));
     }
     if (depth != null) {
-      return Topup.rainfallL(call.plan().section("tank").need("rain_area"), depth);
+      Section tank = call.plan().section("tank");
+      double share = tank.get("rain_share", call.taken());
+      return Topup.rainfallL(tank.need("rain_area"), depth, share);
     }
     return litres == null ? 0 : Litres.of(litres);
   }

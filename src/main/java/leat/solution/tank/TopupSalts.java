@@ -87,10 +87,10 @@ public final class TopupSalts {
     if (kept < 0) {
       return new Answer(Topup.Status.WATER_TOO_STRONG, null, null, null, null, null);
     }
-    double added = Math.max(0, Topup.added(kept, ecMsCm, fullL, targetMsCm, waterEcMsCm));
-    double salt = added < Topup.NOTHING * fullL ? 0 : added;
-    double water = fullL - kept;
+    double salt = Topup.some(Topup.added(kept, ecMsCm, fullL, targetMsCm, waterEcMsCm), fullL);
+    double water = Topup.some(fullL - kept, fullL);
+    double drain = Topup.some(volumeL - kept, fullL);
     double ec = (ecMsCm * kept + waterEcMsCm * water + salt) / fullL;
-    return new Answer(Topup.Status.REACHED, volumeL - kept, water, salt / gainMsCm, fullL, ec);
+    return new Answer(Topup.Status.REACHED, drain, water, salt / gainMsCm, fullL, ec);
   }
 }
