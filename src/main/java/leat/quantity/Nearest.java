@@ -54,9 +54,11 @@ public final class Nearest {
    */
   private static String partOf(String lower, List<String> known) {
     String found = null;
+    String begun = "-" + lower;
+    String whole = begun + "-";
     for (int i = 0; i < known.size(); i++) {
       String word = "-" + lower(known.get(i)).replace('_', '-') + "-";
-      if (word.contains("-" + lower + "-") || word.startsWith("-" + lower)) {
+      if (word.contains(whole) || word.startsWith(begun)) {
         if (found != null) {
           return null;
         }
