@@ -12,7 +12,6 @@ import leat.plan.Section;
 import leat.quantity.Dimension;
 import leat.quantity.QuantityReader;
 import leat.quantity.Unit;
-import leat.quantity.Unreadable;
 import leat.solution.tank.Topup;
 import leat.solution.tank.TopupBand;
 
@@ -135,12 +134,7 @@ final class TopupRows extends RowStream.Function {
             ? QuantityReader.read(cell, unit).value()
             : QuantityReader.read(cell, Dimension.VOLUME).value();
     if (capacity != null && volume > capacity) {
-      throw new Unreadable(
-          "over-the-rim",
-          MixErrors.overTheRim(cell, capacity, asked.call.us()).message(),
-          0,
-          cell.length(),
-          null);
+      throw MixErrors.rowOverTheRim(cell, capacity, asked.call.us());
     }
     return volume;
   }
