@@ -75,11 +75,15 @@ final class EcReadings {
     for (int i = 0; i < call.operands().size(); i++) {
       double read = text.operand(call.operands().get(i));
       EcReading one = EcCommand.reading(MeterCheck.corrected(read, slope), at, by);
-      EcCommand.fill(answer.row().set(EcCommand.EC, one.ec()), one);
+      Row row = answer.row().set(EcCommand.EC, one.ec());
+      EcCommand.fill(row, one);
+      if (meter.has("slope")) {
+        row.set(SHOWN, read);
+      }
       readings.add(one);
     }
     if (readings.size() == 1) {
-      one(answer, readings.get(0), text.operand(call.operands().get(0)));
+      one(answer, readings.get(0));
     } else {
       several(answer, readings.size());
     }
@@ -89,10 +93,12 @@ final class EcReadings {
     return answer;
   }
 
-  private static Column[] columns() {
-    return new Column[] {
-      EcCommand.EC, EcCommand.EC25, EcCommand.PPM500, EcCommand.PPM640, EcCommand.PPM700
+  /** The columns; what the meter shows is one where that is not what there is. */
+  private Column[] columns() {
+    Column[] all = {
+      EcCommand.EC, EcCommand.EC25, EcCommand.PPM500, EcCommand.PPM640, EcCommand.PPM700, SHOWN
     };
+    return meter.has("slope") ? all : java.util.Arrays.copyOf(all, all.length - 1);
   }
 
   private void several(Answer answer, int count) {
@@ -106,13 +112,12 @@ final class EcReadings {
     }
   }
 
-  private void one(Answer answer, EcReading r, double shown) {
+  private void one(Answer answer, EcReading r) {
     Row row =
         answer
             .row(0)
             .with(EcCommand.reference())
-            .with(Row.aside(AT, FACTOR).set(AT, r.celsius()).set(FACTOR, r.f25()))
-            .with(Row.aside(SHOWN).set(SHOWN, shown));
+            .with(Row.aside(AT, FACTOR).set(AT, r.celsius()).set(FACTOR, r.f25()));
     sentence(answer, row);
     if (meter.has("slope")) {
       answer.figure("as read", row, "{shown_mS_cm}", at == null ? "" : "at {at_C}");
