@@ -14,10 +14,15 @@ public final class MixErrors {
 
   /** More in the tank than it holds to the rim. */
   public static Problem overTheRim(String typed, double capacity, boolean us) {
+    return overTheRim("--volume", typed, capacity, us);
+  }
+
+  /** The same of another flag. */
+  static Problem overTheRim(String flag, String typed, double capacity, boolean us) {
     return new Problem(
         "over-the-rim",
         null,
-        "--volume",
+        flag,
         "the tank holds "
             + Phrase.of(capacity, Show.L).render(us)
             + " to the rim; got \""
@@ -99,6 +104,19 @@ public final class MixErrors {
         "weighed into "
             + Phrase.of(makes, Show.L).render(false)
             + " this is a stock bottle: --makes is the tower water that the salts are meant for");
+  }
+
+  /** A recipe that is no feed: by its EC kilograms of it would be weighed. */
+  public static Problem recipeAddsLittle(double gain, double makes) {
+    return new Problem(
+        "recipe-adds-little",
+        null,
+        "--weigh",
+        "these salts add "
+            + Phrase.of(gain, Show.MS_CM).render(false)
+            + " to the "
+            + Phrase.of(makes, Show.L).render(false)
+            + " that they make, too little to steer an EC by: name the salts of the whole feed");
   }
 
   /** A liquid dose where the plan's feed is weighed. */
