@@ -102,7 +102,9 @@ final class LightText {
       answer.mind(
           "light-low-lamp",
           row,
-          "without the lamp that is under the low mark of {low_mol_m2} mol/m2; with it {dli_with_lamp_mol_m2} mol/m2.");
+          row.get(SeasonLightCommand.CROP) == null
+              ? "without the lamp that is {missing_mol_m2} mol/m2 per day under what is wanted; with it {dli_with_lamp_mol_m2} mol/m2."
+              : "without the lamp that is under the low mark of {low_mol_m2} mol/m2; with it {dli_with_lamp_mol_m2} mol/m2.");
     } else if (row.get(SeasonLightCommand.CROP) == null) {
       answer.mind(
           "light-low", row, "that is {missing_mol_m2} mol/m2 per day under what is wanted.");

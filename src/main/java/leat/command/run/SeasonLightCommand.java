@@ -65,6 +65,9 @@ public final class SeasonLightCommand extends Command {
     if (call.has("--cover") && call.has("--transmission")) {
       throw new Refused(CommandErrors.notBoth(this, "--cover", "--transmission"));
     }
+    if (call.has("--lamp-efficacy") && call.has("--lamp-lumens")) {
+      throw new Refused(CommandErrors.notBoth(this, "--lamp-efficacy", "--lamp-lumens"));
+    }
     if (call.has("--window") != call.has("--distance")) {
       throw call.needs(call.has("--window") ? "--distance" : "--window");
     }

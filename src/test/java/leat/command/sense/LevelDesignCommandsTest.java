@@ -220,7 +220,7 @@ class LevelDesignCommandsTest {
   void ladderRefusals() {
     assertThat(Ran.run("level", "ladder", "--range", "0-200", "--steps", "8").err())
         .isEqualTo(
-            "--range: known are 0-190, 10-180 and 240-33, empty to full in ohm; else --empty and --full; got \"0-200\"\n");
+            "--range: known are 0-190, 10-180, 240-33 and 240-30, empty to full in ohm; else --empty and --full; got \"0-200\"\n");
     assertThat(Ran.run("level", "ladder", "--steps", "8").err())
         .startsWith("leat level ladder: the wanted ohms are needed: --range 240-33");
     assertThat(Ran.run("level", "ladder", "--range", "0-190", "--steps", "1").err())
