@@ -78,7 +78,7 @@ final class SeasonMinds {
       return;
     }
     Row row = Row.aside(DAY, DAYS);
-    row.set(DAY, DateWords.day(SeasonText.date(season, shown.firstDry())))
+    row.set(DAY, DateWords.day(SeasonDates.date(season, shown.firstDry())))
         .set(DAYS, shown.counts().dryOutsideAway());
     answer.mind(
         "dry",
@@ -100,7 +100,7 @@ final class SeasonMinds {
             ? evenings.above()
             : !Goal.EC_NOT_LOW.met(runs.totals()) ? evenings.below() : evenings.outside();
     Row row = Row.aside(DAY, DAYS);
-    row.set(DAY, DateWords.day(SeasonText.date(season, streak.first()))).set(DAYS, streak.days());
+    row.set(DAY, DateWords.day(SeasonDates.date(season, streak.first()))).set(DAYS, streak.days());
     if (high) {
       answer.mind(
           "ec-high", row, "from {day} on, {days} evenings in a row lie over target.ec_high.");
@@ -206,7 +206,7 @@ final class SeasonMinds {
     Totals.TapSalt salt = runs.totals().tapSalt();
     if (!Goal.TAP_SALT_LOW.met(runs.totals())) {
       Row row = Row.aside(DAY, SeasonSums.TAP);
-      row.set(DAY, DateWords.day(SeasonText.date(season, salt.mostDay())))
+      row.set(DAY, DateWords.day(SeasonDates.date(season, salt.mostDay())))
           .set(SeasonSums.TAP, salt.most());
       answer.mind(
           "tap-salt",
