@@ -244,6 +244,11 @@ public final class Answer {
     return this;
   }
 
+  /** A danger, as a {@link Template} over a row. */
+  public Answer safety(String code, Row row, String template) {
+    return note(code, filled(row, template), true);
+  }
+
   /** A doubt, a range left or a danger, under a kebab-case code. */
   public Answer mind(String code, Phrase text) {
     return note(code, text, false);

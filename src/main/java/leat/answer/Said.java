@@ -100,7 +100,15 @@ final class Said {
   /** How the unit behind a number is shown; null when none is, or one that both systems use. */
   private Show unitAt(int end) {
     Show[] all = {
-      Show.C, Show.MM, Show.M, Show.L, Show.L_MIN, Show.M_S, Show.of(Units.M2, Units.FT2, 2)
+      Show.C,
+      Show.MM,
+      Show.of(Units.CM, Units.INCH, 3),
+      Show.M,
+      Show.L,
+      Show.L_MIN,
+      Show.M_S,
+      Show.KG,
+      Show.of(Units.M2, Units.FT2, 2)
     };
     for (int i = 0; i < all.length; i++) {
       Unit metric = all[i].metric();

@@ -36,6 +36,14 @@ public final class Cure {
     return new Cure().andTyped(key, value);
   }
 
+  /** A value as it is typed, with metric measures that a reader in inches is shown in inches. */
+  public static Cure measures(String key, String value) {
+    Cure cure = new Cure();
+    cure.put(key, value);
+    cure.words.add(Phrase.said(value));
+    return cure;
+  }
+
   /** Another key that goes with it; its value must be reached. */
   public Cure andAtLeast(String key, double least, Show show) {
     put(key, written(least, show, 1));

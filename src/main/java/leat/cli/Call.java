@@ -43,6 +43,7 @@ public final class Call extends TypedLine {
     checkOperands();
     checkPlans();
     refuseWithoutQuestion();
+    refuseOtherWords();
   }
 
   /** The same call with one of its plans alone. */
@@ -211,14 +212,20 @@ public final class Call extends TypedLine {
 
   private void laySets(Plan.Draft draft) {
     List<String> sets = texts("--set");
+    List<String> paths = new ArrayList<>();
     for (int i = 0; i < sets.size(); i++) {
       String set = sets.get(i);
       int equals = set.indexOf('=');
       if (equals <= 0) {
         throw new Refused(PlanErrors.badSet(Origin.flag("--set " + set, set)));
       }
-      String path = set.substring(0, equals).strip();
-      draft.set(path, Source.flag("--set " + path, set.substring(equals + 1)));
+      paths.add(set.substring(0, equals).strip());
+    }
+    for (int i = 0; i < sets.size(); i++) {
+      String path = paths.get(i);
+      String value = sets.get(i).substring(sets.get(i).indexOf('=') + 1);
+      draft.refuseLone(paths, i, Origin.flag("--set " + path, value));
+      draft.set(path, Source.flag("--set " + path, value));
     }
   }
 

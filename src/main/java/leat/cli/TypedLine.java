@@ -221,6 +221,17 @@ public class TypedLine {
   }
 
   /**
+   * Refuses a word that a flag does not know; otherwise what is asked by words would go on without.
+   */
+  void refuseOtherWords() {
+    for (int i = 0; i < flags.length; i++) {
+      if (flags[i].hasValue() && flags[i].kind.words() != null) {
+        values(flags[i].name);
+      }
+    }
+  }
+
+  /**
    * The refusal for flags that this question cannot do without: those of them that were not given,
    * all at once.
    */

@@ -9,6 +9,9 @@ final class Asker {
   private final List<String> flagPaths;
   private final List<String> flags;
 
+  private boolean us;
+  private String currency;
+
   /** The keys that were asked for, kept for {@code LEAT_DEBUG=reads} alone; null otherwise. */
   private List<String> asked;
 
@@ -16,6 +19,18 @@ final class Asker {
     this.planName = planName;
     this.flagPaths = flagPaths;
     this.flags = flags;
+  }
+
+  /** How the plan writes its values: its units and its currency, where it names them. */
+  void speaks(String units, String currency) {
+    this.us = "us".equals(units);
+    this.currency = currency;
+  }
+
+  /** A key's example as the plan would write it. */
+  String example(Key key) {
+    String example = us ? UsExample.of(key.example()) : key.example();
+    return currency == null ? example : example.replace(" EUR", " " + currency);
   }
 
   /** From now on the keys that are asked for are kept, in their order. */

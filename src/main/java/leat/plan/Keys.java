@@ -169,7 +169,8 @@ public final class Keys {
               "closing the season",
               one("with", Kind.choice("hypochlorite", "peroxide"), "hypochlorite", "sanitiser"),
               q("strength", SHARE, "2.5 %", "strength on the bottle's label").above0(),
-              q("aim", MASS_CONCENTRATION, "200 mg/L", "strength wanted in the loop").above0(),
+              one("aim", ConcentrationKind.STRENGTH, "200 mg/L", "strength wanted in the loop")
+                  .above0(),
               q("contact", TIME, "30 min", "how long it runs").above0()),
           named(
               "limits",
@@ -654,7 +655,7 @@ public final class Keys {
             "the full-size plants, for wind and mass",
             q("mass", MASS, "250 g", "a plant with its wet pot")
                 .from0()
-                .byDefault("250 g", "a grown plant with its wet pot 250 g"),
+                .byDefault("250 g", "a grown plant with its wet pot 0.25 kg"),
             length("width", "400 mm", "width across the plants, from leaf tip to leaf tip")
                 .byDefault("400 mm", "grown plants 400 mm across")),
         q("tie", FORCE, "400 N", "pull of a rod or cord that holds the modules together")
@@ -769,26 +770,26 @@ public final class Keys {
             q("price", MONEY_PER_ENERGY, "0.22 EUR/kWh", "price in it").from0()));
   }
 
-  private static Key mgL(String name, String example, String meaning) {
-    return q(name, MASS_CONCENTRATION, example, meaning).from0();
+  private static Key ion(String name, String ion, String example, String meaning) {
+    return one(name, ConcentrationKind.ofIon(ion), example, meaning).from0();
   }
 
   private static Key water() {
     return section(
         "water",
-        "the water it is filled with",
+        "the water it is filled with; its ions in mg/L, mmol/L or meq/L",
         q("ec", EC, "0.45 mS/cm", "EC at 25 C").from0(),
         q("alkalinity", ALKALINITY, "180 mg/L as CaCO3", "alkalinity, or carbonate hardness")
             .from0(),
         one("ph", Kind.NUMBER, "7.6", "pH").within(0, 14),
-        mgL("nitrate", "12 mg/L", "nitrate as NO3"),
-        mgL("phosphorus", "0.5 mg/L", "phosphorus as P"),
-        mgL("potassium", "2 mg/L", "potassium"),
-        mgL("calcium", "62 mg/L", "calcium"),
-        mgL("magnesium", "11 mg/L", "magnesium"),
-        mgL("sulfate", "20 mg/L", "sulfate as SO4"),
-        mgL("sodium", "9 mg/L", "sodium"),
-        mgL("chloride", "14 mg/L", "chloride"),
+        ion("nitrate", "NO3", "12 mg/L", "nitrate as NO3"),
+        ion("phosphorus", "P", "0.5 mg/L", "phosphorus as P"),
+        ion("potassium", "K", "2 mg/L", "potassium"),
+        ion("calcium", "Ca", "62 mg/L", "calcium"),
+        ion("magnesium", "Mg", "11 mg/L", "magnesium"),
+        ion("sulfate", "SO4", "20 mg/L", "sulfate as SO4"),
+        ion("sodium", "Na", "9 mg/L", "sodium"),
+        ion("chloride", "Cl", "14 mg/L", "chloride"),
         q("temperature", TEMPERATURE, "16 C", "its temperature").within(0, 60),
         q("price", MONEY_PER_VOLUME, "4.20 EUR/m3", "its price").from0());
   }

@@ -133,7 +133,12 @@ public abstract class Kind {
         @Override
         Object read(String typed, boolean quoted) {
           refuseOctal(typed, quoted);
-          double number = QuantityReader.read(typed, Dimension.COUNT).value();
+          double number;
+          try {
+            number = QuantityReader.read(typed, Dimension.COUNT).value();
+          } catch (Unreadable e) {
+            throw "no-number".equals(e.code()) ? PlanErrors.notACount(typed) : e;
+          }
           if (number != Math.rint(number) || number < 0 || number > 1e9) {
             throw PlanErrors.notACount(typed);
           }

@@ -90,6 +90,57 @@ final class Paths {
     return out.toString();
   }
 
+  /**
+   * The item that a path would add behind the last of a list, with one key of it, such as {@code
+   * towers[2]}; null when it adds none, adds it whole, or begins it with its name.
+   */
+  static String begunItem(Node root, String path, Origin at) {
+    List<Step> steps = steps(path, at);
+    StringBuilder out = new StringBuilder();
+    Node here = root;
+    for (int i = 0; i < steps.size() && here != null; i++) {
+      Step step = steps.get(i);
+      if (step.name != null) {
+        out.append(i == 0 ? "" : ".").append(step.name);
+        here = here.kind == Node.Kind.MAP ? here.child(step.name) : null;
+        continue;
+      }
+      if (step.item != null || step.index < 0 || here.kind != Node.Kind.LIST) {
+        return null;
+      }
+      int size = here.children.size();
+      out.append('[').append(step.index).append(']');
+      if (step.index == size) {
+        boolean lone = size > 0 && i < steps.size() - 1 && !"name".equals(steps.get(i + 1).name);
+        return lone ? out.toString() : null;
+      }
+      here = step.index < size ? here.children.get(step.index) : null;
+    }
+    return null;
+  }
+
+  /** Refuses a path that would begin a new item with one key, and no other of several goes on. */
+  static void refuseLone(Node root, List<String> paths, int which, Origin at) {
+    String path = paths.get(which);
+    String item = begunItem(root, path, at);
+    if (item == null) {
+      return;
+    }
+    for (int i = 0; i < paths.size(); i++) {
+      if (i != which && paths.get(i).startsWith(item) && !paths.get(i).equals(path)) {
+        return;
+      }
+    }
+    int bracket = item.lastIndexOf('[');
+    Node list = root;
+    List<Step> steps = parse(item.substring(0, bracket), at);
+    for (int i = 0; i < steps.size(); i++) {
+      Step step = steps.get(i);
+      list = step.name != null ? list.child(step.name) : list.children.get(step.index);
+    }
+    throw new Refused(PlanErrors.loneKey(at, path, item, list.children.size(), itemNames(list)));
+  }
+
   /** How many steps the rest of a path has. */
   static int count(String rest) {
     return rest.isEmpty()

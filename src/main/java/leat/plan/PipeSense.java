@@ -6,6 +6,7 @@ import leat.hydraulics.Roughness;
 import leat.hydraulics.SizedFitting;
 import leat.numeric.Impossible;
 import leat.quantity.CountAt;
+import leat.quantity.MeasuredFlow;
 import leat.quantity.PumpPoint;
 import leat.quantity.Quantity;
 
@@ -13,11 +14,21 @@ import leat.quantity.Quantity;
 final class PipeSense {
   private PipeSense() {}
 
-  static void pump(Section pump, List<Problem> problems) {
+  static void pump(Section pump, Section tank, List<Problem> problems) {
     if (pump.isGiven()) {
+      bucket(pump, tank, problems);
       Rivals.check(pump, problems);
       Rivals.check(pump.section("supply"), problems);
       curve(pump, problems);
+    }
+  }
+
+  /** A bucket is caught at a level that the tank has. */
+  static void bucket(Section pump, Section tank, List<Problem> problems) {
+    MeasuredFlow flow = (MeasuredFlow) pump.raw("measured");
+    Double rim = TankSense.rim(tank);
+    if (flow != null && flow.level() != null && rim != null && flow.level().value() > rim) {
+      problems.add(PlanErrors.overRim(pump, "measured", rim));
     }
   }
 

@@ -83,6 +83,11 @@ public final class Plan {
     return root;
   }
 
+  /** Height of the tank's rim over its floor, m; null when the plan does not tell it. */
+  public Double rim() {
+    return TankSense.rim(section("tank"));
+  }
+
   /** A section of the top level. */
   public Section section(String section) {
     return root.section(section);
@@ -221,6 +226,14 @@ public final class Plan {
       return draft;
     }
 
+    /**
+     * Refuses a path that would begin a new item of a list with one key of it; {@code paths} are
+     * all that are set.
+     */
+    public void refuseLone(List<String> paths, int which, Origin at) {
+      Paths.refuseLone(node, paths, which, at);
+    }
+
     /** Sets a key; the value is read as YAML flow; an empty one removes the key. */
     public Draft set(String path, Source value) {
       Origin at = Origin.flag(value.name(), value.text());
@@ -292,6 +305,7 @@ public final class Plan {
       Binder binder = new Binder(all, asker);
       Section root = binder.bind(node, Keys.PLAN);
       String currency = binder.currency(root.text("currency"));
+      asker.speaks(root.text("units"), currency);
       PlanSense.check(root, all);
       if (!all.isEmpty()) {
         for (int i = 0; i < all.size(); i++) {

@@ -327,16 +327,22 @@ public final class PlanErrors {
     return new Problem(e.code(), at.part(e.start(), e.end()), path, e.message());
   }
 
+  /** A value that the key beside this one takes. */
+  public static Problem forOtherKey(Origin at, String path, Unreadable e, String other) {
+    String message = e.message() + "; that is a value for " + other;
+    return new Problem("for-other-key", at.part(e.start(), e.end()), path, message);
+  }
+
   /** A key that the command needs and the plan lacks. */
-  public static Problem missing(String planName, String path, Key key) {
+  public static Problem missing(String planName, String path, Key key, String example) {
     StringBuilder out = new StringBuilder();
     out.append("needed");
     if (!key.meaning.isEmpty()) {
       out.append(" (").append(key.meaning).append(")");
     }
-    out.append(", such as ").append(quoted(key.name + ": " + key.example()));
+    out.append(", such as ").append(quoted(key.name + ": " + example));
     String where = planName == null ? path : planName + ": " + path;
-    return new Problem("missing-key", null, where, out.toString()).asking(path, key.example());
+    return new Problem("missing-key", null, where, out.toString()).asking(path, example);
   }
 
   /** A key that is missing where no plan is read, and has a flag. */
@@ -421,6 +427,28 @@ public final class PlanErrors {
                 + ", counted from [0]");
   }
 
+  /** One key of an item behind a list's end: an index counted from 1, as a rule. */
+  public static Problem loneKey(
+      Origin at, String path, String item, int size, java.util.List<String> names) {
+    String there = names.isEmpty() ? "" : " (" + String.join(", ", names) + ")";
+    String list = item.substring(0, item.lastIndexOf('['));
+    return new Problem(
+        "lone-key",
+        at,
+        path,
+        "the list has "
+            + size
+            + (size == 1 ? " item" : " items")
+            + there
+            + ", counted from [0]: the last is "
+            + list
+            + "["
+            + (size - 1)
+            + "]; a new one is written whole, such as "
+            + item
+            + "={...}");
+  }
+
   /** A name in brackets that no item of the list has. */
   public static Problem noSuchItem(
       Origin at, String path, String item, java.util.List<String> names) {
@@ -469,6 +497,15 @@ public final class PlanErrors {
         path,
         "only a number can be varied; this is "
             + (key.kind == null ? "a section" : key.kind.word()));
+  }
+
+  /** A word behind KEY=VALUE: the shell parted the value from its unit. */
+  public static Problem splitSet(String word, String together) {
+    return new Problem(
+        "split-set",
+        Origin.flag(word, word),
+        "",
+        "KEY=VALUE is needed; a value with a space in it stands in quotes: \"" + together + "\"");
   }
 
   /** --set without its equals sign or with a broken path. */

@@ -49,13 +49,14 @@ final class PlanSense {
         TankSense.check(root.section("tank"), problems);
         if (before != null) {
           sender();
+          PipeSense.bucket(root.section("pump"), root.section("tank"), problems);
         }
         break;
       case "sender":
         sender();
         break;
       case "pump":
-        PipeSense.pump(root.section("pump"), problems);
+        PipeSense.pump(root.section("pump"), root.section("tank"), problems);
         break;
       case "pipe":
         PipeSense.pipe(root.section("pipe"), problems);

@@ -111,7 +111,7 @@ public final class Section {
     String flag = asker.planName() == null ? asker.flagFor(path(name)) : null;
     return new Refused(
         flag == null
-            ? PlanErrors.missing(asker.planName(), path(name), missing)
+            ? PlanErrors.missing(asker.planName(), path(name), missing, asker.example(missing))
             : PlanErrors.missingFlag(flag, missing));
   }
 

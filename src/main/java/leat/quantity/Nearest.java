@@ -5,7 +5,8 @@ import java.util.List;
 /**
  * The word a typing slip probably meant: fewest edits (a swap of neighbours counts as one), a
  * difference in case alone first; else the only word of which it is a part, such as {@code
- * time_zone} for {@code zone}; nothing when all words are too far.
+ * time_zone} for {@code zone}, or the only one that it begins, such as {@code --volume} for {@code
+ * --vol}; nothing when all words are too far.
  */
 public final class Nearest {
   private Nearest() {}
@@ -22,7 +23,8 @@ public final class Nearest {
     String lower = lower(typed);
     for (int i = 0; i < known.size(); i++) {
       String word = known.get(i);
-      if (Math.abs(word.length() - typed.length()) > fewest) {
+      int longer = Math.abs(word.length() - typed.length());
+      if (longer > fewest || best == null && longer == fewest) {
         continue;
       }
       int edits = edits(lower, lower(word));
@@ -46,12 +48,17 @@ public final class Nearest {
     return same;
   }
 
-  /** The only one of which this is a part between underscores or hyphens; null when none is. */
+  /**
+   * The only one of which this is a part between underscores or hyphens, or the beginning; null
+   * when none or several are.
+   */
   private static String partOf(String lower, List<String> known) {
     String found = null;
+    String begun = "-" + lower;
+    String whole = begun + "-";
     for (int i = 0; i < known.size(); i++) {
       String word = "-" + lower(known.get(i)).replace('_', '-') + "-";
-      if (word.contains("-" + lower + "-")) {
+      if (word.contains(whole) || word.startsWith(begun)) {
         if (found != null) {
           return null;
         }

@@ -73,6 +73,48 @@ public record Assembly(Tub tub, List<Column> columns, double friction) {
   }
 
   /**
+   * What keeps the foot in its place over the wind's force in a state, from the worse side, -, with
+   * the factors, at a pressure in Pa: friction, and the lines to the ground by what the simple rule
+   * has them pull; null when nothing pushes.
+   */
+  public Double slideSafety(Situation state, double pressure) {
+    Double least = null;
+    for (Foot.Side side : SIDES) {
+      double[] lines = linesOnFoot(state, side, pressure);
+      Double safety = standing(state, side).slideSafety(pressure, lines[0], lines[1]);
+      least = safety == null || least != null && least <= safety ? least : safety;
+    }
+    return least;
+  }
+
+  /** Friction with which a state does not slide at a pressure in Pa, with the factors, -. */
+  public double frictionNotToSlide(Situation state, double pressure) {
+    double most = 0;
+    for (Foot.Side side : SIDES) {
+      double[] lines = linesOnFoot(state, side, pressure);
+      Standing whole = standing(state, side);
+      most = Math.max(most, whole.frictionNotToSlide(pressure, lines[0], lines[1]));
+    }
+    return most;
+  }
+
+  /** Level pull of all lines to the ground, N, and what they press on the foot, N. */
+  private double[] linesOnFoot(Situation state, Foot.Side side, double pressure) {
+    Standing whole = standing(state, side);
+    double left = Equilibrium.residual(whole.overturning(pressure), whole.righting());
+    double[] sum = new double[2];
+    for (int c = 0; c < columns.size(); c++) {
+      GuyLines lines = lines(c);
+      if (lines != null && lines.toGround()) {
+        double pull = left * share(c, state) / lines.ring();
+        sum[0] += pull;
+        sum[1] += lines.pressed(pull);
+      }
+    }
+    return sum;
+  }
+
+  /**
    * A tower merely standing on the lid; null when its foot's radius is not known or it reaches into
    * the tank.
    */

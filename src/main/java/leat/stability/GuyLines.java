@@ -93,6 +93,14 @@ public record GuyLines(int lines, double ring, double run, boolean toGround) {
   }
 
   /**
+   * What one active line presses on the foot at a level pull on the ring in N, N: the least of all
+   * directions, for two active lines press more.
+   */
+  public double pressed(double pull) {
+    return pull * ring / run;
+  }
+
+  /**
    * Least height of the ring at this run at which the worst line sees {@code tension} N under
    * {@code moment} N m; null when the run is too short for any height.
    */

@@ -89,10 +89,21 @@ public record Standing(double mass, double lever, Faces faces, double friction) 
     return speed(righting() / Equilibrium.LEAST_SAFETY, faces.moment(), density);
   }
 
-  /** Friction over wind force, -, at a pressure in Pa; null when nothing pushes. */
-  public Double slideSafety(double pressure) {
+  /**
+   * What keeps the foot in its place over the wind force, -, with the factors, at a pressure in Pa,
+   * where lines to the ground pull level with {@code pull} N and press on the foot with {@code
+   * press} N: friction of what presses, and the pull; null when nothing pushes.
+   */
+  public Double slideSafety(double pressure, double pull, double press) {
     double force = force(pressure);
-    return force > 0 ? Double.valueOf(friction * weight() / force) : null;
+    double holds = pull + friction * (Equilibrium.WEIGHT * weight() + press);
+    return force > 0 ? Double.valueOf(holds / (Equilibrium.WEIGHT * force)) : null;
+  }
+
+  /** Friction that does not slide with such lines at a pressure in Pa, with the factors, -. */
+  public double frictionNotToSlide(double pressure, double pull, double press) {
+    return Math.max(0, Equilibrium.WIND * force(pressure) - pull)
+        / (Equilibrium.WEIGHT * weight() + press);
   }
 
   /** Gust that shifts it, m/s, in air of a density in kg/m3; null when no wind can. */
@@ -113,11 +124,6 @@ public record Standing(double mass, double lever, Faces faces, double friction) 
   /** Whole mass that does not slide at a pressure in Pa, with the same factors, kg. */
   public double massNotToSlide(double pressure) {
     return Equilibrium.LEAST_SAFETY * force(pressure) / (Equilibrium.GRAVITY * friction);
-  }
-
-  /** Friction that does not slide at a pressure in Pa, with the same factors, -. */
-  public double frictionNotToSlide(double pressure) {
-    return Equilibrium.LEAST_SAFETY * force(pressure) / weight();
   }
 
   private static Double speed(double holds, double perPressure, double density) {

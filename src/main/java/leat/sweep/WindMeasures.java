@@ -6,6 +6,7 @@ import static leat.sweep.Measure.Better.MORE;
 import java.util.List;
 import leat.answer.Show;
 import leat.check.Subject;
+import leat.quantity.Units;
 import leat.stability.LineLoad;
 import leat.stability.Situation;
 import leat.system.StandingOf;
@@ -13,6 +14,7 @@ import leat.system.StandingOf;
 /** What {@code leat wind} answers, of the worst of its states and joints. */
 final class WindMeasures {
   private static final String WIND = "wind";
+  private static final Show SPEED = Show.of(Units.M_S, Units.MPH, 3);
 
   private WindMeasures() {}
 
@@ -57,7 +59,7 @@ final class WindMeasures {
 
   private static Measure speed(
       String name, String label, java.util.function.ToDoubleFunction<Subject> value) {
-    return Measure.of(name, WIND, name, MORE, label, Show.M_S, value);
+    return Measure.of(name, WIND, name, MORE, label, SPEED, value);
   }
 
   /** The least of all states; NaN when no state has it. */

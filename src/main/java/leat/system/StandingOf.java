@@ -9,7 +9,6 @@ import leat.plan.Taken;
 import leat.plan.Value;
 import leat.stability.Assembly;
 import leat.stability.Column;
-import leat.stability.Foot;
 import leat.stability.GuyLines;
 import leat.stability.Joint;
 import leat.stability.LineLoad;
@@ -181,8 +180,8 @@ public final class StandingOf {
   public Situation slidesFirst(double pressure) {
     Situation first = states.get(0);
     for (int i = 1; i < states.size(); i++) {
-      Double at = slides(states.get(i)).slideSafety(pressure);
-      Double least = slides(first).slideSafety(pressure);
+      Double at = assembly.slideSafety(states.get(i), pressure);
+      Double least = assembly.slideSafety(first, pressure);
       if (at != null && least != null && at < least) {
         first = states.get(i);
       }
@@ -190,18 +189,17 @@ public final class StandingOf {
     return first;
   }
 
-  private Standing slides(Situation state) {
-    return assembly.standing(state, Foot.Side.LONG_FACE);
-  }
-
-  /** Friction over wind force in the state that slides first, -; null when nothing pushes. */
+  /**
+   * Friction, and lines to the ground, over the wind's force in the state that slides first, -;
+   * null when nothing pushes.
+   */
   public Double slideSafety(double pressure) {
-    return slides(slidesFirst(pressure)).slideSafety(pressure);
+    return assembly.slideSafety(slidesFirst(pressure), pressure);
   }
 
   /** Friction with which no state slides at a pressure in Pa, with the factors, -. */
   public double frictionNotToSlide(double pressure) {
-    return slides(slidesFirst(pressure)).frictionNotToSlide(pressure);
+    return assembly.frictionNotToSlide(slidesFirst(pressure), pressure);
   }
 
   /** Joints of a tower from the bottom up, each over all states; found when first asked for. */
@@ -235,6 +233,34 @@ public final class StandingOf {
       least = StackJoint.least(least, joint.opensAt(density));
     }
     return least;
+  }
+
+  /**
+   * Gust that rolls the modules of a tower off at a joint in any state, m/s; null when none does.
+   */
+  public Double firstJointRollsAt(int t, double density) {
+    Double least = null;
+    for (StackJoint joint : joints(t)) {
+      least = StackJoint.least(least, joint.rollsAt(density));
+    }
+    return least;
+  }
+
+  /** Whether nothing but their weight keeps the modules of a tower on each other. */
+  public boolean merelyStacked(int t) {
+    return !fastened(t) && lines(t) == null;
+  }
+
+  /** Whether the modules of a tower stay on each other in a state, even if a joint opens. */
+  public boolean keepsStack(int t, Situation state, double pressure) {
+    if (merelyStacked(t)) {
+      for (Joint joint : assembly.joints(firstColumn[t], state)) {
+        if (joint.rolls(pressure)) {
+          return false;
+        }
+      }
+    }
+    return true;
   }
 
   /** Pull of a rod that keeps the joints of a tower shut in all states at a pressure in Pa, N. */
@@ -297,7 +323,10 @@ public final class StandingOf {
   public boolean passes(Situation state, double pressure) {
     boolean passes = stands(state, pressure);
     for (int t = 0; t < firstColumn.length; t++) {
-      passes &= keepsToLid(t, state, pressure) && linesBear(t, pressure);
+      passes &=
+          keepsToLid(t, state, pressure)
+              && keepsStack(t, state, pressure)
+              && linesBear(t, pressure);
     }
     return passes;
   }

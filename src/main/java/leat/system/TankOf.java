@@ -10,6 +10,8 @@ import leat.level.SlopingFloorBox;
 import leat.level.StrappingTable;
 import leat.level.Tank;
 import leat.level.TaperedBox;
+import leat.numeric.Impossible;
+import leat.plan.Plan;
 import leat.plan.Section;
 import leat.plan.Taken;
 import leat.quantity.AreaAt;
@@ -27,6 +29,18 @@ public final class TankOf {
             || tank.has("table")
             || tank.has("sections")
             || tank.has("diameter"));
+  }
+
+  /**
+   * Refuses a level over the rim, where the plan tells it.
+   *
+   * @throws Impossible naming the quantity that was typed
+   */
+  public static void acceptLevel(Plan plan, String quantity, double level) {
+    Double rim = plan.rim();
+    if (rim != null && level > rim) {
+      throw new Impossible(quantity, "the level lies above the rim of the tank");
+    }
   }
 
   /** The tank, less what stands in it; refused with the key that is missing. */

@@ -76,6 +76,28 @@ final class LogFixtures {
         LogSystem.DEFAULT_KEEPER_S);
   }
 
+  /** The same with other runs: longest and mean, s, and their share of the day. */
+  static LogSystem timed(double longestRunS, double meanRunS, double runShare) {
+    LogSystem s = system();
+    return new LogSystem(
+        s.sender(),
+        null,
+        s.zone(),
+        s.low(),
+        s.intake(),
+        s.rim(),
+        s.rainArea(),
+        s.cap(),
+        s.dryLimitS(),
+        longestRunS,
+        meanRunS,
+        runShare,
+        s.holdUp(),
+        s.ecLow(),
+        s.ecHigh(),
+        s.keeperS());
+  }
+
   static LogRow row(long time) {
     LogRow row = new LogRow();
     row.time = time;

@@ -196,9 +196,36 @@ class PlanEditTest {
     assertThat(set(merged, "towers[b].outlet", "1 m")).isEqualTo(merged + "    outlet: 1 m\n");
   }
 
+  /** Every item that [*] sets is told, with its line in the text as it then stands. */
+  @Test
+  void everyItemIsToldWithItsLine() {
+    PlanEdit edit =
+        PlanEdit.of("p.yaml", "towers:\n  - name: a\n  - name: b\n    tie: 9 N\n  - name: c\n");
+    List<PlanEdit.Done> done = edit.set("towers[*].tie", "80 N");
+    List<String> lines = edit.text().lines().toList();
+    assertThat(done).extracting(PlanEdit.Done::before).containsExactly(null, "9 N", null);
+    for (int i = 0; i < 3; i++) {
+      PlanEdit.Done now = edit.now(done.get(i));
+      assertThat(now.path()).isEqualTo("towers[" + i + "].tie");
+      assertThat(lines.get(now.line() - 1)).isEqualTo("    tie: 80 N");
+    }
+  }
+
+  /** One key begins no item, but several do, and so does a name. */
+  @Test
+  void oneKeyBeginsNoItem() {
+    PlanEdit edit = PlanEdit.of("p.yaml", "towers:\n  - name: a\n");
+    assertThatThrownBy(() -> edit.refuseLone(List.of("towers[1].tie"), 0, "80 N"))
+        .hasMessageContaining("the last is towers[0]");
+    edit.refuseLone(List.of("towers[1].tie", "towers[1].outlet"), 0, "80 N");
+    edit.refuseLone(List.of("towers[1].name"), 0, "b");
+    edit.refuseLone(List.of("towers[1]"), 0, "{name: b}");
+    edit.refuseLone(List.of("timing[0].run"), 0, "80 s");
+  }
+
   @Test
   void aSharedAnchorIsTold() {
-    PlanEdit.Done done = PlanEdit.of("p.yaml", PLAN).set("towers[0].riser", "{bore: 10 mm}");
+    PlanEdit.Done done = PlanEdit.of("p.yaml", PLAN).set("towers[0].riser", "{bore: 10 mm}").get(0);
     assertThat(done.anchor()).isEqualTo("tube");
   }
 
@@ -218,13 +245,13 @@ class PlanEditTest {
   @Test
   void theLineToChangeIsNamed() {
     PlanEdit edit = PlanEdit.of("p.yaml", PLAN);
-    assertThat(edit.byHand("pump.derate", "65 %"))
+    assertThat(ByHand.line(edit, "pump.derate", "65 %"))
         .isEqualTo("in p.yaml, line 10, under pump, write  derate: 65 %");
-    assertThat(edit.byHand("pump.measured", "7.4 L/min @ 250 mm"))
+    assertThat(ByHand.line(edit, "pump.measured", "7.4 L/min @ 250 mm"))
         .isEqualTo("in p.yaml, below line 10, under pump, write  measured: 7.4 L/min @ 250 mm");
-    assertThat(edit.byHand("rain.ec", "0.05 mS/cm"))
+    assertThat(ByHand.line(edit, "rain.ec", "0.05 mS/cm"))
         .isEqualTo("at the end of p.yaml write  rain: {ec: 0.05 mS/cm}");
-    assertThat(edit.byHand("towers[1].riser.bore", "10 mm")).contains("the anchor &tube");
+    assertThat(ByHand.line(edit, "towers[1].riser.bore", "10 mm")).contains("the anchor &tube");
   }
 
   @Test

@@ -182,7 +182,7 @@ class UnitsAgainstIndriyaTest {
         times(milligramsPerLitre, 1 / 50.04),
         "mg/L HCO3",
         times(milligramsPerLitre, 1 / 61.016));
-    put("meq/L", milligramsPerLitre);
+    put("meq/L", milligramsPerLitre, "mmol/L as CaCO3", milligramsPerLitre.multiply(2));
 
     base(Dimension.LENGTH, METRE, Dimension.AREA, METRE.pow(2), Dimension.VOLUME, METRE.pow(3));
     base(

@@ -181,6 +181,44 @@ class AssemblyTest {
     assertThat(tied.slidesAt(state, 1.25)).isEqualTo(PLAIN.slidesAt(state, 1.25));
   }
 
+  /**
+   * Lines hold at the ring what tips, the foot the rest by friction: 1.5 F - R <= mu (0.9 W + R tan
+   * a), section 4 of stability-build.md, with R of the simple rule, worked out here side by side.
+   */
+  @Property
+  void theFootHoldsByFrictionWhatLinesLeave(
+      @ForAll @IntRange(min = 3, max = 6) int n,
+      @ForAll @DoubleRange(min = 0.2, max = 1.7) double ring,
+      @ForAll @DoubleRange(min = 0.2, max = 3) double run,
+      @ForAll @DoubleRange(min = 3, max = 40) double wind,
+      @ForAll @DoubleRange(min = 0, max = 60) double litres) {
+    double q = Air.pressure(1.25, wind);
+    Situation state = Situation.refillMark(litres);
+    Assembly guyed = on(TUB, tower(new GuyLines(n, ring, run, true)));
+    boolean holds = true;
+    double friction = 0;
+    for (Side side : Side.values()) {
+      Standing alone = PLAIN.standing(state, side);
+      double pull =
+          Math.max(0, 1.5 * alone.overturning(q) - 0.9 * alone.righting()) / (ring + 0.35);
+      double slides = 1.5 * alone.force(q) - pull;
+      double presses = 0.9 * 9.80665 * PLAIN.mass(state) + pull * (ring + 0.35) / run;
+      holds &= slides <= 0.3 * presses;
+      friction = Math.max(friction, slides / presses);
+    }
+    assertThat(guyed.slideSafety(state, q) >= 1.5 / 0.9).isEqualTo(holds);
+    assertThat(guyed.frictionNotToSlide(state, q)).isCloseTo(friction, within(1e-9));
+  }
+
+  /** Without lines it is the sheet's plain safety against sliding, whichever side is worse. */
+  @ParameterizedTest
+  @MethodSource("sameTower")
+  void withoutLinesFrictionAloneHolds(Row r) {
+    double q = Air.pressure(r.num("rho_kg_m3"), r.num("v_gust_m_s"));
+    Situation state = Situation.refillMark(r.num("solution_L") * r.num("solution_kg_L"));
+    same(r, PLAIN.slideSafety(state, q), "SF_slide");
+  }
+
   /** What would cure it does, and a hair less does not. */
   @Property
   void curesAreSolved(
@@ -202,7 +240,7 @@ class AssemblyTest {
     }
     double still = PLAIN.massNotToSlide(state, q);
     Standing broad = on(heavier(still), tower(null)).standing(state, Side.LONG_FACE);
-    assertThat(broad.slideSafety(q)).isGreaterThanOrEqualTo(1.5 / 0.9 - 1e-9);
+    assertThat(broad.slideSafety(q, 0, 0)).isGreaterThanOrEqualTo(1.5 / 0.9 - 1e-9);
   }
 
   @Test

@@ -69,7 +69,7 @@ class OverturnTest {
     same(r, whole.utilisation(q), "EQU_util");
     assertThat(whole.passes(q)).as(r.idAndProvenance()).isEqualTo(flag(r, "EQU_pass"));
     same(r, whole.passesTo(rho), "v_EQU_m_s");
-    same(r, whole.slideSafety(q), "SF_slide");
+    same(r, whole.slideSafety(q, 0, 0), "SF_slide");
     same(r, whole.slidesAt(rho), "v_slide_m_s");
     same(r, onLid(r).overturning(q), "M_over_lid_Nm");
     same(r, onLid(r).righting(), "M_right_lid_Nm");
@@ -160,7 +160,7 @@ class OverturnTest {
     Standing s = any(mass, 0.2, 1.2);
     double q = Air.pressure(1.25, wind);
     assertThat(wind * Math.sqrt(s.safety(q))).isCloseTo(s.tipsAt(1.25), within(1e-9));
-    assertThat(wind * Math.sqrt(s.slideSafety(q))).isCloseTo(s.slidesAt(1.25), within(1e-9));
+    assertThat(wind * Math.sqrt(s.slideSafety(q, 0, 0))).isCloseTo(s.slidesAt(1.25), within(1e-9));
     assertThat(s.passesTo(1.25)).isCloseTo(s.tipsAt(1.25) * Math.sqrt(0.6), within(1e-9));
   }
 
@@ -175,8 +175,8 @@ class OverturnTest {
     assertThat(any(heavy * 1.0001, 0.2, 1.2).passes(q)).isTrue();
     assertThat(any(heavy * 0.9999, 0.2, 1.2).passes(q)).isFalse();
     Standing still = any(s.massNotToSlide(q), 0.2, 1.2);
-    assertThat(still.slideSafety(q)).isCloseTo(1.5 / 0.9, within(1e-9));
-    assertThat(s.frictionNotToSlide(q) / s.friction() * s.slideSafety(q))
+    assertThat(still.slideSafety(q, 0, 0)).isCloseTo(1.5 / 0.9, within(1e-9));
+    assertThat(s.frictionNotToSlide(q, 0, 0) / s.friction() * s.slideSafety(q, 0, 0))
         .isCloseTo(1.5 / 0.9, within(1e-9));
   }
 }

@@ -44,7 +44,7 @@ final class DeckHolds extends DeclaredRule {
     return Advice.none()
         .also(
             Phrase.of("a stiff board of at least ")
-                .add(area, Show.of(Units.M2, Units.FT2, 2))
+                .addAtLeast(area, Show.of(Units.M2, Units.FT2, 2))
                 .add(" under it"));
   }
 }

@@ -20,7 +20,7 @@ final class WindJoint extends StandingRule {
         WIND,
         null,
         "statics: the core of a ring",
-        "Gust that opens the first joint of a tower whose modules are not fastened, against the site's gust: an open joint leaks. A rod or cord through the stack keeps it shut; plastic creeps, so with a spring.");
+        "Gust that opens the first joint of a tower whose modules are not fastened, against the site's gust: an open joint leaks. Where a gust that strong rolls the modules off, it fails, unless lines hold the tower. A rod or cord through the stack keeps it shut; plastic creeps, so with a spring.");
   }
 
   @Override
@@ -29,9 +29,13 @@ final class WindJoint extends StandingRule {
       return null;
     }
     Double least = standing.firstJointOpensAt(t, subject.airDensity());
-    return least == null
-        ? null
-        : atLeast(least, limitOr(subject, subject.wind().gust()), Verdict.WARN);
+    if (least == null) {
+      return null;
+    }
+    double gust = limitOr(subject, subject.wind().gust());
+    Double rolls = standing.firstJointRollsAt(t, subject.airDensity());
+    boolean off = standing.merelyStacked(t) && rolls != null && rolls < gust;
+    return atLeast(least, gust, off ? Verdict.FAIL : Verdict.WARN);
   }
 
   @Override

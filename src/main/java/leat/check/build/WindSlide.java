@@ -22,7 +22,7 @@ final class WindSlide extends DeclaredRule {
         Equilibrium.LEAST_SAFETY,
         "EN 1990 table A1.2(A): 1.5 on wind, 0.9 on weight",
         StandingRule.READS,
-        "Friction of the foot over the force of the site's gust on the long face, in the worse state. With lines to the ground the lines take the wind's force.");
+        "What keeps the foot in its place, over the force of the site's gust, in the worse state and from the worse side: friction, and lines to the ground. Lines high up hold the tower upright; the foot must hold by friction what they leave.");
   }
 
   @Override
@@ -32,7 +32,7 @@ final class WindSlide extends DeclaredRule {
     }
     StandingOf standing = subject.standing();
     Double safety = standing.slideSafety(subject.windPressure());
-    if (safety == null || standing.heldByLines()) {
+    if (safety == null) {
       return List.of();
     }
     return List.of(atLeast(safety, limit(subject), Verdict.WARN));
@@ -42,13 +42,20 @@ final class WindSlide extends DeclaredRule {
   public Advice advice(Subject subject, Finding finding) {
     StandingOf standing = subject.standing();
     double pressure = subject.windPressure();
-    Situation lightest = standing.slidesFirst(pressure);
-    double more = standing.assembly().massNotToSlide(lightest, pressure);
     double friction = standing.frictionNotToSlide(pressure);
-    Advice advice = Advice.of("more mass, or a foot that grips");
+    Advice advice =
+        Advice.of(
+            standing.heldByLines()
+                ? "a foot that grips, or a stop on the ground against it"
+                : "more mass, or a foot that grips");
     if (friction <= GRIPS) {
       advice.cure(Cure.typed("tank.ground", "anti-slip-mat"));
     }
+    if (standing.heldByLines()) {
+      return advice; // more weight leaves less to the lines, so it hardly helps
+    }
+    Situation lightest = standing.slidesFirst(pressure);
+    double more = standing.assembly().massNotToSlide(lightest, pressure);
     return advice.cure(
         Cure.atLeast("tank.mass", subject.section("tank").need("mass") + more, Show.KG));
   }

@@ -48,6 +48,11 @@ final class WindTip extends DeclaredRule {
   }
 
   @Override
+  public String words(Subject subject, Finding finding) {
+    return finding.hasLimit() ? super.words(subject, finding) : "held by its lines";
+  }
+
+  @Override
   public Advice advice(Subject subject, Finding finding) {
     StandingOf standing = subject.standing();
     Assembly whole = standing.assembly();
@@ -56,7 +61,7 @@ final class WindTip extends DeclaredRule {
     Advice advice = Advice.of("a heavier or wider foot, or fewer modules");
     for (int t = 0; t < standing.towers(); t++) {
       if (standing.lines(t) == null) {
-        advice.cure(Cure.typed(RuleOfTowers.key(t, "guys"), standing.threeLines(t)));
+        advice.cure(Cure.measures(RuleOfTowers.key(t, "guys"), standing.threeLines(t)));
         break;
       }
       advice.cure(Cure.typed(RuleOfTowers.key(t, "guys.anchor"), "ground"));

@@ -277,10 +277,28 @@ final class BalanceAnswer {
     }
     StringBuilder names = new StringBuilder();
     int[] order = balanced.order();
+    int valves = 0;
     for (int i = 0; i < order.length; i++) {
-      names.append(i == 0 ? "" : ", then ").append(way.name(order[i]));
+      int t = order[i];
+      if (balanced.valve(t).state() != SetValve.State.OPEN) {
+        names.append(valves == 0 ? "" : ", then ").append(way.name(t));
+        names.append(way.count(t) > 1 ? " (each of " + way.count(t) + ")" : "");
+        valves += way.count(t);
+      }
     }
     Row row = row().with(Row.aside(NAMES).set(NAMES, names.toString()));
+    if (valves == 0) {
+      answer.next(call.again("pump") + "   to see each tower with its valve open");
+    } else if (valves == 1) {
+      answer.next(
+          row,
+          "open all valves, let all towers run, and close the one of {names} until the jug ({jug_L}) fills in its time. Pour the water back.");
+    } else {
+      several(balanced, row);
+    }
+  }
+
+  private void several(Balanced balanced, Row row) {
     answer.next(
         row,
         balanced.balance().rounds() == 1

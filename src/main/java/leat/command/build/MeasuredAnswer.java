@@ -13,6 +13,7 @@ import leat.plan.Refused;
 import leat.quantity.MeasuredFlow;
 import leat.quantity.Quantity;
 import leat.quantity.Units;
+import leat.system.TankOf;
 import leat.system.Waterway;
 
 /**
@@ -80,9 +81,13 @@ final class MeasuredAnswer {
   /** The level of the trial: after the @, else --level. */
   private MeasuredFlow at(MeasuredFlow typed) {
     Double level = call.from0("--level");
+    if (typed.level() != null) {
+      TankOf.acceptLevel(call.plan(), "measured", typed.level().value());
+    }
     if (level == null) {
       return typed;
     }
+    TankOf.acceptLevel(call.plan(), "level", level);
     if (typed.level() != null) {
       throw new Refused(CommandErrors.notBoth(call.command, "--level", "--measured ... @ LEVEL"));
     }

@@ -99,7 +99,7 @@ final class NeededAnswer {
         WATER,
         "P = rho g Q H",
         "Q = {flow_L_min}, H = {head_m}",
-        "in the water; a good small pump takes about five times that, a poor one far more",
+        "in the water; a good small pump takes four times that, a poor one twenty times",
         "definition");
   }
 

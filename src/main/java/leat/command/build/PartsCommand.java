@@ -54,7 +54,7 @@ public final class PartsCommand extends Command {
 
   static final Column PART = Column.plain("part", "part");
   static final Column PIECES = Column.plain("pieces", "pieces");
-  static final Column EACH = Column.of("each_g", "each", Show.G);
+  static final Column EACH = Column.of("each_g", "each", Show.of(Units.G, Units.OZ, 3));
   static final Column PRINT_EACH = Column.of("print_h_each", "print each", Show.H);
   static final Column PRINT_ALL = Column.of("print_h", "printing", Show.H);
   static final Column MASS = Column.of("mass_kg", "mass", Show.KG);

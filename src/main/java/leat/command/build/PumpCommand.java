@@ -22,6 +22,7 @@ import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.quantity.MeasuredFlow;
 import leat.system.PumpOf;
+import leat.system.TankOf;
 import leat.system.TowerAt;
 import leat.system.Valves;
 import leat.system.Waterway;
@@ -115,13 +116,16 @@ public final class PumpCommand extends Command {
     return flows(call, way);
   }
 
-  private static void needLift(Call call) {
+  private void needLift(Call call) {
+    if (call.has("--lift") && call.has("--level")) {
+      throw new Refused(CommandErrors.notBoth(this, "--lift", "--level"));
+    }
     if (!call.hasPlan() && !call.has("--lift")) {
       throw call.needs("--lift");
     }
   }
 
-  private static Answer needed(Call call) {
+  private Answer needed(Call call) {
     needLift(call);
     Waterway way =
         Waterway.ofPipes(
@@ -176,7 +180,11 @@ public final class PumpCommand extends Command {
       return new double[] {0};
     }
     Double level = call.from0("--level");
-    return level != null ? new double[] {level} : new double[] {way.low(), way.full()};
+    if (level == null) {
+      return new double[] {way.low(), way.full()};
+    }
+    TankOf.acceptLevel(call.plan(), "level", level);
+    return new double[] {level};
   }
 
   /** Asked for valves, and every tower has the flow then, though one is dry with all open. */

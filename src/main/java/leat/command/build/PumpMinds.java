@@ -24,17 +24,19 @@ final class PumpMinds {
       Column.of("derate_pct", "share of the printed head", Show.PERCENT);
   private static final Column INTAKE = Column.of("intake_mm", "intake", Show.MM);
 
-  /** What a call without a plan was about. */
+  /** What a call was about: the pump, the pipe and the place of the bucket. */
   private static final String[] KEPT = {
     "--shutoff-head",
     "--max-flow",
     "--point",
-    "--derate",
+    "--speed",
     "--lift",
+    "--level",
     "--bore",
     "--length",
     "--k",
     "--roughness",
+    "--ridges",
     "--temperature"
   };
 
@@ -177,13 +179,24 @@ final class PumpMinds {
     answer.mind("derate-guess", words.add("."));
   }
 
+  private boolean flowsWhenFull() {
+    return states.get(states.size() - 1).get(0).reaches();
+  }
+
   private void next(boolean dry) {
     if (dry && way.towers() > 1 && call.hasPlan() && !call.has("--lift")) {
       answer.next(call.again("pump") + " --balance equal   to see whether valves help");
     }
+    String again = call.again("pump", KEPT);
+    if (dry && way.towers() == 1 && !flowsWhenFull()) {
+      answer.next(
+          again
+              + (call.hasPlan() ? " --needed" : " --needed --throttle-to ...")
+              + "   to see which pump would do");
+      return;
+    }
     String measured =
-        call.again("pump", call.hasPlan() ? new String[0] : KEPT)
-            + (call.us() ? " --measured \"1 gal in 25 s\"" : " --measured \"10 L in 65 s\"");
+        again + (call.us() ? " --measured \"1 gal in 25 s\"" : " --measured \"10 L in 65 s\"");
     if (call.hasPlan() && way.believed().kind() == Derate.Kind.MEASURED) {
       answer.next(call.again("check"));
     } else if (way.towers() > 1) {

@@ -117,12 +117,22 @@ public final class TankCommand extends Command {
       figures(answer, first, section);
     }
     over(answer, section);
-    working(answer, first);
+    working(answer, first, isPoured(call, section));
     chart(call, answer, tank, section);
     return drawn(call, call.withTaken(answer));
   }
 
-  private static void working(Answer answer, Row row) {
+  private static void working(Answer answer, Row row, boolean poured) {
+    if (poured) {
+      answer.working(
+          row,
+          VOLUME,
+          "through the rows of levels and amounts",
+          "level {level_mm}",
+          "from the lowest row to the highest",
+          "amounts poured in and levels read");
+      return;
+    }
     answer.working(
         row,
         VOLUME,
@@ -143,14 +153,22 @@ public final class TankCommand extends Command {
     }
   }
 
+  /** Whether levels and litres were poured and read, so that no wall bulges beside them. */
+  static boolean isPoured(Call call, Section section) {
+    return call.has("--dipstick") || "table".equals(section.text("shape"));
+  }
+
   /** What the tank's shape comes from: rows of a dipstick, or drawn sizes. */
   private static Answer drawn(Call call, Answer answer) {
     if (call.has("--dipstick")) {
+      String file = call.text("--dipstick");
       return answer.taken(
-          Row.aside(FILE).set(FILE, call.text("--dipstick")),
+          Row.aside(FILE).set(FILE, "-".equals(file) ? "standard input" : file),
           "straight between the rows of {file}");
     }
-    answer.mind("drawn-sizes", DRAWN_SIZES);
+    if (!isPoured(call, call.plan().section("tank"))) {
+      answer.mind("drawn-sizes", DRAWN_SIZES);
+    }
     return answer.next(
         call.again("tank", SHAPE)
             + (call.us() ? " --every 1in" : " --every 10mm")

@@ -4,6 +4,7 @@ import java.util.List;
 import leat.answer.Answer;
 import leat.answer.Column;
 import leat.answer.Row;
+import leat.answer.Show;
 import leat.cli.Call;
 import leat.cli.RowTable;
 import leat.level.Dipstick;
@@ -18,6 +19,10 @@ import leat.quantity.Units;
  * Dipstick tables of {@code leat tank}: {@code --every} writes one, {@code --dipstick} reads it.
  */
 final class TankDipstick {
+  /** In text of US units in place of mm per litre. */
+  private static final Column PER_GALLON =
+      Column.of("rise_per_gallon_mm", "rise per gallon", Show.MM);
+
   private static final Column MARKS = Column.number("marks", "marks", 5);
 
   private TankDipstick() {}
@@ -51,25 +56,25 @@ final class TankDipstick {
   }
 
   static Answer answer(Call call, Section section, Tank tank) {
+    Column rise = call.us() ? PER_GALLON : TankCommand.MM_PER_L;
     Answer answer =
-        new Answer(
-                TankCommand.LEVEL, TankCommand.VOLUME, TankCommand.ABOVE_LOW, TankCommand.MM_PER_L)
-            .asList();
+        new Answer(TankCommand.LEVEL, TankCommand.VOLUME, TankCommand.ABOVE_LOW, rise).asList();
     List<Dipstick.Mark> marks = Dipstick.marks(tank, call.above0("--every"), section.maybe("low"));
-    fill(answer, marks);
+    fill(answer, marks, rise);
     answer.sentence(
         Row.aside(MARKS, TankCommand.VOLUME)
             .set(MARKS, marks.size())
             .set(TankCommand.VOLUME, tank.capacity()),
         "Dipstick: {marks} marks, {volume_L} to the rim.");
-    answer.table(
-        TankCommand.LEVEL, TankCommand.VOLUME, TankCommand.ABOVE_LOW, TankCommand.MM_PER_L);
+    answer.table(TankCommand.LEVEL, TankCommand.VOLUME, TankCommand.ABOVE_LOW, rise);
     TankCommand.chart(call, answer, tank, section);
     call.withTaken(answer);
-    return answer.mind("drawn-sizes", TankCommand.DRAWN_SIZES);
+    return TankCommand.isPoured(call, section)
+        ? answer
+        : answer.mind("drawn-sizes", TankCommand.DRAWN_SIZES);
   }
 
-  private static void fill(Answer answer, List<Dipstick.Mark> marks) {
+  private static void fill(Answer answer, List<Dipstick.Mark> marks, Column rise) {
     for (int i = 0; i < marks.size(); i++) {
       Dipstick.Mark mark = marks.get(i);
       answer
@@ -77,7 +82,13 @@ final class TankDipstick {
           .set(TankCommand.LEVEL, mark.level())
           .set(TankCommand.VOLUME, mark.volume())
           .set(TankCommand.ABOVE_LOW, mark.aboveLow())
-          .set(TankCommand.MM_PER_L, mark.levelPerVolume());
+          .set(rise, rise == PER_GALLON ? perGallon(mark.levelPerVolume()) : mark.levelPerVolume());
     }
+  }
+
+  private static Double perGallon(Double levelPerVolume) {
+    return levelPerVolume == null
+        ? null
+        : Double.valueOf(Dipstick.rise(levelPerVolume, Units.GALLON.toBase(1)));
   }
 }

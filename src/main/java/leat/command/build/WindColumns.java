@@ -51,6 +51,7 @@ final class WindColumns {
 
   static final Column COUNT = Column.plain("count", "count");
   static final Column LEAST_SAFETY = Column.number("least_safety", "least safety", 4);
+  static final Column SLIDE_SAFETY = Column.number("slide_safety", "safety against sliding", 3);
   static final Column PASSES_TO = Column.of("passes_to_m_s", "passes to", WIND);
   static final Column MORE_MASS = Column.of("more_mass_kg", "mass to add in the foot", Show.KG);
   static final Column KEEP = Column.of("keep_L", "litres to keep", Show.L);

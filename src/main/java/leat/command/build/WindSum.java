@@ -185,6 +185,10 @@ final class WindSum {
           "tied-to-tank",
           "lines tied to the tank add nothing against tipping: they only hold the tower to it.");
     }
+    if (held) {
+      double pull = load.ringPull();
+      WindText.footMind(answer, whole.slideSafety(pressure, pull, lines.pressed(pull)));
+    }
     if (!whole.passes(pressure) && !held) {
       answer.next(
           row,
@@ -194,11 +198,14 @@ final class WindSum {
 
   private void sentence(Answer answer, Row row, Standing whole, boolean held) {
     if (whole.passes(pressure)) {
+      Double slides = (Double) row.get(WindColumns.SLIDES);
       answer.sentence(
           row,
           row.get(WindColumns.TIPS) == null
               ? "Nothing pushes it, so nothing tips it."
-              : "It stands in a gust of {gust_m_s}: one of {tips_at_m_s} tips it, and up to {passes_to_m_s} passes.");
+              : !held && slides < wind.gust()
+                  ? "It does not tip in a gust of {gust_m_s}, one of {tips_at_m_s} tips it, but one of {slides_at_m_s} shifts it."
+                  : "It stands in a gust of {gust_m_s}: one of {tips_at_m_s} tips it, and up to {passes_to_m_s} passes.");
     } else if (held) {
       answer.sentence(
           row,

@@ -36,6 +36,9 @@ final class WindText {
     joints(answer, joints);
     lines(answer, lines);
     minds(answer, site, lines);
+    if (standing.heldByLines()) {
+      footMind(answer, standing.slideSafety(pressure));
+    }
     next(answer, answer.row(worst));
   }
 
@@ -75,20 +78,38 @@ final class WindText {
     }
   }
 
-  private static void stands(Answer answer, Row row, boolean alone, Row rolling) {
-    if (!alone) {
+  private void stands(Answer answer, Row row, boolean alone, Row rolling) {
+    Row slides = slides(answer);
+    if (rolling != null) {
+      answer.sentence(
+          rolling.with(row),
+          "It fails: its foot stands, but a gust of {rolls_at_m_s} rolls the modules of {tower} off at joint {joint}; the site's gust is {gust_m_s}. Tie, screw or glue them.");
+    } else if (!alone) {
       answer.sentence(
           row,
           "It stands by its lines: alone a gust of {tips_at_m_s} would tip it ({state}); the site's gust is {gust_m_s}.");
-    } else if (rolling != null) {
+    } else if (slides != null && !standing.heldByLines()) {
       answer.sentence(
-          rolling.with(row),
-          "The foot stands, but a gust of {rolls_at_m_s} rolls the modules of {tower} off at joint {joint}; the site's gust is {gust_m_s}. Tie, screw or glue them.");
+          slides.with(row),
+          "It does not tip, but a gust of {slides_at_m_s} shifts it ({state}); the site's gust is {gust_m_s}.");
     } else {
       answer.sentence(
           row,
           "It stands: the site's gust is {gust_m_s}, and it takes one of {tips_at_m_s} to tip it at its worst ({state}).");
     }
+  }
+
+  /** The state that a gust under the site's shifts first, lines left away; or null. */
+  private Row slides(Answer answer) {
+    Row first = null;
+    for (int i = 0; i < answer.size(); i++) {
+      Double at = (Double) answer.row(i).get(WindColumns.SLIDES);
+      boolean sooner = first == null || at != null && at < (Double) first.get(WindColumns.SLIDES);
+      if (at != null && at < wind.gust() && sooner) {
+        first = answer.row(i);
+      }
+    }
+    return first;
   }
 
   /** The joint of towers held by nothing else that rolls off first in the site's wind; or null. */
@@ -97,8 +118,9 @@ final class WindText {
     for (int t = 0, from = 0; t < standing.towers(); t++) {
       List<StackJoint> stack = standing.joints(t);
       int least = least(joints, from, stack.size(), WindColumns.ROLLS);
-      boolean held = standing.fastened(t) || standing.lines(t) != null;
-      if (!held && !stack.isEmpty() && stack.get(least - from).rolls(pressure)) {
+      if (standing.merelyStacked(t)
+          && !stack.isEmpty()
+          && stack.get(least - from).rolls(pressure)) {
         Row row = joints.row(least);
         first = first == null || rollsAt(row) < rollsAt(first) ? row : first;
       }
@@ -262,6 +284,19 @@ final class WindText {
       answer.mind(
           "beaufort",
           "Beaufort numbers and forecasts of mean wind are for open country at 10 m; a forecast gust needs no factor any more. Edges and corners of a building are not in it.");
+    }
+  }
+
+  /** Says so when a foot held upright by lines may slide from under them. */
+  static void footMind(Answer answer, Double safety) {
+    if (safety != null && safety < Equilibrium.LEAST_SAFETY) {
+      Row row = Row.aside(WindColumns.SLIDE_SAFETY, WindColumns.LEAST_SAFETY);
+      row.set(WindColumns.SLIDE_SAFETY, safety);
+      row.set(WindColumns.LEAST_SAFETY, Equilibrium.LEAST_SAFETY);
+      answer.safety(
+          "foot-slides",
+          row,
+          "its lines hold it upright, not its foot: friction and lines are {slide_safety} times what the gust pushes, {least_safety} is wanted. A mat that grips, or a stop on the ground, keeps the foot in its place.");
     }
   }
 

@@ -28,6 +28,7 @@ final class CheckWords {
   static final Column SOURCE = Column.plain("source", "source");
 
   private static final String UNREADABLE = "unreadable";
+  private static final int MOST_DIGITS = 9;
   private static final Verdict[] ORDER = Verdict.values();
 
   private CheckWords() {}
@@ -107,7 +108,10 @@ final class CheckWords {
     Phrase remark =
         Phrase.of(part == null ? "" : part + (advice.isEmpty() ? "" : ": ")).add(advice);
     answer.figure(
-        mark(finding.verdict()) + finding.rule().id(), value(plan, finding), need(finding), remark);
+        mark(finding.verdict()) + finding.rule().id(),
+        value(plan, finding),
+        need(finding, words(plan, finding)),
+        remark);
   }
 
   /** A verdict, as wide as the widest. */
@@ -119,27 +123,50 @@ final class CheckWords {
   /** What was found, a number with its unit or words; "-" for nothing. */
   static Phrase value(JudgedPlan plan, Finding finding) {
     if (finding.hasValue()) {
-      return Phrase.of(finding.value(), finding.rule().show());
+      return Phrase.of(finding.value(), apart(finding));
     }
     String words = words(plan, finding);
     return Phrase.of(words == null ? "-" : words);
   }
 
-  private static Phrase need(Finding finding) {
+  /** With digits enough that a breach does not read like its limit. */
+  private static Show apart(Finding finding) {
+    Show show = finding.rule().show();
+    while (finding.isBreach()
+        && finding.hasLimit()
+        && show.digits() < MOST_DIGITS
+        && readAlike(finding, show)) {
+      show = show.digits(show.digits() + 1);
+    }
+    return show;
+  }
+
+  private static boolean readAlike(Finding finding, Show show) {
+    Phrase value = Phrase.of(finding.value(), show);
+    Phrase limit = Phrase.of(finding.limit(), show);
+    return value.render(false).equals(limit.render(false))
+        || value.render(true).equals(limit.render(true));
+  }
+
+  private static Phrase need(Finding finding, String words) {
     if (finding.verdict() == Verdict.UNKNOWN || finding.verdict() == Verdict.OFF) {
       return Phrase.of("-");
     }
     Phrase need = Phrase.of(finding.rule().need());
     boolean number = finding.rule().takesLimit();
     return finding.hasLimit()
-        ? need.add(" ").add(finding.limit(), finding.rule().show())
-        : number ? Phrase.of("-") : need;
+        ? need.add(" ").add(finding.limit(), apart(finding))
+        : number ? Phrase.of(words == null ? "-" : words) : need;
   }
 
-  /** The words of a finding without a number, or null. */
+  /** The words of a finding without a number, or whose number is not held against one; or null. */
   static String words(JudgedPlan plan, Finding finding) {
     boolean judged = finding.isBreach() || finding.verdict() == Verdict.PASS;
-    return judged && !finding.hasValue() ? finding.rule().words(plan.subject, finding) : null;
+    if (!judged || finding.hasValue() && finding.hasLimit()) {
+      return null;
+    }
+    String words = finding.rule().words(plan.subject, finding);
+    return finding.hasValue() && "-".equals(words) ? null : words;
   }
 
   /** The row of a plan that cannot be read. */

@@ -1,5 +1,6 @@
 package leat.command.plans;
 
+import leat.cli.Call;
 import leat.plan.Problem;
 
 /** Messages of the plan commands, one named method each; the error gallery holds an entry each. */
@@ -9,6 +10,28 @@ public final class PlanCommandErrors {
   /** A file that {@code plan new} would write over. */
   public static Problem alreadyThere(String file) {
     return new Problem("already-there", null, file, "it is there already; --force writes over it");
+  }
+
+  /** A file for the changed plan, which goes into the plan's own file. */
+  public static Problem setsInPlace(String plan, java.util.List<String> sets, String file) {
+    StringBuilder line = new StringBuilder("leat plan set -");
+    for (int i = 0; i < sets.size(); i++) {
+      line.append(' ').append(Call.quoted(sets.get(i)));
+    }
+    return new Problem(
+        "sets-in-place",
+        null,
+        "--output",
+        "the keys are written into "
+            + plan
+            + " itself, not into "
+            + file
+            + "; to keep it as it is:  "
+            + line
+            + " < "
+            + Call.quoted(plan)
+            + " > "
+            + Call.quoted(file));
   }
 
   /** Two prefixes. */

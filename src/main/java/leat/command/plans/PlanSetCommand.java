@@ -56,6 +56,9 @@ public final class PlanSetCommand extends Command {
     if (sets.isEmpty()) {
       throw new Refused(PlanErrors.badSet(Origin.flag("leat plan set", "")));
     }
+    if (call.has("--output") && !"-".equals(name)) {
+      throw new Refused(PlanCommandErrors.setsInPlace(name, sets, call.text("--output")));
+    }
     return write(call, name, sets);
   }
 
@@ -64,9 +67,12 @@ public final class PlanSetCommand extends Command {
     String text =
         PlanFile.text(name, call.terminal.file(name), piped ? call.terminal.takeInput() : null);
     PlanEdit edit = PlanEdit.of(name, text);
+    List<String> paths = paths(sets);
     List<PlanEdit.Done> all = new ArrayList<>();
     for (int i = 0; i < sets.size(); i++) {
-      all.add(set(edit, sets.get(i)));
+      String value = sets.get(i).substring(sets.get(i).indexOf('=') + 1);
+      edit.refuseLone(paths, i, value);
+      all.addAll(edit.set(paths.get(i), value));
     }
     edit.check();
     if (piped) {
@@ -76,15 +82,25 @@ public final class PlanSetCommand extends Command {
     if (!edit.text().equals(text)) {
       call.rewrite(name, marked ? '\uFEFF' + edit.text() : edit.text());
     }
+    for (int i = 0; i < all.size(); i++) {
+      all.set(i, edit.now(all.get(i)));
+    }
     return answer(name, all);
   }
 
-  private static PlanEdit.Done set(PlanEdit edit, String set) {
-    int equals = set.indexOf('=');
-    if (equals <= 0) {
-      throw new Refused(PlanErrors.badSet(Origin.flag(set, set)));
+  private static List<String> paths(List<String> sets) {
+    List<String> paths = new ArrayList<>();
+    for (int i = 0; i < sets.size(); i++) {
+      int equals = sets.get(i).indexOf('=');
+      if (equals < 0 && i > 0) {
+        throw new Refused(PlanErrors.splitSet(sets.get(i), sets.get(i - 1) + " " + sets.get(i)));
+      }
+      if (equals <= 0) {
+        throw new Refused(PlanErrors.badSet(Origin.flag(sets.get(i), sets.get(i))));
+      }
+      paths.add(sets.get(i).substring(0, equals).strip());
     }
-    return edit.set(set.substring(0, equals).strip(), set.substring(equals + 1));
+    return paths;
   }
 
   private static Answer answer(String name, List<PlanEdit.Done> all) {
@@ -119,6 +135,8 @@ public final class PlanSetCommand extends Command {
       answer.sentence(row, "Nothing is changed in {file}: it has no {key}.");
     } else if (row.get(AFTER) == null) {
       answer.sentence(row, "{key} is removed from {file}; it was {before}, in line {line}.");
+    } else if (row.get(BEFORE) == null && row.get(KEY).toString().endsWith("]")) {
+      answer.sentence(row, "{key} is {after} now: a new item in {file}, line {line}.");
     } else if (row.get(BEFORE) == null) {
       answer.sentence(row, "{key} is {after} now: a new line in {file}, line {line}.");
     } else {

@@ -66,7 +66,9 @@ public final class UnitsCommand extends Command {
 
   static String word(Dimension dimension) {
     String word = dimension.word();
-    return word.startsWith("an ") ? word.substring(3) : word.substring(2);
+    return word.startsWith("an ") || word.startsWith("a ")
+        ? word.substring(word.indexOf(' ') + 1)
+        : word;
   }
 
   /** The words that the operand may be. */

@@ -66,7 +66,7 @@ final class SowText {
           "seeds are enough on average, so too few about half the time; \"to be sure\" is enough nine times of ten.");
     }
     if (sure) {
-      call.taken().note("every seed becomes a plant where germination and loss are not named");
+      answer.taken(List.of("every seed becomes a plant where germination and loss are not named"));
     }
   }
 

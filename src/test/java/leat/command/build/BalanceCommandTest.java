@@ -166,7 +166,9 @@ class BalanceCommandTest {
     assertThat(cli.out).contains("Go round 2 times", "south, then north");
     Cli one = Cli.run("pump", "--plan", "terrace.yaml", "--balance", "equal");
     assertThat(one.exit).isZero();
-    assertThat(one.out).doesNotContain("Go round").contains("decides, its valve stays open");
+    assertThat(one.out)
+        .doesNotContain("Go round")
+        .contains("decides, its valve stays open", "close the one of south");
   }
 
   @Test

@@ -226,4 +226,22 @@ class SowCommandTest {
     assertThat(json.word("last_spring_frost")).isEqualTo("2027-03-19");
     assertThat(json.word("first_autumn_frost")).isEqualTo("2027-11-10");
   }
+
+  /** Where nothing is told of losses, seeds are as many as plants, and that is taken. */
+  @Test
+  void everySeedIsTakenToLive() {
+    String[] line = {
+      "sow", "--pots", "8", "--first", "2027-03-01", "--growing", "35 d", "--nursery", "21 d"
+    };
+    Cli all = Cli.run(line);
+    assertThat(all.out)
+        .contains("every seed becomes a plant where germination and loss are not named")
+        .doesNotContain("too few about half the time");
+    String[] some = java.util.Arrays.copyOf(line, line.length + 2);
+    some[line.length] = "--germination";
+    some[line.length + 1] = "85 %";
+    assertThat(Cli.run(some).out)
+        .contains("too few about half the time")
+        .doesNotContain("every seed becomes");
+  }
 }

@@ -33,6 +33,7 @@ class BallastTest {
     assertThat(Ballast.days(0, 69, 4, 44)).isNull();
     assertThat(Ballast.days(14, 69, 0, 44)).isNull();
     assertThat(Ballast.days(70, 69, 4, 44)).isZero();
+    assertThat(Ballast.days(69, 69, 0, 44)).as("at the limit already, though none drinks").isZero();
     assertThatThrownBy(() -> Ballast.days(-1, 69, 4, 44)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> Ballast.days(1, 69, 4, 0)).isInstanceOf(Impossible.class);
   }
