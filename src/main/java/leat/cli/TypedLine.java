@@ -40,17 +40,7 @@ public class TypedLine {
       line = CommandLines.withPicocli(command, args);
     }
     line.words = java.util.Arrays.asList(args);
-    line.refuseOtherWords();
     return line;
-  }
-
-  /** A flag of a few words takes no other, whether its question is asked or not. */
-  private void refuseOtherWords() {
-    for (int i = 0; i < flags.length; i++) {
-      if (has(flags[i]) && flags[i].kind != null && flags[i].kind.words() != null) {
-        value(flags[i].name);
-      }
-    }
   }
 
   /**

@@ -259,7 +259,7 @@ class SeasonLightSheetTest {
     };
     assertThat(Cli.run(lamp).out)
         .contains(
-            "Mind: without the lamp that is under the low mark of 9.0 mol/m2; with it 12 mol/m2.")
+            "Mind: basil gets 0 mol/m2 per day without the lamp, under its low mark of 9.0; with it 12.")
         .doesNotContain("thin and pale");
     lamp[lamp.length - 1] = "40 W";
     assertThat(Cli.run(lamp).out).contains("thin and pale").doesNotContain("without the lamp");
