@@ -99,15 +99,15 @@ public final class SenderOf {
     double[] at = at(steps);
     double[] ohms = ohms(steps);
     Double below = sender.maybe("below");
-    if (below == null || at[0] == 0 || isOneStep(sender, below, ohms[0])) {
+    if (below == null || at[0] == 0 || isOneStep(sender, below, ohms[0], taken)) {
       return Staircase.bySteps(tank, at, ohms, hysteresis);
     }
     return Staircase.bySteps(tank, before(0, at), before(below, ohms), hysteresis);
   }
 
   /** Whether two resistances are read as one, as a step's own and the one fitted under it. */
-  private static boolean isOneStep(Section sender, double one, double other) {
-    Limits limits = limits(sender, new Taken());
+  private static boolean isOneStep(Section sender, double one, double other, Taken taken) {
+    Limits limits = limits(sender, taken);
     return Math.abs(one - other) <= limits.halfWindow(one) + limits.halfWindow(other);
   }
 

@@ -277,6 +277,13 @@ final class SeasonMinds {
           sums,
           "range from {years_used} years in the weather file and the doubt about thirst; {year} is shown, the year of median use.");
     }
+    counted(answer, method);
+    answer.mind(
+        "plan-no-promise", "a plan, not a promise: look at the tank. Your hours are not counted.");
+  }
+
+  /** What of the plan is not in the figures. */
+  private void counted(Answer answer, Method method) {
     if (method != Method.DRINKS && UnusedDrinks.isIn(call.plan())) {
       UnusedDrinks.tell(answer);
     }
@@ -285,7 +292,5 @@ final class SeasonMinds {
           "lamp-not-counted",
           "the lamp is counted neither in the energy nor in the costs: leat season light tells its hours and its energy.");
     }
-    answer.mind(
-        "plan-no-promise", "a plan, not a promise: look at the tank. Your hours are not counted.");
   }
 }
