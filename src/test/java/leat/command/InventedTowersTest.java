@@ -180,4 +180,47 @@ class InventedTowersTest {
             "level_mm,volume_L\n0,0\n100,12.4\n", "tank", "--dipstick=-", "--every=50 mm");
     assertThat(piped.out() + piped.err()).contains("6.20").doesNotContain("drawn");
   }
+
+  /**
+   * Each stretch shows its own numbers, and they make the answer: by hand 0.0272 x (24 in/0.75 in)
+   * x (2.90 ft/s)^2/(2 x 32.17) = 0.114 ft in the pipe, 0.0352 x (84/0.5) x 1.63^2/64.3 = 0.245 ft
+   * in the riser.
+   */
+  @Test
+  void eachStretchIsWorkedOut() {
+    String out = porch("head", "--flow=1 gal/min", "--tower=west", "--explain").out();
+    assertThat(out)
+        .contains("0.359 ft", "f = 0.02718, L = 2.00 ft, D = 0.750 in, v = 2.90 ft/s")
+        .contains("= 0.1140 ft", "= 0.2451 ft", "with 0.1140 ft + 0.2451 ft", "sum K = 4.550")
+        .contains("where it runs fastest");
+  }
+
+  /**
+   * The factor of a corrugated hose is its ridges': (1 - (13/(13 + 0.438 x 4))^2)^2 x 13/4 = 0.162
+   * by hand, which no wall of 0.0015 mm has.
+   */
+  @Test
+  void ridgesAreExplainedAsRidges() {
+    String out =
+        Ran.run(
+                "head",
+                "--flow=8 L/min",
+                "--lift=1.9 m",
+                "--bore=13 mm",
+                "--length=2.2 m",
+                "--ridges=4 mm",
+                "--explain")
+            .out();
+    assertThat(out).contains("f = K D/S", "= 0.1622").doesNotContain("smooth tube", "1/sqrt(f)");
+    assertThat(
+            shed("pump", "--set=towers[0].riser.ridges=4 mm", "--set=towers[0].riser.material=")
+                .out())
+        .doesNotContain("smooth tube");
+  }
+
+  /** (3 x 1.0034E-6 x 1.0953E-4/(9.80665 x 0.3801))^(1/3) = 0.446 mm; 0.3801 m is pi x 121 mm. */
+  @Test
+  void theFilmTellsTheWallAround() {
+    assertThat(shed("pump", "--explain").out()).contains("b = 380 mm", "0.45 mm");
+  }
 }
