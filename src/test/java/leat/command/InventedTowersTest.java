@@ -223,4 +223,21 @@ class InventedTowersTest {
   void theFilmTellsTheWallAround() {
     assertThat(shed("pump", "--explain").out()).contains("b = 380 mm", "0.45 mm");
   }
+
+  /**
+   * The controller waits as long as `duty cap` tells: with the valves set. By hand: 1.2, 1.0 and
+   * 0.5 gal/min fill what stands over the refill mark, 1/2 in x 1.4224 m, 1/2 in x 1.8796 m and 3/8
+   * in x 0.75184 m, in 2.380, 3.774 and 1.698 s.
+   */
+  @Test
+  void theControllerWaitsForTowersWhoseValvesAreSet() {
+    String[] cap = {"--set=pump.check_valve=false", "--set=cap_sensor={wet: 1350, dry: 2750}"};
+    String header = Ran.run("plan", "header", PORCH, cap[0], cap[1]).out();
+    assertThat(header).contains("{2380UL, 5}, /* east */", "{3774UL, 8}, /* west */");
+    assertThat(header).contains("{1699UL, 4}, /* dwarf */");
+    Ran duty = Ran.run("duty", "cap", "--plan", PORCH, cap[0], cap[1], "--format=json");
+    assertThat(duty.json().get(1).get("wet_after_low_s").asDouble())
+        .isCloseTo(3.77399, withinPercentage(0.01));
+    assertThat(duty.json().get(1).get("taken").toString()).contains("valves set at the refill");
+  }
 }
