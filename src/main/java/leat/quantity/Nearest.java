@@ -4,10 +4,18 @@ import java.util.List;
 
 /**
  * The word a typing slip probably meant: fewest edits (a swap of neighbours counts as one), a
- * difference in case alone first; else the only word of which it is a part, such as {@code
- * time_zone} for {@code zone}; nothing when all words are too far.
+ * difference in case alone first; before two edits the only word of which the beginning was typed,
+ * such as {@code --temperature} for {@code --temp}; else the only word of which it is a part, such
+ * as {@code time_zone} for {@code zone}, or that begins alike, such as {@code overlap} for {@code
+ * overlapping}; nothing when all words are too far.
  */
 public final class Nearest {
+  /** Fewer letters are no half of a word. */
+  private static final int LEAST_HALF = 5;
+
+  /** So many letters alike at the beginning are no chance. */
+  private static final int LEAST_BEGIN = 5;
+
   private Nearest() {}
 
   /**
@@ -32,7 +40,43 @@ public final class Nearest {
         fewest = edits;
       }
     }
-    return best == null && typed.length() > 2 ? partOf(lower, known) : best;
+    String half = fewest > 1 && typed.length() >= LEAST_HALF ? onlyBegun(lower, known) : null;
+    if (half != null || best != null || typed.length() <= 2) {
+      return half != null ? half : best;
+    }
+    String part = partOf(lower, known);
+    return part != null ? part : beginsAlike(lower, known);
+  }
+
+  /** The only one that begins with this: it was typed by half; null when none or several do. */
+  private static String onlyBegun(String lower, List<String> known) {
+    String found = null;
+    for (int i = 0; i < known.size(); i++) {
+      if (lower(known.get(i)).startsWith(lower)) {
+        if (found != null) {
+          return null;
+        }
+        found = known.get(i);
+      }
+    }
+    return found;
+  }
+
+  /** The only one that begins with this, or with which this begins; null when none does. */
+  private static String beginsAlike(String lower, List<String> known) {
+    String found = null;
+    for (int i = 0; i < known.size(); i++) {
+      String word = lower(known.get(i));
+      boolean alike =
+          word.length() < lower.length() ? lower.startsWith(word) : word.startsWith(lower);
+      if (alike && Math.min(word.length(), lower.length()) >= LEAST_BEGIN) {
+        if (found != null) {
+          return null;
+        }
+        found = known.get(i);
+      }
+    }
+    return found;
   }
 
   /** How many letters both begin with. */

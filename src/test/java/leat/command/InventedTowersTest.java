@@ -240,4 +240,25 @@ class InventedTowersTest {
         .isCloseTo(3.77399, withinPercentage(0.01));
     assertThat(duty.json().get(1).get("taken").toString()).contains("valves set at the refill");
   }
+
+  /**
+   * check passes flow-wanted for west as it is: a wider tube is one way, the others' valves
+   * another.
+   */
+  @Test
+  void valvesAreNamedBesideAWiderTube() {
+    assertThat(porch("check", "--rule=flow-wanted").exit()).isZero();
+    assertThat(porch("pump", "--bores", "--tower=west", "--family=pex-us").out())
+        .contains("west: once the valves of the others are set it has 1.00 gal/min");
+    assertThat(porch("pump", "--bores", "--tower=east").out()).doesNotContain("once the valves");
+  }
+
+  /** Rows come as the keys were asked for, so that two values can be read into two variables. */
+  @Test
+  void keysAreShownAsAskedFor() {
+    assertThat(Ran.run("plan", "show", SHED, "pump.speed", "pump.derate", "--value=value").lines())
+        .startsWith("100 %", "75 %");
+    assertThat(Ran.run("plan", "show", SHED, "pump.derate", "pump.speed", "--value=value").lines())
+        .startsWith("75 %", "100 %");
+  }
 }
