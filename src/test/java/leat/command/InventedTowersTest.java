@@ -261,4 +261,34 @@ class InventedTowersTest {
     assertThat(Ran.run("plan", "show", SHED, "pump.derate", "pump.speed", "--value=value").lines())
         .startsWith("75 %", "100 %");
   }
+
+  /** pi/4 x 0.46^2 x 0.62 m less 110 cm2 x 120 mm: the barrel holds 102 L. */
+  @Test
+  void noStateHoldsMoreThanTheTank() {
+    Ran over = shed("wind", "--state=300 L @ 60 %");
+    assertThat(over.exit()).isEqualTo(2);
+    assertThat(over.err()).contains("--state: the tank holds 102 L to the rim");
+    assertThat(shed("wind", "--state=101 L @ 60 %").exit()).isNotEqualTo(2);
+  }
+
+  /** Where wind says what to do next, check judges the same wind on the same ground. */
+  @Test
+  void checkJudgesTheWindThatWasAskedFor() {
+    String[] asked = {"--mean=12 m/s", "--terrain=city", "--height-above-ground=15 m"};
+    String out = shed("wind", asked).out();
+    String set1 = "site.wind={speed: 12 m/s, is: mean}";
+    assertThat(out)
+        .contains("leat check", set1, "site.terrain=city", "site.height_above_ground=15 m");
+    String check =
+        shed(
+                "check",
+                "--set",
+                set1,
+                "--set=site.terrain=city",
+                "--set=site.height_above_ground=15 m",
+                "--all")
+            .out();
+    assertThat(out).contains("safety factor         1.32");
+    assertThat(check).containsPattern("pass +wind-tip +1.32");
+  }
 }

@@ -86,7 +86,8 @@ final class Held {
     if (TankOf.isKnown(tank)) {
       double capacity = TankOf.of(tank, call.taken()).capacity();
       if (span.high().value() > capacity) {
-        throw new Refused(MixErrors.overTheRim(call.text("--volume"), capacity, call.us()));
+        throw new Refused(
+            MixErrors.overTheRim("--volume", call.text("--volume"), capacity, call.us()));
       }
     }
     return new Held(span.low().value(), span.middle(), span.high().value(), null, null);
