@@ -291,4 +291,15 @@ class InventedTowersTest {
     assertThat(out).contains("safety factor         1.32");
     assertThat(check).containsPattern("pass +wind-tip +1.32");
   }
+
+  /** What moves is told in the reader's units, and is what pump says at the ends of the guess. */
+  @Test
+  void theSwingOfAGuessIsInUsUnits() {
+    String nudge = Ran.run("sweep", PORCH, "--nudge", "--measure=flow_low_L_min").out();
+    assertThat(nudge)
+        .startsWith("pump.derate matters most: flow at low goes from 0.226 gal/min to 1.03 gal/min")
+        .contains("0.485 in to 0.515 in")
+        .doesNotContain(" mm");
+    assertThat(porch("pump").out()).contains("at 70 %", "west 0.226 gal/min");
+  }
 }
