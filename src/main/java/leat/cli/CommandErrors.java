@@ -68,7 +68,8 @@ public final class CommandErrors {
     for (int i = 0; i < flags.length; i++) {
       names[i] = flags[i].name;
     }
-    String near = Nearest.of(name, java.util.Arrays.asList(names));
+    String near = format(command, name);
+    near = near == null ? Nearest.of(name, java.util.Arrays.asList(names)) : near;
     return problem(
         "unknown-flag",
         command,
@@ -77,6 +78,16 @@ public final class CommandErrors {
             + (near == null
                 ? "; leat " + command.name() + " --help lists them"
                 : "; did you mean " + near + "?"));
+  }
+
+  /** The way to a format that was typed as a flag, or null. */
+  private static String format(Command command, String typed) {
+    boolean is = typed.startsWith("--") && isFormat(command, typed.substring(2));
+    return is ? CommonFlags.FORMAT.name + " " + typed.substring(2) : null;
+  }
+
+  static boolean isFormat(Command command, String word) {
+    return java.util.Arrays.asList(command.formats()).contains(word);
   }
 
   /** A flag given twice. */
@@ -105,28 +116,6 @@ public final class CommandErrors {
             ? "; values with a space want quotes, such as --bore \"13 mm\""
             : "; did you mean " + meant + "?";
     return problem("no-operands", command, "\"" + operand + "\" belongs to no flag" + mend);
-  }
-
-  /** A chart in a format of bare rows. */
-  public static Problem chartInText(Command command, String format) {
-    return problem(
-        "chart-in-text",
-        command,
-        "--chart draws under the text; leave --format " + format + " out, or take --format html");
-  }
-
-  /** A page would be written over a terminal. */
-  public static Problem pageToScreen(Command command) {
-    return problem(
-        "page-to-screen",
-        command,
-        "a page of html is for a browser: add -o page.html, and open that file");
-  }
-
-  /** An answer that is one text to paste has no page. */
-  public static Problem noPage(Command command) {
-    return problem(
-        "no-page", command, "this answer is a text to keep as it is: leave --format html out");
   }
 
   /** A flag the question cannot do without. */
@@ -241,11 +230,6 @@ public final class CommandErrors {
   /** Physics or chemistry refuses an input. */
   public static Problem impossible(String quantity, String reason) {
     return new Problem("impossible", null, quantity, reason);
-  }
-
-  /** An output file that cannot be written. */
-  public static Problem cannotWrite(String name, String why) {
-    return new Problem("cannot-write", null, name, why);
   }
 
   /** More than the memory holds. */

@@ -151,7 +151,7 @@ final class CommonFlags {
     Format asked = new Format(format, us, quiet, explain, call.has(RAW.name), delimiter, decimal);
     if (call.command.draws() && call.has(CHART.name)) {
       if (!"text".equals(format) && !"html".equals(format)) {
-        throw new Refused(CommandErrors.chartInText(call.command, format));
+        throw new Refused(OutputErrors.chartInText(call.command, format));
       }
       asked.charted(call.terminal.takesBoxes());
     }

@@ -14,6 +14,7 @@ final class EachPlan {
   private final Terminal terminal;
   private final List<String> names = new ArrayList<>();
   private final List<Answer> answers = new ArrayList<>();
+  private final List<String> refusals = new ArrayList<>();
   private int exitCode;
 
   EachPlan(Terminal terminal) {
@@ -46,7 +47,11 @@ final class EachPlan {
       exitCode = Math.max(exitCode, answer.exitCode());
     } catch (Refused e) {
       Refused all = Asking.all(e, one, terminal);
-      Run.tell(terminal, all);
+      if (!refusals.contains(all.getMessage())) {
+        // what the command line lacks is the same for every plan
+        refusals.add(all.getMessage());
+        Run.tell(terminal, all);
+      }
       exitCode = Math.max(exitCode, all.exitCode());
     }
   }

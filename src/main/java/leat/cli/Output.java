@@ -230,7 +230,7 @@ public final class Output {
 
   private Refused refused(String why) {
     return new Refused(
-        List.of(CommandErrors.cannotWrite(fileName.isEmpty() ? "--output" : fileName, why)), 3);
+        List.of(OutputErrors.cannotWrite(fileName.isEmpty() ? "--output" : fileName, why)), 3);
   }
 
   /** A closed pipe ends quietly; anything else is told. */
@@ -242,8 +242,7 @@ public final class Output {
     String why =
         message.contains("No space") ? "the disk is full" : "it cannot be written: " + message;
     return new Refused(
-        List.of(CommandErrors.cannotWrite(fileName == null ? "standard output" : fileName, why)),
-        3);
+        List.of(OutputErrors.cannotWrite(fileName == null ? "standard output" : fileName, why)), 3);
   }
 
   /**

@@ -24,7 +24,7 @@ final class Page {
       return answer.pageText();
     }
     if (answer.isVerbatim()) {
-      throw new Refused(CommandErrors.noPage(call.command));
+      throw new Refused(OutputErrors.noPage(call.command));
     }
     BarePaths paths = new BarePaths(call.words());
     return new AnswerPage(new Told(answer, format), madeBy(call, paths), paths).write();

@@ -80,6 +80,9 @@ public final class Run {
   private static int answer(Command command, Call call, Terminal terminal) {
     boolean page = "html".equals(call.format().name);
     refusePageOnScreen(page, command, call, terminal);
+    if (call.has(CommonFlags.OUTPUT)) {
+      OutputName.refuseMistaken(call);
+    }
     Output output = new Output(terminal, call.text("--output"));
     int streamed = command.stream(call, output);
     if (streamed >= 0) {
@@ -108,7 +111,7 @@ public final class Run {
   private static void refusePageOnScreen(
       boolean page, Command command, Call call, Terminal terminal) {
     if (page && terminal.isScreen() && call.text("--output") == null) {
-      throw new Refused(CommandErrors.pageToScreen(command));
+      throw new Refused(OutputErrors.pageToScreen(command));
     }
   }
 

@@ -24,6 +24,9 @@ public record DryLimit(double dayS, double nightS, double alarmS) {
   /** Default pause after which to raise an alarm, s (common practice). */
   public static final double USUAL_ALARM_S = 2700;
 
+  /** Longest rests that the pause of an alarm must at least be, no unit (common practice). */
+  private static final double RESTS_TO_ALARM = 1.5;
+
   private static final int NIGHT_FROM_S = 22 * 3600;
   private static final int NIGHT_TO_S = 6 * 3600;
 
@@ -34,6 +37,21 @@ public record DryLimit(double dayS, double nightS, double alarmS) {
     Accepted.someTime("dry limit", dayS);
     Accepted.someTime("dry limit", nightS);
     Accepted.someTime("alarm", alarmS);
+  }
+
+  /**
+   * Pause after which to raise an alarm when the grower names none: a sensor that dries in an
+   * ordinary rest is none.
+   *
+   * @param longestRestS longest rest of the pump's timing, s; 0 when it is not known
+   */
+  public static double usualAlarmS(double longestRestS) {
+    return Math.max(USUAL_ALARM_S, RESTS_TO_ALARM * longestRestS);
+  }
+
+  /** Whether the pause is over before the longest rest is: it would alarm in each of them. */
+  public boolean alarmsWithin(double longestRestS) {
+    return alarmS <= longestRestS;
   }
 
   /** The hours taken for night by default, 22:00 to 06:00: a convention, not the sun. */

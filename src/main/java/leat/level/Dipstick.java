@@ -79,23 +79,10 @@ public final class Dipstick {
    * @throws Impossible if the step is not above 0 or makes over {@link #MOST_ROWS} marks
    */
   public static List<Mark> marks(Tank tank, double every, Double low) {
-    Impossible.unlessPositive("every", every);
-    double bottom = tank.lowestLevel();
-    double top = tank.height();
-    if ((top - bottom) / every > MOST_ROWS) {
-      throw new Impossible(
-          "every",
-          "that makes over "
-              + MOST_ROWS
-              + " marks; a stick is read to a tenth of a millimetre at best");
-    }
     List<Mark> marks = new ArrayList<>();
-    marks.add(at(tank, bottom, low));
-    long k = (long) Math.floor(bottom / every * (1 + Tank.ROUNDING)) + 1;
-    for (; k * every < top * (1 - Tank.ROUNDING); k++) {
-      marks.add(at(tank, k * every, low));
+    for (double level : steps(tank.lowestLevel(), tank.height(), every)) {
+      marks.add(at(tank, level, low));
     }
-    marks.add(at(tank, top, low));
     return marks;
   }
 
@@ -108,9 +95,19 @@ public final class Dipstick {
    * @throws Impossible if the step is not above 0 or makes over {@link #MOST_ROWS} marks
    */
   public static List<Mark> marksByVolume(Tank tank, double every, Double low) {
+    double[] volumes = steps(tank.lowestVolume(), tank.capacity(), every);
+    List<Mark> marks = new ArrayList<>();
+    for (int i = 0; i < volumes.length; i++) {
+      boolean end = i == 0 || i == volumes.length - 1;
+      double level = i == 0 ? tank.lowestLevel() : end ? tank.height() : tank.level(volumes[i]);
+      marks.add(at(tank, level, low));
+    }
+    return marks;
+  }
+
+  /** The two ends of a span and each multiple of a step between them. */
+  private static double[] steps(double bottom, double top, double every) {
     Impossible.unlessPositive("every", every);
-    double bottom = tank.lowestVolume();
-    double top = tank.capacity();
     if ((top - bottom) / every > MOST_ROWS) {
       throw new Impossible(
           "every",
@@ -118,14 +115,18 @@ public final class Dipstick {
               + MOST_ROWS
               + " marks; a stick is read to a tenth of a millimetre at best");
     }
-    List<Mark> marks = new ArrayList<>();
-    marks.add(at(tank, tank.lowestLevel(), low));
-    long k = (long) Math.floor(bottom / every * (1 + Tank.ROUNDING)) + 1;
-    for (; k * every < top * (1 - Tank.ROUNDING); k++) {
-      marks.add(at(tank, tank.level(k * every), low));
+    long first = (long) Math.floor(bottom / every * (1 + Tank.ROUNDING)) + 1;
+    int between = 0;
+    while ((first + between) * every < top * (1 - Tank.ROUNDING)) {
+      between++;
     }
-    marks.add(at(tank, tank.height(), low));
-    return marks;
+    double[] steps = new double[between + 2];
+    steps[0] = bottom;
+    for (int i = 1; i <= between; i++) {
+      steps[i] = (first + i - 1) * every;
+    }
+    steps[between + 1] = top;
+    return steps;
   }
 
   /**

@@ -78,14 +78,6 @@ public final class Sections implements Tank {
     return measure[k] + (measure[k + 1] - measure[k]) * (dz / (height[k + 1] - height[k]));
   }
 
-  private static int stretch(double[] x, double at) {
-    int k = 0;
-    while (k < x.length - 2 && x[k + 1] <= at) {
-      k++;
-    }
-    return k;
-  }
-
   @Override
   public double[] kinks() {
     return height.clone();
@@ -99,7 +91,7 @@ public final class Sections implements Tank {
   @Override
   public double area(double level) {
     double z = checkedLevel(level);
-    int k = stretch(height, z);
+    int k = Inverse.stretch(height, z);
     double m = measureAt(k, z - height[k]);
     return side ? m * m : m;
   }
@@ -107,7 +99,7 @@ public final class Sections implements Tank {
   @Override
   public double volume(double level) {
     double z = checkedLevel(level);
-    int k = stretch(height, z);
+    int k = Inverse.stretch(height, z);
     return volume[k] + part(k, z - height[k]);
   }
 
@@ -119,7 +111,7 @@ public final class Sections implements Tank {
   @Override
   public double level(double net) {
     double v = checkedVolume(net);
-    int k = stretch(volume, v);
+    int k = Inverse.stretch(volume, v);
     if (side) {
       return Inverse.level(this, v, height[k], height[k + 1]);
     }

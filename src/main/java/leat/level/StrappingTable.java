@@ -55,14 +55,6 @@ public final class StrappingTable implements Tank {
     this.cubic = between == Between.MONOTONE_CUBIC ? new MonotoneCubic(level, volume) : null;
   }
 
-  private static int stretch(double[] x, double at) {
-    int k = 0;
-    while (k < x.length - 2 && x[k + 1] <= at) {
-      k++;
-    }
-    return k;
-  }
-
   @Override
   public double[] kinks() {
     return level.clone();
@@ -94,7 +86,7 @@ public final class StrappingTable implements Tank {
     if (cubic != null) {
       return cubic.value(z);
     }
-    int k = stretch(level, z);
+    int k = Inverse.stretch(level, z);
     return volume[k] + (volume[k + 1] - volume[k]) * ((z - level[k]) / (level[k + 1] - level[k]));
   }
 
@@ -104,14 +96,14 @@ public final class StrappingTable implements Tank {
     if (cubic != null) {
       return cubic.slope(z);
     }
-    int k = stretch(level, z);
+    int k = Inverse.stretch(level, z);
     return (volume[k + 1] - volume[k]) / (level[k + 1] - level[k]);
   }
 
   @Override
   public double level(double net) {
     double v = checkedVolume(net);
-    int k = stretch(volume, v);
+    int k = Inverse.stretch(volume, v);
     if (cubic != null) {
       return Inverse.level(this, v, level[k], level[k + 1]);
     }

@@ -8,6 +8,9 @@ import java.util.List;
 final class DayBook {
   private static final double MOST_EC = 10;
 
+  /** What may be missing of a day at the log's own ends, ms. Common practice, no source. */
+  private static final long MOST_UNSEEN = 3_600_000;
+
   private final LogLimits limits;
   private final LocalClock clock;
   private final Rhythm rhythm;
@@ -70,19 +73,24 @@ final class DayBook {
     return (long) (limits.gapIntervals() * interval.millis());
   }
 
+  /** The same where no row goes before, or comes after. */
+  private long atEnd() {
+    return Math.min(slack(), MOST_UNSEEN);
+  }
+
   private void open(long time) {
     long date = clock.day(time);
     long start = clock.startOf(date);
-    close();
+    close(slack());
     today = new LogDay(date, start, clock.startOf(date + 1));
-    today.beginsWhole = time - start <= slack();
+    today.beginsWhole = time - start <= (days.isEmpty() ? atEnd() : slack());
     today.sure = start > doubtedTo;
     days.add(today);
   }
 
-  private void close() {
+  private void close(long unseen) {
     if (today != null) {
-      today.endsWhole = seen >= today.end - slack();
+      today.endsWhole = seen >= today.end - unseen;
       endSpan();
     }
   }
@@ -112,6 +120,29 @@ final class DayBook {
     }
     if (volume > 0) {
       today.refill += volume;
+    }
+  }
+
+  /** Water seen afterwards to have come in: its day has its litres, no EC is split over it. */
+  void cameIn(long at, double rain, double poured) {
+    for (int i = days.size() - 1; i >= 0; i--) {
+      LogDay day = days.get(i);
+      if (at >= day.start && at < day.end) {
+        day.rain += rain;
+        day.refill += poured;
+        cut(day);
+        return;
+      }
+    }
+  }
+
+  private void cut(LogDay day) {
+    if (!day.spans.isEmpty()) {
+      EcSpan last = day.spans.get(day.spans.size() - 1);
+      last.broken = true;
+      if (last == span) {
+        endSpan();
+      }
     }
   }
 
@@ -186,7 +217,7 @@ final class DayBook {
 
   /** Settles all, at the end of the log. */
   void finish() {
-    close();
+    close(atEnd());
     while (settled < days.size()) {
       settle(days.get(settled++));
     }

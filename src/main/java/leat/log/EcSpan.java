@@ -21,6 +21,9 @@ final class EcSpan {
   /** Volume at the first median, m3; NaN while unknown. */
   double volume = Double.NaN;
 
+  /** Whether water came in amid it, so that its change of EC says nothing. */
+  boolean broken;
+
   /** The pouring before it; null when there was none. */
   private LogEvent after;
 
@@ -69,7 +72,7 @@ final class EcSpan {
 
   /** Whether both medians are of rows of their own. */
   boolean isWhole() {
-    return n >= 2 * head.length;
+    return !broken && n >= 2 * head.length;
   }
 
   boolean hasStart() {

@@ -22,6 +22,11 @@ final class EventBook {
     days.doubt(e.start(), e.end);
   }
 
+  /** Water that was seen afterwards to have come in, by hand or as rain. */
+  void cameIn(EventKind kind, long at, double volume) {
+    days.cameIn(at, kind == EventKind.RAIN ? volume : 0, kind == EventKind.RAIN ? 0 : volume);
+  }
+
   void remove(LogEvent e) {
     events.remove(e);
   }

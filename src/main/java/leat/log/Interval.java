@@ -3,11 +3,11 @@ package leat.log;
 /**
  * Median difference of the last rows, kept by a count of each second.
  *
- * <p>Source: none; loggers write every few seconds to every hour, our own bounds.
+ * <p>Source: none; loggers write every few seconds, a keeper by hand once a day; our own bounds.
  */
 final class Interval {
   private static final int LAST = 255;
-  private static final int LONGEST_S = 7200;
+  private static final int LONGEST_S = 86_400;
 
   private final int[] ring = new int[LAST];
   private final int[] count = new int[LONGEST_S + 1];

@@ -52,7 +52,7 @@ final class Judge {
     shorted = new FaultJudge(EventKind.SENSOR_SHORT, StepReader.SHORT, events, interval, limits);
     cap = new CapJudge(limits, system, volumes, events, interval);
     rains = new RainJudge(limits, system, volumes, events);
-    rises = new RiseJudge(limits, volumes, events, interval);
+    rises = new RiseJudge(limits, system, volumes, events, interval);
     leaks = new LeakJudge(limits, volumes, events, book);
     stuck = new StuckJudge(limits, volumes, events, book);
     pours.knows(book, limits.stuckJumpSteps() * volumes.meanStep());

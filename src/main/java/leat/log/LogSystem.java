@@ -17,7 +17,7 @@ import leat.level.Sender;
  * @param low volume at the refill mark, m3
  * @param intake volume at the pump's intake, m3
  * @param rim volume at which rain runs over, m3; NaN for the capacity
- * @param rainArea area that catches rain, m2
+ * @param rainArea area that catches rain times the share of it that arrives, m2; 0 under a roof
  * @param cap the cap's sensor; null when the plan does not give its counts
  * @param dryLimitS longest time the cap may be dry, s
  * @param longestRunS longest run of the pump, s
@@ -47,4 +47,9 @@ public record LogSystem(
     double keeperS) {
   /** Hour at which the keeper pours when nothing is given, s since midnight. Common practice. */
   public static final double DEFAULT_KEEPER_S = 18 * 3600;
+
+  /** Whether no rain can fall in. */
+  public boolean isRoofed() {
+    return rainArea == 0;
+  }
 }

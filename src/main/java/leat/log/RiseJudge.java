@@ -2,11 +2,18 @@ package leat.log;
 
 /**
  * Rain of a log without a rain column: the step at rest rises slower than a refill, and the EC
- * falls.
+ * falls. A can too small for the threshold of a refill thins the solution, too: it comes by two
+ * steps at once, or where no rain can fall.
  *
- * <p>Source: sheet log.md; the wait is our own, no source.
+ * <p>Source: sheet log.md; the wait and the can are our own, no source.
  */
 final class RiseJudge {
+  /** Steps of a rise that no rain brings within {@link #CAN}. Common practice, no source. */
+  private static final int CAN_STEPS = 2;
+
+  /** Time in which a can is poured, ms. Common practice, no source. */
+  private static final long CAN = 20 * 60_000;
+
   /** The watch looks at the EC every ten minutes: twice that, ms. */
   private static final long LEAST_WAIT = 20 * 60_000;
 
@@ -14,6 +21,7 @@ final class RiseJudge {
   private final StepVolumes volumes;
   private final EventBook events;
   private final Interval interval;
+  private final boolean roofed;
   private boolean hasColumn;
   private long start = Long.MIN_VALUE;
   private long end;
@@ -22,8 +30,14 @@ final class RiseJudge {
   private double ecBefore;
   private LogEvent event;
 
-  RiseJudge(LogLimits limits, StepVolumes volumes, EventBook events, Interval interval) {
+  RiseJudge(
+      LogLimits limits,
+      LogSystem system,
+      StepVolumes volumes,
+      EventBook events,
+      Interval interval) {
     this.limits = limits;
+    this.roofed = system.isRoofed();
     this.volumes = volumes;
     this.events = events;
     this.interval = interval;
@@ -58,8 +72,9 @@ final class RiseJudge {
 
   private void tell(long now) {
     double more = volumes.rising(toStep) - volumes.rising(fromStep);
-    if (event == null || start - event.end > limits.rainJoinS() * 1000) {
-      event = events.add(EventKind.RAIN, start, end);
+    EventKind kind = isCan() ? EventKind.REFILL : EventKind.RAIN;
+    if (event == null || event.kind() != kind || start - event.end > limits.rainJoinS() * 1000) {
+      event = events.add(kind, start, end);
       event.told = now;
       event.volume = 0;
     }
@@ -67,6 +82,11 @@ final class RiseJudge {
     event.volume += more;
     event.volumeLow = Math.max(0, event.volume - volumes.meanStep());
     event.volumeHigh = event.volume + volumes.meanStep();
+    events.cameIn(kind, start, more);
+  }
+
+  private boolean isCan() {
+    return roofed || toStep - fromStep >= CAN_STEPS && end - start <= CAN;
   }
 
   /** A pouring, a fault or a gap explains the rise. */

@@ -5,6 +5,9 @@ import leat.level.Staircase;
 
 /** Volumes of a sender's steps: rising edges, falling edges at rest, bands; m3. */
 final class StepVolumes {
+  /** Two volumes that differ by less are one. */
+  private static final double ROUNDING = 1e-9;
+
   private final double[] rising;
   private final double[] falling;
   private final double full;
@@ -42,6 +45,11 @@ final class StepVolumes {
 
   double rim() {
     return Math.max(rim, full);
+  }
+
+  /** Whether the top step's reading begins over the full mark: then more than full is in it. */
+  boolean topIsOverfull() {
+    return rising[top()] > full * (1 + ROUNDING);
   }
 
   /** Mean volume of a step, m3. */

@@ -76,7 +76,8 @@ final class StuckJudge {
   private double missed(long now) {
     double expected = book.expected(since, now) - rain;
     if (run == volumes.top()) {
-      expected -= Math.max(0, volumes.full() - volumes.rising(run));
+      double end = volumes.topIsOverfull() ? volumes.rim() : volumes.full();
+      expected -= Math.max(0, end - volumes.rising(run));
     }
     return expected / volumes.meanStep();
   }

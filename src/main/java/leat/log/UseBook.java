@@ -95,7 +95,7 @@ final class UseBook {
   private void live(long at, int step, double low, double high) {
     liveTime = at;
     liveLow = low;
-    liveHigh = step == volumes.top() && !rainedAtTop ? Math.max(low, volumes.full()) : high;
+    liveHigh = step == volumes.top() && !endsAtRim() ? Math.max(low, volumes.full()) : high;
     liveVolume = (liveLow + liveHigh) / 2;
     liveRain = 0;
   }
@@ -225,9 +225,14 @@ final class UseBook {
 
   private double stepHigh(int step) {
     if (step == volumes.top()) {
-      return rainedAtTop ? volumes.rim() : Math.max(liveHigh, volumes.full());
+      return endsAtRim() ? volumes.rim() : Math.max(liveHigh, volumes.full());
     }
     return volumes.rising(step + 1);
+  }
+
+  /** Whether the top step may hold more than the keeper's full mark. */
+  private boolean endsAtRim() {
+    return rainedAtTop || volumes.topIsOverfull();
   }
 
   /** Low end of the band the volume lies in now, m3. */

@@ -180,7 +180,11 @@ final class Binder {
       }
       return value;
     } catch (Unreadable e) {
-      report(PlanErrors.unreadable(node.origin, path, e));
+      String other = problems.size() < MOST_COMPARED ? Rivals.thatReads(key, node.text) : null;
+      report(
+          other == null
+              ? PlanErrors.unreadable(node.origin, path, e)
+              : PlanErrors.forOtherKey(node.origin, path, e, other));
       return null;
     }
   }

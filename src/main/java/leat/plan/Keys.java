@@ -169,7 +169,8 @@ public final class Keys {
               "closing the season",
               one("with", Kind.choice("hypochlorite", "peroxide"), "hypochlorite", "sanitiser"),
               q("strength", SHARE, "2.5 %", "strength on the bottle's label").above0(),
-              q("aim", MASS_CONCENTRATION, "200 mg/L", "strength wanted in the loop").above0(),
+              one("aim", ConcentrationKind.STRENGTH, "200 mg/L", "strength wanted in the loop")
+                  .above0(),
               q("contact", TIME, "30 min", "how long it runs").above0()),
           named(
               "limits",
@@ -407,7 +408,12 @@ public final class Keys {
             length("pull_in", "8 mm", "half width at which a reed closes").above0(),
             length("drop_out", "9.5 mm", "half width at which it opens again").above0(),
             one("stops", Kind.STOPS, "26 mm to 268 mm", "levels between which the float moves")),
-        q("below", RESISTANCE, "10 ohm", "reading under the first edge").from0(),
+        q(
+                "below",
+                RESISTANCE,
+                "10 ohm",
+                "reading under the first edge, or under the first step where it is another one")
+            .from0(),
         length("hysteresis", "4 mm", "how much lower a reading lasts while the level falls")
             .byDefault("0 mm", "no hysteresis"),
         q("hysteresis_volume", VOLUME, "0.8 L", "the same in litres, for a tank of unknown shape")
@@ -764,26 +770,26 @@ public final class Keys {
             q("price", MONEY_PER_ENERGY, "0.22 EUR/kWh", "price in it").from0()));
   }
 
-  private static Key mgL(String name, String example, String meaning) {
-    return q(name, MASS_CONCENTRATION, example, meaning).from0();
+  private static Key ion(String name, String ion, String example, String meaning) {
+    return one(name, ConcentrationKind.ofIon(ion), example, meaning).from0();
   }
 
   private static Key water() {
     return section(
         "water",
-        "the water it is filled with",
+        "the water it is filled with; its ions in mg/L, mmol/L or meq/L",
         q("ec", EC, "0.45 mS/cm", "EC at 25 C").from0(),
         q("alkalinity", ALKALINITY, "180 mg/L as CaCO3", "alkalinity, or carbonate hardness")
             .from0(),
         one("ph", Kind.NUMBER, "7.6", "pH").within(0, 14),
-        mgL("nitrate", "12 mg/L", "nitrate as NO3"),
-        mgL("phosphorus", "0.5 mg/L", "phosphorus as P"),
-        mgL("potassium", "2 mg/L", "potassium"),
-        mgL("calcium", "62 mg/L", "calcium"),
-        mgL("magnesium", "11 mg/L", "magnesium"),
-        mgL("sulfate", "20 mg/L", "sulfate as SO4"),
-        mgL("sodium", "9 mg/L", "sodium"),
-        mgL("chloride", "14 mg/L", "chloride"),
+        ion("nitrate", "NO3", "12 mg/L", "nitrate as NO3"),
+        ion("phosphorus", "P", "0.5 mg/L", "phosphorus as P"),
+        ion("potassium", "K", "2 mg/L", "potassium"),
+        ion("calcium", "Ca", "62 mg/L", "calcium"),
+        ion("magnesium", "Mg", "11 mg/L", "magnesium"),
+        ion("sulfate", "SO4", "20 mg/L", "sulfate as SO4"),
+        ion("sodium", "Na", "9 mg/L", "sodium"),
+        ion("chloride", "Cl", "14 mg/L", "chloride"),
         q("temperature", TEMPERATURE, "16 C", "its temperature").within(0, 60),
         q("price", MONEY_PER_VOLUME, "4.20 EUR/m3", "its price").from0());
   }
@@ -879,7 +885,7 @@ public final class Keys {
         "what grows; all per pot or plant, except pots",
         one("name", Kind.TEXT, "lettuce", "name as in `leat crops --list`"),
         one("tower", Kind.TEXT, "north", "tower it grows in"),
-        one("pots", Kind.COUNT, "28", "how many pots"),
+        one("pots", Kind.COUNT, "28", "how many pots").within(1, 100_000),
         one("sow", Kind.DATE, "2027-03-08", "first sowing"),
         one("until", Kind.DATE, "2027-09-06", "last sowing"),
         q("every", TIME, "7 d", "time between sowings").above0(),

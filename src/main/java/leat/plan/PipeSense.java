@@ -24,7 +24,7 @@ final class PipeSense {
   }
 
   /** A bucket is caught at a level that the tank has. */
-  private static void bucket(Section pump, Section tank, List<Problem> problems) {
+  static void bucket(Section pump, Section tank, List<Problem> problems) {
     MeasuredFlow flow = (MeasuredFlow) pump.raw("measured");
     Double rim = TankSense.rim(tank);
     if (flow != null && flow.level() != null && rim != null && flow.level().value() > rim) {

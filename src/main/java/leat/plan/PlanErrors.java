@@ -321,8 +321,14 @@ public final class PlanErrors {
     return new Problem(e.code(), at.part(e.start(), e.end()), path, e.message());
   }
 
+  /** A value that the key beside this one takes. */
+  public static Problem forOtherKey(Origin at, String path, Unreadable e, String other) {
+    String message = e.message() + "; that is a value for " + other;
+    return new Problem("for-other-key", at.part(e.start(), e.end()), path, message);
+  }
+
   /** A key that the command needs and the plan lacks. */
-  static Problem missing(String planName, String path, Key key, String example) {
+  public static Problem missing(String planName, String path, Key key, String example) {
     StringBuilder out = new StringBuilder();
     out.append("needed");
     if (!key.meaning.isEmpty()) {

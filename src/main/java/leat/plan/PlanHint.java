@@ -56,7 +56,7 @@ public final class PlanHint {
     List<String> lines = new ArrayList<>();
     String section = parent(0);
     if (isTold && paths.size() > MANY && lastUnder(section, 0) == paths.size() - 1) {
-      PlanEdit.Where where = plan.where(section);
+      Spots.Where where = plan.where(section);
       if (where.isThere()) {
         lines.add(
             "in "
@@ -71,12 +71,15 @@ public final class PlanHint {
     }
     for (int i = 0; i < paths.size(); i++) {
       for (String rival : rivals(plan, paths.get(i))) {
-        lines.add(plan.byHand(rival, ""));
+        lines.add(ByHand.line(plan, rival, ""));
       }
       String parent = parent(i);
       boolean isNew = !parent.isEmpty() && !plan.where(parent).isThere();
       int last = isNew ? lastUnder(parent, i) : i;
-      lines.add(last > i ? plan.byHand(parent, map(i, last)) : plan.byHand(at(i), values.get(i)));
+      lines.add(
+          last > i
+              ? ByHand.line(plan, parent, map(i, last))
+              : ByHand.line(plan, at(i), values.get(i)));
       i = last;
     }
     return lines;
@@ -89,7 +92,7 @@ public final class PlanHint {
       String parent = parent(i);
       int last = parent.isEmpty() ? i : lastUnder(parent, i);
       String words = last > i ? map(i, last) : values.get(i);
-      lines.add(PlanEdit.asLine(last > i ? parent : at(i), words));
+      lines.add(ByHand.asLine(last > i ? parent : at(i), words));
       i = last;
     }
     return lines;

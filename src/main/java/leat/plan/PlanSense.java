@@ -49,6 +49,7 @@ final class PlanSense {
         TankSense.check(root.section("tank"), problems);
         if (before != null) {
           sender();
+          PipeSense.bucket(root.section("pump"), root.section("tank"), problems);
         }
         break;
       case "sender":

@@ -103,4 +103,28 @@ final class Rivals {
     }
     return result;
   }
+
+  /** The key beside this one that can read a text which it cannot itself; null when none can. */
+  static String thatReads(Key key, String typed) {
+    boolean steps = key.kind == Kind.STEP;
+    boolean edges = key.kind == Kind.EDGE;
+    boolean table = key.kind == Kind.STRAP;
+    if (steps || edges) {
+      return reads(steps ? Kind.EDGE : Kind.STEP, typed) ? steps ? "edges" : "steps" : null;
+    }
+    if (table || key.kind == Kind.AREA_AT) {
+      return reads(table ? Kind.AREA_AT : Kind.STRAP, typed) ? table ? "sections" : "table" : null;
+    }
+    return null;
+  }
+
+  private static boolean reads(Kind kind, String typed) {
+    try {
+      kind.read(typed, true);
+      return true;
+    } catch (leat.quantity.Unreadable e) {
+      // then neither key is meant
+      return false;
+    }
+  }
 }

@@ -6,15 +6,13 @@ import java.util.List;
  * The word a typing slip probably meant: fewest edits (a swap of neighbours counts as one), a
  * difference in case alone first; before two edits the only word of which the beginning was typed,
  * such as {@code --temperature} for {@code --temp}; else the only word of which it is a part, such
- * as {@code time_zone} for {@code zone}, or that begins alike, such as {@code overlap} for {@code
- * overlapping}; nothing when all words are too far.
+ * as {@code time_zone} for {@code zone}, or the only one that it begins, such as {@code --volume}
+ * for {@code --vol}, or with which it begins, such as {@code overlap} for {@code overlapping};
+ * nothing when all words are too far.
  */
 public final class Nearest {
   /** Fewer letters are no half of a word. */
   private static final int LEAST_HALF = 5;
-
-  /** So many letters alike at the beginning are no chance. */
-  private static final int LEAST_BEGIN = 5;
 
   private Nearest() {}
 
@@ -30,7 +28,8 @@ public final class Nearest {
     String lower = lower(typed);
     for (int i = 0; i < known.size(); i++) {
       String word = known.get(i);
-      if (Math.abs(word.length() - typed.length()) > fewest) {
+      int longer = Math.abs(word.length() - typed.length());
+      if (longer > fewest || best == null && longer == fewest) {
         continue;
       }
       int edits = edits(lower, lower(word));
@@ -45,14 +44,14 @@ public final class Nearest {
       return half != null ? half : best;
     }
     String part = partOf(lower, known);
-    return part != null ? part : beginsAlike(lower, known);
+    return part != null ? part : runOn(lower, known);
   }
 
   /** The only one that begins with this: it was typed by half; null when none or several do. */
   private static String onlyBegun(String lower, List<String> known) {
     String found = null;
     for (int i = 0; i < known.size(); i++) {
-      if (lower(known.get(i)).startsWith(lower)) {
+      if (known.get(i).length() > lower.length() && lower(known.get(i)).startsWith(lower)) {
         if (found != null) {
           return null;
         }
@@ -62,14 +61,11 @@ public final class Nearest {
     return found;
   }
 
-  /** The only one that begins with this, or with which this begins; null when none does. */
-  private static String beginsAlike(String lower, List<String> known) {
+  /** The only one with which this begins; null when none or several do. */
+  private static String runOn(String lower, List<String> known) {
     String found = null;
     for (int i = 0; i < known.size(); i++) {
-      String word = lower(known.get(i));
-      boolean alike =
-          word.length() < lower.length() ? lower.startsWith(word) : word.startsWith(lower);
-      if (alike && Math.min(word.length(), lower.length()) >= LEAST_BEGIN) {
+      if (known.get(i).length() >= LEAST_HALF && lower.startsWith(lower(known.get(i)))) {
         if (found != null) {
           return null;
         }
@@ -90,12 +86,17 @@ public final class Nearest {
     return same;
   }
 
-  /** The only one of which this is a part between underscores or hyphens; null when none is. */
+  /**
+   * The only one of which this is a part between underscores or hyphens, or the beginning; null
+   * when none or several are.
+   */
   private static String partOf(String lower, List<String> known) {
     String found = null;
+    String begun = "-" + lower;
+    String whole = begun + "-";
     for (int i = 0; i < known.size(); i++) {
       String word = "-" + lower(known.get(i)).replace('_', '-') + "-";
-      if (word.contains("-" + lower + "-")) {
+      if (word.contains(whole) || word.startsWith(begun)) {
         if (found != null) {
           return null;
         }

@@ -186,6 +186,34 @@ public final class QuantityErrors {
         null);
   }
 
+  /** mmol/L of an alkalinity: of HCO3, as an acid capacity is told, or of CaCO3? */
+  public static Unreadable millimolesOfWhat(
+      String got, String hydrogencarbonate, String carbonate, int from, int to) {
+    return new Unreadable(
+        "millimoles-of-what",
+        "mmol/L of what? An acid capacity is "
+            + quote(hydrogencarbonate)
+            + ", calcium carbonate "
+            + quote(carbonate)
+            + ", which is twice as much; got "
+            + quote(got),
+        from,
+        to,
+        null);
+  }
+
+  /** A total hardness where an alkalinity is wanted. */
+  public static Unreadable hardness(String unit, String got, int from, int to) {
+    return new Unreadable(
+        "hardness",
+        quote(unit)
+            + " counts total hardness, which is no alkalinity: the carbonate hardness is needed, such as \"10 dKH\"; got "
+            + quote(got),
+        from,
+        to,
+        null);
+  }
+
   /** "5 ft 30 in", "2 in 3 ft". */
   public static Unreadable badParts(Dimension wanted, String got, int from, int to) {
     String text =

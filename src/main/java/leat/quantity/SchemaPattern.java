@@ -33,6 +33,18 @@ public final class SchemaPattern {
     return whole(quantity(dimension));
   }
 
+  /** For {@link IonAmount}. */
+  public static String ionAmount() {
+    String counted = GAP + NUMBER + GAP + "m(?:mol|eq)/[lL]" + GAP;
+    return whole("(?:" + quantity(Dimension.MASS_CONCENTRATION) + "|" + counted + ")");
+  }
+
+  /** For a strength: a concentration, or per cent. */
+  public static String strength() {
+    return whole(
+        "(?:" + quantity(Dimension.MASS_CONCENTRATION) + "|" + quantity(Dimension.SHARE) + ")");
+  }
+
   /** For {@link Compounds#size}. */
   public static String size() {
     return whole(quantityOrBare(Dimension.LENGTH) + "[xX*\\u00d7]" + quantity(Dimension.LENGTH));

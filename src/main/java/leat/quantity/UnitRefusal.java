@@ -52,6 +52,13 @@ final class UnitRefusal {
       String letters = unit.substring(0, unit.length() - 1).concat("L");
       return QuantityErrors.ofWhichIon(wanted, letters, got(), unitFrom, to);
     }
+    if (wanted == Dimension.ALKALINITY && unit.equalsIgnoreCase("mmol/L")) {
+      return QuantityErrors.millimolesOfWhat(
+          got(), mended("mmol/L HCO3"), mended("mmol/L as CaCO3"), unitFrom, to);
+    }
+    if (wanted == Dimension.ALKALINITY && isHardness()) {
+      return QuantityErrors.hardness(text.substring(unitFrom, to), got(), unitFrom, to);
+    }
     Dimension other = Spelling.elsewhere(unit);
     if (other == null && MoneyReader.looksLikeMoney(unit)) {
       other = MoneyReader.dimensionOf(unit);
@@ -69,6 +76,17 @@ final class UnitRefusal {
     String mended = near == null ? null : mended(near);
     String typed = text.substring(unitFrom, to);
     return QuantityErrors.unknownUnit(wanted, typed, mended, unitFrom, to);
+  }
+
+  /** Whether the unit is one of total hardness, which says nothing of alkalinity. */
+  private boolean isHardness() {
+    String[] total = {"dGH", "GH", "gpg", "grains/gal", "grains per gallon"};
+    for (int i = 0; i < total.length; i++) {
+      if (unit.equalsIgnoreCase(total[i])) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** "15 m" for a time, "9 L/m" for a flow: null when it is neither. */

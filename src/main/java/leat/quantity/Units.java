@@ -126,6 +126,8 @@ public final class Units {
       u(FLOW, METRIC, "L/h", "litre an hour", 1, 3600000, "l/h|lph|LPH|L/hr|l/hr");
   public static final Unit L_D =
       u(FLOW, METRIC, "L/d", "litre a day", 1, 86400000, "l/d|L/day|l/day");
+  public static final Unit ML_D =
+      u(FLOW, METRIC, "mL/d", "millilitre a day", 1, 86400000000L, "ml/d|mL/day|ml/day");
   public static final Unit ML_S =
       u(FLOW, METRIC, "mL/s", "millilitre a second", 1, 1000000, "ml/s");
   public static final Unit ML_MIN =
@@ -145,6 +147,15 @@ public final class Units {
       u(FLOW, BOTH, "impgal/h", "imperial gallon an hour", 454609, 360000000000L);
   public static final Unit FLOZ_MIN =
       u(FLOW, US, "floz/min", "US fluid ounce a minute", 157725491, 320000000000000L);
+  public static final Unit FLOZ_D =
+      u(
+          FLOW,
+          US,
+          "floz/d",
+          "US fluid ounce a day",
+          157725491,
+          460800000000000000L,
+          "floz/day|fl oz/d|fl oz/day");
 
   // Head, base metre of water.
   public static final Unit M_HEAD =
@@ -362,6 +373,15 @@ public final class Units {
           1000,
           61016,
           "mg/L as HCO3|mg/l HCO3|mg/l as HCO3");
+  public static final Unit MMOL_L_CACO3 =
+      u(
+          ALKALINITY,
+          BOTH,
+          "mmol/L as CaCO3",
+          "millimole a litre, as calcium carbonate",
+          2,
+          1,
+          "mmol/L CaCO3|mmol/l as CaCO3|mmol/l CaCO3");
   public static final Unit DH = u(ALKALINITY, METRIC, "dH", "German degree", 1785, 5004, "dKH|KH");
   public static final Unit FH = u(ALKALINITY, METRIC, "fH", "French degree", 1000, 5004);
 

@@ -18,7 +18,7 @@ public enum Doubt {
   RESERVE_UNDER_HOTTEST_DAY,
   /** Filled up while the towers run, it runs over when the pump stops. */
   RUNS_OVER_AT_A_STOP,
-  /** The days between changes are longer than the season. */
+  /** The days between changes are longer than the season, with those since the last change. */
   CHANGE_LONGER_THAN_SEASON,
   /** The water alone is stronger than the target. */
   WATER_OVER_TARGET;
@@ -49,7 +49,7 @@ public enum Doubt {
     if (m.fullL() <= m.rimL() && overL(m) > 0) {
       found.add(RUNS_OVER_AT_A_STOP);
     }
-    if (plan.upkeep().changeDays() > days.length()) {
+    if (plan.upkeep().changeDays() >= days.length() - plan.since().changedDay()) {
       found.add(CHANGE_LONGER_THAN_SEASON);
     }
     if (plan.feeding().waterEcMsCm() > plan.feeding().targetMsCm()) {

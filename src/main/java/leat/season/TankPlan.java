@@ -104,12 +104,17 @@ public record TankPlan(
     return new TankPlan(other, feeding, rain, upkeep, band, uptakeMsCm, start, startMsCm, since);
   }
 
-  /** Another target; a tank that started at the target starts at the new one. The uptake stays. */
+  /**
+   * Another target; a tank that started at the target starts at the new one. An uptake of the usual
+   * share of the target follows it, another one stays.
+   */
   public TankPlan target(double msCm) {
+    boolean usual = uptakeMsCm == usualUptake(feeding.targetMsCm());
+    double uptake = usual ? usualUptake(msCm) : uptakeMsCm;
     double first = Math.max(feeding.targetMsCm(), feeding.waterEcMsCm());
     double start = startMsCm == first ? Math.max(msCm, feeding.waterEcMsCm()) : startMsCm;
     return new TankPlan(
-        marks, feeding.target(msCm), rain, upkeep, band, uptakeMsCm, startL, start, since);
+        marks, feeding.target(msCm), rain, upkeep, band, uptake, startL, start, since);
   }
 
   TankPlan upkeep(Upkeep other) {

@@ -18,16 +18,15 @@ public final class Accepted {
   private Accepted() {}
 
   /**
-   * An EC, taken when a solution can have it.
+   * Refuses an EC that no solution can have.
    *
    * @param quantity what it is called in a refusal
    * @param msCm EC, mS/cm
-   * @return the same EC, mS/cm
    * @throws Impossible below 0 or over {@link #LARGEST_EC_MS_CM}
    */
-  public static double ec(String quantity, double msCm) {
+  public static void ec(String quantity, double msCm) {
     Impossible.ifNegative(quantity, msCm);
-    return Impossible.unlessWithin(
+    Impossible.unlessWithin(
         quantity, msCm, 0, LARGEST_EC_MS_CM, "an EC over 200 mS/cm is a brine, not a solution");
   }
 

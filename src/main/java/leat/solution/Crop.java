@@ -13,7 +13,7 @@ import leat.numeric.Impossible;
  * @param phLow lower end of the pH band
  * @param phHigh upper end; equal to the lower one when the source gives a single point
  * @param source where the band stands
- * @param known how it is known: V verified, M from memory, P common practice, own for the user's
+ * @param known how it is known: M from memory, P common practice, own for the user's
  */
 public record Crop(
     String name,
@@ -40,11 +40,6 @@ public record Crop(
   /** Whether the source gives a single pH. */
   public boolean phIsPoint() {
     return phLow == phHigh;
-  }
-
-  /** Whether the band was read in its printed source. */
-  public boolean isPrinted() {
-    return known.equals("V");
   }
 
   /** Whether the band is quoted from memory of a source that was not at hand. */

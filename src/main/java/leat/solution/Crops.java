@@ -88,7 +88,7 @@ public final class Crops {
 
   /** The names that can be asked for, for finding the nearest to a typo. */
   public static List<String> names() {
-    List<String> names = new ArrayList<>(TABLE.length + ALSO.length);
+    List<String> names = new ArrayList<>();
     for (Crop crop : TABLE) {
       names.add(crop.name());
     }

@@ -60,7 +60,7 @@ public final class Formula {
       if (text.startsWith("H2O", at) && at + 3 == endOfPart()) {
         waters += times;
       }
-      if (readGroup(times, 0) == 0) {
+      if (!readGroup(times)) {
         throw wrong();
       }
     } while (at < text.length() && text.charAt(at) == '.');
@@ -74,33 +74,32 @@ public final class Formula {
     return dot < 0 ? text.length() : dot;
   }
 
-  /** Reads symbols and brackets from here on; returns how many there were. */
-  private int readGroup(double times, int depth) {
+  /**
+   * Reads symbols and brackets up to a dot or a closing bracket; returns whether there were any.
+   */
+  private boolean readGroup(double times) {
     int start = at;
-    int items = 0;
-    while (at < text.length()) {
-      char c = text.charAt(at);
-      if (c == '(') {
-        int inside = at + 1;
-        int close = closing(inside);
-        at = close + 1;
-        double count = readCount();
-        int after = at;
-        at = inside;
-        if (readGroup(times * count, depth + 1) == 0 || at != close) {
-          throw wrong();
-        }
-        at = after;
-      } else if (c >= 'A' && c <= 'Z') {
-        readAtom(times);
-      } else if (c == ')' && depth > 0 && at > start || c == '.' && depth == 0) {
-        break;
+    while (at < text.length() && text.charAt(at) != ')' && text.charAt(at) != '.') {
+      if (text.charAt(at) == '(') {
+        readBracket(times);
       } else {
-        throw wrong();
+        readAtom(times);
       }
-      items++;
     }
-    return items;
+    return at > start;
+  }
+
+  private void readBracket(double times) {
+    int inside = at + 1;
+    int close = closing(inside);
+    at = close + 1;
+    double count = readCount();
+    int after = at;
+    at = inside;
+    if (!readGroup(times * count) || at != close) {
+      throw wrong();
+    }
+    at = after;
   }
 
   private int closing(int from) {
@@ -120,7 +119,7 @@ public final class Formula {
 
   private void readAtom(double times) {
     int end = at + 1;
-    if (end < text.length() && text.charAt(end) >= 'a' && text.charAt(end) <= 'z') {
+    if (end < text.length() && Character.isLowerCase(text.charAt(end))) {
       end++;
     }
     Atom atom = Atom.ofSymbol(text.substring(at, end));

@@ -119,6 +119,20 @@ public enum Ion {
     }
   }
 
+  /**
+   * Charges, by number, of the ion in which water has an element; nitrogen has one in both of its
+   * forms, and boron none.
+   */
+  public static int chargesOf(Element element) {
+    Element sought = element == Element.N ? Element.N_NO3 : element;
+    for (int i = 0; i < ALL.length; i++) {
+      if (ALL[i].element() == sought) {
+        return Math.abs(ALL[i].charge());
+      }
+    }
+    return 0;
+  }
+
   /** How many there are. */
   public static int count() {
     return ALL.length;

@@ -71,7 +71,7 @@ public final class Ions {
    * @throws Impossible if negative or over 1e5 mmol/L
    */
   public Ions andAlkalinity(double meqPerL) {
-    return and(Ion.HCO3, meqPerL);
+    return andMilliequivalents(Ion.HCO3, meqPerL);
   }
 
   /**

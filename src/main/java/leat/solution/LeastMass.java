@@ -36,7 +36,7 @@ public final class LeastMass {
   /**
    * The minimiser, at a corner.
    *
-   * @param a columns of A
+   * @param a columns of A, at least one
    * @param b right side
    * @param cost one for each column
    */
@@ -102,7 +102,7 @@ public final class LeastMass {
             enter = j;
           }
         }
-        if (columns > 0 && Math.abs(table[i][enter]) > NOUGHT) {
+        if (Math.abs(table[i][enter]) > NOUGHT) {
           pivot(i, enter);
         } else {
           java.util.Arrays.fill(table[i], 0, columns, 0);

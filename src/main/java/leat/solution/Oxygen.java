@@ -138,16 +138,14 @@ public final class Oxygen {
   }
 
   /**
-   * The warmest water that can still hold what roots need.
+   * The warmest water that can still hold what roots need: even at 30 kPa ice-cold water holds 4.3
+   * mg/L.
    *
    * @param pressureKpa station pressure, kPa
-   * @return temperature, C; 0 where even ice-cold water holds too little
+   * @return temperature, C
    * @throws Impossible if the pressure is outside 30 to 110 kPa
    */
   public static double celsiusEnough(double pressureKpa) {
-    if (saturationMgL(VALID.low(0), pressureKpa) <= rootsNeedMgL(VALID.low(0))) {
-      return VALID.low(0);
-    }
     return Roots.bracketed(
         new DoubleUnaryOperator() {
           @Override

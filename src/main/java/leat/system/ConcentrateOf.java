@@ -13,6 +13,16 @@ public final class ConcentrateOf {
     return !feed.sections("parts").isEmpty() && feed.has("rate_ec");
   }
 
+  /** Whether that is known with the rate of each bottle. */
+  public static boolean isRated(Section feed) {
+    List<Section> parts = feed.sections("parts");
+    boolean rated = isKnown(feed);
+    for (int i = 0; i < parts.size(); i++) {
+      rated &= parts.get(i).has("rate");
+    }
+    return rated;
+  }
+
   /** The parts by their own rates; refused with the key that is missing. */
   public static FeedParts of(Section feed) {
     List<Section> parts = feed.sections("parts");

@@ -10,22 +10,19 @@ public final class DrinksOf {
 
   /**
    * Mean use of all plants when grown, m3/s: the plan's {@code drinks}, else pots times water of
-   * the crops, times the thirst that a log found.
+   * the crops; either times the thirst that a log found against it.
    *
    * @throws leat.plan.Refused when the plan says neither
    */
   public static double perSecond(Plan plan) {
     Double known = plan.root().maybe("drinks");
-    if (known != null) {
-      return known;
-    }
     List<Section> crops = plan.root().sections("crops");
-    if (crops.isEmpty()) {
+    if (known == null && crops.isEmpty()) {
       throw plan.root().missing("drinks");
     }
-    double sum = sum(crops);
+    double planned = known == null ? sum(crops) : known;
     Double thirst = plan.root().maybe("thirst");
-    return thirst == null ? sum : sum * thirst;
+    return thirst == null ? planned : planned * thirst;
   }
 
   /** The same without the thirst that a log found, m3/s; null when the plan says neither. */

@@ -37,7 +37,7 @@ public final class LogOf {
         known(low),
         volume(shape, tank, "intake"),
         volume(shape, tank, "rim_overflow"),
-        known(tank.maybe("rain_area")),
+        rainArea(plan, tank),
         sees ? new CapSensor((int) cap.need("wet"), (int) cap.need("dry")) : null,
         sees ? dryLimit(plan.section("dry_limit"), taken) : Double.NaN,
         longestRun(plan.root()),
@@ -47,6 +47,15 @@ public final class LogOf {
         known(target.maybe("ec_low")),
         known(target.maybe("ec_high")),
         plan.section("log").count("keeper", taken) * MINUTE_S);
+  }
+
+  /** All that falls on the area, unless the plan says which share of it arrives. */
+  private static double rainArea(Plan plan, Section tank) {
+    if (SiteOf.hasRoof(plan)) {
+      return 0;
+    }
+    Double share = tank.maybe("rain_share");
+    return share == null ? known(tank.maybe("rain_area")) : share * known(tank.maybe("rain_area"));
   }
 
   private static double known(Double value) {

@@ -175,6 +175,16 @@ public final class RunNeeds {
     return new DryLimit(
         limit.get("day", taken),
         limit.get("night", taken),
-        alarm == null ? DryLimit.USUAL_ALARM_S : alarm);
+        alarm == null ? DryLimit.usualAlarmS(longestRest(plan)) : alarm);
+  }
+
+  /** Longest rest of the plan's timings, s; 0 without one. */
+  public static double longestRest(Plan plan) {
+    double longest = 0;
+    for (Section one : plan.root().sections("timing")) {
+      Double rest = one.maybe("rest");
+      longest = rest == null ? longest : Math.max(longest, rest);
+    }
+    return longest;
   }
 }

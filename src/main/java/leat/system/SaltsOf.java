@@ -5,6 +5,7 @@ import java.util.List;
 import leat.plan.Named;
 import leat.plan.Plan;
 import leat.plan.Section;
+import leat.quantity.Nearest;
 import leat.solution.IonName;
 import leat.solution.Ions;
 import leat.solution.Salt;
@@ -64,6 +65,19 @@ public final class SaltsOf {
       }
     }
     return names;
+  }
+
+  /** The salts that a name begins, quoted, else the nearest; empty for none. */
+  public static String meant(String typed, List<String> names) {
+    String begun = typed.strip().toLowerCase(java.util.Locale.ROOT).replace(' ', '-') + "-";
+    String meant = "";
+    for (int i = 0; i < names.size(); i++) {
+      if (names.get(i).startsWith(begun)) {
+        meant += (meant.isEmpty() ? "\"" : " or \"") + names.get(i) + "\"";
+      }
+    }
+    String near = meant.isEmpty() ? Nearest.of(typed, names) : null;
+    return near == null ? meant : "\"" + near + "\"";
   }
 
   private static final String[] KEYS = {

@@ -69,7 +69,9 @@ public record SeasonCure(String key, String value) {
       for (int i = 0; i < options.size(); i++) {
         Help.Option option = options.get(i);
         if (option.lever() == null) {
-          add(pots(), Integer.toString((int) option.to()));
+          if (option.to() >= 1) {
+            add(pots(), Integer.toString((int) option.to()));
+          }
         } else if (option.lever() == Lever.TARGET) {
           add("target.ec", NumberText.shortest(option.to()).concat(" mS/cm"));
         } else {

@@ -96,7 +96,20 @@ public final class SenderOf {
   private static Staircase bySteps(Section sender, Tank tank, Taken taken) {
     List<?> steps = sender.list("steps");
     double hysteresis = hysteresis(sender, taken);
-    return Staircase.bySteps(tank, at(steps), ohms(steps), hysteresis);
+    double[] at = at(steps);
+    double[] ohms = ohms(steps);
+    Double below = sender.maybe("below");
+    if (below == null || at.length == 0 || at[0] == 0 || ohms[0] == below) {
+      return Staircase.bySteps(tank, at, ohms, hysteresis);
+    }
+    return Staircase.bySteps(tank, before(0, at), before(below, ohms), hysteresis);
+  }
+
+  private static double[] before(double first, double[] others) {
+    double[] all = new double[others.length + 1];
+    all[0] = first;
+    System.arraycopy(others, 0, all, 1, others.length);
+    return all;
   }
 
   private static Staircase byEdges(Section sender, Section tank, Taken taken) {

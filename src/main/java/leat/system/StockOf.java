@@ -7,7 +7,6 @@ import leat.plan.Plan;
 import leat.plan.Refused;
 import leat.plan.Section;
 import leat.plan.Taken;
-import leat.quantity.Nearest;
 import leat.quantity.Units;
 import leat.solution.Salt;
 import leat.solution.pitzer.UnlistedSalt;
@@ -43,8 +42,8 @@ public final class StockOf {
   }
 
   /**
-   * The salt of a name: of the table of stock bottles, else of the plan's own or the long list,
-   * with a solubility that is not known; null when there is none.
+   * The salt of a name, by what bags and shops call it too: of the table of stock bottles, else of
+   * the plan's own or the long list, with a solubility that is not known; null when there is none.
    */
   public static StockSalt find(Plan plan, String name) {
     StockSalt salt = StockSalts.find(name);
@@ -52,7 +51,11 @@ public final class StockOf {
       return salt;
     }
     Salt other = SaltsOf.find(plan, name);
-    return other == null ? null : UnlistedSalt.of(other);
+    if (other == null) {
+      return null;
+    }
+    StockSalt called = StockSalts.find(other.name());
+    return called == null ? UnlistedSalt.of(other) : called;
   }
 
   /** The mend for a salt that is none. */
@@ -64,13 +67,13 @@ public final class StockOf {
         known.add(others.get(i));
       }
     }
-    String near = Nearest.of(name, known);
+    String meant = SaltsOf.meant(name, known);
     return "no salt \""
         + name
         + "\""
-        + (near == null
+        + (meant.isEmpty()
             ? "; known: " + String.join(", ", known)
-            : "; did you mean \"" + near + "\"?");
+            : "; did you mean " + meant + "?");
   }
 
   /** What the water brings; pure water, noted as taken, when nothing is known of it. */

@@ -55,4 +55,11 @@ class EachPlanTest {
     assertThat(said.out).contains("first-tower.yaml:\n").contains("terrace.yaml:\n");
     assertThat(Cli.run("pump", "proud-tower.yaml", "first-tower.yaml").exit).isEqualTo(1);
   }
+
+  @Test
+  void whatTheCommandLineLacksIsSaidOnce() {
+    Cli said = Cli.run(line("tank", PLANS));
+    assertThat(said.exit).isEqualTo(2);
+    assertThat(said.err).isEqualTo(Cli.run(line("tank", PLANS[0])).err).isNotEmpty();
+  }
 }

@@ -219,7 +219,8 @@ class EdgesByHandTest {
   void risesFurtherApartAreTwo() {
     for (long apart : new long[] {2 * HOUR, 2 * HOUR + 1000}) {
       events.all().clear();
-      RiseJudge judge = new RiseJudge(LogLimits.DEFAULT, volumes, events, new Interval());
+      RiseJudge judge =
+          new RiseJudge(LogLimits.DEFAULT, LogFixtures.system(), volumes, events, new Interval());
       judge.rise(JUNE, JUNE + 10 * MINUTE, 3, 4, 1.6);
       judge.rise(JUNE + 10 * MINUTE, JUNE + 10 * MINUTE + apart, 4, 5, 1.5);
       judge.row(LogFixtures.row(JUNE + 10 * MINUTE + apart + 20 * MINUTE), 1.4);

@@ -202,7 +202,7 @@ class JudgesTest {
   void withoutAColumnRainIsARiseWithAFallOfTheEc() {
     for (double after : new double[] {1.58, 1.5801}) {
       events.all().clear();
-      RiseJudge judge = new RiseJudge(LIMITS, volumes, events, interval);
+      RiseJudge judge = new RiseJudge(LIMITS, system, volumes, events, interval);
       judge.rise(JUNE, JUNE + 10 * MINUTE, 3, 4, 1.6);
       judge.row(LogFixtures.row(JUNE + 80 * MINUTE - 1), after);
       assertThat(events.all()).isEmpty();
@@ -211,7 +211,7 @@ class JudgesTest {
       assertThat(events.all()).hasSize(after == 1.58 ? 1 : 0);
     }
     events.all().clear();
-    RiseJudge judge = new RiseJudge(LIMITS, volumes, events, interval);
+    RiseJudge judge = new RiseJudge(LIMITS, system, volumes, events, interval);
     judge.rise(JUNE, JUNE + 10 * MINUTE, 3, 4, 1.6);
     judge.rise(JUNE + 20 * MINUTE, JUNE + 30 * MINUTE, 4, 5, 1.55);
     judge.row(LogFixtures.row(JUNE + 100 * MINUTE), 1.5);
@@ -233,6 +233,25 @@ class JudgesTest {
     judge.row(rain(JUNE + 420 * MINUTE, 0), 1.4);
     judge.row(LogFixtures.row(JUNE + 500 * MINUTE), 1.2);
     assertThat(events.all()).as("there is a column of rain").hasSize(1);
+  }
+
+  /** Two steps in one row, or a rise where no rain can fall, is a can: by hand. */
+  @Test
+  void aSmallCanIsNoRain() {
+    for (int minutes : new int[] {20, 21}) {
+      events.all().clear();
+      RiseJudge judge = new RiseJudge(LIMITS, system, volumes, events, interval);
+      judge.rise(JUNE, JUNE + minutes * MINUTE, 3, 5, 1.6);
+      judge.row(LogFixtures.row(JUNE + 200 * MINUTE), 1.5);
+      assertThat(only().kind()).isEqualTo(minutes == 20 ? EventKind.REFILL : EventKind.RAIN);
+      assertThat(only().volume()).isCloseTo(0.02, within(1e-12));
+    }
+    LogSystem indoors = LogFixtures.roofed();
+    events.all().clear();
+    RiseJudge judge = new RiseJudge(LIMITS, indoors, volumes, events, interval);
+    judge.rise(JUNE, JUNE + 100 * MINUTE, 3, 4, 1.6);
+    judge.row(LogFixtures.row(JUNE + 300 * MINUTE), 1.5);
+    assertThat(only().kind()).isEqualTo(EventKind.REFILL);
   }
 
   /** The median of six rows, looked at every ten minutes. */

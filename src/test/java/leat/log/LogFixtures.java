@@ -24,6 +24,10 @@ final class LogFixtures {
   private LogFixtures() {}
 
   static Sender sender(boolean falls, double tolerance) {
+    return sender(falls, tolerance, 0.09);
+  }
+
+  static Sender sender(boolean falls, double tolerance, double full) {
     double[] levels = new double[9];
     double[] ohms = new double[9];
     for (int i = 0; i < 9; i++) {
@@ -31,7 +35,7 @@ final class LogFixtures {
       ohms[i] = 10 + 20 * (falls ? 8 - i : i);
     }
     Staircase stairs = Staircase.bySteps(TaperedBox.box(0.5, 0.4, 0.5, 0), levels, ohms, 0.01);
-    return new Sender(stairs, new Limits(1.5, tolerance, 0.4, 1000, 2), 0.09);
+    return new Sender(stairs, new Limits(1.5, tolerance, 0.4, 1000, 2), full);
   }
 
   static LogSystem system() {
@@ -43,14 +47,24 @@ final class LogFixtures {
   }
 
   static LogSystem system(ZoneId zone, double holdUp, double longestRunS) {
+    return system(zone, holdUp, longestRunS, 1, 0.09);
+  }
+
+  /** Under a roof: no rain can fall in. */
+  static LogSystem roofed() {
+    return system(ZoneOffset.UTC, Double.NaN, 90, 0, 0.09);
+  }
+
+  static LogSystem system(
+      ZoneId zone, double holdUp, double longestRunS, double rainArea, double full) {
     return new LogSystem(
-        sender(false, 0.02),
+        sender(false, 0.02, full),
         null,
         zone,
         0.02,
         0.011,
         Double.NaN,
-        1,
+        rainArea,
         new CapSensor(1000, 2000),
         2700,
         longestRunS,
@@ -60,6 +74,28 @@ final class LogFixtures {
         1.2,
         2,
         LogSystem.DEFAULT_KEEPER_S);
+  }
+
+  /** The same with other runs: longest and mean, s, and their share of the day. */
+  static LogSystem timed(double longestRunS, double meanRunS, double runShare) {
+    LogSystem s = system();
+    return new LogSystem(
+        s.sender(),
+        null,
+        s.zone(),
+        s.low(),
+        s.intake(),
+        s.rim(),
+        s.rainArea(),
+        s.cap(),
+        s.dryLimitS(),
+        longestRunS,
+        meanRunS,
+        runShare,
+        s.holdUp(),
+        s.ecLow(),
+        s.ecHigh(),
+        s.keeperS());
   }
 
   static LogRow row(long time) {

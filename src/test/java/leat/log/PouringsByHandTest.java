@@ -81,6 +81,34 @@ class PouringsByHandTest {
         42);
   }
 
+  /**
+   * The top step begins at 90 L. Where full is 85 L it is over full, and up to the rim of 100 L: 90
+   * to 100 less 28 to 40 L. Where full is 90 L it ends there.
+   */
+  @Test
+  void pouredOverTheFullMark() {
+    LogSystem over = LogFixtures.system(ZoneOffset.UTC, 0, 90, 1, 0.085);
+    LogReport r = new HandLog(over, NOON, FIVE).show(2, 24).show(8, 30).report();
+    litres(only(r, EventKind.REFILL, 115, 120), 61, 50, 72);
+    assertThat(1000 * r.volumeHigh()).isCloseTo(100, offset(1e-6));
+    r = log().show(2, 24).show(8, 30).report();
+    litres(only(r, EventKind.REFILL, 115, 120), 56, 50, 62);
+    assertThat(1000 * r.volumeHigh()).isCloseTo(90, offset(1e-6));
+  }
+
+  /** A can of two steps that thins the solution: 20 L, and the fall of EC is no salt taken. */
+  @Test
+  void aCanOfTwoSteps() {
+    LogReport r = log().ec(1.6).show(3, 24).ec(1.5).show(5, 40).report();
+    litres(only(r, EventKind.REFILL, 115, 120), 20, 10, 30);
+    assertThat(r.days().get(0).refill()).isCloseTo(0.02, offset(1e-12));
+    assertThat(r.days().get(0).bySalt()).isZero();
+    // The same by two rises half an hour apart is rain, and its day has it.
+    r = log().ec(1.6).show(3, 24).ec(1.55).show(4, 6).ec(1.5).show(5, 40).report();
+    litres(only(r, EventKind.RAIN, 115, 150), 20, 10, 30);
+    assertThat(r.days().get(0).rain()).isCloseTo(0.02, offset(1e-12));
+  }
+
   /** The next can is poured 55 minutes after the first was, or 60. */
   @Test
   void cansWithinAnHourAreOne() {

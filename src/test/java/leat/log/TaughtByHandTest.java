@@ -81,69 +81,17 @@ class TaughtByHandTest {
    */
   @Test
   void withoutTheTimingOnlyTheLowEndIsKnown() {
-    LogSystem s = LogFixtures.system();
-    LogSystem silent =
-        new LogSystem(
-            s.sender(),
-            null,
-            s.zone(),
-            0.02,
-            0.011,
-            Double.NaN,
-            1,
-            s.cap(),
-            2700,
-            0,
-            0,
-            0,
-            Double.NaN,
-            1.2,
-            2,
-            s.keeperS());
+    LogSystem silent = LogFixtures.timed(0, 0, 0);
     LogReport r = dipping(silent, 400).report();
     assertThat(r.lessons().dip()).isNaN();
     assertThat(r.lessons().dipHigh()).isNaN();
     assertThat(r.lessons().hysteresis()).isNaN();
     litres(r.lessons().dipLow(), 7);
     assertThat(r.dipLevel(TANK)).isNaN();
-    LogSystem half =
-        new LogSystem(
-            s.sender(),
-            null,
-            s.zone(),
-            0.02,
-            0.011,
-            Double.NaN,
-            1,
-            s.cap(),
-            2700,
-            0,
-            0,
-            0.1,
-            Double.NaN,
-            1.2,
-            2,
-            s.keeperS());
+    LogSystem half = LogFixtures.timed(0, 0, 0.1);
     // 5 = u2/(4 (u + 2)) + u/2: 3 u2 - 16 u - 40 = 0.
     litres(dipping(half, 400).report().lessons().dip(), 2 + (16 + Math.sqrt(256 + 480)) / 6);
-    LogSystem quick =
-        new LogSystem(
-            s.sender(),
-            null,
-            s.zone(),
-            0.02,
-            0.011,
-            Double.NaN,
-            1,
-            s.cap(),
-            2700,
-            30,
-            30,
-            0.1,
-            Double.NaN,
-            1.2,
-            2,
-            s.keeperS());
+    LogSystem quick = LogFixtures.timed(30, 30, 0.1);
     // A run of half a minute is all ramp.
     litres(dipping(quick, 400).report().lessons().dip(), 7 + Math.sqrt(45));
   }

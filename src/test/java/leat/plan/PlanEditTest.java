@@ -245,13 +245,13 @@ class PlanEditTest {
   @Test
   void theLineToChangeIsNamed() {
     PlanEdit edit = PlanEdit.of("p.yaml", PLAN);
-    assertThat(edit.byHand("pump.derate", "65 %"))
+    assertThat(ByHand.line(edit, "pump.derate", "65 %"))
         .isEqualTo("in p.yaml, line 10, under pump, write  derate: 65 %");
-    assertThat(edit.byHand("pump.measured", "7.4 L/min @ 250 mm"))
+    assertThat(ByHand.line(edit, "pump.measured", "7.4 L/min @ 250 mm"))
         .isEqualTo("in p.yaml, below line 10, under pump, write  measured: 7.4 L/min @ 250 mm");
-    assertThat(edit.byHand("rain.ec", "0.05 mS/cm"))
+    assertThat(ByHand.line(edit, "rain.ec", "0.05 mS/cm"))
         .isEqualTo("at the end of p.yaml write  rain: {ec: 0.05 mS/cm}");
-    assertThat(edit.byHand("towers[1].riser.bore", "10 mm")).contains("the anchor &tube");
+    assertThat(ByHand.line(edit, "towers[1].riser.bore", "10 mm")).contains("the anchor &tube");
   }
 
   @Test

@@ -60,6 +60,20 @@ class MessagesTest {
             "meq/l",
             null),
         q(
+            "millimolesOfWhat",
+            Dimension.ALKALINITY,
+            "5.8 mmol/l",
+            "mmol/L of what? An acid capacity is \"5.8 mmol/L HCO3\", calcium carbonate \"5.8 mmol/L as CaCO3\", which is twice as much; got \"5.8 mmol/l\"",
+            "mmol/l",
+            null),
+        q(
+            "hardness",
+            Dimension.ALKALINITY,
+            "16 dGH",
+            "\"dGH\" counts total hardness, which is no alkalinity: the carbonate hardness is needed, such as \"10 dKH\"; got \"16 dGH\"",
+            "dGH",
+            null),
+        q(
             "wireGauge",
             Dimension.AREA,
             "18 AWG",

@@ -220,7 +220,6 @@ class QuantityReaderTest {
     assertThat(Nearest.of("--temp", flags)).isEqualTo("--temperature");
     assertThat(Nearest.of("--bor", flags)).isEqualTo("--bore");
     assertThat(Nearest.of("overlapping", List.of("name", "overlap"))).isEqualTo("overlap");
-    assertThat(Nearest.of("overlapping", List.of("overlaps", "overlap"))).isNotNull();
   }
 
   @Test
@@ -230,6 +229,8 @@ class QuantityReaderTest {
     assertThat(Nearest.of("", java.util.List.of("m"))).isNull();
     assertThat(Nearest.of("zone", java.util.List.of("m", "time_zone"))).isEqualTo("time_zone");
     assertThat(Nearest.of("zone", java.util.List.of("time_zone", "zone-name"))).isNull();
+    assertThat(Nearest.of("--vol", java.util.List.of("--plan", "--volume"))).isEqualTo("--volume");
+    assertThat(Nearest.of("--wat", java.util.List.of("--water", "--water-ec"))).isNull();
     assertThat(Nearest.of("on", java.util.List.of("time_on"))).isNull();
     assertThat(Nearest.of("bore", java.util.List.of("BORE", "bores"))).isEqualTo("BORE");
     assertThat(Nearest.edits("ca", "abc")).isEqualTo(3);

@@ -182,7 +182,7 @@ class UnitsAgainstIndriyaTest {
         times(milligramsPerLitre, 1 / 50.04),
         "mg/L HCO3",
         times(milligramsPerLitre, 1 / 61.016));
-    put("meq/L", milligramsPerLitre);
+    put("meq/L", milligramsPerLitre, "mmol/L as CaCO3", milligramsPerLitre.multiply(2));
 
     base(Dimension.LENGTH, METRE, Dimension.AREA, METRE.pow(2), Dimension.VOLUME, METRE.pow(3));
     base(
@@ -249,7 +249,9 @@ class UnitsAgainstIndriyaTest {
   private static Unit<?> theirs(String symbol) {
     int slash = symbol.indexOf('/');
     if (SIMPLE.containsKey(symbol) || slash < 0) {
-      assertThat(SIMPLE).containsKey(symbol);
+      assertThat(SIMPLE.containsKey(symbol))
+          .as("no factor for %s: put it above, made of SI units and defining numbers", symbol)
+          .isTrue();
       return SIMPLE.get(symbol);
     }
     return theirs(symbol.substring(0, slash)).divide(theirs(symbol.substring(slash + 1)));

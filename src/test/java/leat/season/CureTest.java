@@ -21,13 +21,17 @@ class CureTest {
   }
 
   private static TankPlan tank(Refill refill) {
+    return tank(refill, 0.5);
+  }
+
+  private static TankPlan tank(Refill refill, double uptake) {
     return TankPlan.filled(
         new Marks(45, 15, 5, 60, 2),
         new Feeding(0.3, 1.6, 5, 1.9),
         RainCatch.ROOFED,
         Upkeep.of(refill),
         new EcBand(1.2, 2),
-        0.5);
+        uptake);
   }
 
   @Test
@@ -42,6 +46,14 @@ class CureTest {
     if (low > 15.5) {
       assertThat(Season.totals(plan.low(low - 0.5), days, 1).counts().dryDays()).isPositive();
     }
+  }
+
+  /** An uptake that nobody named is 0.75 of the target, also of another target. */
+  @Test
+  void theUsualUptakeFollowsTheTarget() {
+    TankPlan usual = tank(Refill.AT_LOW, TankPlan.usualUptake(1.6));
+    assertThat(usual.target(1.2).uptakeMsCm()).isEqualTo(0.75 * 1.2);
+    assertThat(tank(Refill.AT_LOW).target(1.2).uptakeMsCm()).isEqualTo(0.5);
   }
 
   @Test

@@ -75,6 +75,26 @@ class DoubtTest {
     }
   }
 
+  /** Changed ten days before it begins: after 30 days, of which 20 are the season's. */
+  @Test
+  void aChangeBeforeTheSeasonCounts() {
+    double[] days = new double[20];
+    for (int every : new int[] {30, 31}) {
+      TankPlan plan =
+          new TankPlan(
+              new Marks(45, 15, 5, 60, 2),
+              new Feeding(0.3, 1.6, 5, 1.9),
+              RainCatch.ROOFED,
+              new Upkeep(Refill.DAILY, 0, Upkeep.NEVER, every, Upkeep.NEVER),
+              EcBand.ANY,
+              1.2,
+              45,
+              1.6,
+              new Since(-11, -11, 0));
+      assertThat(Doubt.of(plan, SeasonDays.of(days, days, days), 1)).hasSize(every == 31 ? 1 : 0);
+    }
+  }
+
   @Test
   void waterAsStrongAsTheTarget() {
     Marks usual = new Marks(45, 15, 5, 60, 2);

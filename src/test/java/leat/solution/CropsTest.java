@@ -128,6 +128,44 @@ class CropsTest {
     assertThat(s.leaveOut()).containsExactly(Crops.find("basil"), Crops.find("parsley"));
   }
 
+  /** The sheet's bands are from memory of their source; the others name none: common practice. */
+  @Test
+  void howTheBandsAreKnown() {
+    List<String> ofSheet = rows().map(r -> r.text("crop")).toList();
+    for (Crop crop : Crops.all()) {
+      boolean sourced = ofSheet.contains(crop.name());
+      assertThat(crop.isFromMemory()).as(crop.name()).isEqualTo(sourced);
+      assertThat(crop.isCommonPractice()).as(crop.name()).isEqualTo(!sourced);
+      assertThat(crop.source().contains("no source")).as(crop.name()).isEqualTo(!sourced);
+    }
+    int sourced = ofSheet.size();
+    assertThat(Crops.kinds(Crops.all()))
+        .isEqualTo(new Crops.Kinds(sourced, Crops.all().size() - sourced));
+    Crop own = new Crop("okra", 2, 2.4, 6, 6.5, "the plan", "own");
+    assertThat(Crops.kinds(List.of(own))).isEqualTo(new Crops.Kinds(0, 0));
+  }
+
+  @Test
+  void everyCropOfTheSheetCanBeAskedFor() {
+    for (Row r : Sheet.of("solution-crops.csv").rows()) {
+      assertThat(Crops.names()).contains(r.text("crop"));
+    }
+    assertThat(Crops.names()).contains("zucchini", "eggplant", "arugula");
+  }
+
+  /** Where all share nobody is left out; where only the pH parts two, either may go. */
+  @Test
+  void whomToLeaveOut() {
+    Crop lettuce = Crops.find("lettuce");
+    assertThat(Crops.share(List.of(lettuce, Crops.find("rocket"))).leaveOut()).isEmpty();
+    Crop bean = Crops.find("bean");
+    Crop cabbage = Crops.find("cabbage");
+    Crops.Shared s = Crops.share(List.of(bean, cabbage));
+    assertThat(s.ecLowMsCm()).as("they share an EC").isNotNull();
+    assertThat(s.phLow()).isNull();
+    assertThat(s.leaveOut()).containsExactly(bean, cabbage);
+  }
+
   @Test
   void refusesWhatCannotBe() {
     assertThatThrownBy(() -> Crops.share(List.of())).isInstanceOf(Impossible.class);

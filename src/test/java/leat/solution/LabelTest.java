@@ -109,6 +109,29 @@ class LabelTest {
             label.ofLiquid(dose, Label.Basis.WEIGHT_IN_VOLUME, 1.3).of(Element.N), within(1e-9));
   }
 
+  /** The three figures of every feed are nitrogen, P2O5 and K2O: row LB01, 20-20-20 at 1 g/L. */
+  @Test
+  void theThreeFigures() {
+    Label label = Label.blank().withNpk(20, 20, 20);
+    assertThat(Label.blank().isBlank()).isTrue();
+    assertThat(label.isBlank()).isFalse();
+    Row row = Sheet.of("solution-labels.csv").rows().get(0);
+    assertThat(row.text("label_pct")).isEqualTo("N=20;P2O5=20;K2O=20");
+    Elements brought = label.ofPowder(row.num("dose"));
+    check(row, brought, Element.N, "n_mg_L");
+    check(row, brought, Element.P, "p_mg_L");
+    check(row, brought, Element.K, "k_mg_L");
+  }
+
+  /** All of it may be printed, no more; both forms of nitrogen count when only they are printed. */
+  @Test
+  void aHundredPerCentIsTheMost() {
+    assertThat(label("N=60;K2O=40").fractions().of(Element.N)).isCloseTo(0.6, within(1e-12));
+    assertThat(label("N-NO3=30;N-NH4=30;K2O=40").fractions().of(Element.N))
+        .isCloseTo(0.6, within(1e-12));
+    assertThatThrownBy(() -> label("N-NO3=30;N-NH4=31;K2O=40")).hasMessageContaining("100 %");
+  }
+
   @Test
   void refusesTheImpossible() {
     assertThatThrownBy(() -> label("N=60;K2O=41")).hasMessageContaining("100 %");

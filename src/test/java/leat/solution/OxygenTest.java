@@ -125,4 +125,54 @@ class OxygenTest {
     }
     assertThat(Oxygen.celsiusEnough(30)).isBetween(0.0, 20.0);
   }
+
+  /** What is told beside the figure: less or more than at 18 C, from half a per cent. */
+  @ParameterizedTest
+  @MethodSource("rows")
+  void comparedWithEighteenDegrees(Row r) {
+    Oxygen.Answer a = answer(r);
+    double share = r.num("share_of_18C_pct");
+    assertThat(a.lessThanAt18()).as(r.idAndProvenance()).isEqualTo(r.num("temperature_C") > 18);
+    assertThat(a.offPct())
+        .as(r.idAndProvenance())
+        .isCloseTo(Math.abs(share - 100), within(r.num("tol_rel") * share));
+  }
+
+  /** Water loses 2 % of its oxygen a kelvin about 18 C: a fifth of a kelvin is not told. */
+  @Test
+  void aboutEighteenDegreesNothingIsTold() {
+    assertThat(atAltitude(18, 0).offPct()).isZero();
+    assertThat(atAltitude(18, 0).lessThanAt18()).isFalse();
+    assertThat(atAltitude(18.2, 0).offPct()).isZero();
+    assertThat(atAltitude(17.8, 0).offPct()).isZero();
+    assertThat(atAltitude(18.3, 0).offPct()).isCloseTo(0.6, within(0.05));
+    assertThat(atAltitude(17.7, 0).offPct()).isCloseTo(0.6, within(0.05));
+  }
+
+  /** Rot spreads over 26 C (practice). */
+  @Test
+  void warmIsOverTwentySix() {
+    assertThat(atAltitude(26, 0).warm()).isFalse();
+    assertThat(atAltitude(26.1, 0).warm()).isTrue();
+  }
+
+  /**
+   * The air thins by 12 Pa a metre at the sea: half a per cent of 101.325 kPa, 507 Pa, is 42 m up.
+   */
+  @Test
+  void thinAirBeginsAtFortyMetres() {
+    assertThat(atAltitude(20, 0).thinAir()).isFalse();
+    assertThat(atAltitude(20, 40).thinAir()).isFalse();
+    assertThat(atAltitude(20, 45).thinAir()).isTrue();
+  }
+
+  /**
+   * 30 kPa, the thinnest air that is taken: 14.62 x 0.296 x 0.98/0.994 = 4.27 mg/L in ice water.
+   */
+  @Test
+  void iceWaterHoldsEnoughInTheThinnestAir() {
+    assertThat(Oxygen.saturationMgL(0, 30)).isCloseTo(4.27, within(0.01));
+    assertThat(Oxygen.celsiusEnough(30)).isGreaterThan(0);
+    assertThatThrownBy(() -> Oxygen.celsiusEnough(29.9)).isInstanceOf(Impossible.class);
+  }
 }

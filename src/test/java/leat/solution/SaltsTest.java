@@ -75,6 +75,7 @@ public class SaltsTest {
   @Test
   void theListIsTheSheet() {
     assertThat(Salts.names())
+        .as("salts, in the order of the sheet, each with a row there")
         .containsExactlyElementsOf(
             Sheet.of("solution-salts.csv").rows().stream().map(Row::id).toList());
   }
@@ -128,6 +129,10 @@ public class SaltsTest {
     assertThat(Formula.of("10H2O").waterMass()).isCloseTo(180.15, within(1e-9));
     assertThat(Formula.of("Ca(NO3)2.4H2O").waterMass()).isCloseTo(72.06, within(1e-9));
     assertThat(Formula.of("KNO3").waterMass()).isZero();
+    // nitrilotriacetic acid, a chelator: 191.14 g/mol on its bottle
+    assertThat(Formula.of("C6H9NO6").molarMass()).isCloseTo(191.14, within(0.005));
+    // a chain of 500 ethylene units with its ends: 500 x 28.054 + 2 x 1.008
+    assertThat(Formula.of("C1000H2002").molarMass()).isCloseTo(14029, within(0.05));
   }
 
   @ParameterizedTest
@@ -154,6 +159,36 @@ public class SaltsTest {
       })
   void noFormula(String text) {
     assertThatThrownBy(() -> Formula.of(text)).isInstanceOf(Impossible.class);
+  }
+
+  /** Salts that leave bicarbonate or HPO4 take acid up: the list says so. */
+  @Test
+  void whatRaisesThePhIsNoted() {
+    for (String name : Salts.names()) {
+      Salt salt = Salts.of(name);
+      if (salt.ionsPerGram().of(Ion.HCO3) > 0) {
+        assertThat(salt.note()).as(name).contains("alkalinity");
+      } else if (salt.ionsPerGram().of(Ion.HPO4) > 0) {
+        assertThat(salt.note()).as(name).contains("raises pH");
+      }
+    }
+  }
+
+  /** A salt without a price is not free, and a free one has a price. */
+  @Test
+  void aPriceOfNoughtIsAPrice() {
+    Salt salt = Salts.of("potassium-nitrate");
+    assertThat(salt.hasPrice()).isFalse();
+    assertThat(salt.pricePerKg()).isZero();
+    assertThat(salt.withPrice(0).hasPrice()).isTrue();
+    assertThatThrownBy(() -> salt.withPrice(-1)).isInstanceOf(Impossible.class);
+  }
+
+  /** Flowers of sulfur are sulfur and nothing else. */
+  @Test
+  void anElementAloneIsAllOfIt() {
+    assertThat(Salt.own("sulfur", Elements.UNKNOWN.with(Element.S, 1)).fraction(Element.S))
+        .isEqualTo(1);
   }
 
   @Test

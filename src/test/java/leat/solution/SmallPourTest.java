@@ -36,4 +36,20 @@ class SmallPourTest {
   void negativeIsRefused() {
     assertThatThrownBy(() -> SmallPour.of(-1)).isInstanceOf(Impossible.class);
   }
+
+  /** A kitchen scale shows whole grams (practice): less is small, nothing is not. */
+  @ParameterizedTest
+  @CsvSource({"0, false", "0.01, true", "0.99, true", "1, false", "3, false"})
+  void whatAKitchenScaleDoesNotShow(double g, boolean small) {
+    assertThat(SmallPour.isSmallWeight(g)).isEqualTo(small);
+  }
+
+  /** By hand: 10 g in 100 mL, so that a tenth of a gram is in each millilitre. */
+  @org.junit.jupiter.api.Test
+  void outOfAStockOfTenGrams() {
+    assertThat(SmallPour.STOCK_G).isEqualTo(10);
+    assertThat(SmallPour.STOCK_ML).isEqualTo(100);
+    assertThat(SmallPour.ofStockMl(0.35)).isCloseTo(3.5, within(1e-12));
+    assertThat(SmallPour.ofStockMl(SmallPour.STOCK_G)).isEqualTo(SmallPour.STOCK_ML);
+  }
 }

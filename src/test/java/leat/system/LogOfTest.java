@@ -8,6 +8,7 @@ import leat.plan.Key;
 import leat.plan.Keys;
 import leat.plan.Plan;
 import leat.plan.Source;
+import leat.plan.Taken;
 import org.junit.jupiter.api.Test;
 
 /** Each threshold is a key; its example is what sheet log.md gives (LogLimits, from the sheet). */
@@ -23,6 +24,25 @@ class LogOfTest {
 
   private static LogLimits limits(String yaml) {
     return LogOf.limits(Plan.Draft.of(Source.file("p.yaml", "name: x\n" + yaml)).read());
+  }
+
+  private static double rainArea(String more) {
+    String yaml =
+        "tank: {shape: box, bottom: 500 mm x 400 mm, height: 300 mm, full: 250 mm"
+            + more
+            + "\nsender: {steps: [100 mm = 180 ohm, 140 mm = 150 ohm]}\n";
+    return LogOf.of(Plan.Draft.of(Source.file("p.yaml", yaml)).read(), false, new Taken())
+        .rainArea();
+  }
+
+  /** As season: the share that the plan names, and nothing under a roof. */
+  @Test
+  void rainByTheShareThatArrives() {
+    assertThat(rainArea("}")).isNaN();
+    assertThat(rainArea(", rain_area: 0.05 m2}")).isEqualTo(0.05);
+    assertThat(rainArea(", rain_area: 0.05 m2, rain_share: 80 %}")).isEqualTo(0.8 * 0.05);
+    assertThat(rainArea(", rain_area: 0.05 m2}\nsite: {exposure: glass}")).isZero();
+    assertThat(rainArea("}\nsite: {exposure: window}")).isZero();
   }
 
   @Test

@@ -5,7 +5,6 @@ import leat.answer.Show;
 import leat.check.Advice;
 import leat.check.Cure;
 import leat.check.Finding;
-import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.hydraulics.Film;
@@ -13,33 +12,19 @@ import leat.hydraulics.Mend;
 import leat.system.TowerAt;
 
 /** The film closes around the tower. */
-final class FilmClosed extends TowerRule {
+final class FilmClosed extends FilmRule {
   FilmClosed() {
     super(
         At.LOW,
         "film-closed",
         AT_LEAST,
-        Show.L_MIN,
-        null,
         "force balance at a dry spot, Hartley and Murgatroyd 1964",
-        ReadKeys.WATER_WAY + ReadKeys.FILM + " towers[].modules[].height",
         "Flow at the refill mark against the flow from which a dry spot in the film closes on clean plastic. Less runs in rivulets and misses pots.");
   }
 
   @Override
-  String[] needs() {
-    return new String[] {"modules", "modules.height", "modules.diameter"};
-  }
-
-  @Override
-  Finding measure(Subject subject, TowerAt tower) {
-    if (!tower.reaches()) {
-      return null;
-    }
-    Film film = tower.film();
-    return film == null
-        ? Finding.unknown(this)
-        : atLeast(tower.flow(), limitOr(subject, film.flowForClosedFilm()), Verdict.WARN);
+  Finding measure(Subject subject, double flow, Film film) {
+    return atLeast(flow, limitOr(subject, film.flowForClosedFilm()), Verdict.WARN);
   }
 
   @Override

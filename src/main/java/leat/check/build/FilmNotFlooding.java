@@ -1,44 +1,27 @@
 package leat.check.build;
 
 import java.util.OptionalDouble;
-import leat.answer.Show;
 import leat.check.Advice;
 import leat.check.Finding;
-import leat.check.ReadKeys;
 import leat.check.Subject;
 import leat.check.Verdict;
 import leat.hydraulics.Film;
 import leat.system.TowerAt;
 
 /** The film does not flood the pots. */
-final class FilmNotFlooding extends TowerRule {
+final class FilmNotFlooding extends FilmRule {
   FilmNotFlooding() {
     super(
         At.FULL,
         "film-not-flooding",
         AT_MOST,
-        Show.L_MIN,
-        null,
         PRACTICE,
-        ReadKeys.WATER_WAY + ReadKeys.FILM + " towers[].modules[].height",
         "Flow with the tank full against 20 L/min for each metre of wall around: more floods pots and splashes.");
   }
 
   @Override
-  String[] needs() {
-    return new String[] {"modules", "modules.height", "modules.diameter"};
-  }
-
-  @Override
-  Finding measure(Subject subject, TowerAt tower) {
-    if (!tower.reaches()) {
-      return null;
-    }
-    Film film = tower.film();
-    return film == null
-        ? Finding.unknown(this)
-        : atMost(
-            tower.flow(), limitOr(subject, Film.LOADING_HIGH * film.perimeter()), Verdict.WARN);
+  Finding measure(Subject subject, double flow, Film film) {
+    return atMost(flow, limitOr(subject, Film.LOADING_HIGH * film.perimeter()), Verdict.WARN);
   }
 
   @Override

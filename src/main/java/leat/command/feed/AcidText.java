@@ -190,6 +190,12 @@ final class AcidText {
   }
 
   private void next() {
+    if (TopupAsked.isWeighed(call.plan())) {
+      answer.next(
+          NextLine.of(call.again("topup"))
+              + " --volume ... --ec READING   acid comes first, then the salts; the pH last");
+      return;
+    }
     String again = NextLine.of(call.again("dose"));
     answer.next(
         row,

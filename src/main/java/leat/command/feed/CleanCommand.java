@@ -36,6 +36,7 @@ public final class CleanCommand extends Command {
   static final Column FULL = Column.of("full_L", "full", Show.L);
 
   private static final Column MOST = Column.of("volume_L", "volume", Show.L);
+  private static final String PEROXIDE = "peroxide";
 
   @Override
   public String name() {
@@ -52,12 +53,13 @@ public final class CleanCommand extends Command {
     Plan plan = call.plan();
     Section clean = plan.section("clean");
     boolean bleach = bleach(call, clean);
-    needStrength(call, clean);
+    boolean other = isOther(clean, bleach);
+    needStrength(call, clean, other);
     Double needs = loop(plan, call.taken());
     Double full = full(plan, call.taken());
     double volume = volume(call, full);
-    double aim = aim(call, clean, bleach);
-    double contact = contact(clean, bleach, call.taken());
+    double aim = aim(call, clean, bleach, other);
+    double contact = contact(call, clean, bleach, other);
     Clean.Answer one = dilute(call, clean, bleach, volume, aim);
     Answer answer =
         new Answer(
@@ -97,7 +99,16 @@ public final class CleanCommand extends Command {
         .set(STATUS, one.status().word);
   }
 
-  private static void needStrength(Call call, Section clean) {
+  /** Whether what the plan says of strength, aim and time is about the other sanitiser. */
+  private static boolean isOther(Section clean, boolean bleach) {
+    String with = clean.text("with");
+    return with != null && with.equals(PEROXIDE) == bleach;
+  }
+
+  private static void needStrength(Call call, Section clean, boolean other) {
+    if (other && !call.has("--strength")) {
+      throw call.needs("--strength");
+    }
     if (!clean.has("strength")) {
       throw call.hasPlan() ? clean.missing("strength") : call.needs("--strength");
     }
@@ -109,17 +120,17 @@ public final class CleanCommand extends Command {
     if (with == null) {
       throw call.hasPlan() ? clean.missing("with") : call.needs("--with");
     }
-    return !with.equals("peroxide");
+    return !with.equals(PEROXIDE);
   }
 
-  private static double aim(Call call, Section clean, boolean bleach) {
+  private static double aim(Call call, Section clean, boolean bleach, boolean other) {
     String typed = call.text("--aim");
     if (typed == null) {
       double usual = bleach ? Clean.USUAL_CHLORINE_MG_L : Clean.mgLOfPct(Clean.USUAL_PEROXIDE_PCT);
       String words =
           Phrase.of(usual, Show.MG_L.digits(2)).render(false)
               + (bleach ? " of free chlorine" : " of peroxide");
-      return clean.getOr("aim", usual, words, call.taken());
+      return getOr(clean, "aim", other, usual, words, call.taken());
     }
     try {
       return QuantityReader.read(typed, Dimension.MASS_CONCENTRATION).value();
@@ -133,10 +144,25 @@ public final class CleanCommand extends Command {
     }
   }
 
-  private static double contact(Section clean, boolean bleach, Taken taken) {
+  private static double getOr(
+      Section clean, String key, boolean other, double usual, String words, Taken taken) {
+    if (!other) {
+      return clean.getOr(key, usual, words, taken);
+    }
+    taken.note(words);
+    return usual;
+  }
+
+  private static double contact(Call call, Section clean, boolean bleach, boolean other) {
     double usual = bleach ? Clean.USUAL_CHLORINE_CONTACT_S : Clean.USUAL_PEROXIDE_CONTACT_S;
     String words = Phrase.of().duration(usual).render(false);
-    return clean.getOr("contact", usual, bleach ? words : "overnight, " + words, taken);
+    return getOr(
+        clean,
+        "contact",
+        other && !call.has("--contact"),
+        usual,
+        bleach ? words : "overnight, " + words,
+        call.taken());
   }
 
   private static Double loop(Plan plan, Taken taken) {
@@ -158,6 +184,7 @@ public final class CleanCommand extends Command {
   private static double volume(Call call, Double full) {
     Double asked = call.above0("--volume");
     if (asked != null) {
+      Held.refuseOverTheRim(call, asked);
       return asked;
     }
     if (!call.hasPlan()) {

@@ -155,9 +155,6 @@ public final class CropsCommand extends Command {
   }
 
   private static String known(Crop crop) {
-    if (crop.isPrinted()) {
-      return "checked-in-print";
-    }
     return crop.isFromMemory()
         ? "from-memory"
         : crop.isCommonPractice() ? "common-practice" : "own";

@@ -15,7 +15,6 @@ import leat.quantity.Units;
 import leat.solution.tank.Dose;
 import leat.solution.tank.DoseRounding;
 import leat.solution.tank.Thinning;
-import leat.system.ConcentrateOf;
 import leat.system.TankOf;
 
 /** {@code leat dose}: feed for a volume, by EC or by the label. */
@@ -95,10 +94,7 @@ public final class DoseCommand extends Command {
 
   /** Refuses a plan whose feed is weighed, and tells the way to that. */
   private void refuseSalts(Call call) {
-    Section own = call.plan().section("feed");
-    if (!call.has("--rate")
-        && !ConcentrateOf.isKnown(own)
-        && own.section("stock").named("grams").size() > 0) {
+    if (!call.has("--rate") && TopupAsked.isWeighed(call.plan())) {
       throw new Refused(MixErrors.doseIsWeighed(this, call.again("topup")));
     }
     LabelRate.refuseSalts(call);

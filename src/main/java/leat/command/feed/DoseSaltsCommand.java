@@ -10,12 +10,18 @@ import leat.cli.CommandErrors;
 import leat.cli.Flag;
 import leat.numeric.Impossible;
 import leat.plan.Named;
+import leat.plan.Origin;
 import leat.plan.Plan;
+import leat.plan.PlanErrors;
 import leat.plan.Refused;
+import leat.quantity.IonAmount;
 import leat.quantity.NamedQuantity;
 import leat.quantity.Nearest;
 import leat.quantity.Units;
+import leat.quantity.Unreadable;
+import leat.solution.Element;
 import leat.solution.ElementName;
+import leat.solution.Ion;
 import leat.solution.Ions;
 import leat.solution.Salt;
 import leat.solution.recipes.Asked;
@@ -103,16 +109,40 @@ public final class DoseSaltsCommand extends Command {
     List<String> typed = call.texts("--ask");
     List<Asked> all = new ArrayList<>();
     for (int i = 0; i < typed.size(); i++) {
-      NamedQuantity one = EcPrediction.named("--ask", typed.get(i), Units.MG_L);
-      try {
-        ElementName.of(one.name());
-      } catch (Impossible e) {
-        String near = Nearest.of(one.name(), Arrays.asList(ElementName.names()));
-        throw new Refused(EcErrors.noElement("--ask", one.name(), e.getMessage(), near));
-      }
-      all.add(Asked.of(one.name(), one.quantity().value()));
+      all.add(asked(typed.get(i)));
     }
     return all;
+  }
+
+  /** One element and its amount, by weight, by number or by charge. */
+  private static Asked asked(String typed) {
+    int equals = typed.indexOf('=');
+    String amount = typed.substring(equals + 1);
+    if (equals > 0 && IonAmount.isCounted(amount)) {
+      ElementName name = element(typed.substring(0, equals).strip());
+      if (!name.isOxide()) {
+        return new Asked(name.element(), counted(typed, amount, name.element()));
+      }
+    }
+    NamedQuantity one = EcPrediction.named("--ask", typed, Units.MG_L);
+    return Asked.of(element(one.name()).name(), one.quantity().value());
+  }
+
+  private static double counted(String typed, String amount, Element element) {
+    try {
+      return IonAmount.mgPerL(amount, element.atom().weight(), Ion.chargesOf(element));
+    } catch (Unreadable e) {
+      throw new Refused(PlanErrors.unreadable(Origin.flag("--ask", typed), "", e));
+    }
+  }
+
+  private static ElementName element(String name) {
+    try {
+      return ElementName.of(name);
+    } catch (Impossible e) {
+      String near = Nearest.of(name, Arrays.asList(ElementName.names()));
+      throw new Refused(EcErrors.noElement("--ask", name, e.getMessage(), near));
+    }
   }
 
   private static List<Salt> offered(Call call) {

@@ -19,7 +19,7 @@ final class DoseSaltsFlags {
               "ELEMENT=MG_L",
               Kind.TEXT,
               "N=150",
-              "an element wanted, in mg/L; N-NO3 and N-NH4 apart; oxides such as K2O too")
+              "an element wanted, in mg/L, mmol/L or meq/L; N-NO3 and N-NH4 apart; oxides such as K2O in mg/L")
           .repeatable();
   private static final Flag SALT =
       Flag.of(

@@ -8,10 +8,16 @@ import leat.answer.Row;
 import leat.answer.Show;
 import leat.answer.Working;
 import leat.cli.Call;
+import leat.plan.Section;
+import leat.quantity.Dimension;
+import leat.quantity.QuantityReader;
+import leat.quantity.Unit;
+import leat.quantity.Units;
 import leat.solution.recipes.LabelledBottle;
 import leat.solution.tank.Dose;
 import leat.solution.tank.DoseRounding;
 import leat.solution.tank.Thinning;
+import leat.system.TankOf;
 
 /** What {@code leat dose} says. */
 final class DoseText {
@@ -21,7 +27,11 @@ final class DoseText {
   private static final Column NAME_TWO = Column.plain("name_two", "name two");
   private static final Column BOTTLES = Column.plain("bottles", "bottles");
   private static final Column SPOONS = Column.number("teaspoons", "teaspoons", 3);
-  private static final Column MARK = Column.of("mark_mL", "mark", Show.ML.digits(4));
+
+  /** A teaspoon of US kitchens, 4.93 mL, for who reads US units. */
+  private static final Column US_SPOONS =
+      Column.of("spoons_mL", "US teaspoons", Show.of(Units.ML, Units.TSP, 3));
+
   private static final Column OFF = Column.number("off_pct", "off by", 2);
   private static final Column PART_OFF = Column.number("part_off_pct", "part off", 2);
 
@@ -68,12 +78,27 @@ final class DoseText {
           "No dose does it: the water is at {from_ec_mS_cm} already, above the {target_ec_mS_cm} wanted, and water of {water_ec_mS_cm} cannot thin it to that.");
       return;
     }
+    boolean runsOver = runsOver(thin);
     answer.sentence(
         row,
-        "No dose does it: the water is at {from_ec_mS_cm} already, above the {target_ec_mS_cm} wanted. To thin it, add {thin_water_L} of water.");
-    answer.figure(row, DoseCommand.THIN, "of {water_ec_mS_cm}", "{thin_volume_L} then");
+        runsOver
+            ? "No dose does it: the water is at {from_ec_mS_cm} already, above the {target_ec_mS_cm} wanted. To thin it, take out {swap_L} and put in as much water."
+            : "No dose does it: the water is at {from_ec_mS_cm} already, above the {target_ec_mS_cm} wanted. To thin it, add {thin_water_L} of water.");
+    answer.figure(
+        row,
+        DoseCommand.THIN,
+        "of {water_ec_mS_cm}",
+        runsOver ? "{thin_volume_L} then: more than the tank takes" : "{thin_volume_L} then");
     answer.figure(row, DoseCommand.SWAP, "taken out, and as much water put in its place");
     topup();
+  }
+
+  /** Whether water on top would pass the full mark of the plan's tank. */
+  private boolean runsOver(Thinning thin) {
+    Section tank = call.plan().section("tank");
+    return TankOf.isKnown(tank)
+        && tank.has("full")
+        && thin.finalVolumeL() > Litres.of(TankOf.of(tank, call.taken()).volume(tank.need("full")));
   }
 
   private void tooWeak() {
@@ -85,24 +110,49 @@ final class DoseText {
         "a label rate of {label_rate_mL_L}: is that for one litre, or for ten?");
   }
 
+  /** The top-up that drains and fills; complete where the plan has the mark. */
   private void topup() {
+    String again =
+        NextLine.of(
+            call.again(
+                "topup",
+                "--volume",
+                "--water-ec",
+                "--rate",
+                "--rate-ec",
+                "--parts",
+                "--scale",
+                "--at"));
+    String target = call.has("--to") ? " --target " + Call.quoted(call.text("--to")) : "";
+    String volume = call.has("--volume") ? "" : " --volume \"{volume_L}\"";
+    String from = call.has("--from") ? Call.quoted(call.text("--from")) : "...";
+    String full = call.plan().section("tank").has("full") ? "" : " --full ...";
     answer.next(
-        call.again("topup", "--rate", "--rate-ec", "--parts", "--scale", "--at")
-            + " --volume ... --ec ... --full ...   when there is a full mark: what to drain and fill");
+        row,
+        again
+            + NextLine.of(target)
+            + volume
+            + " --ec "
+            + NextLine.of(from)
+            + full
+            + (full.isEmpty()
+                ? "   what to drain and fill"
+                : "   when there is a full mark: what to drain and fill"));
   }
 
   void sentenceAndFigures() {
     if (dose.concentrateMl() == 0) {
       answer.sentence(row, "Nothing to pour: the water is at {from_ec_mS_cm} already.");
-    } else {
-      sentence();
+      working();
+      return;
     }
+    sentence();
     bottles();
     figures();
     if (rounded != null) {
       marks();
     }
-    if (!labels.isEmpty() && dose.concentrateMl() > 0) {
+    if (!labels.isEmpty()) {
       brings();
     }
     working();
@@ -174,12 +224,13 @@ final class DoseText {
       if (i > 0 && feed.alike()) {
         return;
       }
-      Row one = Row.aside(ONE, SPOONS).set(ONE, Litres.baseOfMl(ml[i])).set(SPOONS, spoons[i]);
+      Row one = Row.aside(ONE, SPOONS, US_SPOONS).set(SPOONS, spoons[i]);
+      one.set(ONE, Litres.baseOfMl(ml[i])).set(US_SPOONS, Litres.baseOfMl(ml[i]));
       answer.figure(
           feed.alike() ? DoseCommand.PART.label() : feed.name(i),
           one,
           "{one_mL}",
-          "{teaspoons} level teaspoons");
+          call.us() ? "{spoons_mL!} level teaspoons" : "{teaspoons} level teaspoons");
     }
   }
 
@@ -196,8 +247,9 @@ final class DoseText {
             .set(OFF, Math.abs(rounded.ecOffPct()))
             .set(PART_OFF, Math.abs(rounded.worstPartOffPct()));
     String makes = makes();
+    Column mark = Column.of("mark_mL", "mark", Show.of(cup(), 4));
     if (feed.alike()) {
-      Row one = Row.aside(MARK).set(MARK, Litres.baseOfMl(ml[0]));
+      Row one = Row.aside(mark).set(mark, Litres.baseOfMl(ml[0]));
       answer.figure(
           "by the mark",
           row.with(off).with(one),
@@ -208,8 +260,13 @@ final class DoseText {
     answer.figure("by the mark", row.with(off), "{rounded_mL}", makes);
     for (int i = 0; i < ml.length; i++) {
       answer.figure(
-          "  " + feed.name(i), Row.aside(MARK).set(MARK, Litres.baseOfMl(ml[i])), "{mark_mL}");
+          "  " + feed.name(i), Row.aside(mark).set(mark, Litres.baseOfMl(ml[i])), "{mark_mL}");
     }
+  }
+
+  /** The unit of the marks on the cup, whatever the other units. */
+  private Unit cup() {
+    return QuantityReader.read(call.text("--step"), Dimension.VOLUME).unit();
   }
 
   private void working() {
@@ -231,6 +288,9 @@ final class DoseText {
   }
 
   Answer mindsAndNext() {
+    if (dose.concentrateMl() == 0) {
+      return answer;
+    }
     if (feed.bottles() > 1) {
       answer.mind(
           "undiluted",
@@ -246,10 +306,8 @@ final class DoseText {
     coarse();
     LabelTable.minds(answer, labels);
     SmallPours.mind(answer, feed.parts.smallest(dose.concentrateMl()));
-    if (dose.concentrateMl() > 0) {
-      answer.mind("order", "acid, where the water needs it, comes first, then feed; the pH last.");
-      next();
-    }
+    answer.mind("order", "acid, where the water needs it, comes first, then feed; the pH last.");
+    next();
     return answer;
   }
 

@@ -20,7 +20,7 @@ import leat.solution.conductivity.PpmScale;
 
 /** {@code leat ec}: what a conductivity meter shows, on every scale and at 25 C. */
 public final class EcCommand extends Command {
-  static final Column EC = Column.of("ec_mS_cm", "as read", Show.MS_CM);
+  static final Column EC = Column.of("ec_mS_cm", "at its temperature", Show.MS_CM);
   static final Column EC25 = Column.of("ec25_mS_cm", "for targets", Show.MS_CM);
   static final Column PPM500 = Column.number("ppm500", "ppm x500", 3);
   static final Column PPM640 = Column.number("ppm640", "ppm x640", 3);
@@ -144,7 +144,7 @@ public final class EcCommand extends Command {
     if (call.operands().isEmpty()) {
       throw new Refused(EcErrors.noReading(this));
     }
-    EcText text = EcText.of(scale(call, call.plan()), call.text("--unit"));
+    EcText text = EcText.of(scale(call, call.plan()), (String) call.value("--unit"));
     if (call.has("--standard")) {
       if (call.operands().size() != 1) {
         throw new Refused(EcErrors.oneReading(this));

@@ -7,8 +7,8 @@ import leat.cli.CommandErrors;
 import leat.numeric.Impossible;
 import leat.plan.Problem;
 import leat.plan.Refused;
-import leat.quantity.Nearest;
 import leat.quantity.Unreadable;
+import leat.system.SaltsOf;
 
 /** Messages of the feed's commands ec, dose, crops and oxygen, one named method each. */
 public final class EcErrors {
@@ -36,7 +36,7 @@ public final class EcErrors {
   public static Unreadable noUnitInRows(Unreadable bare) {
     return new Unreadable(
         "no-unit-in-rows",
-        bare.message() + "; for a whole column say --unit mS/cm",
+        bare.message() + "; for a whole column say --unit and mS/cm, uS/cm, dS/m, mS/m or ppm",
         bare.start(),
         bare.end(),
         null);
@@ -119,7 +119,7 @@ public final class EcErrors {
 
   /** A name that is no salt: those that begin so, or the nearest. */
   public static Problem noSalt(String flag, String typed, List<String> names) {
-    String meant = meant(typed, names);
+    String meant = SaltsOf.meant(typed, names);
     return new Problem(
         "no-salt",
         null,
@@ -130,18 +130,6 @@ public final class EcErrors {
             + (meant.isEmpty()
                 ? "; leat dose salts --list names them, and feed.salts of a plan adds your own"
                 : "; did you mean " + meant + "?"));
-  }
-
-  /** The salts that a name begins, else the nearest; empty for none. */
-  private static String meant(String typed, List<String> names) {
-    String meant = "";
-    for (int i = 0; i < names.size(); i++) {
-      if (names.get(i).startsWith(typed + "-")) {
-        meant += (meant.isEmpty() ? "\"" : " or \"") + names.get(i) + "\"";
-      }
-    }
-    String near = meant.isEmpty() ? Nearest.of(typed, names) : null;
-    return near == null ? meant : "\"" + near + "\"";
   }
 
   /** A salt weighed twice. */

@@ -21,6 +21,7 @@ final class EcReadings {
   /** For the text alone. */
   private static final Column AT = Column.of("at_C", "read at", Show.C);
 
+  private static final Column SHOWN = Column.of("shown_mS_cm", "the meter shows", Show.MS_CM);
   private static final Column READ_PPM = Column.plain("read_ppm", "ppm as read");
   private static final Column LEAST = Column.number("least_pct", "at least", 2);
   private static final Column MOST_PCT = Column.number("most_pct", "at most", 2);
@@ -62,7 +63,7 @@ final class EcReadings {
       readings.add(one);
     }
     if (readings.size() == 1) {
-      one(answer, readings.get(0));
+      one(answer, readings.get(0), text.operand(call.operands().get(0)));
     } else {
       several(answer, readings.size());
     }
@@ -89,14 +90,18 @@ final class EcReadings {
     }
   }
 
-  private void one(Answer answer, EcReading r) {
+  private void one(Answer answer, EcReading r, double shown) {
     Row row =
         answer
             .row(0)
             .with(EcCommand.reference())
-            .with(Row.aside(AT, FACTOR).set(AT, r.celsius()).set(FACTOR, r.f25()));
+            .with(Row.aside(AT, FACTOR).set(AT, r.celsius()).set(FACTOR, r.f25()))
+            .with(Row.aside(SHOWN).set(SHOWN, shown));
     sentence(answer, row);
-    if (at != null) {
+    if (meter.has("slope")) {
+      answer.figure("as read", row, "{shown_mS_cm}", at == null ? "" : "at {at_C}");
+      answer.figure("by the last check", row, "{ec_mS_cm}", at == null ? "" : "at {at_C}");
+    } else if (at != null) {
       answer.figure("as read", row, "{ec_mS_cm}", "at {at_C}");
     }
     answer.figure(row, EcCommand.EC25, "at {reference_C}: compare this one with targets");
@@ -106,21 +111,29 @@ final class EcReadings {
 
   private void sentence(Answer answer, Row row) {
     String typed = call.operands().get(0);
+    boolean checked = meter.has("slope");
     if (at != null) {
       answer.sentence(
           row,
-          "At {reference_C} this solution reads {ec25_mS_cm}: a meter without compensation shows {ec_mS_cm!} at {at_C}.");
+          checked
+              ? "At {reference_C} this solution has {ec25_mS_cm}: by its last check the meter's {shown_mS_cm!} at {at_C} is {ec_mS_cm!}."
+              : "At {reference_C} this solution reads {ec25_mS_cm}: a meter without compensation shows {ec_mS_cm!} at {at_C}.");
     } else if (text.isPpm(typed)) {
       Row ppm =
           Row.aside(READ_PPM, SCALE)
               .set(READ_PPM, NumberText.shortest(text.ppm(typed)))
               .set(SCALE, text.scale.factor());
       answer.sentence(
-          row.with(ppm), "{read_ppm} ppm on the scale of {scale} is an EC of {ec25_mS_cm}.");
+          row.with(ppm),
+          checked
+              ? "{read_ppm} ppm of this meter, on the scale of {scale}, is an EC of {ec25_mS_cm} by its last check."
+              : "{read_ppm} ppm on the scale of {scale} is an EC of {ec25_mS_cm}.");
     } else {
       answer.sentence(
           row,
-          "An EC of {ec25_mS_cm} at {reference_C} is {ppm500} ppm on the scale of 500, {ppm640} on 640, {ppm700} on 700.");
+          checked
+              ? "By its last check the meter's {shown_mS_cm} is an EC of {ec25_mS_cm} at {reference_C}: {ppm500} ppm on the scale of 500, {ppm640} on 640, {ppm700} on 700."
+              : "An EC of {ec25_mS_cm} at {reference_C} is {ppm500} ppm on the scale of 500, {ppm640} on 640, {ppm700} on 700.");
     }
   }
 
@@ -256,7 +269,11 @@ final class EcReadings {
           Row.aside(ROOM).set(ROOM, DESK_CELSIUS),
           "leat ec \"1.36 mS/cm\" --standard \"1.413 mS/cm\" --at \"{room_C}\"   to check the meter");
     } else if (call.hasPlan()) {
-      answer.next(call.again("dose") + " --volume ... --from READING");
+      answer.next(
+          call.again(TopupAsked.isWeighed(plan) ? "topup" : "dose")
+              + (TopupAsked.isWeighed(plan)
+                  ? " --volume ... --ec READING"
+                  : " --volume ... --from READING"));
     }
   }
 }

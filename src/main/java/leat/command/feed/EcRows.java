@@ -20,7 +20,7 @@ final class EcRows extends RowStream.Function {
 
   EcRows(Call call) {
     String column = call.text("--column");
-    unit = call.has("--unit") ? call.text("--unit") : EcText.unitOf(column);
+    unit = call.has("--unit") ? (String) call.value("--unit") : EcText.unitOf(column);
     text = EcText.of(EcCommand.scale(call, call.plan()), unit);
     by = EcCommand.compensation(call);
     at = call.quantity("--at");

@@ -37,15 +37,28 @@ final class EcText {
         scale, word == null ? null : Units.find(Dimension.EC, word), "ppm".equals(word));
   }
 
-  /** The unit that a column's name ends in, such as {@code ec_uS_cm}, or null. */
+  /**
+   * The unit that a column's name ends in, such as {@code ec_uS_cm}, {@code EC (mS/cm)} or {@code
+   * EC uS/cm} with its micro sign, or null.
+   */
   static String unitOf(String column) {
+    String name = plain(column);
     String[][] ends = {{"mS_cm", "mS/cm"}, {"uS_cm", "uS/cm"}, {"dS_m", "dS/m"}, {"mS_m", "mS/m"}};
     for (int i = 0; i < ends.length; i++) {
-      if (column.endsWith(ends[i][0])) {
+      if (name.endsWith(ends[i][0])) {
         return ends[i][1];
       }
     }
     return column.contains("ppm") ? "ppm" : null;
+  }
+
+  /** A heading without brackets at its end, its slash and micro sign as in a column's name. */
+  private static String plain(String column) {
+    int to = column.length();
+    while (to > 0 && ")] ".indexOf(column.charAt(to - 1)) >= 0) {
+      to--;
+    }
+    return column.substring(0, to).replace('/', '_').replace('\u00b5', 'u').replace('\u03bc', 'u');
   }
 
   /** Whether a text is a ppm reading. */

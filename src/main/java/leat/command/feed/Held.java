@@ -82,15 +82,21 @@ final class Held {
   }
 
   private static Held within(Call call, Span span) {
-    Section tank = call.plan().section("tank");
-    if (TankOf.isKnown(tank)) {
-      double capacity = TankOf.of(tank, call.taken()).capacity();
-      if (span.high().value() > capacity) {
-        throw new Refused(
-            MixErrors.overTheRim("--volume", call.text("--volume"), capacity, call.us()));
-      }
-    }
+    refuseOverTheRim(call, span.high().value());
     return new Held(span.low().value(), span.middle(), span.high().value(), null, null);
+  }
+
+  /** Refuses a {@code --volume}, m3, that the plan's tank does not hold. */
+  static void refuseOverTheRim(Call call, double volume) {
+    Section tank = call.plan().section("tank");
+    if (!TankOf.isKnown(tank)) {
+      return;
+    }
+    double capacity = TankOf.of(tank, call.taken()).capacity();
+    if (volume > capacity) {
+      throw new Refused(
+          MixErrors.overTheRim("--volume", call.text("--volume"), capacity, call.us()));
+    }
   }
 
   /** The plan's sender. */

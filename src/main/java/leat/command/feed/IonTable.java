@@ -11,9 +11,9 @@ import leat.numeric.Impossible;
 import leat.plan.Origin;
 import leat.plan.PlanErrors;
 import leat.plan.Refused;
+import leat.quantity.IonAmount;
 import leat.quantity.NamedQuantity;
 import leat.quantity.Nearest;
-import leat.quantity.QuantityReader;
 import leat.quantity.Units;
 import leat.quantity.Unreadable;
 import leat.solution.Ion;
@@ -40,32 +40,23 @@ final class IonTable {
   }
 
   private static Ions with(Ions ions, String typed) {
-    boolean byNumber = endsIn(typed, "mmol/L");
-    if (!byNumber && !endsIn(typed, "meq/L")) {
+    int equals = typed.indexOf('=');
+    String amount = typed.substring(equals + 1);
+    if (!IonAmount.isCounted(amount)) {
       NamedQuantity one = EcPrediction.named("--ion", typed, Units.MG_L);
       return ions.andMilligrams(name(one.name()), one.quantity().value());
     }
-    int equals = typed.indexOf('=');
     if (equals <= 0) {
       throw new Refused(EcErrors.noIonAmount(typed));
     }
     IonName name = name(typed.substring(0, equals).strip());
-    int unit = typed.toLowerCase(java.util.Locale.ROOT).lastIndexOf(byNumber ? "mmol" : "meq");
-    double amount = number(typed, equals + 1, unit);
-    return byNumber ? ions.and(name.ion(), amount) : ions.andMilliequivalents(name.ion(), amount);
-  }
-
-  private static double number(String typed, int from, int to) {
     try {
-      return QuantityReader.number(typed.substring(from, to < from ? from : to).strip());
+      double weight = name.milligramsPerMillimole();
+      return ions.andMilligrams(
+          name, IonAmount.mgPerL(amount, weight, Math.abs(name.ion().charge())));
     } catch (Unreadable e) {
       throw new Refused(PlanErrors.unreadable(Origin.flag("--ion", typed), "", e));
     }
-  }
-
-  private static boolean endsIn(String typed, String unit) {
-    String text = typed.strip();
-    return text.regionMatches(true, text.length() - unit.length(), unit, 0, unit.length());
   }
 
   private static IonName name(String typed) {

@@ -61,15 +61,32 @@ final class LabelRate {
     if (rate == null && !section.has("parts")) {
       throw call.hasPlan() ? section.missing("parts") : call.needs("--rate");
     }
+    if (each && count == null) {
+      throw call.needs("--parts");
+    }
     if (!section.has("rate_ec")) {
       throw call.hasPlan() ? section.missing("rate_ec") : call.needs("--rate-ec");
     }
     if (rate == null) {
       return new LabelRate(call, ConcentrateOf.of(section));
     }
+    return typed(call, section, each, rate, count);
+  }
+
+  private static LabelRate typed(
+      Call call, Section section, boolean each, double rate, Double count) {
     int n = count == null ? 1 : count.intValue();
     double ec = section.need("rate_ec");
-    return new LabelRate(call, each ? FeedParts.each(rate, n, ec) : FeedParts.sharing(rate, n, ec));
+    FeedParts parts = each ? FeedParts.each(rate, n, ec) : FeedParts.sharing(rate, n, ec);
+    if (!call.has("--rate-ec") && isOfOtherBottles(section, parts)) {
+      throw call.needs("--rate-ec");
+    }
+    return new LabelRate(call, parts);
+  }
+
+  /** Whether the plan's rate_ec was said of its own bottles at another rate than the one typed. */
+  private static boolean isOfOtherBottles(Section section, FeedParts typed) {
+    return ConcentrateOf.isRated(section) && !ConcentrateOf.of(section).ratedAs(typed);
   }
 
   /** Where a plan feeds by the gram and nothing liquid is named, the way to that is told. */

@@ -24,6 +24,15 @@ public final class MixErrors {
             + "\"");
   }
 
+  /** A column of which nobody knows what it holds. */
+  public static Problem noSuchRows(String column) {
+    return new Problem(
+        "rows-of-what",
+        null,
+        "--column \"" + column + "\"",
+        "its name should end in what it holds: a volume (_L, litres, gal), an EC (_mS_cm, _uS_cm, ppm), or what the plan's sender reads (_ohm, counts)");
+  }
+
   /** A salt that is none. */
   public static Problem unknownSalt(leat.plan.Plan plan, String typed) {
     return new Problem(

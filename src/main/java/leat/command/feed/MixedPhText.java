@@ -65,11 +65,6 @@ final class MixedPhText {
     return all;
   }
 
-  /** Says it beside figures that have no such columns. */
-  void figureAlone(Answer answer) {
-    figure(answer, Row.aside(PH, OPEN, STUFFY));
-  }
-
   /** Fills the row and says it. */
   void figure(Answer answer, Row row) {
     row.set(PH, mix.ph()).set(OPEN, mix.openPh()).set(STUFFY, mix.stuffyPh());

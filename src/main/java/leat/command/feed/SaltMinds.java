@@ -56,10 +56,10 @@ final class SaltMinds {
   }
 
   private static void ofFit(Answer answer, RecipeFit fit) {
-    for (int i = 0; i < fit.unbrought().size(); i++) {
+    if (!fit.unbrought().isEmpty()) {
       answer.mind(
           "unbrought",
-          name(fit.unbrought().get(i).label()),
+          name(SaltText.names(fit.unbrought())),
           "no salt here brings {name}: leat dose salts --list shows which do.");
     }
     for (int i = 0; i < fit.idle().size(); i++) {

@@ -64,7 +64,7 @@ final class SaltText {
     return whole.with(liquid == null ? row : row.with(liquid.words()));
   }
 
-  private static String names(List<Element> elements) {
+  static String names(List<Element> elements) {
     StringBuilder out = new StringBuilder();
     for (int i = 0; i < elements.size(); i++) {
       out.append(i == 0 ? "" : i == elements.size() - 1 ? " and " : ", ");
@@ -130,7 +130,9 @@ final class SaltText {
 
   private String met(Double allowed, boolean forward) {
     if (!fit.missing().isEmpty()) {
-      return "{missing} is missing altogether, the rest is met within {others_pct} %.";
+      return fit.othersMet()
+          ? "nothing here brings {missing}; the rest is met."
+          : "nothing here brings {missing}; the rest is met within {others_pct} %.";
     }
     if (allowed != null) {
       return forward

@@ -32,6 +32,10 @@ final class StockJudged {
   private final double coldest;
   private final double makes;
   private final boolean two;
+
+  /** Whether both bottles have something in them. */
+  private final boolean both;
+
   private final Answer answer = StockRows.empty();
   private final StockRows rows;
   private final Stock.Answer mix;
@@ -39,6 +43,9 @@ final class StockJudged {
   private Stock.Verdict worst = Stock.Verdict.CLEAR;
   private boolean doubted;
   private boolean no;
+
+  /** Whether calcium stands with sulfate or phosphate in one bottle. */
+  private boolean apart;
 
   StockJudged(
       Call call,
@@ -53,6 +60,7 @@ final class StockJudged {
     this.coldest = coldest;
     this.makes = makes;
     this.two = !call.has("--one-bottle");
+    this.both = two && !StockBottles.of(salts, 1).isEmpty() && !StockBottles.of(salts, 2).isEmpty();
     this.rows = new StockRows(answer, MadeWater.rateMlPerL(bottle, makes), makes, season);
     this.mix = mix();
     this.ec = ec();
@@ -96,8 +104,31 @@ final class StockJudged {
     call.withTaken(answer);
     minds(neither);
     answer.safety("children", "keep salts and bottles dark, cool and locked away from children.");
-    answer.next(row, "label each bottle with the date and its rate, {rate_mL_L}");
+    next(row);
     return no ? answer.no() : answer;
+  }
+
+  /** What to try where it does not do; a label for what does. */
+  private void next(Row row) {
+    if (!no) {
+      answer.next(
+          row,
+          both
+              ? "label each bottle with the date and its rate, {rate_mL_L}"
+              : "label the bottle with the date and its rate, {rate_mL_L}");
+    } else if (mix.verdict().no) {
+      answer.next(
+          call.again("stock", "--weigh", "--bottle", "--coldest", "--one-bottle")
+              + " --makes ...   the same grams for more tower water");
+    } else if (apart) {
+      answer.next(
+          call.again("stock", "--weigh", "--for", "--bottle", "--makes", "--coldest")
+              + "   in two bottles");
+    } else {
+      answer.next(
+          call.again("stock", "--weigh", "--makes", "--coldest", "--one-bottle")
+              + " --bottle ...   the same grams in more water");
+    }
   }
 
   private void workings(Row row) {
@@ -177,6 +208,7 @@ final class StockJudged {
 
   private void bottleMinds(Row row, StockBottle one) {
     if (one.calciumMeets()) {
+      apart = !two;
       answer.mind(
           "keep-apart",
           row,
@@ -211,7 +243,8 @@ final class StockJudged {
 
   private void tank(Row row) {
     answer.figure("in the tank", row, "{mix_verdict}", indices());
-    answer.figure("rate in tower water", row, "takes {rate_mL_L} of each");
+    answer.figure(
+        "rate in tower water", row, both ? "takes {rate_mL_L} of each" : "takes {rate_mL_L}");
     if (ec != null) {
       answer.figure(
           "EC at that rate",
@@ -222,7 +255,11 @@ final class StockJudged {
               : "with the plan's water in it, {ec_low_mS_cm..ec_high_mS_cm}");
     }
     if (row.get(StockRows.BOTTLES) != null) {
-      answer.figure("a season", row, "{bottles_season} of each", "for {season_L}");
+      answer.figure(
+          "a season",
+          row,
+          both ? "{bottles_season} of each" : "{bottles_season}",
+          "for {season_L}");
     }
   }
 
@@ -230,8 +267,8 @@ final class StockJudged {
     return Row.aside(StockRows.SIZE, StockRows.COLDEST, HOW_MANY, EACH)
         .set(StockRows.SIZE, Litres.base(bottle))
         .set(StockRows.COLDEST, coldest)
-        .set(HOW_MANY, two ? "Two bottles" : "One bottle")
-        .set(EACH, two ? "each for" : "for");
+        .set(HOW_MANY, both ? "Two bottles" : "One bottle")
+        .set(EACH, both ? "each for" : "for");
   }
 
   private void sentence(Row row) {
@@ -264,6 +301,11 @@ final class StockJudged {
       answer.mind(
           "neither-bottle",
           "gypsum brings calcium and sulfate at once: into neither bottle, weigh it into the tank.");
+    }
+    if (mix.verdict().no) {
+      answer.mind(
+          "settles-in-tank",
+          "something settles out in the tower water: let the bottles make more of it, or, where it is calcium phosphate, hold its pH lower.");
     }
     if (worst == Stock.Verdict.DOUBTFUL && doubted) {
       answer.mind(

@@ -2,6 +2,7 @@ package leat.command.feed;
 
 import leat.numeric.Impossible;
 import leat.plan.Plan;
+import leat.plan.Problem;
 import leat.plan.Refused;
 import leat.plan.Taken;
 import leat.system.SeasonFeedOf;
@@ -25,7 +26,11 @@ final class StockSeason {
       taken.note(TAKEN);
       return litres;
     } catch (Refused e) {
-      taken.note("the season roughly, by its days: " + e.problems().get(0).message());
+      Problem why = e.problems().get(0);
+      taken.note(
+          why.asked() == null
+              ? "the season roughly, by its days: " + why.message()
+              : "the season roughly, by its days: leat season wants " + why.asked());
     } catch (Impossible e) {
       taken.note("the season roughly, by its days: " + e.getMessage());
     }

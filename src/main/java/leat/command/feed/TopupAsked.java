@@ -9,6 +9,7 @@ import leat.plan.Taken;
 import leat.solution.tank.Cans;
 import leat.solution.tank.Topup;
 import leat.solution.tank.TopupAsk;
+import leat.solution.tank.TopupSaltsAsk;
 import leat.system.ConcentrateOf;
 
 /** What a call of {@code topup} asks, apart from what is in the tank: marks, water, feed, rain. */
@@ -48,11 +49,13 @@ final class TopupAsked {
 
   /** Whether the feed is weighed: by flags, or in a plan that has a recipe and no bottles. */
   static boolean bySalts(Call call) {
-    Section feed = call.plan().section("feed");
-    return call.has("--weigh")
-        || !call.has("--rate")
-            && !ConcentrateOf.isKnown(feed)
-            && feed.section("stock").named("grams").size() > 0;
+    return call.has("--weigh") || !call.has("--rate") && isWeighed(call.plan());
+  }
+
+  /** Whether a plan has a recipe that is weighed and no bottles. */
+  static boolean isWeighed(Plan plan) {
+    Section feed = plan.section("feed");
+    return !ConcentrateOf.isKnown(feed) && feed.section("stock").named("grams").size() > 0;
   }
 
   private static double rain(Call call) {
@@ -62,7 +65,9 @@ final class TopupAsked {
       throw new Refused(CommandErrors.notBoth(call.command, "--rain", "--rainfall"));
     }
     if (depth != null) {
-      return Topup.rainfallL(call.plan().section("tank").need("rain_area"), depth);
+      Section tank = call.plan().section("tank");
+      double share = tank.get("rain_share", call.taken());
+      return Topup.rainfallL(tank.need("rain_area"), depth, share);
     }
     return litres == null ? 0 : Litres.of(litres);
   }
@@ -101,6 +106,11 @@ final class TopupAsked {
         feed.parts.together(),
         rainL,
         rainEc);
+  }
+
+  /** The same for feed that is weighed; the recipe adds so much to pure water. */
+  TopupSaltsAsk saltsAsk(double ec, double gainMsCm) {
+    return new TopupSaltsAsk(ec, Litres.of(full), target, waterEc, gainMsCm, rainL, rainEc);
   }
 
   /** Whether rain was told. */

@@ -4,16 +4,20 @@ import leat.answer.Answer;
 import leat.answer.Column;
 import leat.answer.Row;
 import leat.command.sense.LoggedTank;
+import leat.solution.tank.Cans;
+import leat.solution.tank.Rained;
 import leat.solution.tank.TopupSalts;
+import leat.solution.tank.TopupSaltsAsk;
+import leat.solution.tank.TopupSaltsBand;
 
 /** {@code leat topup} for feed that is weighed: grams of each salt of a recipe. */
 final class TopupBySalts {
   final TopupAsked asked;
   final Held held;
   final WeighedRecipe recipe;
-  final TopupSalts.Answer low;
+  final TopupSaltsAsk ask;
+  final TopupSaltsBand band;
   final TopupSalts.Answer middle;
-  final TopupSalts.Answer high;
 
   TopupBySalts(TopupAsked asked, Held held) {
     this(asked, held, asked.ec(held), WeighedRecipe.of(asked.call));
@@ -24,19 +28,21 @@ final class TopupBySalts {
     this.asked = asked;
     this.held = held;
     this.recipe = recipe;
-    this.low = solve(held.low, ec);
-    this.middle = solve(held.middle, ec);
-    this.high = solve(held.high, ec);
+    this.ask = asked.saltsAsk(ec, recipe.gainMsCm());
+    this.band =
+        TopupSaltsBand.solve(
+            ask, Litres.of(held.low), Litres.of(held.middle), Litres.of(held.high));
+    this.middle = band.middle();
   }
 
-  private TopupSalts.Answer solve(double volume, double ec) {
-    return TopupSalts.solve(
-        Litres.of(volume),
-        ec,
-        Litres.of(asked.full),
-        asked.target,
-        asked.waterEc,
-        recipe.gainMsCm());
+  /** The tank after the rain, by the middle of the band. */
+  Rained rained() {
+    return ask.rained(Litres.of(held.middle));
+  }
+
+  /** The water in cans; null when no can is known or no water is poured. */
+  Cans cans() {
+    return asked.cans(middle.waterL());
   }
 
   /** Fills a row for one of many readings. */
@@ -53,8 +59,11 @@ final class TopupBySalts {
     boolean band = held.isBand();
     RainSeenText rain =
         RainSeenText.of(asked.call, Litres.of(held.middle), asked.ec(held), asked.target);
+    MixedPhText ph = ph();
     Answer figures =
-        new Answer(RainSeenText.with(LoggedTank.with(TopupSaltColumns.of(band), held.log), rain));
+        new Answer(
+            RainSeenText.with(
+                MixedPhText.with(LoggedTank.with(TopupSaltColumns.of(band), held.log), ph), rain));
     Row row = figures.row();
     TopupSaltColumns.fill(row, this);
     if (band) {
@@ -62,13 +71,13 @@ final class TopupBySalts {
     }
     Answer salts = salts(band);
     salts.jsonObject(figures).array("salts", salts);
-    tell(salts, row, rain);
+    tell(salts, row, ph, rain);
     return middle.reached() ? salts : salts.no();
   }
 
-  private void tell(Answer salts, Row row, RainSeenText rain) {
+  private void tell(Answer salts, Row row, MixedPhText ph, RainSeenText rain) {
     TopupSaltsText text = new TopupSaltsText(this, salts, row);
-    text.sentenceAndFigures(ph());
+    text.sentenceAndFigures(ph);
     if (rain != null) {
       rain.tell(salts, row);
     }
@@ -95,8 +104,8 @@ final class TopupBySalts {
       Row one = salts.row().set(TopupSaltColumns.SALT, recipe.name(i));
       one.set(TopupSaltColumns.GRAMS, kg(i, middle));
       if (band) {
-        one.set(TopupSaltColumns.GRAMS_LOW, kg(i, least()))
-            .set(TopupSaltColumns.GRAMS_HIGH, kg(i, most()));
+        one.set(TopupSaltColumns.GRAMS_LOW, recipe.kg(i, this.band.recipeLowL()))
+            .set(TopupSaltColumns.GRAMS_HIGH, recipe.kg(i, this.band.recipeHighL()));
       }
     }
     return salts;
@@ -107,19 +116,9 @@ final class TopupBySalts {
     return MixedPhText.of(asked.call, kept, middle.waterL());
   }
 
-  /** The end of the band that wants the fewest salts. */
-  TopupSalts.Answer least() {
-    return low.reached() && high.reached() && low.recipeL() < high.recipeL() ? low : high;
-  }
-
-  /** The end of the band that wants the most salts. */
-  TopupSalts.Answer most() {
-    return least() == low ? high : low;
-  }
-
-  /** kg of all salts; null when the target cannot be met. */
-  Double total(TopupSalts.Answer one) {
-    return one.reached() ? recipe.kg(one.recipeL()) : null;
+  /** kg of all salts for so many litres of the recipe; null when the target cannot be met. */
+  Double total(Double recipeL) {
+    return recipeL == null ? null : recipe.kg(recipeL);
   }
 
   private Double kg(int salt, TopupSalts.Answer one) {

@@ -3,7 +3,6 @@ package leat.command.feed;
 import leat.answer.Column;
 import leat.answer.Row;
 import leat.answer.Show;
-import leat.solution.tank.Cans;
 import leat.solution.tank.Topup;
 import leat.solution.tank.TopupBand;
 
@@ -81,11 +80,8 @@ final class TopupColumns {
     IF_HIGH_EC
   };
 
-  /** What the text alone tells: the drain as a cup, the last can as a cup, full cans. */
+  /** What the text alone tells: the drain as a cup. */
   static final Column CUP = Column.of("drain_mL", "drain", Show.ML);
-
-  static final Column LAST_CUP = Column.of("last_can_mL", "last can", Show.ML);
-  static final Column FULL_CANS = Column.plain("full_cans", "full cans");
 
   private TopupColumns() {}
 
@@ -123,10 +119,7 @@ final class TopupColumns {
 
   private static void poured(Row row, Column[] columns, TopupAsked asked, Topup.Answer one) {
     asked.feed.fill(row, PART, columns, asked.feed.parts.split(one.concentrateMl()));
-    Cans cans = asked.cans(one.waterL());
-    if (cans != null) {
-      row.set(CANS, cans.count()).set(LAST_CAN, Litres.base(cans.lastL()));
-    }
+    CansText.fill(row, asked.cans(one.waterL()));
   }
 
   /** The ends of a band. */
@@ -147,10 +140,7 @@ final class TopupColumns {
   }
 
   /** What the text alone tells beside a row. */
-  static Row aside(Topup.Answer one, Cans cans) {
-    return Row.aside(CUP, LAST_CUP, FULL_CANS)
-        .set(CUP, Litres.base(one.drainL()))
-        .set(LAST_CUP, cans == null ? null : Litres.base(cans.lastL()))
-        .set(FULL_CANS, cans == null ? 0 : cans.full());
+  static Row aside(Topup.Answer one) {
+    return Row.aside(CUP).set(CUP, Litres.base(one.drainL()));
   }
 }

@@ -8,6 +8,7 @@ import leat.cli.RowStream;
 import leat.command.sense.PouredPairs;
 import leat.command.sense.SenderReading;
 import leat.plan.Refused;
+import leat.plan.Section;
 import leat.quantity.Dimension;
 import leat.quantity.QuantityReader;
 import leat.quantity.Unit;
@@ -66,6 +67,7 @@ final class TopupRows extends RowStream.Function {
     unit = PouredPairs.volumeUnit(column);
     holds = unit != null ? Holds.LITRES : ecUnit != null ? Holds.EC : Holds.SENDER;
     refuseBoth(call);
+    refuseOther(call, column);
     sender = holds == Holds.SENDER ? Held.sender(call) : null;
     held = holds == Holds.EC ? Held.of(call) : null;
     if (holds != Holds.EC && !call.has("--ec")) {
@@ -77,6 +79,15 @@ final class TopupRows extends RowStream.Function {
 
   static TopupRows of(Call call) {
     return new TopupRows(call);
+  }
+
+  /** Refuses a column that no sender reads: one in mm, or one where the plan has no sender. */
+  private void refuseOther(Call call, String column) {
+    Section plans = call.plan().section("sender");
+    boolean sends = plans.has("steps") || plans.has("edges");
+    if (holds == Holds.SENDER && (PouredPairs.isLength(column) || call.hasPlan() && !sends)) {
+      throw new Refused(MixErrors.noSuchRows(column));
+    }
   }
 
   private void refuseBoth(Call call) {

@@ -3,6 +3,7 @@ package leat.command.feed;
 import leat.answer.Column;
 import leat.answer.Row;
 import leat.answer.Show;
+import leat.solution.tank.Rained;
 
 /** The columns of {@code leat topup} by the gram and how its results fill them. */
 final class TopupSaltColumns {
@@ -27,7 +28,12 @@ final class TopupSaltColumns {
     TopupColumns.TARGET,
     TopupColumns.WATER_EC,
     GAIN,
-    MAKES
+    MAKES,
+    TopupColumns.RAINED,
+    TopupColumns.RAINED_EC,
+    TopupColumns.OVERFLOW,
+    TopupColumns.CANS,
+    TopupColumns.LAST_CAN
   };
   private static final Column[] ENDS = {
     TopupColumns.SENDER,
@@ -72,7 +78,7 @@ final class TopupSaltColumns {
     row.set(TopupColumns.STATUS, by.middle.status().word)
         .set(TopupColumns.DRAIN, Litres.base(by.middle.drainL()))
         .set(TopupColumns.WATER, Litres.base(by.middle.waterL()))
-        .set(TOTAL, by.total(by.middle))
+        .set(TOTAL, by.total(by.middle.recipeL()))
         .set(TopupColumns.FINAL_VOLUME, Litres.base(by.middle.finalVolumeL()))
         .set(TopupColumns.FINAL_EC, by.middle.finalEcMsCm())
         .set(TopupColumns.FULL, asked.full)
@@ -80,6 +86,11 @@ final class TopupSaltColumns {
         .set(TopupColumns.WATER_EC, asked.waterEc)
         .set(GAIN, by.recipe.gainMsCm())
         .set(MAKES, by.recipe.makes());
+    Rained rained = by.rained();
+    row.set(TopupColumns.RAINED, Litres.base(rained.volumeL()))
+        .set(TopupColumns.RAINED_EC, rained.ecMsCm())
+        .set(TopupColumns.OVERFLOW, Litres.base(rained.overflowL()));
+    CansText.fill(row, by.cans());
   }
 
   /** The ends of a band. */
@@ -87,11 +98,11 @@ final class TopupSaltColumns {
     row.set(TopupColumns.SENDER, by.held.status())
         .set(TopupColumns.VOLUME_LOW, by.held.low)
         .set(TopupColumns.VOLUME_HIGH, by.held.high)
-        .set(TopupColumns.DRAIN_LOW, Litres.base(by.low.drainL()))
-        .set(TopupColumns.DRAIN_HIGH, Litres.base(by.high.drainL()))
-        .set(TopupColumns.WATER_LOW, Litres.base(by.high.waterL()))
-        .set(TopupColumns.WATER_HIGH, Litres.base(by.low.waterL()))
-        .set(TOTAL_LOW, by.total(by.least()))
-        .set(TOTAL_HIGH, by.total(by.most()));
+        .set(TopupColumns.DRAIN_LOW, Litres.base(by.band.drainLowL()))
+        .set(TopupColumns.DRAIN_HIGH, Litres.base(by.band.drainHighL()))
+        .set(TopupColumns.WATER_LOW, Litres.base(by.band.waterLowL()))
+        .set(TopupColumns.WATER_HIGH, Litres.base(by.band.waterHighL()))
+        .set(TOTAL_LOW, by.total(by.band.recipeLowL()))
+        .set(TOTAL_HIGH, by.total(by.band.recipeHighL()));
   }
 }

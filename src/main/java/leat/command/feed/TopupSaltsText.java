@@ -1,13 +1,19 @@
 package leat.command.feed;
 
 import leat.answer.Answer;
+import leat.answer.Column;
 import leat.answer.Row;
+import leat.answer.Show;
 import leat.answer.Working;
+import leat.cli.Call;
 import leat.solution.tank.Topup;
 import leat.solution.tank.TopupSalts;
 
 /** What {@code leat topup} says in words where the feed is weighed. */
 final class TopupSaltsText {
+  private static final Column KEPT = Column.of("kept_L", "kept", Show.L);
+  private static final Column FILLED = Column.of("filled_L", "filled", Show.L.digits(5));
+
   private final TopupBySalts by;
   private final TopupSalts.Answer middle;
   private final Answer answer;
@@ -33,7 +39,7 @@ final class TopupSaltsText {
       by.held.log.tell(answer, row, by.asked.ec(by.held));
     }
     if (ph != null) {
-      ph.figureAlone(answer);
+      ph.figure(answer, row);
     }
     working();
   }
@@ -52,6 +58,10 @@ final class TopupSaltsText {
       answer.figure("in the tank", row, "{volume_low_L..volume_high_L}", "full at {full_L}");
     }
     answer.figure(row, TopupSaltColumns.GAIN, "by its ions, in the {makes_L} that it makes");
+    if (by.asked.rained()) {
+      TopupText.rained(answer, row, by.rained().overflowL());
+    }
+    CansText.tell(answer, row, by.cans());
   }
 
   private void working() {
@@ -60,17 +70,27 @@ final class TopupSaltsText {
             "salts in all",
             "grams = recipe's grams a litre x (F (t - w) - K (e - w)) / g",
             Answer.filled(
-                row,
-                "F = {full_L}, t = {target_ec_mS_cm}, w = {water_ec_mS_cm}, g = {recipe_ec_mS_cm}"),
-            by.total(middle),
+                row.with(Row.aside(KEPT).set(KEPT, kept())),
+                "F = {full_L}, t = {target_ec_mS_cm}, w = {water_ec_mS_cm}, K = {kept_L}, e = {after_rain_ec_mS_cm}, g = {recipe_ec_mS_cm}"),
+            by.total(middle.recipeL()),
             SaltGrams.SHOW.digits(4),
             EcRange.words(),
             "balance of volume and salt; EC of the recipe's ions"));
   }
 
+  /** What is left in the tank after draining, m3. */
+  private Double kept() {
+    return Litres.base(by.rained().volumeL() - middle.drainL());
+  }
+
   private String ofBand() {
-    boolean salts = by.most().recipeL() > 0;
-    if (by.high.drainL() > 0) {
+    boolean salts = by.band.recipeHighL() > 0;
+    if (by.band.drainHighL() > 0 && by.band.drainLowL() == 0) {
+      return salts
+          ? "Drain up to {drain_high_L}, fill to the mark with {water_low_L..water_high_L} of water, stir and measure; then dissolve {salts_low_g..salts_high_g} of salts."
+          : "Drain up to {drain_high_L}, fill to the mark with {water_low_L..water_high_L} of water, stir and measure: it needs no salts.";
+    }
+    if (by.band.drainHighL() > 0) {
       return salts
           ? "Drain {drain_low_L..drain_high_L}, fill to the mark with {water_low_L..water_high_L} of water, stir and measure; then dissolve {salts_low_g..salts_high_g} of salts."
           : "Drain {drain_low_L..drain_high_L}, fill to the mark with {water_low_L..water_high_L} of water, stir and measure: it needs no salts.";
@@ -82,12 +102,12 @@ final class TopupSaltsText {
 
   private String ofOne() {
     boolean salts = middle.recipeL() > 0;
-    if (middle.drainL() > 0) {
-      return middle.waterL() == 0
+    if (middle.drains()) {
+      return !middle.pours()
           ? drained(salts)
           : "Drain {drain_L} and add {water_L} of water: {final_volume_L} at {final_ec_mS_cm}. It needs no salts.";
     }
-    if (middle.waterL() > 0) {
+    if (middle.pours()) {
       return salts
           ? "Add {water_L} of water and {salts_g} of salts: {final_volume_L} at {final_ec_mS_cm}. Drain nothing."
           : "Add {water_L} of water: {final_volume_L} at {final_ec_mS_cm}. It needs no salts; drain nothing.";
@@ -104,7 +124,7 @@ final class TopupSaltsText {
   }
 
   void minds() {
-    if (by.low.reached() != by.high.reached()) {
+    if (by.band.doubtful()) {
       answer.mind(
           "doubtful",
           "for some volumes of the band there is an answer and for others none: measure the level before you pour.");
@@ -112,13 +132,37 @@ final class TopupSaltsText {
     if (!middle.reached()) {
       return;
     }
-    if (!Topup.VALID.holds(by.asked.target, by.asked.target)) {
+    TopupText.ofTheTank(answer, by.ask.isOverFull(Litres.of(by.held.middle)), middle.drainsMore());
+    if (!Topup.VALID.holds(by.rained().ecMsCm(), by.asked.target)) {
       EcRange.mind(answer);
     }
     ofTheRecipe();
+    next();
+  }
+
+  private void next() {
+    Call call = by.asked.call;
+    if (by.held.isBand()) {
+      answer.next(
+          row.with(Row.aside(FILLED).set(FILLED, by.asked.full)),
+          NextLine.of(
+                  call.again(
+                      "topup",
+                      "--full",
+                      "--target",
+                      "--water-ec",
+                      "--weigh",
+                      "--makes",
+                      "--scale",
+                      "--at"))
+              + " --volume \"{filled_L}\" --ec READING   when it is filled, stirred and measured");
+    } else if (middle.pours()) {
+      TopupText.acid(answer, row, call);
+    }
     answer.next(
-        by.asked.call.again("dose salts")
-            + " --ask ...   to see the elements that a recipe brings");
+        row,
+        NextLine.of(call.again("dose salts") + by.recipe.weighed())
+            + " --volume \"{makes_L}\"   to see the elements that the recipe brings");
   }
 
   private void ofTheRecipe() {

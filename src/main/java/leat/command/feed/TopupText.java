@@ -7,7 +7,7 @@ import leat.answer.Row;
 import leat.answer.Show;
 import leat.answer.Working;
 import leat.cli.Call;
-import leat.solution.tank.Cans;
+import leat.plan.Section;
 import leat.solution.tank.Topup;
 import leat.solution.tank.TopupAsk;
 import leat.solution.tank.TopupBand;
@@ -26,15 +26,13 @@ final class TopupText {
   private final TopupBand band;
 
   private final TopupAsked asked;
-  private final Cans cans;
 
   TopupText(Answer answer, Row row, Topup.Answer one, TopupBand band, TopupAsked asked) {
     this.answer = answer;
     this.asked = asked;
     this.one = one;
     this.band = band;
-    this.cans = asked.cans(one.waterL());
-    this.row = row.with(TopupColumns.aside(one, cans));
+    this.row = row.with(TopupColumns.aside(one));
   }
 
   void sentenceAndFigures() {
@@ -104,11 +102,7 @@ final class TopupText {
 
   private void figures() {
     if (asked.rained()) {
-      answer.figure(
-          row,
-          TopupColumns.RAINED,
-          "{after_rain_ec_mS_cm}",
-          one.rainOverflowL() > 0 ? "ran over: {rain_overflow_L}" : "nothing ran over");
+      rained(answer, row, one.rainOverflowL());
     }
     if (one.afterRainL() < Litres.of(asked.full)) {
       answer.figure(
@@ -121,6 +115,15 @@ final class TopupText {
     }
   }
 
+  /** What the rain made of the tank. */
+  static void rained(Answer answer, Row row, double overflowL) {
+    answer.figure(
+        row,
+        TopupColumns.RAINED,
+        "{after_rain_ec_mS_cm}",
+        overflowL > 0 ? "ran over: {rain_overflow_L}" : "nothing ran over");
+  }
+
   private void poured() {
     if (band == null && (one.drainL() == 0 || !one.drainsNothing())) {
       answer.figure(row, TopupColumns.DRAIN);
@@ -128,9 +131,7 @@ final class TopupText {
     if (band == null || asked.feed.bottles() > 1 && one.concentrateMl() > 0) {
       bottles();
     }
-    if (cans != null && cans.count() > 0) {
-      answer.figure("carry", row, carried());
-    }
+    CansText.tell(answer, row, asked.cans(one.waterL()));
   }
 
   private void bottles() {
@@ -145,21 +146,6 @@ final class TopupText {
       Row bottle = Row.aside(LabelRate.AMOUNT).set(LabelRate.AMOUNT, Litres.baseOfMl(ml[i]));
       answer.figure("  " + asked.feed.name(i), bottle, "{bottle_mL}");
     }
-  }
-
-  private String carried() {
-    if (cans.lastIsACup()) {
-      return cans.full() == 1
-          ? "1 full can and a splash, {last_can_mL}"
-          : "{full_cans} full cans and a splash, {last_can_mL}";
-    }
-    if (cans.lastL() > 0 && cans.full() > 0) {
-      return "{cans} cans, the last with {last_can_L}";
-    }
-    if (cans.lastL() > 0) {
-      return "1 can with {last_can_L}";
-    }
-    return cans.count() == 1 ? "1 can" : "{cans} cans";
   }
 
   private Row balance(TopupAsk ask) {
@@ -201,14 +187,7 @@ final class TopupText {
 
   void minds() {
     ofTheBand();
-    if (one.overFull()) {
-      answer.mind(
-          "over-full",
-          "it stands over the full mark already: rain, or a wrong reading. Look before you drain. Rain that is in the reading is counted: leave --rain out.");
-    }
-    if (one.drainsMore()) {
-      answer.mind("drained", "what is drained is feed: give it to the beds, not to a pond.");
-    }
+    ofTheTank(answer, one.overFull(), one.drainsMore());
     if (!Topup.VALID.holds(one.afterRainEcMsCm(), asked.target)) {
       EcRange.mind(answer);
     }
@@ -218,6 +197,18 @@ final class TopupText {
           "labels-differ",
           "pour three quarters of the feed, stir, wait ten minutes, measure: labels differ by 10 to 20 %. Never mix the bottles undiluted.");
       SmallPours.mind(answer, asked.feed.parts.smallest(one.concentrateMl()));
+    }
+  }
+
+  /** Doubts about what is in the tank, and about what leaves it. */
+  static void ofTheTank(Answer answer, boolean overFull, boolean drainsMore) {
+    if (overFull) {
+      answer.mind(
+          "over-full",
+          "it stands over the full mark already: rain, or a wrong reading. Look before you drain. Rain that is in the reading is counted: leave --rain out.");
+    }
+    if (drainsMore) {
+      answer.mind("drained", "what is drained is feed: give it to the beds, not to a pond.");
     }
   }
 
@@ -253,16 +244,21 @@ final class TopupText {
               + to
               + "   when it is filled, stirred and measured");
     } else if (one.waterL() > 0) {
-      acid(call);
+      acid(answer, row, call);
     }
   }
 
-  private void acid(Call call) {
+  /** The acid for the water that is poured, with a gap for each thing that no plan says. */
+  static void acid(Answer answer, Row row, Call call) {
+    Section water = call.plan().section("water");
     answer.next(
         row,
         NextLine.of(call.again("acid"))
-            + (call.hasPlan()
-                ? " --volume \"{water_L}\"   hard water lifts the pH with every can: acid into the can, before the feed"
-                : " --volume \"{water_L}\" --alkalinity ... --ph ... --to 5.8 --acid ...   hard water lifts the pH with every can: acid into the can, before the feed"));
+            + " --volume \"{water_L}\""
+            + (water.has("alkalinity") ? "" : " --alkalinity ...")
+            + (water.has("ph") ? "" : " --ph ...")
+            + (call.plan().section("target").has("ph") ? "" : " --to 5.8")
+            + (call.plan().section("feed").section("acid").has("name") ? "" : " --acid ...")
+            + "   hard water lifts the pH with every can: acid into the can, before the feed");
   }
 }

@@ -7,6 +7,7 @@ import leat.plan.Named;
 import leat.plan.Refused;
 import leat.plan.Section;
 import leat.quantity.NamedQuantity;
+import leat.quantity.NumberText;
 import leat.quantity.Units;
 import leat.solution.Ions;
 import leat.solution.Salt;
@@ -75,6 +76,17 @@ record WeighedRecipe(Recipe recipe, double makes) {
       throw new Refused(EcErrors.noSalt(flag, name, SaltsOf.names(call.plan())));
     }
     return salt;
+  }
+
+  /** The salts as flags of {@code leat dose salts}. */
+  String weighed() {
+    StringBuilder flags = new StringBuilder();
+    for (int i = 0; i < size(); i++) {
+      Weighed one = recipe.salts().get(i);
+      String typed = one.salt().name() + "=" + NumberText.shortest(one.grams());
+      flags.append(" --weighed ").append(Call.quoted(typed));
+    }
+    return flags.toString();
   }
 
   /** How many salts. */

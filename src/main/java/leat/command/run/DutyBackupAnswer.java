@@ -135,12 +135,12 @@ final class DutyBackupAnswer {
     if (sun == null) {
       return null;
     }
-    call.taken().note("panel, wires and charger give 70 %");
-    return Solar.panelW(
-        need.dayJ(),
-        Units.H_D.fromBase(sun),
-        Solar.USUAL_PERFORMANCE,
-        BatteryOf.efficiency(plan, call.taken()));
+    double back = BatteryOf.efficiency(plan, call.taken());
+    call.taken()
+        .note(
+            "panel, wires and charger give 70 %, the battery gives back "
+                + leat.answer.Phrase.of(back, leat.answer.Show.PERCENT.digits(2)).render(false));
+    return Solar.panelW(need.dayJ(), Units.H_D.fromBase(sun), Solar.USUAL_PERFORMANCE, back);
   }
 
   private Row typed() {

@@ -28,6 +28,7 @@ final class DutyBounds {
   private static final Column LIMIT = Column.of("longest_rest_s", "longest rest", Show.S);
   private static final Column LEAST = Column.plain("least_run_s", "least run");
   private static final Column TOWER = Column.plain("tower", "tower");
+  private static final Column WHEN = Column.plain("when", "when");
 
   private final Answer answer;
   private final LeastRun least;
@@ -92,7 +93,7 @@ final class DutyBounds {
     Timing timing = timetable.timing(0);
     run(timing, -1);
     if (RunNeeds.restsTooLong(plan, timing)) {
-      rest(timing, RunNeeds.dryDay(plan, taken), -1);
+      rest(timing, RunNeeds.dryDay(plan, taken), true, -1);
     }
   }
 
@@ -119,7 +120,7 @@ final class DutyBounds {
     taken.note("night 22:00 to 06:00");
     for (int i = 0; i < bounds.length; i++) {
       run(bounds[i].timing(), bounds[i].entry());
-      rest(bounds[i].timing(), bounds[i].longestRestS(), bounds[i].entry());
+      rest(bounds[i].timing(), bounds[i].longestRestS(), bounds[i].byDay(), bounds[i].entry());
     }
   }
 
@@ -139,7 +140,7 @@ final class DutyBounds {
 
   private Row row(Timing timing, double limit, int entry) {
     Row row =
-        Row.aside(ENTRY, RUN, REST, LIMIT, LEAST, TOWER)
+        Row.aside(ENTRY, RUN, REST, LIMIT, LEAST, TOWER, WHEN)
             .set(ENTRY, entry)
             .set(LIMIT, limit)
             .set(TOWER, tower);
@@ -167,22 +168,23 @@ final class DutyBounds {
             : "timing[{entry}]: a run of {run_s:duration} does not water the lowest pot: {least_run_s} s are needed.");
   }
 
-  private void rest(Timing timing, double limit, int entry) {
+  private void rest(Timing timing, double limit, boolean byDay, int entry) {
     if (LongestRest.of(limit).allows(timing)) {
       return;
     }
     Row row = row(timing, limit, entry);
+    row.set(WHEN, byDay ? "by day, 06:00 to 22:00" : "at night, 22:00 to 06:00");
     sayFirst(
         row,
         entry < 0
-            ? "The rest is too long: {rest_s:duration}, over the dry limit of {longest_rest_s:duration}. "
-            : "timing[{entry}] rests too long: {rest_s:duration}, over the dry limit of {longest_rest_s:duration}. ");
+            ? "The rest is too long: {rest_s:duration}, over the dry limit of {longest_rest_s:duration} {when}. "
+            : "timing[{entry}] rests too long: {rest_s:duration}, over the dry limit of {longest_rest_s:duration} {when}. ");
     answer.mind(
         "rest-too-long",
         row,
         entry < 0
-            ? "a rest of {rest_s:duration} is over the dry limit of {longest_rest_s:duration}: roots in a falling film keep little water."
-            : "timing[{entry}]: a rest of {rest_s:duration} is over the dry limit of {longest_rest_s:duration}: roots in a falling film keep little water.");
+            ? "a rest of {rest_s:duration} is over the dry limit of {longest_rest_s:duration} {when}: roots in a falling film keep little water."
+            : "timing[{entry}]: a rest of {rest_s:duration} is over the dry limit of {longest_rest_s:duration} {when}: roots in a falling film keep little water.");
   }
 
   /** The answer is no, and the first reason opens it. */

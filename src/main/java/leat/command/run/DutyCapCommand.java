@@ -73,6 +73,11 @@ public final class DutyCapCommand extends Command {
       fill(row.set(TOWER, way.name(t)), full, low);
     }
     MeasuredWords.say(answer, way.believed(), "");
+    if (dry.alarmsWithin(RunNeeds.longestRest(plan))) {
+      answer.mind(
+          "alarm-in-rest",
+          "dry_limit.alarm is no longer than the longest rest of timing: a sensor that dries in a rest raises it each time.");
+    }
     say(call, answer, sensor, run);
     return answer;
   }

@@ -88,11 +88,22 @@ final class LightText {
         SeasonLightCommand.KWH);
   }
 
+  /** Whether the lamp lifts it over the low mark. */
+  private static boolean lampHelps(Row row) {
+    Object with = row.get(SeasonLightCommand.WITH);
+    return with != null && (Double) with >= (Double) row.get(SeasonLightCommand.LOW);
+  }
+
   private static void minds(Answer answer, Row row) {
     if (!Boolean.FALSE.equals(row.get(SeasonLightCommand.ENOUGH))) {
       return;
     }
-    if (row.get(SeasonLightCommand.CROP) == null) {
+    if (lampHelps(row)) {
+      answer.mind(
+          "light-low-lamp",
+          row,
+          "without the lamp that is under the low mark of {low_mol_m2} mol/m2; with it {dli_with_lamp_mol_m2} mol/m2.");
+    } else if (row.get(SeasonLightCommand.CROP) == null) {
       answer.mind(
           "light-low", row, "that is {missing_mol_m2} mol/m2 per day under what is wanted.");
     } else if (row.get(SeasonLightCommand.MONTH) == null) {

@@ -135,9 +135,9 @@ final class LoggedSeason {
     }
   }
 
-  /** The thirst as a line to set; nothing when it is not measured. */
+  /** The thirst as a line to set; nothing when it is not measured, or cannot be believed. */
   void next(Answer answer) {
-    if (thirst.isEnough()) {
+    if (thirst.isEnough() && !thirst.isHeld()) {
       call.intoPlan(answer, "thirst", shown());
     }
   }

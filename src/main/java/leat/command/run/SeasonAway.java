@@ -50,7 +50,13 @@ final class SeasonAway {
       return;
     }
     Row row = row(away);
-    answer.figure(label, row, "runs dry on {dry}", "{days} dry days, {missed_L} short");
+    answer.figure(
+        label,
+        row,
+        "runs dry on {dry}",
+        away.dryDays() == 1
+            ? "one dry day, {missed_L} short"
+            : "{days} dry days, {missed_L} short");
     if (away.fillBeforeCarries()) {
       answer.figure("", row, "filled up on {before}, before leaving, it lasts");
       return;
@@ -68,9 +74,11 @@ final class SeasonAway {
       answer.figure(
           "",
           row,
-          away.fullCarriesL() != null
-              ? "or it lasts with {plants} of the {now} plants of {crop}"
-              : "it lasts with {plants} of the {now} plants of {crop}");
+          away.plantsCarry() == 0
+              ? "filled up so, it lasts without {crop}"
+              : filled
+                  ? "filled up on {before}, it lasts with {plants} of the {now} plants of {crop}"
+                  : "full on the first day, it lasts with {plants} of the {now} plants of {crop}");
     }
     neighbour(answer, row, away);
   }

@@ -142,16 +142,19 @@ public final class SeasonDayCommand extends Command {
     if (row.get(DLI) != null) {
       answer.figure("light", row, "{dli_mol_m2} mol/m2");
     }
-    minds(answer, day, thirst);
+    minds(call, answer, day, thirst);
     answer.next(
         call.hasPlan()
             ? call.again("season") + "   the whole season"
             : "leat season day --plan PLAN --date ... --tmin ... --tmax ...   tells the litres");
   }
 
-  private static void minds(Answer answer, ReferenceDay day, DayThirst thirst) {
+  private static void minds(Call call, Answer answer, ReferenceDay day, DayThirst thirst) {
     if (thirst != null && thirst.plantsL() == 0) {
       answer.mind("no-plants", "nothing stands in the towers on that day.");
+    }
+    if (call.hasPlan() && UnusedDrinks.isIn(call.plan())) {
+      UnusedDrinks.tell(answer);
     }
     if (day.humidityBy() == HumidityBy.TMIN) {
       answer.mind(

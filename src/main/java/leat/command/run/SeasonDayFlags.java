@@ -40,31 +40,24 @@ final class SeasonDayFlags {
           "sun on the level ground in the day");
   private static final Flag SUN =
       Flag.of("--sun", "TIME", Kind.quantity(Dimension.TIME), "9 h", "hours of sunshine");
-  private static final Flag LATITUDE =
-      Flag.of(
-              "--latitude",
-              "ANGLE",
-              Kind.quantity(Dimension.ANGLE),
-              "47.9 deg",
-              "latitude, north positive")
-          .sets("site.latitude");
-  private static final Flag ALTITUDE =
-      Flag.of(
-              "--altitude",
-              "LENGTH",
-              Kind.quantity(Dimension.LENGTH),
-              "310 m",
-              "height over the sea")
-          .sets("site.altitude");
 
   private SeasonDayFlags() {}
 
   static Flag[] all() {
     return new Flag[] {
-      DATE, TMIN, TMAX, RH_MIN,
-      RH_MAX, RH_MEAN, DEW_POINT, WIND,
-      WIND_HEIGHT, RADIATION, SUN, LATITUDE,
-      ALTITUDE,
+      DATE,
+      TMIN,
+      TMAX,
+      RH_MIN,
+      RH_MAX,
+      RH_MEAN,
+      DEW_POINT,
+      WIND,
+      WIND_HEIGHT,
+      RADIATION,
+      SUN,
+      LightFlags.LATITUDE,
+      LightFlags.ALTITUDE,
     };
   }
 }

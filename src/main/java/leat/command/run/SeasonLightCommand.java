@@ -21,8 +21,10 @@ import leat.plan.Refused;
 import leat.quantity.Size;
 import leat.quantity.Units;
 import leat.system.LightOf;
+import leat.system.SeasonOf;
 import leat.system.SiteOf;
 import leat.weather.LightMonths;
+import leat.weather.WeatherFile;
 
 /** {@code leat season light}: the day's light by month against what the crops need. */
 public final class SeasonLightCommand extends Command {
@@ -87,6 +89,12 @@ public final class SeasonLightCommand extends Command {
     if (!call.has("--month")) {
       if (!call.hasPlan()) {
         throw call.needs("--month");
+      }
+      if (!WeatherFile.isNamed(call.plan()) && !SeasonOf.hasMonths(call.plan())) {
+        throw new Refused(
+            CommandErrors.neededOneOf(
+                this,
+                "the plan has no weather to tell the light: name --month with --tmin and --tmax, or site.weather or site.months in the plan; or what was measured at the place, --light or --lux"));
       }
       return LightMonths.of(call.plan(), site);
     }

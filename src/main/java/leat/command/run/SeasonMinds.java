@@ -20,6 +20,7 @@ import leat.season.Streak;
 import leat.season.Totals;
 import leat.season.YearRuns;
 import leat.system.Grown;
+import leat.system.LightOf;
 import leat.system.PotsOf;
 import leat.system.SeasonCure;
 import leat.system.SeasonOf;
@@ -164,8 +165,10 @@ final class SeasonMinds {
             "fill up with the pump off: filled to the full mark while the towers run, the tank spills {from_L} at the next stop, when {hold_up_L} come back.");
         break;
       case CHANGE_LONGER_THAN_SEASON:
-        answer.mind(
-            "change-longer", "season.change.every is longer than the season: never changed.");
+        if (runs.totals().counts().changes() == 0) {
+          answer.mind(
+              "change-longer", "season.change.every is longer than the season: never changed.");
+        }
         break;
       default:
         answer.mind("water-over-target", "the water alone is stronger than target.ec.");
@@ -273,6 +276,14 @@ final class SeasonMinds {
           "range",
           sums,
           "range from {years_used} years in the weather file and the doubt about thirst; {year} is shown, the year of median use.");
+    }
+    if (method != Method.DRINKS && UnusedDrinks.isIn(call.plan())) {
+      UnusedDrinks.tell(answer);
+    }
+    if (LightOf.hasLamp(call.plan())) {
+      answer.mind(
+          "lamp-not-counted",
+          "the lamp is counted neither in the energy nor in the costs: leat season light tells its hours and its energy.");
     }
     answer.mind(
         "plan-no-promise", "a plan, not a promise: look at the tank. Your hours are not counted.");

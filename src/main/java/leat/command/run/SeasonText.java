@@ -66,7 +66,7 @@ final class SeasonText {
       logged.figures(answer, all);
     }
     figures(answer, all);
-    harvest(answer, all);
+    SeasonHarvest.write(answer, sums, all);
     warmth(answer, all);
     new SeasonAway(season, runs).write(answer);
     new SeasonMinds(call, season, runs, run, money, seen).write(answer, sums);
@@ -134,9 +134,20 @@ final class SeasonText {
     if ((Double) sums.get(SeasonSums.USE.middle()) < can) {
       return ", less than a can of {can_L}";
     }
-    return season.days() <= Fortnight.DAYS
+    return season.days() <= Fortnight.DAYS || evenly(can)
         ? before + "a can of {can_L} every {can_d}"
         : before + "a can of {can_L} every {can_d}, every {busy_can_d} from {busy}";
+  }
+
+  /** Whether a can lasts as long in the busiest days as in all, to the digits that are shown. */
+  private boolean evenly(double can) {
+    double litres = Units.L.fromBase(can);
+    double busy = Fortnight.busiest(run.days()).daysACan(litres);
+    return shown(runs.totals().daysACan(litres)).equals(shown(busy));
+  }
+
+  private static String shown(double days) {
+    return Phrase.of(Units.D.toBase(days), DAYS).render(false);
   }
 
   private void figures(Answer answer, Row all) {
@@ -226,35 +237,6 @@ final class SeasonText {
       answer.figure(label, all, amount, more);
     } else {
       answer.figure(label, all, amount, money, more);
-    }
-  }
-
-  private void harvest(Answer answer, Row all) {
-    boolean kg = sums.get(SeasonSums.HARVEST) != null;
-    boolean value = sums.get(SeasonSums.VALUE.middle()) != null;
-    if (kg && value) {
-      answer.figure(
-          "harvest",
-          all,
-          "{harvest_kg}",
-          "{harvest_value:money} {currency} in a shop",
-          "{plants_harvested} plants");
-    } else if (kg) {
-      answer.figure("harvest", all, "{harvest_kg}", "{plants_harvested} plants");
-    }
-    if (sums.get(SeasonSums.PAYBACK.middle()) != null) {
-      boolean ends =
-          sums.get(SeasonSums.PAYBACK.low()) != null && sums.get(SeasonSums.PAYBACK.high()) != null;
-      answer.figure(
-          "tower and tank",
-          all,
-          "{cost_bought:money} {currency}",
-          ends
-              ? "paid back after {payback_seasons} seasons ({payback_seasons_low} to {payback_seasons_high})"
-              : "paid back after {payback_seasons} seasons, in a thirsty year perhaps never");
-    } else if (value && sums.get(SeasonSums.BOUGHT) != null) {
-      answer.figure(
-          "tower and tank", all, "{cost_bought:money} {currency}", "not paid back at these prices");
     }
   }
 

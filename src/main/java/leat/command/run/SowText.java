@@ -45,14 +45,29 @@ final class SowText {
     }
     empty(answer);
     if (answer.size() > 0) {
-      answer.mind(
-          "seeds-on-average",
-          "seeds are enough on average, so too few about half the time; \"to be sure\" is enough nine times of ten.");
+      seeds(answer);
     }
     answer.next(
         crops.get(0).name() == null
             ? "leat season PLAN   what they drink, week by week"
             : call.again("sow") + " --format ics -o sowing.ics   puts it into your calendar");
+  }
+
+  private void seeds(Answer answer) {
+    boolean lost = false;
+    boolean sure = false;
+    for (Sown crop : crops) {
+      lost |= crop.batches().sowing().success() < 1;
+      sure |= crop.batches().sowing().success() == 1;
+    }
+    if (lost) {
+      answer.mind(
+          "seeds-on-average",
+          "seeds are enough on average, so too few about half the time; \"to be sure\" is enough nine times of ten.");
+    }
+    if (sure) {
+      answer.taken(List.of("every seed becomes a plant where germination and loss are not named"));
+    }
   }
 
   private static void table(Answer answer) {

@@ -68,6 +68,11 @@ final class LogInput {
     return good[c] == 0 && refused[c] >= FEW ? names.sensor(cell) : null;
   }
 
+  /** Name of a column that is passed over, though it looks like this cell's; null for none. */
+  String passedOver(LogCell cell) {
+    return names.isLong() ? null : names.alike(header, cell);
+  }
+
   /** Name of the column (or sensor) of the reading. */
   String readingColumn() {
     return names.sensor(LogCell.READING);
@@ -175,7 +180,10 @@ final class LogInput {
       cells(lines);
       pass.accept(row);
     } else {
-      badCells += longRows.take(lines, times.millis()) ? 0 : 1;
+      LogCell cell = longRows.cellOf(lines);
+      if (cell != null) {
+        count(cell.ordinal(), longRows.take(cell, lines, times.millis()));
+      }
       hasReading |= longRows.hasReading();
     }
   }
@@ -232,13 +240,17 @@ final class LogInput {
       int at = columns[c];
       if (at >= 0) {
         double value = at < n ? CellNumber.of(bytes, lines.start(at), lines.end(at)) : Double.NaN;
-        if (CELLS[c].put(row, value, system)) {
-          good[c]++;
-        } else {
-          badCells++;
-          refused[c]++;
-        }
+        count(c, CELLS[c].put(row, value, system));
       }
+    }
+  }
+
+  private void count(int cell, boolean isGood) {
+    if (isGood) {
+      good[cell]++;
+    } else {
+      badCells++;
+      refused[cell]++;
     }
   }
 }

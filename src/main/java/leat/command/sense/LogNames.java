@@ -67,6 +67,21 @@ final class LogNames {
     return header.indexOf(cell == LogCell.READING ? reading(header) : USUAL[cell.ordinal()]);
   }
 
+  /** A column of the same thing by another name, as in another unit; null for none. */
+  String alike(List<String> header, LogCell cell) {
+    String usual = USUAL[cell.ordinal()];
+    int word = usual.indexOf('_');
+    if (word < 0 || log.has(KEYS[cell.ordinal()]) || header.contains(usual)) {
+      return null;
+    }
+    for (String name : header) {
+      if (name.toLowerCase(java.util.Locale.ROOT).startsWith(usual.substring(0, word + 1))) {
+        return name;
+      }
+    }
+    return null;
+  }
+
   private String reading(List<String> header) {
     String in = log.text("reading_in");
     if (in != null) {

@@ -9,7 +9,6 @@ import leat.answer.Row;
 import leat.answer.Show;
 import leat.log.DaysLeft;
 import leat.log.LogAlarm;
-import leat.log.LogCell;
 import leat.log.LogDay;
 import leat.log.LogReport;
 import leat.log.UseMean;
@@ -25,7 +24,6 @@ final class LogText {
   private static final Column LEAST_DAYS = Column.plain("least_days", "days needed");
   private static final Column FULL = Column.of("blind_from_L", "blind from", Show.L);
 
-  private static final Column NAME = Column.plain("column", "column");
   private static final Column LOCAL = Column.plain("local_times", "local times");
   private static final Column WHY = Column.plain("why", "why");
 
@@ -164,7 +162,8 @@ final class LogText {
 
   private void minds(Answer answer) {
     reading(answer);
-    badColumns(answer);
+    LogColumnWords.tell(answer, story);
+    LogColumnWords.rain(answer, story);
     unsure(answer);
     if (story.thirst().isHeld()) {
       answer.mind(
@@ -227,31 +226,6 @@ final class LogText {
           "clock-not-set",
           row,
           "{clock_not_set} rows have a time before 2000: the logger's clock was not set. They are left out.");
-    }
-  }
-
-  /** A column of which nothing can be used is of another unit, or of another thing. */
-  private void badColumns(Answer answer) {
-    for (LogCell cell : LogCell.all()) {
-      String name = story.input.allBad(cell);
-      if (name != null) {
-        answer.mind("bad-column", Row.aside(NAME).set(NAME, name), badColumn(cell));
-      }
-    }
-  }
-
-  private static String badColumn(LogCell cell) {
-    switch (cell) {
-      case EC:
-        return "no cell of {column} can be an EC in mS/cm: is it in uS/cm, or empty? EC is left out.";
-      case CELSIUS:
-        return "no cell of {column} can be a solution's temperature in Celsius: is it in Fahrenheit, or is the thermometer off?";
-      case PUMP:
-        return "no cell of {column} is 0 or 1: the pump is taken to run by the plan's timing.";
-      case RAIN:
-        return "no cell of {column} is a depth in mm of 0 or more: rain is seen in level and EC alone.";
-      default:
-        return "no cell of {column} can be a reading of its sensor.";
     }
   }
 

@@ -49,12 +49,13 @@ final class LongRows {
     return reading;
   }
 
-  /** Takes a value in; false when it is a bad one of a sensor that is known. */
-  boolean take(RowLines lines, long time) {
-    LogCell cell = name < lines.cells() ? cell(lines) : null;
-    if (cell == null) {
-      return true;
-    }
+  /** Which cell a line is of; null for a sensor that is not known. */
+  LogCell cellOf(RowLines lines) {
+    return name < lines.cells() ? cell(lines) : null;
+  }
+
+  /** Takes a value in; false when it is a bad one. */
+  boolean take(LogCell cell, RowLines lines, long time) {
     int bit = 1 << cell.ordinal();
     if (seen != 0 && ((seen & bit) != 0 || Math.abs(time - row.time) > TOGETHER_MS)) {
       finish();

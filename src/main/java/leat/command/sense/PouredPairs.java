@@ -92,11 +92,20 @@ public final class PouredPairs {
   }
 
   private static String lastWord(String column) {
-    int from = column.length();
+    int to = column.length();
+    while (to > 0 && !Character.isLetterOrDigit(column.charAt(to - 1))) {
+      to--;
+    }
+    int from = to;
     while (from > 0 && Character.isLetterOrDigit(column.charAt(from - 1))) {
       from--;
     }
-    return column.substring(from);
+    return column.substring(from, to);
+  }
+
+  /** Whether a column's name ends in a unit of length, as level_mm: no sender reads that. */
+  public static boolean isLength(String column) {
+    return unit(lastWord(column), Dimension.LENGTH) != null;
   }
 
   /** The unit that a column's name ends in; litres when it names none. */

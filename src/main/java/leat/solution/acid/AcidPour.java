@@ -4,10 +4,10 @@ import leat.numeric.Impossible;
 import leat.solution.Accepted;
 
 /**
- * Acid as it is poured: amounts in a volume, and the pH right after and in the open.
+ * Acid as it is poured: amounts in a volume, what topping up brings, and the waters that are taken.
  *
- * <p>Source: charge balance with {@link Carbonate} and {@link Acid}; the forward sum to {@link
- * AcidNeed}. Check values: solution-acid.csv.
+ * <p>Source: balance of what is poured; {@link AcidNeed} has the sums. Check values:
+ * solution-acid.csv.
  */
 public final class AcidPour {
   private static final double MOST_MEQ_L = 100;
@@ -45,50 +45,6 @@ public final class AcidPour {
   }
 
   /**
-   * pH right after a pour, closed.
-   *
-   * @param volumeL the water, L
-   * @param alkalinityMeqL its alkalinity, meq/L
-   * @param ph its pH, -
-   * @param celsius its temperature, C
-   * @param acid the acid
-   * @param poured what is poured: mL for a liquid, g for a solid
-   * @return pH, -
-   * @throws Impossible as {@link AcidNeed#of}, or if so much acid leaves pH 0
-   */
-  public static double phAfter(
-      double volumeL, double alkalinityMeqL, double ph, double celsius, Acid acid, double poured) {
-    Accepted.someVolume("volume", volumeL);
-    checkWater(alkalinityMeqL, ph);
-    Impossible.ifNegative("acid", poured);
-    Carbonate water = Carbonate.at(celsius);
-    double total = carbonate(water, alkalinityMeqL, ph);
-    double mmol = mmolPerL(acid, poured, volumeL);
-    return water.closedPh(alkalinityMeqL, total, acid, mmol);
-  }
-
-  /**
-   * pH towards which a water with acid in it (or none) drifts in open air.
-   *
-   * @param volumeL the water, L
-   * @param alkalinityMeqL its alkalinity before the acid, meq/L
-   * @param celsius its temperature, C
-   * @param acid the acid
-   * @param poured what was poured: mL for a liquid, g for a solid
-   * @param ppm carbon dioxide, parts per million: {@link Carbonate#OPEN_AIR_PPM} outdoors
-   * @return pH, -
-   * @throws Impossible as {@link AcidNeed#of}, or if ppm is outside 1 to 1000000
-   */
-  public static double openPhAfter(
-      double volumeL, double alkalinityMeqL, double celsius, Acid acid, double poured, double ppm) {
-    Accepted.someVolume("volume", volumeL);
-    checkWater(alkalinityMeqL, 7);
-    Impossible.ifNegative("acid", poured);
-    Impossible.unlessWithin("carbon-dioxide", ppm, 1, 1e6, "air holds 1 ppm to all of it");
-    return Carbonate.at(celsius).openPh(alkalinityMeqL, ppm, acid, mmolPerL(acid, poured, volumeL));
-  }
-
-  /**
    * Alkalinity of a tank that was topped up with a water as its own evaporated: what came with the
    * water stays. Plants and nitrification change it too.
    *
@@ -106,12 +62,6 @@ public final class AcidPour {
     checkWater(tankMeqL, 7);
     checkWater(waterMeqL, 7);
     return tankMeqL + waterMeqL * addedL / tankL;
-  }
-
-  private static double mmolPerL(Acid acid, double poured, double volumeL) {
-    return acid.isSolid()
-        ? 1000 * poured / acid.kind().gPerMol / volumeL
-        : poured * acid.molPerL() / volumeL;
   }
 
   static void checkWater(double alkalinityMeqL, double ph) {

@@ -106,9 +106,6 @@ public final class IonConductivity {
 
   /** The ions that pairing leaves free: a strength that reproduces itself, bracketed. */
   private static Ions free(Ions ions, double strength) {
-    if (!pairs(ions)) {
-      return ions;
-    }
     double settled =
         Roots.bracketed(
             new DoubleUnaryOperator() {
@@ -120,16 +117,6 @@ public final class IonConductivity {
             0,
             strength);
     return freeAt(ions, settled);
-  }
-
-  private static boolean pairs(Ions ions) {
-    double metals = 0;
-    for (int i = 0; i < Ion.count(); i++) {
-      if (Ion.at(i).pairsWithSulfate()) {
-        metals += ions.of(Ion.at(i));
-      }
-    }
-    return metals > 0 && ions.of(Ion.SO4) > 0;
   }
 
   private static Ions freeAt(Ions ions, double strength) {

@@ -34,8 +34,9 @@ public record LabelledBottle(String name, Label label, double rateMlPerL, Double
     return weighs() ? Label.Basis.WEIGHT_IN_WEIGHT : Label.Basis.WEIGHT_IN_VOLUME;
   }
 
+  /** Not looked at where the per cent are grams in 100 mL. */
   private double density() {
-    return weighs() ? densityGMl : 1;
+    return weighs() ? densityGMl : 0;
   }
 
   /** Whether a liquid feed seldom has this density. */

@@ -154,6 +154,15 @@ public record RecipeFit(
     return worst;
   }
 
+  /** Whether all elements that are not missing altogether are met as well as salts are pure. */
+  public boolean othersMet() {
+    boolean met = true;
+    for (Missed one : elements) {
+      met &= isMissing(one) || !one.isWorthNaming();
+    }
+    return met;
+  }
+
   private static RecipeFit judged(
       List<Asked> asked,
       Recipe recipe,

@@ -79,7 +79,7 @@ public record Weighed(Salt salt, double grams) {
     Impossible.unlessPositive("scale", step);
     double steps = Math.rint(grams / step);
     double perGram = Math.rint(1 / step);
-    boolean whole = perGram >= 1 && Math.abs(perGram * step - 1) < 1e-12; // 0.1 g, 0.01 g, ...
+    boolean whole = Math.abs(perGram * step - 1) < 1e-12; // 0.1 g, 0.01 g, ...
     return new Weighed(salt, whole ? steps / perGram : steps * step);
   }
 }

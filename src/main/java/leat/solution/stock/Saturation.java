@@ -30,7 +30,7 @@ public final class Saturation {
   private static final double PK2_PHOSPHORIC = 7.20;
   private static final double PK_GYPSUM = 4.58;
   private static final double PK_BRUSHITE = 6.59;
-  private static final int MOST_STEPS = 500;
+  private static final int HALVINGS = 55;
 
   private Saturation() {}
 
@@ -100,17 +100,19 @@ public final class Saturation {
     return Math.log10(0.001 * calcium) + Math.log10(0.001 * anion) + 2 * log2 + pk;
   }
 
-  /** Ionic strength consistent with the phosphate split it causes, by damped repetition. */
+  /** Ionic strength consistent with the phosphate split it causes, between all H2PO4 and HPO4. */
   private static double settle(double fixed, double phosphate, double ph) {
-    double strength = fixed + phosphate;
-    for (int i = 0; i < MOST_STEPS; i++) {
-      double next = fixed + 0.5 * phosphate * (1 + 3 * hydrogenPhosphate(strength, ph));
-      if (Math.abs(next - strength) <= 1e-14 * (1 + next)) {
-        return next;
+    double low = fixed + 0.5 * phosphate;
+    double high = fixed + 2 * phosphate;
+    for (int i = 0; i < HALVINGS; i++) {
+      double tried = 0.5 * (low + high);
+      if (fixed + 0.5 * phosphate * (1 + 3 * hydrogenPhosphate(tried, ph)) > tried) {
+        low = tried;
+      } else {
+        high = tried;
       }
-      strength = 0.5 * (strength + next);
     }
-    return strength;
+    return 0.5 * (low + high);
   }
 
   private static double hydrogenPhosphate(double strength, double ph) {

@@ -80,11 +80,11 @@ public final class StockBottles {
    */
   public static Double strongest(List<Stock.Weighed> forTower, double towerL, double celsius) {
     Stock.Share worst = Stock.bottle(forTower, towerL, celsius, 6).worst();
-    if (worst == null || worst.share() <= 0) {
+    if (worst == null) {
       return null;
     }
     double times = Stock.WORKING_SHARE / worst.share();
-    return times > 0 && times < Accepted.LARGEST_VOLUME_L ? (Double) times : null;
+    return times < Accepted.LARGEST_VOLUME_L ? (Double) times : null;
   }
 
   /**

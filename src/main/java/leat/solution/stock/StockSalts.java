@@ -105,11 +105,6 @@ public final class StockSalts {
     return new StockSalt(name, 1, 1, ROOM, new double[] {gPer100gWater}, 0, 0, 0, 0, "Fe");
   }
 
-  /** All salts of the table. */
-  public static List<StockSalt> all() {
-    return List.of(TABLE);
-  }
-
   /** The names that can be asked for. */
   public static List<String> names() {
     List<String> names = new ArrayList<>(TABLE.length + ALSO.length);

@@ -14,6 +14,9 @@ import leat.solution.Concentrate;
 public record FeedParts(double[] ratesMlPerL, double gainMsCm) {
   private static final int MOST_PARTS = 20;
 
+  /** Two rates this near, as a share, are one rate rounded twice (common practice). */
+  private static final double SAME_RATE = 0.01;
+
   /**
    * @throws Impossible if there is no part or over 20, a rate is 0 or less, or the sum or the gain
    *     is absurd
@@ -63,6 +66,16 @@ public record FeedParts(double[] ratesMlPerL, double gainMsCm) {
       }
     }
     return true;
+  }
+
+  /**
+   * Whether all parts together have the rate of another label, as one types it from there.
+   *
+   * @param other the other label's parts
+   */
+  public boolean ratedAs(FeedParts other) {
+    double rate = sum(ratesMlPerL);
+    return Math.abs(sum(other.ratesMlPerL) - rate) <= SAME_RATE * rate;
   }
 
   /** All parts as one concentrate, for {@link Topup}. */

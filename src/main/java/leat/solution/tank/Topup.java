@@ -42,7 +42,7 @@ public final class Topup {
   private static final double ROUNDING = 1e-13;
 
   /** Share of a full tank under which an amount is the noise of the sum, and nothing. */
-  static final double NOTHING = 1e-12;
+  private static final double NOTHING = 1e-12;
 
   private static final double SAME_EC = 1e-14;
 
@@ -134,25 +134,35 @@ public final class Topup {
    */
   public static Answer solve(TopupAsk ask) {
     double full = ask.fullL();
-    double mixed = ask.volumeL() + ask.rainL();
-    double v = Math.max(ask.volumeL(), Math.min(mixed, full));
-    double e = ecAfterRain(ask, mixed);
+    Rained rained = Rained.of(ask.volumeL(), ask.ecMsCm(), full, ask.rainL(), ask.rainEcMsCm());
+    double v = rained.volumeL();
+    double e = rained.ecMsCm();
     double w = ask.waterEcMsCm();
     double q = ask.feed().strengthMsCm();
     double k = kept(v, e, full, ask.targetMsCm(), w, q);
     if (k < 0) {
-      return refusal(ask, v, e, mixed - v);
+      return refusal(ask, v, e, rained.overflowL());
     }
-    double m = Math.min(Math.max(0, added(k, e, full, ask.targetMsCm(), w) / (q - w)), full - k);
-    double water = full - k - m;
-    if (water < NOTHING * full) {
-      water = 0;
-      m = full - k;
-    }
-    m = m < NOTHING * full ? 0 : m;
-    double drain = v - k < NOTHING * full ? 0 : v - k;
+    double m = some(added(k, e, full, ask.targetMsCm(), w) / (q - w), full);
+    double water = some(full - k - m, full);
     double ec = (e * k + w * water + q * m) / full;
-    return answer(ask, v, e, mixed - v, drain, water, 1000 * m, full, ec, null);
+    return answer(
+        ask,
+        Status.REACHED,
+        v,
+        e,
+        rained.overflowL(),
+        some(v - k, full),
+        water,
+        1000 * m,
+        full,
+        ec,
+        null);
+  }
+
+  /** An amount in a tank of that size, and 0 when it is the noise of the sum. */
+  static double some(double amount, double full) {
+    return amount < NOTHING * full ? 0 : amount;
   }
 
   /**
@@ -168,22 +178,12 @@ public final class Topup {
     if (!possible || kept[0] > kept[1] + ROUNDING * full) {
       return -1;
     }
-    return v - kept[1] <= NOTHING * full && v <= full ? v : Math.min(kept[1], full);
+    return Math.min(kept[1], full);
   }
 
   /** The EC litres over the water's own that k litres kept and a filled tank still want. */
   static double added(double k, double e, double full, double target, double w) {
     return full * above(target, w) - k * above(e, w);
-  }
-
-  private static double ecAfterRain(TopupAsk ask, double mixed) {
-    if (mixed <= 0) {
-      return 0;
-    }
-    if (ask.rainL() <= 0) {
-      return ask.ecMsCm();
-    }
-    return (ask.ecMsCm() * ask.volumeL() + ask.rainEcMsCm() * ask.rainL()) / mixed;
   }
 
   /** a - b, and 0 when they differ by rounding only. */
@@ -204,20 +204,31 @@ public final class Topup {
     return true;
   }
 
+  /** The nearest: the tank emptied and filled with water or feed alone, or filled as it is. */
   private static Answer refusal(TopupAsk ask, double v, double e, double overflow) {
     double full = ask.fullL();
     double most = Math.min(v, full);
     double w = ask.waterEcMsCm();
     double q = ask.feed().strengthMsCm();
-    double nearest =
-        ask.targetMsCm() < w
-            ? (e >= w ? w : (e * most + w * (full - most)) / full)
-            : (e <= q ? q : (e * most + q * (full - most)) / full);
-    return answer(ask, v, e, overflow, null, null, null, null, null, nearest);
+    boolean strong = ask.targetMsCm() < w;
+    double filled = (e * most + (strong ? w : q) * (full - most)) / full;
+    return answer(
+        ask,
+        strong ? Status.WATER_TOO_STRONG : Status.CONCENTRATE_TOO_WEAK,
+        v,
+        e,
+        overflow,
+        null,
+        null,
+        null,
+        null,
+        null,
+        strong ? Math.min(w, filled) : Math.max(q, filled));
   }
 
   private static Answer answer(
       TopupAsk ask,
+      Status status,
       double v,
       double e,
       double overflow,
@@ -228,12 +239,6 @@ public final class Topup {
       Double ec,
       Double nearest) {
     double plain = plainWaterEc(v, e, ask.fullL(), ask.waterEcMsCm());
-    Status status =
-        nearest == null
-            ? Status.REACHED
-            : ask.targetMsCm() < ask.waterEcMsCm()
-                ? Status.WATER_TOO_STRONG
-                : Status.CONCENTRATE_TOO_WEAK;
     return new Answer(
         status,
         v,
@@ -255,14 +260,16 @@ public final class Topup {
    *
    * @param areaM2 area that catches rain into the tank, m2
    * @param depthM rain as a gauge shows it, m
+   * @param share share of the rain on that area that arrives in the tank, 0 to 1
    * @return what has fallen in, L
-   * @throws leat.numeric.Impossible if one is negative, or the depth is over 2 m
+   * @throws leat.numeric.Impossible if one is negative, the depth is over 2 m or the share over 1
    */
-  public static double rainfallL(double areaM2, double depthM) {
+  public static double rainfallL(double areaM2, double depthM, double share) {
     leat.numeric.Impossible.ifNegative("rain-area", areaM2);
+    leat.numeric.Impossible.unlessWithin("rain-share", share, 0, 1, "a share is 0 to 100 %");
     leat.numeric.Impossible.unlessWithin(
         "rainfall", depthM, 0, MOST_RAIN_M, "no rain gauge shows more than 2 m");
-    return Accepted.volume("rain", 1000 * areaM2 * depthM);
+    return Accepted.volume("rain", 1000 * areaM2 * depthM * share);
   }
 
   /**

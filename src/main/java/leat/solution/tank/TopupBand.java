@@ -57,8 +57,6 @@ public record TopupBand(
         && Math.abs(lowest.keptL() - highest.keptL()) < ROUNDING * highest.finalVolumeL();
   }
 
-  private static final int RAIN_SAMPLES = 32;
-
   /**
    * Solves a band of volumes.
    *
@@ -77,18 +75,12 @@ public record TopupBand(
     Topup.Answer high = Topup.solve(ask.holding(highL));
     double[] ifLow = applied(ask, middle, low);
     double[] ifHigh = applied(ask, middle, high);
-    Bounds bounds = new Bounds();
-    bounds.take(low);
-    bounds.take(middle);
-    bounds.take(high);
-    if (ask.rainL() > 0) {
-      between(bounds, ask, lowL, highL);
-    }
+    TopupBounds bounds = bounds(ask, lowL, highL);
     return new TopupBand(
         low,
         middle,
         high,
-        bounds.some && bounds.none,
+        bounds.doubtful(),
         bounds.drainLow,
         bounds.drainHigh,
         bounds.waterLow,
@@ -119,54 +111,21 @@ public record TopupBand(
     return new double[] {volume, salt / volume};
   }
 
-  /** Looks between the ends too, and where the rain begins to overflow. */
-  private static void between(Bounds bounds, TopupAsk ask, double lowL, double highL) {
-    for (int i = 1; i < RAIN_SAMPLES; i++) {
-      bounds.take(Topup.solve(ask.holding(lowL + (highL - lowL) * i / RAIN_SAMPLES)));
+  /** What bounds the answers: the ends, the middle, and with rain what lies between. */
+  private static TopupBounds bounds(TopupAsk ask, double lowL, double highL) {
+    TopupBounds bounds = new TopupBounds();
+    take(bounds, ask, lowL);
+    take(bounds, ask, ask.volumeL());
+    take(bounds, ask, highL);
+    double[] between = TopupBounds.between(ask.fullL(), ask.rainL(), lowL, highL);
+    for (int i = 0; i < between.length; i++) {
+      take(bounds, ask, between[i]);
     }
-    double brim = ask.fullL() - ask.rainL();
-    if (brim > lowL && brim < highL) {
-      bounds.take(Topup.solve(ask.holding(brim)));
-    }
-    if (ask.fullL() > lowL && ask.fullL() < highL) {
-      bounds.take(Topup.solve(ask.holding(ask.fullL())));
-    }
+    return bounds;
   }
 
-  /** The least and the most of the answers seen. */
-  private static final class Bounds {
-    boolean some;
-    boolean none;
-    Double drainLow;
-    Double drainHigh;
-    Double waterLow;
-    Double waterHigh;
-    Double feedLow;
-    Double feedHigh;
-
-    void take(Topup.Answer a) {
-      some |= a.reached();
-      none |= !a.reached();
-      drainLow = smaller(drainLow, a.drainL());
-      drainHigh = larger(drainHigh, a.drainL());
-      waterLow = smaller(waterLow, a.waterL());
-      waterHigh = larger(waterHigh, a.waterL());
-      feedLow = smaller(feedLow, a.concentrateMl());
-      feedHigh = larger(feedHigh, a.concentrateMl());
-    }
-  }
-
-  private static Double smaller(Double a, Double b) {
-    if (a == null || b == null) {
-      return a == null ? b : a;
-    }
-    return a <= b ? a : b;
-  }
-
-  private static Double larger(Double a, Double b) {
-    if (a == null || b == null) {
-      return a == null ? b : a;
-    }
-    return a >= b ? a : b;
+  private static void take(TopupBounds bounds, TopupAsk ask, double volumeL) {
+    Topup.Answer one = Topup.solve(ask.holding(volumeL));
+    bounds.take(one.drainL(), one.waterL(), one.concentrateMl());
   }
 }

@@ -43,6 +43,21 @@ public final class TopupSalts {
     public boolean reached() {
       return status == Topup.Status.REACHED;
     }
+
+    /** Whether something is to be drained that a person could measure. */
+    public boolean drains() {
+      return drainL != null && drainL >= Topup.SEEN_L;
+    }
+
+    /** Whether something is to be drained that is worth pouring over the beds: a cup or more. */
+    public boolean drainsMore() {
+      return drainL != null && drainL >= Topup.CUP_L;
+    }
+
+    /** Whether water is to be poured that a person could measure. */
+    public boolean pours() {
+      return waterL != null && waterL >= Topup.SEEN_L;
+    }
   }
 
   /**
@@ -72,10 +87,10 @@ public final class TopupSalts {
     if (kept < 0) {
       return new Answer(Topup.Status.WATER_TOO_STRONG, null, null, null, null, null);
     }
-    double added = Math.max(0, Topup.added(kept, ecMsCm, fullL, targetMsCm, waterEcMsCm));
-    double salt = added < Topup.NOTHING * fullL ? 0 : added;
-    double water = fullL - kept;
+    double salt = Topup.some(Topup.added(kept, ecMsCm, fullL, targetMsCm, waterEcMsCm), fullL);
+    double water = Topup.some(fullL - kept, fullL);
+    double drain = Topup.some(volumeL - kept, fullL);
     double ec = (ecMsCm * kept + waterEcMsCm * water + salt) / fullL;
-    return new Answer(Topup.Status.REACHED, volumeL - kept, water, salt / gainMsCm, fullL, ec);
+    return new Answer(Topup.Status.REACHED, drain, water, salt / gainMsCm, fullL, ec);
   }
 }

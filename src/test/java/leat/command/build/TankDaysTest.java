@@ -43,6 +43,9 @@ class TankDaysTest {
         .isCloseTo(17.6, within(1e-9));
     assertThat(run().out).contains("4.00 L/d, as the plan says");
     assertThat(run("--thirst", "6 L/d").out).doesNotContain("as the plan says");
+    assertThat(run("--set", "drinks=5 L/d", "--set", "thirst=120 %").out)
+        .as("5 L/d times 1.2, as season has it")
+        .contains("6.00 L/d, as the plan says");
   }
 
   @Test

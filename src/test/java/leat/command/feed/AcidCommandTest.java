@@ -319,4 +319,45 @@ class AcidCommandTest {
     String[] lines = Cli.run(line.toArray(new String[0])).out.split("\n");
     assertThat(lines[lines.length - 1]).startsWith("Mind: acid into water, never water into acid.");
   }
+
+  /** A millimole of CaCO3 takes two of acid: 2.9 mmol/L are 5.8 meq/L. */
+  @Test
+  void alkalinityByNumber() {
+    String[] line = {
+      "acid",
+      "--volume",
+      "12 L",
+      "--alkalinity",
+      "5.8 meq/L",
+      "--ph",
+      "7.4",
+      "--to",
+      "6",
+      "--acid",
+      "citric",
+      "-f",
+      "json"
+    };
+    double grams = Cli.run(line).number("acid_g");
+    line[4] = "2.9 mmol/L as CaCO3";
+    assertThat(Cli.run(line).number("acid_g")).isCloseTo(grams, within(1e-9));
+    line[4] = "5.8 mmol/L HCO3";
+    assertThat(Cli.run(line).number("acid_g")).isCloseTo(grams, within(1e-9));
+  }
+
+  @Test
+  void whatComesNextForSaltsByTheGram() {
+    Cli cli =
+        Cli.run(
+            "acid",
+            "--plan",
+            "hard-water.yaml",
+            "--set",
+            "feed={stock: {makes: 200 L, grams: {potassium-nitrate: 80 g}}}",
+            "--acid",
+            "citric");
+    assertThat(cli.out)
+        .contains("Next: leat topup --plan hard-water.yaml")
+        .contains(" --volume ... --ec READING   acid comes first, then the salts; the pH last");
+  }
 }

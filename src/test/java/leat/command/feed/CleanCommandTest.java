@@ -136,4 +136,65 @@ class CleanCommandTest {
             "clean", "--volume", "25 L", "--with", "bleach", "--strength", "2.5 %", "-f", "json");
     assertThat(bleach.number("bottle_mL")).isCloseTo(200, within(1e-9));
   }
+
+  /**
+   * A plan with peroxide asked for bleach: 12 % and 4 g/L are of the other bottle, and 200 mg/L for
+   * 30 minutes is what bleach does (common practice, sheet solution-clean.csv, row CL01).
+   */
+  @Test
+  void theOtherSanitiserTakesNothingOfThePlansBottle() {
+    String[] line = {
+      "clean",
+      "--plan",
+      "hard-water.yaml",
+      "--set",
+      "clean={with: peroxide, strength: 12 %, aim: 4 g/L, contact: 9 h}",
+      "--volume",
+      "25 L",
+      "-f",
+      "json",
+      "--with",
+      "bleach",
+      "--strength",
+      "2.5 %"
+    };
+    Cli bleach = Cli.run(line);
+    assertThat(bleach.number("bottle_mL")).isCloseTo(200, within(1e-9));
+    assertThat(bleach.number("contact_min")).isEqualTo(30);
+    assertThat(bleach.out).contains("200 mg/L of free chlorine").contains("\"30 min\"");
+    Cli noStrength = Cli.run(java.util.Arrays.copyOf(line, line.length - 2));
+    assertThat(noStrength.exit).isEqualTo(2);
+    assertThat(noStrength.err).startsWith("leat clean: --strength is needed");
+    line[10] = "peroxide";
+    line[11] = "--contact";
+    line[12] = "8 h";
+    Cli peroxide = Cli.run(java.util.Arrays.copyOf(line, line.length - 2));
+    assertThat(peroxide.number("strength_mg_L")).isEqualTo(4000);
+    assertThat(peroxide.number("contact_min")).isEqualTo(540);
+  }
+
+  /** The tub of the plan holds less than 90 L to its rim. */
+  @Test
+  void moreThanTheTubHolds() {
+    Cli over = Cli.run("clean", "--plan", "hard-water.yaml", "--volume", "90 L");
+    assertThat(over.exit).isEqualTo(2);
+    assertThat(over.err).startsWith("--volume: the tank holds ").contains("to the rim");
+  }
+
+  /** The plan takes what the flag takes: 0.3 % of peroxide is 3 g/L, row CL05 of the sheet. */
+  @Test
+  void thePlansAimInPerCent() {
+    String[] line = {
+      "clean",
+      "--volume",
+      "20 L",
+      "--set",
+      "clean={with: peroxide, strength: 3 %, aim: 0.3 %}",
+      "-f",
+      "json"
+    };
+    assertThat(Cli.run(line).number("bottle_mL")).isCloseTo(1981.1788, within(2e-3));
+    line[4] = "clean={with: peroxide, strength: 3 %, aim: 3 L}";
+    assertThat(Cli.run(line).err).contains("a concentration is needed");
+  }
 }

@@ -289,4 +289,70 @@ class DoseCommandTest {
         .doesNotContain("mL of")
         .doesNotContain("a litre");
   }
+
+  /** A US teaspoon is a sixth of a US fluid ounce; one of 5 mL is not. */
+  @Test
+  void teaspoonsOfUsKitchens() {
+    String[] asked = {"--from", "0.3 mS/cm", "--to", "1.6 mS/cm", "--parts", "2", "--units", "us"};
+    Cli cli = dose(asked);
+    double floz = Double.parseDouble(cli.out.replaceAll("(?s)^Pour ([0-9.]+) floz.*", "$1"));
+    // 45 L, 77.299 mL of each, as the sheet's row DO02 has it
+    assertThat(floz).isCloseTo(77.2991543 / 29.5735295625, within(5e-3));
+    assertThat(cli.out).containsPattern("2\\.61 floz +15\\.7 level teaspoons");
+    asked[6] = "--step";
+    asked[7] = "5 mL";
+    assertThat(dose(asked).out).contains("75.00 mL of each");
+    List<String> us = new ArrayList<>(List.of(asked));
+    us.set(7, "1/2 tsp");
+    us.addAll(List.of("--units", "us"));
+    // 15.68 teaspoons, to the nearest half
+    assertThat(dose(us.toArray(new String[0])).out).contains("15.50 tsp of each");
+  }
+
+  /** The tub of the plan is full at 44 L: 40 L thinned by 35 would run over, a swap does not. */
+  @Test
+  void waterThatTheTubDoesNotTake() {
+    String[] line = {
+      "dose", "--plan", "hard-water.yaml", "--volume", "40 L", "--from", "2.4 mS/cm"
+    };
+    Cli cli = Cli.run(line);
+    assertThat(cli.exit).isEqualTo(1);
+    assertThat(cli.out)
+        // 40 x 0.8 / (2.4 - 0.62) by hand
+        .contains("To thin it, take out 18.0 L and put in as much water.")
+        .contains("more than the tank takes")
+        .contains(
+            "Next: leat topup --plan hard-water.yaml --volume \"40 L\" --ec \"2.4 mS/cm\"   what to drain and fill");
+    assertThat(
+            Cli.run("topup", "--plan", "hard-water.yaml", "--volume", "40 L", "--ec", "2.4 mS/cm")
+                .exit)
+        .isZero();
+    line[4] = "5 L";
+    assertThat(Cli.run(line).out).contains("To thin it, add 4.08 L of water.");
+  }
+
+  /** The plan's rate_ec belongs to the plan's rates: at another rate it is asked for. */
+  @Test
+  void aRateWithoutWhatItAdds() {
+    String[] line = {"dose", "--plan", "hard-water.yaml", "--volume", "10 L", "--rate", "2 mL/L"};
+    Cli other = Cli.run(line);
+    assertThat(other.exit).isEqualTo(2);
+    assertThat(other.err).startsWith("leat dose: --rate-ec is needed");
+    line[6] = "5 mL/L";
+    assertThat(Cli.run(line).exit).isZero();
+  }
+
+  /** "5 mL of each", of how many bottles? */
+  @Test
+  void eachOfHowMany() {
+    Cli cli = dose("--from", "0.3 mS/cm", "--to", "1.6 mS/cm", "--each");
+    assertThat(cli.exit).isEqualTo(2);
+    assertThat(cli.err).startsWith("leat dose: --parts is needed");
+  }
+
+  @Test
+  void nothingToPourIsAllThereIsToSay() {
+    Cli cli = dose("--from", "1.6 mS/cm", "--to", "1.6 mS/cm", "--parts", "2");
+    assertThat(cli.out).isEqualTo("Nothing to pour: the water is at 1.60 mS/cm already.\n");
+  }
 }

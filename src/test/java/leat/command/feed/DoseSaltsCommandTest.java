@@ -279,7 +279,7 @@ class DoseSaltsCommandTest {
     Cli cli = run(CONTRACT, "--ask", "Mg=30");
     assertThat(cli.exit).isEqualTo(1);
     assertThat(cli.out)
-        .contains("Mg is missing altogether, the rest is met within 0.73 %.")
+        .contains("nothing here brings Mg; the rest is met within 0.73 %.")
         .contains("no salt here brings Mg");
     Cli met =
         Cli.run(
@@ -465,5 +465,68 @@ class DoseSaltsCommandTest {
   @Test
   void examplesRun() {
     Examples.run(new DoseSaltsCommand());
+  }
+
+  /** What no salt brings may still be in the water: that is not missing altogether. */
+  @Test
+  void whatNoSaltBrings() {
+    Cli cli =
+        Cli.run(
+            "dose",
+            "salts",
+            "--plan",
+            "hard-water.yaml",
+            "--volume",
+            "45 L",
+            "--salt",
+            "potassium-sulfate",
+            "--ask",
+            "K=200",
+            "--ask",
+            "Ca=150",
+            "--ask",
+            "Mg=40");
+    assertThat(cli.exit).isEqualTo(1);
+    assertThat(cli.out)
+        .contains("nothing here brings Ca and Mg; the rest is met.")
+        .contains("no salt here brings Ca and Mg: leat dose salts --list shows which do.")
+        .contains("Next: leat dose salts --plan hard-water.yaml --list   which salt brings")
+        .doesNotContain("--scale-step");
+  }
+
+  /** By hand: 150 mg/L of nitrogen over 14.007; Ca 120.234 mg/L is 3 mmol/L and 6 meq/L. */
+  @Test
+  void askedByNumberAndByCharge() {
+    String[] salts = {
+      "--volume", "45 L", "--salt", "calcium-nitrate-4h2o", "--salt", "potassium-nitrate"
+    };
+    Cli weight = ask(salts, "N=154.077", "Ca=120.234");
+    for (String[] asked :
+        new String[][] {
+          {"N=11 mmol/L", "Ca=3 mmol/L"},
+          {"N=11 meq/L", "Ca=6 meq/l"},
+          {" N = 11mmol/L", "CaO=168.226 mg/L"}
+        }) {
+      Cli cli = ask(salts, asked);
+      assertThat(cli.exit).as(cli.err).isZero();
+      assertThat(grams(cli)).isCloseTo(grams(weight), within(2e-3));
+    }
+    assertThat(ask(salts, "N=11,5 mmol/L", "Ca=3 mmol/L").err).contains("type \"11.5 mmol/L\"");
+    assertThat(ask(salts, "B=2 meq/L", "Ca=3 mmol/L").exit).isEqualTo(2);
+    assertThat(ask(salts, "NO3=2 mmol/L", "Ca=3 mmol/L").err).contains("say N-NO3");
+  }
+
+  private static Cli ask(String[] salts, String... asked) {
+    List<String> line = new ArrayList<>(List.of("dose", "salts"));
+    line.addAll(List.of(salts));
+    for (String one : asked) {
+      line.addAll(List.of("--ask", one));
+    }
+    line.addAll(List.of("-f", "json"));
+    return Cli.run(line.toArray(new String[0]));
+  }
+
+  private static double grams(Cli cli) {
+    return cli.number("total_g");
   }
 }

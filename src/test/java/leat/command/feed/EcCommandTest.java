@@ -173,7 +173,7 @@ class EcCommandTest {
     assertThat(Cli.run("ec", "--ion", "SO4=4 meq/L", "--ion", "K=4 mmol/L").out)
         .contains("192 mg/L", "2.00 mmol/L", "4.00 meq/L");
     assertThat(Cli.run("ec", "--ion", "Ca=x mmol/L").err)
-        .isEqualTo("--ion: a number is needed, such as \"2.5\"; got \"x\"\n");
+        .isEqualTo("--ion: a concentration is needed, such as \"120 mg/L\"; got \"x mmol/L\"\n");
   }
 
   /** An EC typed without its decimal point gets an answer, and is asked back. */
@@ -288,7 +288,7 @@ class EcCommandTest {
     Cli cli = Cli.piped("t,ec\n1,1.2\n", "ec", "--column", "ec", "--strict");
     assertThat(cli.err)
         .isEqualTo(
-            "standard input: row 1, column ec: an EC needs its unit, such as \"1.6 mS/cm\"; got \"1.2\"; for a whole column say --unit mS/cm\n");
+            "standard input: row 1, column ec: an EC needs its unit, such as \"1.6 mS/cm\"; got \"1.2\"; for a whole column say --unit and mS/cm, uS/cm, dS/m, mS/m or ppm\n");
     assertThat(cli.exit).isEqualTo(2);
     Cli told = Cli.piped("t,ec\n1,1200\n", "ec", "--column", "ec", "--unit", "uS/cm");
     assertThat(told.out).endsWith("1,1200,1.2,1.2,600,768,840,ok\n");
@@ -319,5 +319,77 @@ class EcCommandTest {
         .doesNotContain("Celsius");
     assertThat(Cli.run("ec", "1.36 mS/cm", "--standard", "1.413 mS/cm").out)
         .contains("is off 2 % per degree Celsius");
+  }
+
+  /** By hand: 1.62 x 0.95 = 1.539, and / (1 - 0.0191 x 11) at 14 C. */
+  @Test
+  void asReadIsWhatTheMeterShows() {
+    String[] line = {"ec", "1.62 mS/cm", "--set", "meters.ec.slope=0.95", "--at", "14 C"};
+    assertThat(Cli.run(line).out)
+        .startsWith(
+            "At 25 C this solution has 1.95 mS/cm: by its last check the meter's 1.62 at 14.0 C is 1.54.\n")
+        .containsPattern("as read +1\\.62 mS/cm +at 14\\.0 C")
+        .containsPattern("by the last check +1\\.54 mS/cm +at 14\\.0 C");
+    String[] now = java.util.Arrays.copyOf(line, 4);
+    assertThat(Cli.run(now).out)
+        .startsWith("By its last check the meter's 1.62 mS/cm is an EC of 1.54 mS/cm at 25 C: ");
+    now[1] = "810 ppm";
+    String[] ppm = {now[0], now[1], now[2], now[3], "--scale", "500"};
+    assertThat(Cli.run(ppm).out)
+        .startsWith(
+            "810 ppm of this meter, on the scale of 500, is an EC of 1.54 mS/cm by its last check.");
+  }
+
+  @Test
+  void aHeadingWithItsUnit() {
+    String[] headings = {"EC (uS/cm)", "EC \u00b5S/cm", "Leitwert [\u03bcS/cm]", "ec_uS_cm"};
+    for (String heading : headings) {
+      Cli cli = Cli.piped("t," + heading + "\n1,1900\n", "ec", "--column", heading, "-q");
+      assertThat(cli.exit).as(heading + cli.err).isZero();
+      assertThat(cli.out).as(heading).contains(",1.9,1.9,950,");
+    }
+    Cli none = Cli.piped("t,EC\n1,1900\n", "ec", "--column", "EC");
+    assertThat(none.err)
+        .contains("for a whole column say --unit and mS/cm, uS/cm, dS/m, mS/m or ppm");
+  }
+
+  @Test
+  void aUnitInOtherCaseIsRefusedAsSuch() {
+    Cli cli = Cli.run("ec", "2100", "--unit", "us/cm");
+    assertThat(cli.exit).isEqualTo(2);
+    assertThat(cli.err).startsWith("--unit: ").contains("did you mean \"uS/cm\"?");
+  }
+
+  @Test
+  void whatComesNextForSaltsByTheGram() {
+    Cli cli = Cli.run("ec", "850 ppm", "--plan", "weighed-salts.yaml", "--set", STOCK);
+    assertThat(cli.out)
+        .contains("Next: leat topup --plan weighed-salts.yaml")
+        .contains(" --volume ... --ec READING");
+    Cli poured = Cli.run("ec", "850 ppm", "--plan", "weighed-salts.yaml");
+    assertThat(poured.out).contains("Next: leat dose --plan weighed-salts.yaml");
+  }
+
+  private static final String STOCK = "feed.stock={makes: 200 L, grams: {potassium-nitrate: 80 g}}";
+
+  /** A water report in mmol/L and meq/L is the same water as in mg/L; weights of IUPAC 2021. */
+  @Test
+  void aWaterReportByNumber() {
+    String weights =
+        "water={calcium: 80.156 mg/L, magnesium: 24.305 mg/L, nitrate: 31.002 mg/L, sulfate: 96.06 mg/L, "
+            + "phosphorus: 0.30974 mg/L, potassium: 3.90983 mg/L, sodium: 22.98977 mg/L, chloride: 35.45 mg/L}";
+    String numbers =
+        "water={calcium: 2 mmol/L, magnesium: 2 meq/L, nitrate: 0.5 meq/l, sulfate: 1 mmol/l, "
+            + "phosphorus: 0.01 mmol/L, potassium: 0.1 meq/L, sodium: 1 mmol/L, chloride: 1 meq/L}";
+    String[] line = {
+      "ec", "--weighed", "potassium-nitrate=20", "--volume", "45 L", "-f", "json", "--set", weights
+    };
+    double byWeight = Cli.run(line).number("ec25_mS_cm");
+    line[8] = numbers;
+    Cli cli = Cli.run(line);
+    assertThat(cli.exit).as(cli.err).isZero();
+    assertThat(cli.number("ec25_mS_cm")).isCloseTo(byWeight, within(1e-5));
+    line[8] = "water.calcium=2,5 mmol/L";
+    assertThat(Cli.run(line).err).contains("type \"2.5 mmol/L\"");
   }
 }

@@ -239,7 +239,7 @@ class StockCommandTest {
     assertThat(cli.exit).isEqualTo(1);
     assertThat(cli.out)
         .startsWith(
-            "Two bottles of 1.00 L, each for 200 L of tower water: salt can crystallise at 20.0 C.\n")
+            "One bottle of 1.00 L, for 200 L of tower water: salt can crystallise at 20.0 C.\n")
         .contains("bottle 2: crystals")
         .contains("worst: K2SO4")
         .contains("index 0.37");
@@ -368,5 +368,72 @@ class StockCommandTest {
         .contains("water = bottle / rate", "leaf A: 1.00 L at 2.5 mL/L", "= 400 L")
         .contains("0.620 mS/cm and 1.90 mS/cm", "= 2.52 mS/cm")
         .contains("N from 2 bottles, each at its own rate", "= 187 mg/L");
+  }
+
+  /** A bag's own name is the same salt: 80 g of potassium nitrate are 38 % of what 10 C holds. */
+  @Test
+  void aSaltByWhatTheBagCallsIt() {
+    for (String name : List.of("potassium-nitrate", "potassium nitrate", "saltpetre")) {
+      Cli cli =
+          Cli.run(
+              "stock",
+              "--weigh",
+              name + "=80",
+              "--bottle",
+              "1 L",
+              "--makes",
+              "200 L",
+              "--coldest",
+              "10 C",
+              "--value",
+              "share_of_solubility_pct");
+      // 80 g over 10 x 20.9 g in 100 g of water, row ST02 of solution-stock.csv
+      assertThat(Double.parseDouble(cli.out.strip())).isCloseTo(38.277512, within(1e-6));
+    }
+  }
+
+  private static Cli stock(String... more) {
+    List<String> line = new ArrayList<>(List.of("stock", "--bottle", "1 L"));
+    line.addAll(List.of(more));
+    return Cli.run(line.toArray(new String[0]));
+  }
+
+  @Test
+  void oneSaltIsOneBottle() {
+    assertThat(stock("--weigh", "potassium-nitrate=80", "--makes", "200 L").out)
+        .startsWith("One bottle of 1.00 L, for 200 L of tower water: ")
+        .contains("takes 5.0 mL/L\n")
+        .contains("Next: label the bottle with the date")
+        .doesNotContain("of each");
+  }
+
+  /** What fails is not to be labelled: each failure has its own way out. */
+  @Test
+  void whatFailsIsTriedAnew() {
+    assertThat(stock("--weigh", "potassium-nitrate=500", "--makes", "1000 L").out)
+        .contains("Next: leat stock --weigh potassium-nitrate=500 --makes \"1000 L\" --bottle ...")
+        .doesNotContain("label");
+    String[] salts = {
+      "--weigh", "calcium-nitrate-4h2o=100", "--weigh", "magnesium-sulfate-7h2o=60"
+    };
+    List<String> one = new ArrayList<>(List.of(salts));
+    one.addAll(List.of("--makes", "200 L", "--one-bottle"));
+    assertThat(stock(one.toArray(new String[0])).out)
+        .contains(
+            "Next: leat stock --weigh calcium-nitrate-4h2o=100 --weigh magnesium-sulfate-7h2o=60")
+        .contains("   in two bottles")
+        .doesNotContain("--one-bottle ");
+    Cli tank =
+        stock(
+            "--weigh",
+            "calcium-nitrate-4h2o=100",
+            "--weigh",
+            "monopotassium-phosphate=60",
+            "--makes",
+            "20 L");
+    assertThat(tank.exit).isEqualTo(1);
+    assertThat(tank.out)
+        .contains("something settles out in the tower water: let the bottles make more of it")
+        .contains(" --makes ...   the same grams for more tower water");
   }
 }

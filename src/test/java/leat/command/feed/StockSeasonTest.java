@@ -75,4 +75,22 @@ class StockSeasonTest {
     assertThat(check.out).containsPattern("frost-pipes,[^\n]*warn");
     assertThat(check.out).containsPattern("tank-warm,[^\n]*warn");
   }
+
+  /** A plan whose feed is weighed has no bottles that a season could be run with. */
+  @Test
+  void roughlyWhereTheFeedIsWeighed() {
+    Cli rough =
+        Cli.run(
+            "stock",
+            "--plan",
+            "balcony.yaml",
+            "--set",
+            "feed={stock: {bottle: 1 L, makes: 200 L, grams: {potassium-nitrate: 80 g}}}",
+            "--set",
+            "drinks=3 L/d");
+    assertThat(rough.exit).as(rough.err).isZero();
+    assertThat(rough.out)
+        .contains("the season roughly, by its days: leat season wants feed.parts")
+        .doesNotContain("needed (");
+  }
 }

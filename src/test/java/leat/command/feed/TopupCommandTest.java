@@ -256,12 +256,17 @@ class TopupCommandTest {
     List<String> gauge =
         List.of("topup", "-p", "hard-water.yaml", "--volume", "24 L", "--ec", "1.9 mS/cm", "-f");
     List<String> one = new ArrayList<>(gauge);
-    one.addAll(List.of("json", "--rainfall", "12 mm"));
+    one.addAll(List.of("json", "--rainfall", "12 mm", "--set", "tank.rain_share=100 %"));
     List<String> other = new ArrayList<>(gauge);
     other.addAll(List.of("json", "--rain", "0.36 L"));
     assertThat(Cli.run(one.toArray(new String[0])).out)
         .isEqualTo(Cli.run(other.toArray(new String[0])).out)
         .contains("\"after_rain_L\": 24.36,");
+    List<String> usual = new ArrayList<>(gauge);
+    usual.addAll(List.of("json", "--rainfall", "12 mm"));
+    assertThat(Cli.run(usual.toArray(new String[0])).out)
+        .as("0.8 of 0.36 L, as season counts it")
+        .contains("\"after_rain_L\": 24.288,", "80 % of the rain on the lid arrives");
   }
 
   @Test

@@ -52,6 +52,25 @@ class DutyCapTest {
     assertThat(dry.out).startsWith("No water reaches the cap of balcony");
   }
 
+  /** One and a half of the longest rest, 45 min at least; an own alarm in a rest is told. */
+  @Test
+  void theAlarmIsLongerThanARest() {
+    String night =
+        "timing=[{run: 90 s, rest: 12 min}, {run: 60 s, rest: 60 min, from: \"22:00\", to: \"06:00\"}]";
+    String[] line = DutyCommandTest.with(LINE, "--set", night);
+    String[] json = DutyCommandTest.with(line, "--format", "json");
+    assertThat(Cli.run(json).number("alarm_after_min")).isEqualTo(90);
+    assertThat(Cli.run(DutyCommandTest.with(LINE, "-f", "json")).number("alarm_after_min"))
+        .isEqualTo(45);
+    String[] header = {"plan", "header", "first-tower.yaml", "--set", night};
+    assertThat(Cli.run(header).out).contains("TOWER_DRY_ALARM_S 5400");
+    String[] own = DutyCommandTest.with(line, "--set", "dry_limit.alarm=60 min");
+    assertThat(Cli.run(own).out)
+        .contains("Mind: dry_limit.alarm is no longer than the longest rest of timing");
+    own[own.length - 1] = "dry_limit.alarm=61 min";
+    assertThat(Cli.run(own).out).doesNotContain("dry_limit.alarm is no longer");
+  }
+
   @Test
   void refusals() {
     String[] line = LINE.clone();

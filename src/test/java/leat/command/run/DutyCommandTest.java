@@ -253,12 +253,16 @@ class DutyCommandTest {
   void aRestOverTheDryLimitIsANo() {
     Cli long2 = Cli.run("duty", "--power", "22 W", "--run", "90 s", "--rest", "31 min");
     assertThat(long2.exit).isEqualTo(1);
-    assertThat(long2.out).contains("Mind: a rest of 31 min is over the dry limit of 30 min");
+    assertThat(long2.out)
+        .contains(
+            "Mind: a rest of 31 min is over the dry limit of 30 min by day, 06:00 to 22:00: ");
     assertThat(Cli.run("duty", "--power", "22 W", "--run", "90 s", "--rest", "30 min").exit)
         .isZero();
     Cli night = Cli.run(with(PLAN, "--set", "timing[1].rest=61 min"));
     assertThat(night.exit).isEqualTo(1);
-    assertThat(night.out).contains("timing[1]: a rest of 61 min is over the dry limit of 60 min");
+    assertThat(night.out)
+        .contains(
+            "timing[1]: a rest of 61 min is over the dry limit of 60 min at night, 22:00 to 06:00: ");
   }
 
   @Test

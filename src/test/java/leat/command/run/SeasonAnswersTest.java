@@ -340,6 +340,45 @@ class SeasonAnswersTest {
     assertThat(json.number("water_use_L")).isCloseTo(5 * 1.2 * 30, within(1e-9));
     assertThat(json.number("year")).isNull();
     assertThat(json.number("cost_season")).isNull();
+    assertThat(Cli.run("season", file.toString()).out)
+        .as("every day is alike, so is every fortnight")
+        .contains(" it drinks 180 L (150 to 210): a can of 10.0 L every 1.7 d.")
+        .doesNotContain("lamp");
+    Cli lamp = Cli.run("season", file.toString(), "--set", "lamp={power: 60 W, area: 0.5 m2}");
+    assertThat(lamp.out).contains("Mind: the lamp is counted neither in the energy nor");
+  }
+
+  /** Crops and weather go before drinks, and it is said. */
+  @Test
+  void drinksBesideCropsAndWeather() {
+    String unused = "Mind: drinks of the plan is not used here";
+    String[] day = {"season", "day", "--plan", "balcony.yaml", "--date", "2027-07-10"};
+    String[] warm = DutyCommandTest.with(day, "--tmin", "14 C", "--tmax", "31 C");
+    assertThat(Cli.run(warm).out).doesNotContain(unused);
+    assertThat(Cli.run(DutyCommandTest.with(warm, "--set", "drinks=5 L/d")).out).contains(unused);
+    assertThat(Cli.run("season", "balcony.yaml").out).doesNotContain(unused);
+    assertThat(Cli.run("season", "balcony.yaml", "--set", "drinks=5 L/d").out).contains(unused);
+  }
+
+  private static final String HILL =
+      "tank: {shape: box, bottom: 500 mm x 400 mm, height: 330 mm, full: 300 mm, low: 40 mm, intake: 10 mm}\n"
+          + "water: {ec: 0.55 mS/cm}\n"
+          + "feed: {parts: [{rate: 6 mL/L}], rate_ec: 2 mS/cm}\n"
+          + "target: {ec: 1.8 mS/cm, ec_low: 1.2 mS/cm, ec_high: 2.3 mS/cm}\n"
+          + "drinks: 2 L/d\n"
+          + "season: {from: 2026-12-20, to: 2027-02-20}\n";
+
+  /** The target that is named as a cure is typed, and cures: the usual uptake follows it. */
+  @Test
+  void theTargetThatWouldMendDoes() throws IOException {
+    String plan = Files.writeString(folder.resolve("hill.yaml"), HILL).toString();
+    String told = Cli.run("season", plan).out;
+    assertThat(told).contains("evenings in a row lie over target.ec_high");
+    java.util.regex.Matcher cure =
+        java.util.regex.Pattern.compile("target.ec: ([0-9.]+) mS/cm").matcher(told);
+    assertThat(cure.find()).as(told).isTrue();
+    String value = "target.ec=" + cure.group(1) + " mS/cm";
+    assertThat(Cli.run("season", plan, "--set", value).out).doesNotContain("over target.ec_high");
   }
 
   static Stream<Row> months() {

@@ -235,4 +235,33 @@ class SeasonLightSheetTest {
       assertThat(Cli.run(DutyCommandTest.with(line, no)).exit).as(no).isEqualTo(2);
     }
   }
+
+  /**
+   * Without light 65 W of 2.5 umol/J on 0.4 m2 by half in 16 h are 11.7 mol/m2: over 9, under 13.
+   */
+  @Test
+  void aLampThatLiftsItOverTheLowMark() {
+    String[] lamp = {
+      "season",
+      "light",
+      "--light",
+      "0",
+      "--crop",
+      "basil",
+      "--lamp-area",
+      "0.4 m2",
+      "--lamp-share",
+      "50 %",
+      "--lamp-hours",
+      "16 h",
+      "--lamp-power",
+      "65 W"
+    };
+    assertThat(Cli.run(lamp).out)
+        .contains(
+            "Mind: without the lamp that is under the low mark of 9.0 mol/m2; with it 12 mol/m2.")
+        .doesNotContain("thin and pale");
+    lamp[lamp.length - 1] = "40 W";
+    assertThat(Cli.run(lamp).out).contains("thin and pale").doesNotContain("without the lamp");
+  }
 }

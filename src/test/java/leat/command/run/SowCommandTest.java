@@ -159,6 +159,27 @@ class SowCommandTest {
     assertThat(csv.out).contains("basil,,1,2027-05-01,2027-05-01,2027-06-30,4,6,");
   }
 
+  /** Where nothing is lost, seeds are enough, and it is said what was taken. */
+  @Test
+  void seedsAreEnoughWhereNothingIsLost() throws IOException {
+    String crop =
+        "crops: [{name: basil, pots: 4, sow: 2027-05-01, growing: 60 d, every: 20 d, until: 2027-07-01%s}]\n";
+    assertThat(sow(String.format(crop, "")).out)
+        .contains("every seed becomes a plant where germination and loss are not named")
+        .doesNotContain("too few about half the time");
+    assertThat(sow(String.format(crop, ", loss: 10 %")).out)
+        .doesNotContain("every seed becomes a plant")
+        .contains("too few about half the time");
+  }
+
+  /** No pots, at its key. */
+  @Test
+  void noPots() throws IOException {
+    Cli none = sow("crops: [{name: basil, pots: 0, sow: 2027-05-01, growing: 60 d}]\n");
+    assertThat(none.exit).isEqualTo(2);
+    assertThat(none.err).contains("crops[0].pots: it must lie between 1 and 100000");
+  }
+
   /** Nothing at all is no; what the user's own limit drops is not. */
   @Test
   void exitCodes() throws IOException {
@@ -194,5 +215,23 @@ class SowCommandTest {
     Cli json = Cli.run("sow", "balcony.yaml", "--format", "json");
     assertThat(json.word("last_spring_frost")).isEqualTo("2027-03-19");
     assertThat(json.word("first_autumn_frost")).isEqualTo("2027-11-10");
+  }
+
+  /** Where nothing is told of losses, seeds are as many as plants, and that is taken. */
+  @Test
+  void everySeedIsTakenToLive() {
+    String[] line = {
+      "sow", "--pots", "8", "--first", "2027-03-01", "--growing", "35 d", "--nursery", "21 d"
+    };
+    Cli all = Cli.run(line);
+    assertThat(all.out)
+        .contains("every seed becomes a plant where germination and loss are not named")
+        .doesNotContain("too few about half the time");
+    String[] some = java.util.Arrays.copyOf(line, line.length + 2);
+    some[line.length] = "--germination";
+    some[line.length + 1] = "85 %";
+    assertThat(Cli.run(some).out)
+        .contains("too few about half the time")
+        .doesNotContain("every seed becomes");
   }
 }

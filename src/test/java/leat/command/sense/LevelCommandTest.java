@@ -219,7 +219,7 @@ class LevelCommandTest {
         "sender.steps=[40 mm = 10 ohm]|sender.steps|at least 2 are needed",
         "sender.steps=|sender.steps|needed (levels and the reading that begins there)",
         "sender.open_above=150 ohm|sender.open_above|it must lie above the window of the highest step",
-        "sender.edges=[5 L = 10 ohm]|sender.below|needed (reading under the first edge)",
+        "sender.edges=[5 L = 10 ohm]|sender.below|needed (reading under the first edge, or",
       })
   void refusedSenders(String set, String key, String why) {
     Ran cli = Ran.run("level", "83", "--plan", P, "--set", set);
@@ -236,6 +236,28 @@ class LevelCommandTest {
     assertThat(Ran.run("level", "83", "--plan", P, "--column", "ohm").err())
         .isEqualTo(
             "leat level: \"83\" is a reading, and --column takes them from rows; give one of the two\n");
+  }
+
+  /**
+   * A reading under the first step by itself: a box of 500 mm x 400 mm holds 2 L in 10 mm, so 210
+   * ohm is 0 to 20 L and 180 ohm, from 100 to 140 mm, 20 to 28 L.
+   */
+  @Test
+  void aReadingUnderTheFirstStep() {
+    String[] plan = {
+      "--set",
+      "tank={shape: box, bottom: 500 mm x 400 mm, height: 300 mm, full: 250 mm}",
+      "--set",
+      "sender={steps: [100 mm = 180 ohm, 140 mm = 150 ohm, 180 mm = 120 ohm], below: 210 ohm}",
+      "--format",
+      "csv"
+    };
+    String told = Ran.run(with(plan, "level", "210", "180")).out();
+    assertThat(told).contains("210,ok,0,100,10,0,20,").contains("180,ok,100,140,24,20,28,");
+    plan[3] = "sender={steps: [100 mm = 180 ohm, 140 mm = 150 ohm], below: 180 ohm}";
+    assertThat(Ran.run(with(plan, "level", "180")).out())
+        .as("the first step's own reading goes down to the floor")
+        .contains("180,ok,0,140,14,0,28,");
   }
 
   @Test

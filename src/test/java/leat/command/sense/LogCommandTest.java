@@ -67,6 +67,26 @@ class LogCommandTest {
             "sure");
   }
 
+  /** A column that looks like a known one is passed over, and told; likewise in time,name,value. */
+  @Test
+  void columnsThatArePassedOverAreNamed() {
+    assertThat(yard(YARD.replace("ec_mS_cm", "ec_uS_cm")).out)
+        .contains("Mind: the column ec_uS_cm is passed over: the EC is looked for in ec_mS_cm");
+    assertThat(yard(YARD.replace("water_C", "water_F")).out)
+        .contains("Mind: the column water_F is passed over")
+        .contains("log: {temperature: water_F}");
+    assertThat(yard(YARD.replace("rain_mm", "rain_in")).out)
+        .contains("Mind: the column rain_in is passed over");
+    assertThat(yard(YARD).out).doesNotContain("passed over");
+    StringBuilder each = new StringBuilder("time,name,value\n");
+    for (int i = 0; i < 6; i++) {
+      String time = "2027-06-04T00:" + i + "0:00+02:00";
+      each.append(time).append(",counts,155\n").append(time).append(",ec,1650\n");
+    }
+    Cli cli = yard(each.toString(), "--set", "log={name: name, ec: ec}");
+    assertThat(cli.out).contains("Mind: no cell of ec can be an EC in mS/cm: is it in uS/cm");
+  }
+
   /** Every value of a column in another unit: the column is named, with what it may be. */
   @Test
   void columnsInAnotherUnitAreNamed() {

@@ -9,26 +9,6 @@ import leat.numeric.Impossible;
 import org.junit.jupiter.api.Test;
 
 class MixedWaterTest {
-  // second route: charge balance written out from the pK of the sheet's rows at 20 C, bisected
-  private static double bisected(double alk, double total, double pk1, double pk2, double pkw) {
-    double low = 0;
-    double high = 14;
-    for (int i = 0; i < 200; i++) {
-      double ph = (low + high) / 2;
-      double h = Math.pow(10, -ph);
-      double ratio1 = Math.pow(10, ph - pk1);
-      double ratio2 = ratio1 * Math.pow(10, ph - pk2);
-      double charge = total * (ratio1 + 2 * ratio2) / (1 + ratio1 + ratio2);
-      double meq = charge + 1000 * (Math.pow(10, -pkw) / h - h);
-      if (meq < alk) {
-        low = ph;
-      } else {
-        high = ph;
-      }
-    }
-    return low;
-  }
-
   @Test
   void theMixByASolverOfItsOwn() {
     for (Sheet.Row r : Sheet.of("solution-acid.csv").having("pK1").rows()) {
@@ -37,18 +17,19 @@ class MixedWaterTest {
       double waterPh = r.num("ph");
       double tankPh = 6.1;
       MixedWater mix = MixedWater.of(31, tankPh, 14, water, waterPh, celsius);
-      double h = Math.pow(10, -tankPh);
+      // second route: the charge balance written out from the pK of the row, halved
+      ChargeBalance balance = new ChargeBalance(r.num("pK1"), r.num("pK2"), r.num("pKw"));
       double gas = Math.pow(10, Carbonate.at(celsius).logKh()) * 420e-6 * 1000;
-      double first = Math.pow(10, tankPh - r.num("pK1"));
-      double second = first * Math.pow(10, tankPh - r.num("pK2"));
-      double tankTotal = gas * (1 + first + second);
-      double tank = gas * (first + 2 * second) + 1000 * (Math.pow(10, -r.num("pKw")) / h - h);
-      double alk = (31 * tank + 14 * water) / 45;
-      double total = (31 * tankTotal + 14 * r.num("total_carbonate_mmol_L")) / 45;
+      double alk = (31 * balance.openMeq(gas, tankPh) + 14 * water) / 45;
+      double total =
+          (31 * balance.totalHolding(gas, tankPh) + 14 * r.num("total_carbonate_mmol_L")) / 45;
       assertThat(mix.alkalinityMeqL()).as(r.idAndProvenance()).isCloseTo(alk, within(1e-4));
       assertThat(mix.ph())
           .as(r.idAndProvenance())
-          .isCloseTo(bisected(alk, total, r.num("pK1"), r.num("pK2"), r.num("pKw")), within(0.002));
+          .isCloseTo(balance.closedPh(alk, total, ph -> 0), within(0.002));
+      assertThat(mix.openPh())
+          .as(r.idAndProvenance())
+          .isCloseTo(balance.openPh(alk, gas, ph -> 0), within(0.002));
       assertThat(mix.openPh()).isGreaterThan(mix.stuffyPh());
     }
   }
@@ -61,6 +42,18 @@ class MixedWaterTest {
     assertThat(tank.openPh()).as("a tank in the open is there").isCloseTo(5.8, within(1e-6));
     assertThat(tank.isOver(5.5)).isTrue();
     assertThat(tank.isOver(5.9)).isFalse();
+  }
+
+  /**
+   * A tenth of a pH is what two readings differ by: only more is clearly over, whether right after
+   * stirring or when the carbonic acid has left.
+   */
+  @Test
+  void clearlyOverIsMoreThanATenth() {
+    assertThat(new MixedWater(0.5, 6.1, 6.9, 5.9).isOver(6)).isFalse();
+    assertThat(new MixedWater(0.5, 5.9, 6.9, 6.1).isOver(6)).isFalse();
+    assertThat(new MixedWater(0.5, 6.11, 6.9, 5.9).isOver(6)).isTrue();
+    assertThat(new MixedWater(0.5, 5.9, 6.9, 6.11).isOver(6)).isTrue();
   }
 
   /** Equal parts of one water are that water, and more water never lowers the pH in the open. */

@@ -148,6 +148,29 @@ class EcTemperatureTest {
     assertThat(Compensation.DEFAULT.f25(Compensation.DEFAULT.warmest())).isPositive();
   }
 
+  /**
+   * A degree Fahrenheit is 5/9 K: what a meter prints as 1.91 % per degree Celsius is 1.06 % per
+   * degree Fahrenheit, and the usual 1.8 to 2.2 % are 1.0 to 1.2 %.
+   */
+  @Test
+  void coefficientsPerDegreeFahrenheit() {
+    assertThat(Compensation.DEFAULT.pctPer(1)).isEqualTo(1.91);
+    assertThat(Compensation.DEFAULT.pctPer(5.0 / 9)).isCloseTo(1.061, within(5e-4));
+    assertThat(Compensation.leastPctPer(5.0 / 9)).isCloseTo(1.0, within(1e-9));
+    assertThat(Compensation.mostPctPer(5.0 / 9)).isCloseTo(1.222, within(5e-4));
+  }
+
+  /** ISO 7888 is made for waters of 60 to 1000 uS/cm at 25 C. */
+  @Test
+  void theWatersOfTheNorm() {
+    assertThat(EcReading.at25(0.059).naturalWater()).isFalse();
+    assertThat(EcReading.at25(0.06).naturalWater()).isTrue();
+    assertThat(EcReading.at25(1).naturalWater()).isTrue();
+    assertThat(EcReading.at25(1.01).naturalWater()).isFalse();
+    // 0.99 mS/cm raw at 10 C are 1.39 mS/cm at 25 C: 0.99 x 1.40
+    assertThat(EcReading.raw(0.99, 10, Compensation.DEFAULT).naturalWater()).isFalse();
+  }
+
   /** Meters in ppm: 1 mS/cm is 500, 640 or 700. */
   @ParameterizedTest
   @ValueSource(ints = {500, 640, 700})

@@ -20,6 +20,7 @@ import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 public class IonConductivityTest {
   static Stream<Row> rows() {
@@ -82,6 +83,8 @@ public class IonConductivityTest {
     assertThat(ec.low(false)).isCloseTo(0.95 * ec.ec25(), within(1e-12));
     assertThat(ec.high(true)).isCloseTo(1.08 * ec.ec25(), within(1e-12));
     assertThat(ec.rawAt(18, Compensation.DEFAULT)).isCloseTo(ec.ec25() / 1.1543345, within(1e-6));
+    // half the sum of c z^2: (6 + 1 + 15 + 4 x (5 + 2 + 2)) / 2 mmol/L
+    assertThat(ec.strengthMmolL()).isCloseTo(29, within(1e-9));
   }
 
   /** The hard tap water of the sheet misses its charge balance by 7.5 per cent. */
@@ -120,6 +123,39 @@ public class IonConductivityTest {
     double ec = IonConductivity.of(hoagland.times(strength)).ec25();
     double more = IonConductivity.of(hoagland.times(1.1 * strength)).ec25();
     assertThat(more).isGreaterThan(ec).isLessThan(1.1 * ec);
+  }
+
+  /**
+   * Appelo's exponent has two branches, 0.6/sqrt z and sqrt I/z, which meet at I = 0.36 z: no
+   * salt's EC leaps as it gets stronger, whatever its charges.
+   */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"K=1;Cl=1", "Ca=1;Cl=2", "Mg=1;NO3=2", "K=2;SO4=1", "Na=2;CO3=1", "Mg=1;SO4=1"})
+  void noLeapAsASaltGetsStronger(String salt) {
+    Ions one = ions(salt);
+    double perMmol = IonConductivity.ionicStrength(one);
+    double before = Double.NaN;
+    double grewBefore = Double.NaN;
+    for (double strength = 0.1; strength < 0.5; strength += 0.001) {
+      double ec = IonConductivity.of(one.times(strength / perMmol)).ec25();
+      double grew = ec - before;
+      if (!Double.isNaN(grewBefore)) {
+        assertThat(grew).as(salt + " at " + strength).isCloseTo(grewBefore, withinPercentage(20));
+      }
+      grewBefore = grew;
+      before = ec;
+    }
+  }
+
+  /** The sum holds to an ionic strength of 0.5 mol/L, that of 500 mmol/L of potassium chloride. */
+  @Test
+  void halfAMoleIsTheLast() {
+    IonEc last = IonConductivity.of(ions("K=500;Cl=500"));
+    assertThat(last.ionicStrength()).isEqualTo(0.5);
+    assertThat(last.inRange()).isFalse();
+    assertThatThrownBy(() -> IonConductivity.of(ions("K=500.1;Cl=500.1")))
+        .isInstanceOf(Impossible.class);
   }
 
   @Test

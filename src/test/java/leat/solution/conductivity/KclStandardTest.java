@@ -217,6 +217,22 @@ class KclStandardTest {
   }
 
   /**
+   * Near 25 C both kinds show the same: a meter 5 % off by either reading cannot tell which it is,
+   * however far off it is; and one that shows the label is neither high nor low.
+   */
+  @Test
+  void nearTwentyFiveDegreesNothingIsPlain() {
+    KclStandard bottle = KclStandard.ofLabel(1.413);
+    MeterCheck low = MeterCheck.unknown(0.95 * 1.413, bottle, 24.5, BY);
+    assertThat(low.offPct()).isBetween(4.0, 6.0);
+    assertThat(low.certain()).isFalse();
+    MeterCheck just = MeterCheck.unknown(1.413, bottle, 25, BY);
+    assertThat(just.compensates()).as("as most meters do").isTrue();
+    assertThat(just.tooHigh()).isFalse();
+    assertThat(just.offPct()).isZero();
+  }
+
+  /**
    * Labels between the primary tables, straight in log EC: the geometric mean of two bottles has
    * the mean of their courses; a label under 0.01 mol/kg has that one's. Table values at 10 C: CRC
    * Handbook, 1.01395/1.40823, 9.29172/12.8246, 80.844/108.62.

@@ -55,6 +55,11 @@ class LabelledBottleTest {
     assertThat(of("LB04").weighs()).isFalse();
     assertThat(of("LB04").isOddlyDense()).isFalse();
     assertThat(of("LB03").weighed(45).grams()).isCloseTo(45 * 5 * 1.18, within(1e-9));
+    // LB04: grams in 100 mL, 5 mL/L; the millilitres stand for grams
+    assertThat(of("LB04").weighed(45).grams()).isCloseTo(45 * 5, within(1e-9));
+    Elements byVolume = LabelledBottle.together(List.of(of("LB04")));
+    assertThat(byVolume.of(Element.N)).isCloseTo(200, within(0.02));
+    assertThat(byVolume.of(Element.K)).isCloseTo(249.04539, within(0.05));
     assertThat(of("LB03").pouredMl(45)).isCloseTo(225, within(1e-9));
     assertThat(new LabelledBottle("x", Label.blank(), 5, 1.7).isOddlyDense()).isTrue();
     assertThat(new LabelledBottle("x", Label.blank(), 5, 1.6).isOddlyDense()).isFalse();

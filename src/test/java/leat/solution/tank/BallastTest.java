@@ -33,15 +33,16 @@ class BallastTest {
     assertThat(Ballast.days(0, 69, 4, 44)).isNull();
     assertThat(Ballast.days(14, 69, 0, 44)).isNull();
     assertThat(Ballast.days(70, 69, 4, 44)).isZero();
+    assertThat(Ballast.days(69, 69, 0, 44)).as("at the limit already, though none drinks").isZero();
     assertThatThrownBy(() -> Ballast.days(-1, 69, 4, 44)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> Ballast.days(1, 69, 4, 0)).isInstanceOf(Impossible.class);
   }
 
   @Test
   void rainInTheGauge() {
-    assertThat(Topup.rainfallL(0.03, 0.012)).isCloseTo(0.36, within(1e-12));
-    assertThatThrownBy(() -> Topup.rainfallL(0.03, 2.1)).isInstanceOf(Impossible.class);
-    assertThatThrownBy(() -> Topup.rainfallL(-0.03, 0.1)).isInstanceOf(Impossible.class);
+    assertThat(Topup.rainfallL(0.03, 0.012, 1)).isCloseTo(0.36, within(1e-12));
+    assertThatThrownBy(() -> Topup.rainfallL(0.03, 2.1, 1)).isInstanceOf(Impossible.class);
+    assertThatThrownBy(() -> Topup.rainfallL(-0.03, 0.1, 1)).isInstanceOf(Impossible.class);
   }
 
   @Test

@@ -134,6 +134,8 @@ class CleanTest {
     assertThat(Clean.hypochlorite(10, 0.2, volume, 0, 2000).reached()).isFalse();
     assertThat(Clean.hypochlorite(10, 0.24, volume, 0, 2000).reached()).isTrue();
     assertThat(Clean.hypochlorite(10, 0.24, volume, 0, 2000).bottleMlIfOld()).isNull();
+    // 2.5 g/L, 2 when old
+    assertThat(Clean.hypochlorite(10, 0.25, volume, 0, 2000).bottleMlIfOld()).isNull();
     // 5 g/L, 4 when old: 10 L x 2/4
     assertThat(Clean.hypochlorite(10, 0.5, volume, 0, 2000).bottleMlIfOld())
         .isCloseTo(5000, within(1e-9));

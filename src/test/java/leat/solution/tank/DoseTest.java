@@ -127,6 +127,8 @@ class DoseTest {
     assertThat(huge.finalEcMsCm()).isEqualTo(0.3);
     Dose.Answer none = Dose.byEc(45, 1.6, 1.6, parts);
     assertThat(DoseRounding.of(none, 45, 1.6, parts, 1).aPartVanishes()).isFalse();
+    Dose.Answer pure = Dose.byEc(45, 0, 0, parts);
+    assertThat(DoseRounding.of(pure, 45, 0, parts, 1).ecOffPct()).as("pure water stays").isZero();
   }
 
   @Test
@@ -156,6 +158,10 @@ class DoseTest {
     assertThat(Dose.byLabel(45, 0.3, 1.049, parts).overLabel()).isFalse();
     assertThat(Dose.byLabel(45, 0.3, 1.051, parts).overLabel()).isTrue();
     assertThat(Dose.byLabel(45, 0.3, 1.051, parts).underLabel()).isFalse();
+    // 5 % itself is within; 64 L at 8 mL/L so that doubles say so
+    FeedParts exact = FeedParts.sharing(8, 2, 1.9);
+    assertThat(Dose.byLabel(64, 0.3, 0.95, exact).underLabel()).isFalse();
+    assertThat(Dose.byLabel(64, 0.3, 1.05, exact).overLabel()).isFalse();
   }
 
   /** EC adds up by volume below 3 mS/cm: 2.9 is in range, 3.1 is not. */
@@ -177,6 +183,10 @@ class DoseTest {
     DoseRounding coarse = DoseRounding.of(Dose.byLabel(12, 0.3, 1, one), 12, 0.3, one, 5);
     assertThat(coarse.worstPartOffPct()).isCloseTo(-100 / 6.0, offset(1e-9));
     assertThat(coarse.isCoarse()).isTrue();
+    // 50 mL in steps of 11 are 55: 10 % itself is as labels are
+    DoseRounding tenth = DoseRounding.of(Dose.byLabel(50, 0.3, 1, one), 50, 0.3, one, 11);
+    assertThat(tenth.worstPartOffPct()).isEqualTo(10);
+    assertThat(tenth.isCoarse()).isFalse();
     DoseRounding gone = DoseRounding.of(Dose.byLabel(2, 0.3, 1, one), 2, 0.3, one, 5);
     assertThat(gone.aPartVanishes()).isTrue();
     assertThat(gone.isCoarse()).isTrue();

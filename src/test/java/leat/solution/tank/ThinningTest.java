@@ -41,6 +41,9 @@ class ThinningTest {
   void waterThatIsNoWeakerThinsNothing() {
     assertThat(Thinning.of(45, 2.4, 0.3, 0.3)).isNull();
     assertThat(Thinning.of(45, 2.4, 0.2, 0.3)).isNull();
+    assertThat(Thinning.of(45, 0.3, 0.3, 0.3)).isNull();
+    // 45 x 2.1/0.00001 litres: over a thousand cubic metres
+    assertThat(Thinning.of(45, 2.4, 0.30001, 0.3)).isNull();
     assertThat(Thinning.of(45, 1.6, 1.6, 0.3).waterL()).isZero();
     assertThatThrownBy(() -> Thinning.of(45, 1.5, 1.6, 0.3)).isInstanceOf(Impossible.class);
   }

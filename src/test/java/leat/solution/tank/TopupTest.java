@@ -289,6 +289,9 @@ class TopupTest {
     assertThat(Cans.of(0, 10)).isEqualTo(new Cans(0, 0, 0, 0));
     assertThat(Cans.of(4, 10)).isEqualTo(new Cans(1, 0, 4, 4));
     assertThat(Cans.of(0.3, 0.1).count()).isEqualTo(3);
+    // 9 x 1000.3 is 9002.7 less a rounding
+    assertThat(Cans.of(9002.7, 1000.3)).isEqualTo(new Cans(9, 9, 0, 9002.7 / 9));
+    assertThat(Cans.of(1e6, 1).count()).as("a million and no more").isEqualTo(1_000_000);
     assertThatThrownBy(() -> Cans.of(5, 0)).isInstanceOf(Impossible.class);
     assertThatThrownBy(() -> Cans.of(1e6, 1e-3)).isInstanceOf(Impossible.class);
   }
@@ -411,6 +414,7 @@ class TopupTest {
     assertThat(Cans.of(30, 10).lastIsACup()).isFalse();
     assertThat(Cans.of(0.1, 10).lastIsACup()).isFalse();
     assertThat(Cans.of(30.21, 10).lastIsACup()).isFalse();
+    assertThat(new Cans(4, 3, 0.2, 7.55).lastIsACup()).as("a cup is under 0.2 L").isFalse();
   }
 
   /** A band whose middle is half way. */
