@@ -270,7 +270,7 @@ public final class PlanErrors {
       }
       String deeper = elsewhere(key, name);
       if (deeper != null) {
-        return key.name + "." + deeper;
+        return key.name + (key.shape == Key.Shape.SECTIONS ? "[]." : ".") + deeper;
       }
     }
     return null;

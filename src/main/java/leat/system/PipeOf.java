@@ -70,7 +70,7 @@ public final class PipeOf {
     if (pipe.has("material") && !pipe.has("roughness")) {
       return Roughness.of(pipe.text("material"));
     }
-    return pipe.get("roughness", taken);
+    return pipe.get("roughness", pipe.has("ridges") ? new Taken() : taken);
   }
 
   private static double k(

@@ -94,7 +94,8 @@ final class Held {
     }
     double capacity = TankOf.of(tank, call.taken()).capacity();
     if (volume > capacity) {
-      throw new Refused(MixErrors.overTheRim(call.text("--volume"), capacity, call.us()));
+      throw new Refused(
+          MixErrors.overTheRim("--volume", call.text("--volume"), capacity, call.us()));
     }
   }
 

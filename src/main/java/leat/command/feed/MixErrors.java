@@ -12,11 +12,11 @@ public final class MixErrors {
   private MixErrors() {}
 
   /** More in the tank than it holds to the rim. */
-  public static Problem overTheRim(String typed, double capacity, boolean us) {
+  public static Problem overTheRim(String flag, String typed, double capacity, boolean us) {
     return new Problem(
         "over-the-rim",
         null,
-        "--volume",
+        flag,
         "the tank holds "
             + Phrase.of(capacity, Show.L).render(us)
             + " to the rim; got \""

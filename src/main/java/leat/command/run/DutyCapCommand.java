@@ -62,7 +62,7 @@ public final class DutyCapCommand extends Command {
     Section section = plan.section("cap_sensor");
     CapSensor sensor = new CapSensor(section.need("wet"), section.need("dry"));
     Waterway way = Waterway.judged(plan, call.taken());
-    SetValves valves = SetValves.of(way);
+    SetValves valves = SetValves.of(way, call.taken());
     DryLimit dry = RunNeeds.dryLimit(plan, call.taken());
     Double run = shortestRun(plan);
     Answer answer = new Answer(TOWER, WET, DRY, SIDE, FULL, LOW, JUDGE, RUN, ALARM);
