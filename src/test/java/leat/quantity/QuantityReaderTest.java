@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -210,6 +211,15 @@ class QuantityReaderTest {
   @CsvSource({"litre,litres", "riser,riser", "bore,bor", "MM,mm", "head,haed"})
   void nearestFinds(String known, String typed) {
     assertThat(Nearest.of(typed, java.util.List.of("x", known, "quite-another"))).isEqualTo(known);
+  }
+
+  /** A word typed by half is found before another that two edits make of it, and one run on. */
+  @Test
+  void nearestFindsHalfAWord() {
+    List<String> flags = List.of("--help", "--temperature", "--bore", "--bores");
+    assertThat(Nearest.of("--temp", flags)).isEqualTo("--temperature");
+    assertThat(Nearest.of("--bor", flags)).isEqualTo("--bore");
+    assertThat(Nearest.of("overlapping", List.of("name", "overlap"))).isEqualTo("overlap");
   }
 
   @Test

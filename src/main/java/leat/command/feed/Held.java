@@ -90,7 +90,8 @@ final class Held {
   static void refuseOverTheRim(Call call, double volume) {
     Double capacity = capacity(call);
     if (capacity != null && volume > capacity) {
-      throw new Refused(MixErrors.overTheRim(call.text("--volume"), capacity, call.us()));
+      throw new Refused(
+          MixErrors.overTheRim("--volume", call.text("--volume"), capacity, call.us()));
     }
   }
 

@@ -13,12 +13,7 @@ public final class MixErrors {
   private MixErrors() {}
 
   /** More in the tank than it holds to the rim. */
-  public static Problem overTheRim(String typed, double capacity, boolean us) {
-    return overTheRim("--volume", typed, capacity, us);
-  }
-
-  /** The same of another flag. */
-  static Problem overTheRim(String flag, String typed, double capacity, boolean us) {
+  public static Problem overTheRim(String flag, String typed, double capacity, boolean us) {
     return new Problem(
         "over-the-rim",
         null,
@@ -32,7 +27,7 @@ public final class MixErrors {
 
   /** The same in a row. */
   static Unreadable rowOverTheRim(String cell, double capacity, boolean us) {
-    String message = overTheRim(cell, capacity, us).message();
+    String message = overTheRim(cell, cell, capacity, us).message();
     return new Unreadable("over-the-rim", message, 0, cell.length(), null);
   }
 
