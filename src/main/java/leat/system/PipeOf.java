@@ -70,7 +70,9 @@ public final class PipeOf {
     if (pipe.has("material") && !pipe.has("roughness")) {
       return Roughness.of(pipe.text("material"));
     }
-    return pipe.get("roughness", pipe.has("ridges") ? new Taken() : taken);
+    return pipe.has("ridges") && !pipe.has("roughness")
+        ? Roughness.SMOOTH_TUBE
+        : pipe.get("roughness", taken);
   }
 
   private static double k(
