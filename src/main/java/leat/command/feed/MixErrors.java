@@ -3,6 +3,7 @@ package leat.command.feed;
 import leat.answer.Phrase;
 import leat.answer.Show;
 import leat.plan.Problem;
+import leat.quantity.Unreadable;
 
 /**
  * Messages of the commands that mix a tank ({@code topup}, {@code acid}, {@code stock}, {@code
@@ -22,6 +23,12 @@ public final class MixErrors {
             + " to the rim; got \""
             + typed
             + "\"");
+  }
+
+  /** The same in a row. */
+  static Unreadable rowOverTheRim(String cell, double capacity, boolean us) {
+    String message = overTheRim(cell, cell, capacity, us).message();
+    return new Unreadable("over-the-rim", message, 0, cell.length(), null);
   }
 
   /** A column of which nobody knows what it holds. */

@@ -130,9 +130,7 @@ final class SaltText {
 
   private String met(Double allowed, boolean forward) {
     if (!fit.missing().isEmpty()) {
-      return fit.othersMet()
-          ? "nothing here brings {missing}; the rest is met."
-          : "nothing here brings {missing}; the rest is met within {others_pct} %.";
+      return missing();
     }
     if (allowed != null) {
       return forward
@@ -142,6 +140,17 @@ final class SaltText {
     return fit.exact()
         ? "all that was asked is met."
         : "all that was asked within {worst_miss_pct} %.";
+  }
+
+  private String missing() {
+    if (!fit.leftOut().isEmpty()) {
+      return fit.othersMet()
+          ? "it has no {missing} at all; the rest is met."
+          : "it has no {missing} at all; the rest is met within {others_pct} %.";
+    }
+    return fit.othersMet()
+        ? "nothing here brings {missing}; the rest is met."
+        : "nothing here brings {missing}; the rest is met within {others_pct} %.";
   }
 
   void figures(Answer answer, Answer elements) {

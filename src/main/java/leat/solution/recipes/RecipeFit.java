@@ -141,6 +141,13 @@ public record RecipeFit(
     return missing;
   }
 
+  /** Those of them that a salt here would bring, had it not been rounded to nothing or left out. */
+  public List<Element> leftOut() {
+    List<Element> left = missing();
+    left.removeAll(unbrought);
+    return left;
+  }
+
   private boolean isMissing(Missed one) {
     return one.asked() > 0 && (one.got() <= 0 || unbrought.contains(one.element()));
   }

@@ -529,4 +529,49 @@ class DoseSaltsCommandTest {
   private static double grams(Cli cli) {
     return cli.number("total_g");
   }
+
+  /** 0.05 mg/L of molybdenum in 30 L are 4 mg of its salt: no step of 0.1 g. */
+  @Test
+  void whatTheScaleRoundsAway() {
+    Cli cli =
+        Cli.run(
+            "dose",
+            "salts",
+            "--volume",
+            "30 L",
+            "--ask",
+            "K=200",
+            "--ask",
+            "Mo=0.05",
+            "--salt",
+            "potassium-nitrate",
+            "--salt",
+            "sodium-molybdate-2h2o",
+            "--scale-step",
+            "0.1 g");
+    assertThat(cli.exit).isEqualTo(1);
+    assertThat(cli.out)
+        .contains("it has no Mo at all; the rest is met")
+        .contains("dissolve a hundred times as much in a hundred times the water")
+        .doesNotContain("nothing here brings")
+        .doesNotContain("--list");
+  }
+
+  /** 9.6 lb/gal is 1.15 g/mL: 9.6 x 453.59237 g in 3785.411784 mL. */
+  @Test
+  void aDensityIsToldAsOneReadsIt() {
+    Cli cli =
+        Cli.run(
+            "dose",
+            "salts",
+            "--volume",
+            "30 L",
+            "--feed",
+            "4-2-6",
+            "--rate",
+            "5 mL/L",
+            "--density",
+            "9.6 lb/gal");
+    assertThat(cli.out).contains("the label's per cent are by weight, 1.15 g/mL");
+  }
 }
