@@ -18,7 +18,7 @@ final class DoubtAnswer {
   private static final Column RULE = Column.plain("rule", "rule");
   private static final Column SHARE = Column.number("share_pass", "passes in", 3);
   private static final Column OF_DRAWS =
-      Column.of("draws_pct", "passes in", Show.PERCENT.digits(3));
+      Column.of("draws_pct", "share of the draws", Show.PERCENT.digits(3));
   private static final Column HANGS = Column.plain("hangs_on", "hangs on");
   private static final Column LOW = Column.plain("low", "from");
   private static final Column HIGH = Column.plain("high", "to");
