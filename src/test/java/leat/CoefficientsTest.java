@@ -106,7 +106,9 @@ class CoefficientsTest {
     }
     System.out.println("coefficients by source: " + counts);
     assertThat(counts.getOrDefault("published", 0)).isGreaterThan(200);
-    assertThat(without).isEmpty();
+    assertThat(without)
+        .as("coefficients without unit and source: a remark above, or in the class's Source:")
+        .isEmpty();
   }
 
   private static boolean isCoefficient(String code, Matcher number) {

@@ -55,6 +55,16 @@ class JavadocTest {
     assertThat(missing).isEmpty();
   }
 
+  @Test
+  void everyTradeHasItsChapterOfSources() throws IOException {
+    String page = Files.readString(Path.of("man/leat-sources.7"));
+    for (String trade : ArchitectureTest.trade()) {
+      assertThat(page.contains(".SH \"" + trade.toUpperCase(java.util.Locale.ROOT) + "\""))
+          .as("%s: a word in TRADES of leat.docs.Sources, then the pages anew", trade)
+          .isTrue();
+    }
+  }
+
   private static List<Path> sources(String trade) throws IOException {
     try (Stream<Path> files = Files.walk(Path.of("src/main/java/leat", trade))) {
       return files.filter(f -> f.toString().endsWith(".java")).sorted().toList();

@@ -38,7 +38,7 @@ public final class Call extends TypedLine {
     for (int i = 0; i < operands.size(); i++) {
       String operand = operands.get(i);
       boolean isPlan = command.planIsOperand() || plansApart && isPlanName(operand);
-      (isPlan ? plans : others).add(operand);
+      (isPlan && !isFlag(operand) ? plans : others).add(operand);
     }
     checkOperands();
     checkPlans();
@@ -57,6 +57,11 @@ public final class Call extends TypedLine {
   }
 
   private void checkPlans() {
+    for (int i = 0; i < plans.size(); i++) {
+      if (plans.get(i).length() > 1 && plans.get(i).charAt(0) == '-') {
+        throw new Refused(CommandErrors.unknownFlag(command, plans.get(i), flags));
+      }
+    }
     if (!plans.isEmpty() && text("--plan") != null) {
       throw new Refused(CommandErrors.onePlan(command, plans.get(0)));
     }
@@ -82,13 +87,18 @@ public final class Call extends TypedLine {
   private void checkOperands() {
     for (int i = 0; i < others.size(); i++) {
       String operand = others.get(i);
-      if (operand.length() > 1 && operand.charAt(0) == '-' && !startsNumber(operand)) {
+      if (isFlag(operand)) {
         throw new Refused(CommandErrors.unknownFlag(command, operand, flags));
       }
     }
     if (command.operands().isEmpty() && !others.isEmpty()) {
       throw new Refused(CommandErrors.noOperands(command, others.get(0)));
     }
+  }
+
+  /** Whether a word was meant as a flag: no plan is named so. */
+  private static boolean isFlag(String word) {
+    return word.length() > 1 && word.charAt(0) == '-' && !startsNumber(word);
   }
 
   private static boolean startsNumber(String text) {

@@ -29,7 +29,7 @@ public record HeadLoss(
   /**
    * One section.
    *
-   * @param bore m
+   * @param pipe the section
    * @param velocity m/s
    * @param reynolds -
    * @param regime of the flow
@@ -38,7 +38,7 @@ public record HeadLoss(
    * @param fittingHead m
    */
   public record OfSection(
-      double bore,
+      PipeSection pipe,
       double velocity,
       double reynolds,
       Regime regime,
@@ -53,6 +53,16 @@ public record HeadLoss(
 
     /** Above this the units are probably wrong, m/s (practice). */
     public static final double ABSURD = 2.5;
+
+    /** Inside diameter, m. */
+    public double bore() {
+      return pipe.bore();
+    }
+
+    /** The ridges of a corrugated hose rub more than its wall, so theirs is the factor. */
+    public boolean ridged() {
+      return pipe.ridgeFactor() >= frictionFactor;
+    }
 
     /** Air and grit stay in the tube. */
     public boolean slow() {
@@ -76,7 +86,7 @@ public record HeadLoss(
 
     /** The bore lies in the range that was checked. */
     public boolean usualBore() {
-      return PipeSection.USUAL.holds(bore);
+      return PipeSection.USUAL.holds(bore());
     }
   }
 
@@ -132,7 +142,7 @@ public record HeadLoss(
   private static OfSection part(Line line, int i, double flow) {
     double re = line.reynolds(i, flow);
     return new OfSection(
-        line.section(i).bore(),
+        line.section(i),
         line.velocity(i, flow),
         re,
         Regime.of(re),

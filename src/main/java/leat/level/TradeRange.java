@@ -12,8 +12,10 @@ public enum TradeRange {
   EUROPE_0_190("0-190", 0, 190),
   /** 10 ohm empty, 180 ohm full: a European habit. */
   EUROPE_10_180("10-180", 10, 180),
-  /** 240 ohm empty, 33 ohm full: an American habit, also sold as 240-30. */
-  AMERICA_240_33("240-33", 240, 33);
+  /** 240 ohm empty, 33 ohm full: an American habit. */
+  AMERICA_240_33("240-33", 240, 33),
+  /** 240 ohm empty, 30 ohm full: the same habit by another maker. */
+  AMERICA_240_30("240-30", 240, 30);
 
   /** How far a sender's ends may lie from the nominal ones, ohm. */
   public static final double NOMINAL = 10;
@@ -50,7 +52,7 @@ public enum TradeRange {
    */
   public static TradeRange of(String word) {
     for (TradeRange r : values()) {
-      if (r.word.equals(word) || r == AMERICA_240_33 && word.equals("240-30")) {
+      if (r.word.equals(word)) {
         return r;
       }
     }

@@ -5,7 +5,7 @@ import leat.level.Staircase;
 
 /** Volumes of a sender's steps: rising edges, falling edges at rest, bands; m3. */
 final class StepVolumes {
-  /** Two volumes that differ by less are one. */
+  /** Two volumes that differ by a smaller share are one. Common practice, no source. */
   private static final double ROUNDING = 1e-9;
 
   private final double[] rising;

@@ -1,10 +1,13 @@
 package leat.plan;
 
 import leat.numeric.Impossible;
+import leat.quantity.DateWords;
 import leat.quantity.Dimension;
 import leat.quantity.Nearest;
 import leat.quantity.NumberText;
 import leat.quantity.Quantity;
+import leat.quantity.QuantityReader;
+import leat.quantity.Unit;
 import leat.quantity.Units;
 import leat.quantity.Unreadable;
 
@@ -267,7 +270,7 @@ public final class PlanErrors {
       }
       String deeper = elsewhere(key, name);
       if (deeper != null) {
-        return key.name + "." + deeper;
+        return key.name + (key.shape == Key.Shape.SECTIONS ? "[]." : ".") + deeper;
       }
     }
     return null;
@@ -311,6 +314,9 @@ public final class PlanErrors {
         return Quantity.of(Units.PERCENT.fromBase(base), Units.PERCENT).text();
       case ANGLE:
         return Quantity.of(Units.DEG.fromBase(base), Units.DEG).text();
+      case TIME:
+        Unit typed = QuantityReader.read(key.example, dimension).unit();
+        return Quantity.of(typed.fromBase(base), typed).text();
       default:
         return NumberText.shortest(base) + " " + dimension.base();
     }
@@ -773,9 +779,13 @@ public final class PlanErrors {
 
   /** No month. */
   public static Unreadable notAMonth(String typed) {
+    String near = Nearest.of(typed, DateWords.months());
     return new Unreadable(
         "not-a-month",
-        "a month is 1 to 12 or its name, such as 7 or July; got \"" + typed + "\"",
+        "a month is 1 to 12 or its name, such as 7 or July; got \""
+            + typed
+            + "\""
+            + (near == null ? "" : "; did you mean \"" + near + "\"?"),
         0,
         typed.length(),
         null);

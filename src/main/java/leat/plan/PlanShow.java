@@ -75,9 +75,18 @@ public final class PlanShow {
     return show;
   }
 
-  /** The rows. */
+  /** The rows, in the order that keys were asked for. */
   public List<Entry> entries() {
-    return entries;
+    List<Entry> ordered = new ArrayList<>();
+    for (int k = 0; k < asked.size(); k++) {
+      for (int i = 0; i < entries.size(); i++) {
+        Entry entry = entries.get(i);
+        if (compare(asked.get(k), entry.path) == 2 && !ordered.contains(entry)) {
+          ordered.add(entry);
+        }
+      }
+    }
+    return asked.isEmpty() ? entries : ordered;
   }
 
   /** The YAML, each value that is not the plan's own with a remark. */

@@ -1,7 +1,11 @@
 package leat.plan;
 
 import java.util.List;
+import leat.quantity.NumberText;
 import leat.quantity.Quantity;
+import leat.quantity.QuantityReader;
+import leat.quantity.Unit;
+import leat.quantity.Unreadable;
 
 /**
  * The read values of one section of a plan. Absent values are asked for in three ways: {@code
@@ -79,10 +83,25 @@ public final class Section {
     return values[index(name)];
   }
 
-  /** The text as typed, or null. */
+  /** The text as typed, or null; a number laid over without a text in the unit of its example. */
   public String typed(String name) {
-    Node node = nodes[index(name)];
-    return node == null ? null : node.text;
+    int i = index(name);
+    if (nodes[i] != null) {
+      return nodes[i].text;
+    }
+    return values[i] instanceof Double laid ? written(key.keys[i], laid) : null;
+  }
+
+  private static String written(Key key, double value) {
+    if (key.kind.dimension() == null) {
+      return NumberText.shortest(value);
+    }
+    try {
+      Unit unit = QuantityReader.read(key.example, key.kind.dimension()).unit();
+      return NumberText.shortest(unit.fromBase(value)) + " " + unit.symbol();
+    } catch (Unreadable e) {
+      throw new IllegalStateException(key.name + ": an example that cannot be read", e);
+    }
   }
 
   /** A quantity in its base unit or a bare number, or null. */

@@ -184,6 +184,12 @@ public final class Compounds {
         return "28..34 L";
       case TIME:
         return "60..90 s";
+      case SHARE:
+        return "70..85 %";
+      case FLOW:
+        return "4..6 L/min";
+      case HEAD:
+        return "1.8..2.4 m";
       default:
         return wanted.example() + " to " + wanted.example();
     }

@@ -1,6 +1,7 @@
 package leat.quantity;
 
 import java.time.LocalDate;
+import java.util.List;
 
 /** Dates as a reader of English says them, whatever the locale. */
 public final class DateWords {
@@ -24,6 +25,11 @@ public final class DateWords {
   /** "April". */
   public static String month(int number) {
     return MONTHS[number - 1];
+  }
+
+  /** All twelve. */
+  public static List<String> months() {
+    return List.of(MONTHS);
   }
 
   /** "Apr". */

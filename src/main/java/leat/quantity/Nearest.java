@@ -4,11 +4,16 @@ import java.util.List;
 
 /**
  * The word a typing slip probably meant: fewest edits (a swap of neighbours counts as one), a
- * difference in case alone first; else the only word of which it is a part, such as {@code
- * time_zone} for {@code zone}, or the only one that it begins, such as {@code --volume} for {@code
- * --vol}; nothing when all words are too far.
+ * difference in case alone first; before two edits the only word of which the beginning was typed,
+ * such as {@code --temperature} for {@code --temp}; else the only word of which it is a part, such
+ * as {@code time_zone} for {@code zone}, or the only one that it begins, such as {@code --volume}
+ * for {@code --vol}, or with which it begins, such as {@code overlap} for {@code overlapping};
+ * nothing when all words are too far.
  */
 public final class Nearest {
+  /** Fewer letters are no half of a word. */
+  private static final int LEAST_HALF = 5;
+
   private Nearest() {}
 
   /**
@@ -34,7 +39,40 @@ public final class Nearest {
         fewest = edits;
       }
     }
-    return best == null && typed.length() > 2 ? partOf(lower, known) : best;
+    String half = fewest > 1 && typed.length() >= LEAST_HALF ? onlyBegun(lower, known) : null;
+    if (half != null || best != null || typed.length() <= 2) {
+      return half != null ? half : best;
+    }
+    String part = partOf(lower, known);
+    return part != null ? part : runOn(lower, known);
+  }
+
+  /** The only one that begins with this: it was typed by half; null when none or several do. */
+  private static String onlyBegun(String lower, List<String> known) {
+    String found = null;
+    for (int i = 0; i < known.size(); i++) {
+      if (known.get(i).length() > lower.length() && lower(known.get(i)).startsWith(lower)) {
+        if (found != null) {
+          return null;
+        }
+        found = known.get(i);
+      }
+    }
+    return found;
+  }
+
+  /** The only one with which this begins; null when none or several do. */
+  private static String runOn(String lower, List<String> known) {
+    String found = null;
+    for (int i = 0; i < known.size(); i++) {
+      if (known.get(i).length() >= LEAST_HALF && lower.startsWith(lower(known.get(i)))) {
+        if (found != null) {
+          return null;
+        }
+        found = known.get(i);
+      }
+    }
+    return found;
   }
 
   /** How many letters both begin with. */

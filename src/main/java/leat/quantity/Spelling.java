@@ -130,6 +130,7 @@ final class Spelling {
             || text.startsWith("F", next)
             || text.startsWith("dH", next)
             || text.startsWith("dKH", next)
+            || text.startsWith("KH", next)
             || text.startsWith("fH", next);
     if (!scale) {
       out.append("deg");

@@ -122,12 +122,16 @@ final class UnitRefusal {
     return "ft " + joined.substring(digits) + " in";
   }
 
+  private static String lower(String text) {
+    return text.toLowerCase(Locale.ROOT);
+  }
+
   /** The unit that was begun ("mS" of "mS/cm"), or the nearest spelling, or null. */
   private String near() {
     List<Unit> units = Units.of(wanted);
     if (wanted == Dimension.EC || wanted == Dimension.ALKALINITY) {
       for (int i = 0; i < units.size(); i++) {
-        if (units.get(i).symbol().startsWith(unit + "/")) {
+        if (lower(units.get(i).symbol()).startsWith(lower(unit) + "/")) {
           return units.get(i).symbol();
         }
       }

@@ -55,7 +55,7 @@ public final class Units {
   public static final Unit CL = u(VOLUME, METRIC, "cL", "centilitre", 1, 100000, "cl");
   public static final Unit DL = u(VOLUME, METRIC, "dL", "decilitre", 1, 10000, "dl");
   public static final Unit L =
-      u(VOLUME, METRIC, "L", "litre", 1, 1000, "l|litre|litres|liter|liters");
+      u(VOLUME, METRIC, "L", "litre", 1, 1000, "l|litre|litres|liter|liters|dm3");
   public static final Unit M3 =
       u(VOLUME, METRIC, "m3", "cubic metre", 1, 1, "cu m|cubic metre|cubic metres|cubic meters");
   public static final Unit CM3 = u(VOLUME, METRIC, "cm3", "cubic centimetre", 1, 1000000, "cu cm");
@@ -279,9 +279,11 @@ public final class Units {
   public static final Unit MONEY_PER_WEEK = u(MONEY_PER_TIME, BOTH, "/week", "a week", 1, 7, "/wk");
 
   // EC, base mS/cm.
-  public static final Unit MS_CM = u(EC, BOTH, "mS/cm", "millisiemens a centimetre", 1, 1);
-  public static final Unit US_CM = u(EC, BOTH, "uS/cm", "microsiemens a centimetre", 1, 1000);
-  public static final Unit DS_M = u(EC, BOTH, "dS/m", "decisiemens a metre", 1, 1);
+  public static final Unit MS_CM =
+      u(EC, BOTH, "mS/cm", "millisiemens a centimetre", 1, 1, "mS cm-1");
+  public static final Unit US_CM =
+      u(EC, BOTH, "uS/cm", "microsiemens a centimetre", 1, 1000, "uS cm-1");
+  public static final Unit DS_M = u(EC, BOTH, "dS/m", "decisiemens a metre", 1, 1, "dS m-1");
   public static final Unit MS_M = u(EC, BOTH, "mS/m", "millisiemens a metre", 1, 100);
   public static final Unit S_M = u(EC, BOTH, "S/m", "siemens a metre", 10, 1);
   public static final Unit MMHO_CM =
@@ -354,7 +356,7 @@ public final class Units {
           "milliequivalent a litre",
           1,
           1,
-          "meq/l|mmol/L HCO3|mmol/l HCO3");
+          "meq/l|mval/L|mval/l|mmol/L HCO3|mmol/l HCO3");
   public static final Unit MG_L_CACO3 =
       u(
           ALKALINITY,

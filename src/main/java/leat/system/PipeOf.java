@@ -70,7 +70,9 @@ public final class PipeOf {
     if (pipe.has("material") && !pipe.has("roughness")) {
       return Roughness.of(pipe.text("material"));
     }
-    return pipe.get("roughness", taken);
+    // between ridges it is the ridges that rub, and no wall is taken for smooth
+    boolean ridged = pipe.has("ridges") && !pipe.has("roughness");
+    return ridged ? Roughness.SMOOTH_TUBE : pipe.get("roughness", taken);
   }
 
   private static double k(

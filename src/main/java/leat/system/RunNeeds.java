@@ -52,11 +52,7 @@ public final class RunNeeds {
 
   /** Flows at the refill mark, the plan's valves set to what is wanted. */
   private static ManifoldFlow set(Waterway way, Taken taken) {
-    SetValves valves = SetValves.of(way);
-    if (valves.holdBack()) {
-      taken.note("valves set at the refill mark to the flows wanted");
-    }
-    return valves.low(way);
+    return SetValves.of(way, taken).low(way);
   }
 
   /**

@@ -99,10 +99,16 @@ public final class SenderOf {
     double[] at = at(steps);
     double[] ohms = ohms(steps);
     Double below = sender.maybe("below");
-    if (below == null || at.length == 0 || at[0] == 0 || ohms[0] == below) {
+    if (below == null || at[0] == 0 || isOneStep(sender, below, ohms[0], taken)) {
       return Staircase.bySteps(tank, at, ohms, hysteresis);
     }
     return Staircase.bySteps(tank, before(0, at), before(below, ohms), hysteresis);
+  }
+
+  /** Whether two resistances are read as one, as a step's own and the one fitted under it. */
+  private static boolean isOneStep(Section sender, double one, double other, Taken taken) {
+    Limits limits = limits(sender, taken);
+    return Math.abs(one - other) <= limits.halfWindow(one) + limits.halfWindow(other);
   }
 
   private static double[] before(double first, double[] others) {

@@ -5,6 +5,7 @@ import leat.hydraulics.Line;
 import leat.hydraulics.Manifold;
 import leat.hydraulics.ManifoldFlow;
 import leat.hydraulics.Riser;
+import leat.plan.Taken;
 
 /**
  * The valves of a plan as the grower sets them: with the tank at its refill mark, each until its
@@ -39,6 +40,15 @@ public final class SetValves {
     }
     HeldFlow held = HeldFlow.of(way.curve(), open, wanted);
     return new SetValves(held.moreK(), held.flows());
+  }
+
+  /** The same, noted as taken where they hold a tower back. */
+  public static SetValves of(Waterway way, Taken taken) {
+    SetValves valves = of(way);
+    if (valves.holdBack()) {
+      taken.note("valves set at the refill mark to the flows wanted");
+    }
+    return valves;
   }
 
   /** Whether some tower has a valve and a wanted flow. */

@@ -81,12 +81,15 @@ class AdviceTableTest {
     for (String line : Files.readAllLines(Path.of("src/test/resources/plans/advice.txt"))) {
       covered.add(line.substring(0, line.indexOf('|')));
     }
-    List<String> wanted = new ArrayList<>();
+    List<String> missing = new ArrayList<>();
     for (Rule rule : Rules.all()) {
-      if (!rule.getClass().getPackageName().endsWith("season")) {
-        wanted.add(rule.id());
+      boolean season = rule.getClass().getPackageName().endsWith("season");
+      if (!season && !covered.contains(rule.id())) {
+        missing.add(rule.id());
       }
     }
-    assertThat(covered).containsAll(wanted);
+    assertThat(missing)
+        .as("rules without a row in plans/advice.txt; with ? for its words a row is told them")
+        .isEmpty();
   }
 }

@@ -180,4 +180,126 @@ class InventedTowersTest {
             "level_mm,volume_L\n0,0\n100,12.4\n", "tank", "--dipstick=-", "--every=50 mm");
     assertThat(piped.out() + piped.err()).contains("6.20").doesNotContain("drawn");
   }
+
+  /**
+   * Each stretch shows its own numbers, and they make the answer: by hand 0.0272 x (24 in/0.75 in)
+   * x (2.90 ft/s)^2/(2 x 32.17) = 0.114 ft in the pipe, 0.0352 x (84/0.5) x 1.63^2/64.3 = 0.245 ft
+   * in the riser.
+   */
+  @Test
+  void eachStretchIsWorkedOut() {
+    String out = porch("head", "--flow=1 gal/min", "--tower=west", "--explain").out();
+    assertThat(out)
+        .contains("0.359 ft", "f = 0.02718, L = 2.00 ft, D = 0.750 in, v = 2.90 ft/s")
+        .contains("= 0.1140 ft", "= 0.2451 ft", "with 0.1140 ft + 0.2451 ft", "sum K = 4.550")
+        .contains("where it runs fastest");
+  }
+
+  /**
+   * The factor of a corrugated hose is its ridges': (1 - (13/(13 + 0.438 x 4))^2)^2 x 13/4 = 0.162
+   * by hand, which no wall of 0.0015 mm has.
+   */
+  @Test
+  void ridgesAreExplainedAsRidges() {
+    String out =
+        Ran.run(
+                "head",
+                "--flow=8 L/min",
+                "--lift=1.9 m",
+                "--bore=13 mm",
+                "--length=2.2 m",
+                "--ridges=4 mm",
+                "--explain")
+            .out();
+    assertThat(out).contains("f = K D/S", "= 0.1622").doesNotContain("smooth tube", "1/sqrt(f)");
+    assertThat(
+            shed("pump", "--set=towers[0].riser.ridges=4 mm", "--set=towers[0].riser.material=")
+                .out())
+        .doesNotContain("smooth tube");
+  }
+
+  /** (3 x 1.0034E-6 x 1.0953E-4/(9.80665 x 0.3801))^(1/3) = 0.446 mm; 0.3801 m is pi x 121 mm. */
+  @Test
+  void theFilmTellsTheWallAround() {
+    assertThat(shed("pump", "--explain").out()).contains("b = 380 mm", "0.45 mm");
+  }
+
+  /**
+   * The controller waits as long as `duty cap` tells: with the valves set. By hand: 1.2, 1.0 and
+   * 0.5 gal/min fill what stands over the refill mark, 1/2 in x 1.4224 m, 1/2 in x 1.8796 m and 3/8
+   * in x 0.75184 m, in 2.380, 3.774 and 1.698 s.
+   */
+  @Test
+  void theControllerWaitsForTowersWhoseValvesAreSet() {
+    String[] cap = {"--set=pump.check_valve=false", "--set=cap_sensor={wet: 1350, dry: 2750}"};
+    String header = Ran.run("plan", "header", PORCH, cap[0], cap[1]).out();
+    assertThat(header).contains("{2380UL, 5}, /* east */", "{3774UL, 8}, /* west */");
+    assertThat(header).contains("{1699UL, 4}, /* dwarf */");
+    Ran duty = Ran.run("duty", "cap", "--plan", PORCH, cap[0], cap[1], "--format=json");
+    assertThat(duty.json().get(1).get("wet_after_low_s").asDouble())
+        .isCloseTo(3.77399, withinPercentage(0.01));
+    assertThat(duty.json().get(1).get("taken").toString()).contains("valves set at the refill");
+  }
+
+  /**
+   * check passes flow-wanted for west as it is: a wider tube is one way, the others' valves
+   * another.
+   */
+  @Test
+  void valvesAreNamedBesideAWiderTube() {
+    assertThat(porch("check", "--rule=flow-wanted").exit()).isZero();
+    assertThat(porch("pump", "--bores", "--tower=west", "--family=pex-us").out())
+        .contains("west: once the valves of the others are set it has 1.00 gal/min");
+    assertThat(porch("pump", "--bores", "--tower=east").out()).doesNotContain("once the valves");
+  }
+
+  /** Rows come as the keys were asked for, so that two values can be read into two variables. */
+  @Test
+  void keysAreShownAsAskedFor() {
+    assertThat(Ran.run("plan", "show", SHED, "pump.speed", "pump.derate", "--value=value").lines())
+        .startsWith("100 %", "75 %");
+    assertThat(Ran.run("plan", "show", SHED, "pump.derate", "pump.speed", "--value=value").lines())
+        .startsWith("75 %", "100 %");
+  }
+
+  /** pi/4 x 0.46^2 x 0.62 m less 110 cm2 x 120 mm: the barrel holds 102 L. */
+  @Test
+  void noStateHoldsMoreThanTheTank() {
+    Ran over = shed("wind", "--state=300 L @ 60 %");
+    assertThat(over.exit()).isEqualTo(2);
+    assertThat(over.err()).contains("--state: the tank holds 102 L to the rim");
+    assertThat(shed("wind", "--state=101 L @ 60 %").exit()).isNotEqualTo(2);
+  }
+
+  /** Where wind says what to do next, check judges the same wind on the same ground. */
+  @Test
+  void checkJudgesTheWindThatWasAskedFor() {
+    String[] asked = {"--mean=12 m/s", "--terrain=city", "--height-above-ground=15 m"};
+    String out = shed("wind", asked).out();
+    String set1 = "site.wind={speed: 12 m/s, is: mean}";
+    assertThat(out)
+        .contains("leat check", set1, "site.terrain=city", "site.height_above_ground=15 m");
+    String check =
+        shed(
+                "check",
+                "--set",
+                set1,
+                "--set=site.terrain=city",
+                "--set=site.height_above_ground=15 m",
+                "--all")
+            .out();
+    assertThat(out).contains("safety factor         1.32");
+    assertThat(check).containsPattern("pass +wind-tip +1.32");
+  }
+
+  /** What moves is told in the reader's units, and is what pump says at the ends of the guess. */
+  @Test
+  void theSwingOfAGuessIsInUsUnits() {
+    String nudge = Ran.run("sweep", PORCH, "--nudge", "--measure=flow_low_L_min").out();
+    assertThat(nudge)
+        .startsWith("pump.derate matters most: flow at low goes from 0.226 gal/min to 1.03 gal/min")
+        .contains("0.485 in to 0.515 in")
+        .doesNotContain(" mm");
+    assertThat(porch("pump").out()).contains("at 70 %", "west 0.226 gal/min");
+  }
 }

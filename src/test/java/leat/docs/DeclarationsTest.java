@@ -233,7 +233,9 @@ class DeclarationsTest {
     }
     for (Class<?> type : Declared.classesBelow("leat.check")) {
       if (Rule.class.isAssignableFrom(type) && !Modifier.isAbstract(type.getModifiers())) {
-        assertThat(listed).contains(type.getName());
+        assertThat(listed.contains(type.getName()))
+            .as("%s stands in its room's list; is it gone? mvn -B -q clean", type.getName())
+            .isTrue();
       }
     }
   }

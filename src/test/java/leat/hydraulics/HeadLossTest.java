@@ -159,6 +159,7 @@ class HeadLossTest {
   }
 
   private static HeadLoss.OfSection at(double velocity) {
-    return new HeadLoss.OfSection(0.013, velocity, 1e4, Regime.TURBULENT, 0.03, 1, 0);
+    return new HeadLoss.OfSection(
+        new PipeSection(2.2, 0.013, 0, 0), velocity, 1e4, Regime.TURBULENT, 0.03, 1, 0);
   }
 }

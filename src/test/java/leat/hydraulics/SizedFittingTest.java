@@ -87,7 +87,9 @@ class SizedFittingTest {
   @Test
   void everyNameHasARowAndWords() {
     List<String> held = rows().map(SizedFittingTest::name).distinct().toList();
-    assertThat(held).containsExactlyInAnyOrder(SizedFitting.names());
+    assertThat(held)
+        .as("each name has a row of the sheet, and a line in name and ours above")
+        .containsExactlyInAnyOrder(SizedFitting.names());
     for (String name : SizedFitting.names()) {
       assertThat(SizedFitting.about(name)).isNotBlank();
       assertThat(Fitting.allNames()).contains(name);

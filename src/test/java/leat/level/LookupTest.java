@@ -87,7 +87,7 @@ class LookupTest {
   @Test
   void ranges() {
     assertThat(TradeRange.like(2, 188)).isEqualTo(TradeRange.EUROPE_0_190);
-    assertThat(TradeRange.like(239, 30)).isEqualTo(TradeRange.AMERICA_240_33);
+    assertThat(TradeRange.like(239, 30)).isEqualTo(TradeRange.AMERICA_240_30);
     assertThat(TradeRange.like(33, 240)).isNull();
     assertThat(TradeRange.reversed(33, 240)).isEqualTo(TradeRange.AMERICA_240_33);
     assertThat(TradeRange.of("10-180")).isEqualTo(TradeRange.EUROPE_10_180);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -212,6 +213,15 @@ class QuantityReaderTest {
     assertThat(Nearest.of(typed, java.util.List.of("x", known, "quite-another"))).isEqualTo(known);
   }
 
+  /** A word typed by half is found before another that two edits make of it, and one run on. */
+  @Test
+  void nearestFindsHalfAWord() {
+    List<String> flags = List.of("--help", "--temperature", "--bore", "--bores");
+    assertThat(Nearest.of("--temp", flags)).isEqualTo("--temperature");
+    assertThat(Nearest.of("--bor", flags)).isEqualTo("--bore");
+    assertThat(Nearest.of("overlapping", List.of("name", "overlap"))).isEqualTo("overlap");
+  }
+
   @Test
   void nearestIsSilentWhenFar() {
     assertThat(Nearest.of("furlong", java.util.List.of("m", "cm", "litre"))).isNull();
@@ -225,5 +235,28 @@ class QuantityReaderTest {
     assertThat(Nearest.of("bore", java.util.List.of("BORE", "bores"))).isEqualTo("BORE");
     assertThat(Nearest.edits("ca", "abc")).isEqualTo(3);
     assertThat(Nearest.edits("abcd", "acbd")).isEqualTo(1);
+  }
+
+  /** Spellings of water reports and meters; a cubic decimetre is a litre. */
+  @Test
+  void spellingsOfReports() {
+    assertThat(QuantityReader.read("45 dm\u00b3", Dimension.VOLUME).unit()).isSameAs(Units.L);
+    assertThat(QuantityReader.read("3.6 mval/l", Dimension.ALKALINITY).unit())
+        .isSameAs(Units.MEQ_L);
+    assertThat(QuantityReader.read("10 \u00b0KH", Dimension.ALKALINITY).unit()).isSameAs(Units.DH);
+    assertThat(QuantityReader.read("2.1 mS cm-1", Dimension.EC).unit()).isSameAs(Units.MS_CM);
+    assertThat(mend("2.1 mS cm\u207b\u00b9", Dimension.EC)).isEqualTo("2.1 mS/cm");
+    assertThat(QuantityReader.read("2.1 dS m-1", Dimension.EC).unit()).isSameAs(Units.DS_M);
+    assertThat(mend("2.1 ms", Dimension.EC)).isEqualTo("2.1 mS/cm");
+    assertThat(mend("2100us", Dimension.EC)).isEqualTo("2100 uS/cm");
+  }
+
+  private static String mend(String typed, Dimension wanted) {
+    try {
+      QuantityReader.read(typed, wanted);
+      return null;
+    } catch (Unreadable e) {
+      return e.suggestion();
+    }
   }
 }

@@ -249,7 +249,9 @@ class UnitsAgainstIndriyaTest {
   private static Unit<?> theirs(String symbol) {
     int slash = symbol.indexOf('/');
     if (SIMPLE.containsKey(symbol) || slash < 0) {
-      assertThat(SIMPLE).containsKey(symbol);
+      assertThat(SIMPLE.containsKey(symbol))
+          .as("no factor for %s: put it above, made of SI units and defining numbers", symbol)
+          .isTrue();
       return SIMPLE.get(symbol);
     }
     return theirs(symbol.substring(0, slash)).divide(theirs(symbol.substring(slash + 1)));

@@ -75,6 +75,7 @@ public class SaltsTest {
   @Test
   void theListIsTheSheet() {
     assertThat(Salts.names())
+        .as("salts, in the order of the sheet, each with a row there")
         .containsExactlyElementsOf(
             Sheet.of("solution-salts.csv").rows().stream().map(Row::id).toList());
   }

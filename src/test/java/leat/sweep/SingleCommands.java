@@ -74,6 +74,9 @@ final class SingleCommands {
       case "season":
         return dated(measure.name()) ? number(ask(command), reads) : null;
       default:
+        if (!command.startsWith("check ")) {
+          throw new AssertionError(measure.name() + ": " + command + " wants a case in value");
+        }
         JsonNode found = ask("check", command.substring("check ".length()).split(" "));
         return number(found.get(0), reads);
     }

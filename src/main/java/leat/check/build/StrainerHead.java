@@ -23,7 +23,7 @@ final class StrainerHead extends TowerRule {
         null,
         "Blevins, Applied Fluid Dynamics Handbook, 1984, for the loss; the clogged share is common practice, no source",
         "strainer " + ReadKeys.WATER_WAY,
-        "Head that the strainer takes when it is as clogged as the plan allows, against the height of water it may hold back (strainer.freeboard).");
+        "Head that the strainer takes when it is as clogged as the plan allows, against the height of water it may hold back (strainer.freeboard). Silent without a strainer.");
   }
 
   @Override
@@ -32,6 +32,9 @@ final class StrainerHead extends TowerRule {
       return null;
     }
     Section strainer = subject.section("strainer");
+    if (!strainer.isGiven() && subject.ownLimit(this) == null) {
+      return null;
+    }
     double limit = subject.limitOr(this, strainer, "freeboard");
     double clogged = strainer.get("clogged", subject.taken());
     double head = StrainerOf.of(strainer, subject.waterway().water(), tower.flow(), clogged).head();

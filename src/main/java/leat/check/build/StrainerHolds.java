@@ -21,12 +21,15 @@ final class StrainerHolds extends DeclaredRule {
         null,
         "4 sigma/(rho g w), an upper bound",
         "strainer.aperture strainer.freeboard",
-        "Height of water that surface tension holds on a mesh hanging in air when it first wets, against the height it may hold back.");
+        "Height of water that surface tension holds on a mesh hanging in air when it first wets, against the height it may hold back. Silent without a strainer.");
   }
 
   @Override
   public List<Finding> measure(Subject subject) {
     Section strainer = subject.section("strainer");
+    if (!strainer.isGiven() && subject.ownLimit(this) == null) {
+      return List.of();
+    }
     double limit = subject.limitOr(this, strainer, "freeboard");
     double hold = Strainer.capillaryHold(strainer.need("aperture"));
     return List.of(atMost(hold, limit, Verdict.WARN));

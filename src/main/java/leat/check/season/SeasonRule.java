@@ -85,7 +85,7 @@ abstract class SeasonRule extends DeclaredRule {
         SeasonCure.of(
             subject.plan(), subject.seasonLaid(), subject.seasonRuns(), goal, subject.taken());
     for (int i = 0; i < cures.size(); i++) {
-      advice.cure(Cure.typed(cures.get(i).key(), cures.get(i).value()));
+      advice.cure(Cure.measures(cures.get(i).key(), cures.get(i).value()));
     }
     return advice.say("no one key mends it; `leat season` shows the days");
   }

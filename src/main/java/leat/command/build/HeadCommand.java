@@ -158,24 +158,27 @@ public final class HeadCommand extends Command {
     if (input.common() != null) {
       row.set(COMMON_FLOW, input.total());
     }
-    say(answer, row, input.common() != null);
+    say(answer, row, input.common() != null, loss.sections().size() > 1);
     HeadWords.minds(answer, row, loss, input.riser());
     Double celsius = call.quantity("--temperature");
     if (celsius != null && !Water.USUAL.holds(celsius)) {
       answer.mind("temperature-range", "outside 5 to 35 C roots suffer, whatever the pipe does.");
     }
-    HeadWords.workings(answer, loss, loss.fastest());
+    HeadWords.workings(answer, loss);
     next(call, answer, row);
   }
 
-  private static void say(Answer answer, Row row, boolean common) {
+  private static void say(Answer answer, Row row, boolean common, boolean several) {
     answer.sentence(
         row,
         "Lifting {flow_L_min} takes {total_head_m} of head: {static_head_m} to climb, {lost_head_m} lost on the way.");
     answer.figure(row, STATIC, "{static_share_pct}");
     answer.figure(row, FRICTION, "{friction_share_pct}");
     answer.figure(row, FITTING, "{fitting_share_pct}");
-    answer.figure(row, VELOCITY, "{regime}, Re {reynolds}");
+    answer.figure(
+        row,
+        VELOCITY,
+        several ? "{regime}, Re {reynolds}, where it runs fastest" : "{regime}, Re {reynolds}");
     if (common) {
       answer.figure(row, COMMON_FLOW, "");
     }

@@ -84,7 +84,9 @@ record HeadInput(Line common, double total, Riser riser, int tower, List<String>
   }
 
   private static void taken(Call call, List<String> words) {
-    if (!call.has("--roughness")) {
+    int ridges = call.texts("--ridges").size();
+    boolean ridged = ridges == 1 || ridges == call.texts("--bore").size();
+    if (!call.has("--roughness") && !ridged) {
       words.add("wall 0.0015 mm, smooth tube");
     }
     if (!call.has("--temperature")) {

@@ -70,39 +70,66 @@ final class HeadWords {
         .set(ABSURD, HeadLoss.OfSection.ABSURD);
   }
 
-  static void workings(Answer answer, HeadLoss loss, HeadLoss.OfSection s) {
-    answer.working(
-        Working.number(
-            "Reynolds number",
-            "Re = rho v D / mu",
-            Phrase.of("v = ").add(s.velocity(), Show.M_S).add(", D = ").add(s.bore(), Show.MM),
-            s.reynolds(),
-            4,
-            "any",
-            "viscosity: IAPWS SR6-08(2011); density: Tanaka et al. 2001"));
-    factor(answer, s);
-    heads(answer, loss, s);
+  /** Of each stretch, from the pump; with several the sums, too. */
+  static void workings(Answer answer, HeadLoss loss) {
+    for (int i = 0; i < loss.sections().size(); i++) {
+      HeadLoss.OfSection s = loss.sections().get(i);
+      answer.working(
+          Working.number(
+              "Reynolds number",
+              "Re = rho v D / mu",
+              Phrase.of("v = ").add(s.velocity(), Show.M_S).add(", D = ").add(s.bore(), Show.MM),
+              s.reynolds(),
+              4,
+              "any",
+              "viscosity: IAPWS SR6-08(2011); density: Tanaka et al. 2001"));
+      answer.working(s.ridged() ? ridges(s) : factor(s));
+      heads(answer, s);
+    }
+    if (loss.sections().size() > 1) {
+      sums(answer, loss);
+    }
   }
 
-  private static void factor(Answer answer, HeadLoss.OfSection s) {
-    answer.working(
-        Working.number(
-            "friction factor (Darcy)",
-            formula(s.regime()),
-            Phrase.of("Re = ").number(s.reynolds(), 4),
-            s.frictionFactor(),
-            4,
-            "Re 4000 to 1E8, e/D 0 to 0.05 for Colebrook",
-            "Colebrook 1939; the line between Re 2000 and 4000 is our own"));
+  private static Working factor(HeadLoss.OfSection s) {
+    return Working.number(
+        "friction factor (Darcy)",
+        formula(s.regime()),
+        Phrase.of("Re = ").number(s.reynolds(), 4),
+        s.frictionFactor(),
+        4,
+        "Re 4000 to 1E8, e/D 0 to 0.05 for Colebrook",
+        "Colebrook 1939; the line between Re 2000 and 4000 is our own");
   }
 
-  private static void heads(Answer answer, HeadLoss loss, HeadLoss.OfSection s) {
+  private static Working ridges(HeadLoss.OfSection s) {
+    return Working.number(
+        "friction factor (Darcy) of the ridges",
+        "f = K D/S, K = (1 - (D/(D + 0.438 S))^2)^2 of each",
+        Phrase.of("D = ")
+            .add(s.bore(), Show.MM)
+            .add(", S from ridge to ridge = ")
+            .add(s.pipe().ridges(), Show.MM),
+        s.frictionFactor(),
+        4,
+        "ridges that rub more than the wall between them",
+        "a sudden widening at each ridge; Hawthorne 1963");
+  }
+
+  private static void heads(Answer answer, HeadLoss.OfSection s) {
     answer.working(
         Working.of(
             "friction head",
             "h = f (L/D) v^2/(2 g)",
-            Phrase.of("f = ").number(s.frictionFactor(), 4),
-            loss.frictionHead(),
+            Phrase.of("f = ")
+                .number(s.frictionFactor(), 4)
+                .add(", L = ")
+                .add(s.pipe().length(), Show.M)
+                .add(", D = ")
+                .add(s.bore(), Show.MM)
+                .add(", v = ")
+                .add(s.velocity(), Show.M_S),
+            s.frictionHead(),
             Show.M.digits(4),
             "full round pipe",
             "Darcy and Weisbach"));
@@ -110,11 +137,43 @@ final class HeadWords {
         Working.of(
             "bends and ends",
             "h = sum K v^2/(2 g)",
-            Phrase.of("v = ").add(s.velocity(), Show.M_S),
-            loss.fittingHead(),
+            Phrase.of("sum K = ")
+                .number(s.pipe().fittingsK(), 4)
+                .add(", v = ")
+                .add(s.velocity(), Show.M_S),
+            s.fittingHead(),
             Show.M.digits(4),
             "K good to 30 %",
             "handbook tables of K"));
+  }
+
+  private static void sums(Answer answer, HeadLoss loss) {
+    Phrase friction = Phrase.of();
+    Phrase fittings = Phrase.of();
+    for (int i = 0; i < loss.sections().size(); i++) {
+      HeadLoss.OfSection s = loss.sections().get(i);
+      friction.add(i == 0 ? "" : " + ").add(s.frictionHead(), Show.M.digits(4));
+      fittings.add(i == 0 ? "" : " + ").add(s.fittingHead(), Show.M.digits(4));
+    }
+    String each = "the stretches one behind the other";
+    answer.working(
+        Working.of(
+            "friction head in all",
+            "sum of h",
+            friction,
+            loss.frictionHead(),
+            Show.M.digits(4),
+            each,
+            "definition"));
+    answer.working(
+        Working.of(
+            "bends and ends in all",
+            "sum of h",
+            fittings,
+            loss.fittingHead(),
+            Show.M.digits(4),
+            each,
+            "definition"));
   }
 
   private static String formula(Regime regime) {

@@ -12,6 +12,7 @@ import leat.hydraulics.Bore;
 import leat.hydraulics.BoreTable;
 import leat.hydraulics.Bores;
 import leat.hydraulics.PipeSection;
+import leat.system.SetValves;
 import leat.system.Waterway;
 
 /** Answers {@code leat pump --bores}: the flow with each tube that one can buy. */
@@ -72,6 +73,7 @@ final class PumpBores {
     say(answer, rows, present.bore());
     prices.table(answer, bores, TUBE, FLOW, POOREST, VELOCITY, GAIN);
     prices.mind(answer);
+    valvesFirst(answer);
     minds(answer, family);
     working(answer);
     MeasuredWords.say(answer, way.believed(), "");
@@ -151,6 +153,21 @@ final class PumpBores {
             : "No tube of this kind gives {tower} the {wanted_L_min} it wants; the widest, {tube}, gives {flow_L_min}.");
     if (enough.isEmpty()) {
       answer.no();
+    }
+  }
+
+  /** A tower that has what it wants once the valves of the others are set needs no other tube. */
+  private void valvesFirst(Answer answer) {
+    if (way.wanted(tower).isEmpty() || call.has("--level") || call.has("--lift")) {
+      return;
+    }
+    int riser = way.risersOf(tower)[0];
+    boolean wantsMore = way.flows(way.low()).flow(riser) < way.wanted(tower).getAsDouble();
+    if (wantsMore && SetValves.of(way).holdsBack(riser)) {
+      answer.mind(
+          "valves-first",
+          answer.row(0),
+          "{tower}: once the valves of the others are set it has {wanted_L_min} in the tube that is there: leat pump --balance wanted.");
     }
   }
 

@@ -13,6 +13,7 @@ final class PumpWorkings {
   private static final Column SHUTOFF = Column.of("derated_m", "shut-off head left", Show.M);
   private static final Column LIFT = Column.of("lift_m", "lift", Show.M);
   private static final Column STACK = Column.of("stack_mm", "wall", Show.MM);
+  private static final Column AROUND = Column.of("around_mm", "wall around", Show.MM);
   private static final String BALANCE =
       "energy balance; losses of leat head; the curve between its points a monotone cubic, PCHIP";
 
@@ -62,12 +63,14 @@ final class PumpWorkings {
 
   private static void film(Answer answer, Row row, Film film) {
     if (film != null) {
-      Row wall = row.with(Row.aside(STACK).set(STACK, film.height()));
+      Row wall =
+          row.with(
+              Row.aside(STACK, AROUND).set(STACK, film.height()).set(AROUND, film.perimeter()));
       answer.working(
           wall,
           PumpCommand.FILM,
-          "h = (3 nu Q/(g b))^(1/3), b the wall around",
-          "Q = {flow_L_min}, film down {stack_mm}",
+          "h = (3 nu Q/(g b))^(1/3), b the wall around, nu of the water",
+          "Q = {flow_L_min}, b = {around_mm}; it runs down {stack_mm}",
           "film Re up to 1500, a vertical smooth wall",
           "Nusselt 1916");
     }

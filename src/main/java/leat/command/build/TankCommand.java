@@ -193,7 +193,8 @@ public final class TankCommand extends Command {
   private static double level(Call call, Tank tank, double volume, int i) {
     if (volume > tank.capacity()) {
       throw new Refused(
-          MixErrors.overTheRim(call.texts("--volume").get(i), tank.capacity(), call.us()));
+          MixErrors.overTheRim(
+              "--volume", call.texts("--volume").get(i), tank.capacity(), call.us()));
     }
     return tank.level(volume);
   }

@@ -7,6 +7,7 @@ import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.CommandErrors;
 import leat.cli.Flag;
+import leat.command.feed.MixErrors;
 import leat.plan.Kind;
 import leat.plan.Plan;
 import leat.plan.Refused;
@@ -137,9 +138,18 @@ public final class WindCommand extends Command {
   }
 
   private static StandingOf standing(Call call, Plan plan) {
-    return call.has("--state")
-        ? StandingOf.of(plan, states(call), call.taken())
-        : StandingOf.of(plan, call.taken());
+    if (!call.has("--state")) {
+      return StandingOf.of(plan, call.taken());
+    }
+    StandingOf standing = StandingOf.of(plan, states(call), call.taken());
+    double capacity = standing.tank().capacity();
+    for (int i = 0; i < standing.states().size(); i++) {
+      if (standing.states().get(i).volume() > capacity) {
+        String typed = call.texts("--state").get(i);
+        throw new Refused(MixErrors.overTheRim("--state", typed, capacity, call.us()));
+      }
+    }
+    return standing;
   }
 
   /** The first flag of a sum without a plan, or null. */

@@ -317,6 +317,24 @@ final class WindText {
     }
   }
 
+  /** The check of the same wind and ground: flags of this command are keys of its plan. */
+  private String check() {
+    StringBuilder line = new StringBuilder(call.again("check"));
+    set(line, "--gust", "site.wind={speed: ", ", is: gust}");
+    set(line, "--mean", "site.wind={speed: ", ", is: mean}");
+    set(line, "--terrain", "site.terrain=", "");
+    set(line, "--height-above-ground", "site.height_above_ground=", "");
+    set(line, "--density", "site.air_density=", "");
+    set(line, "--friction", "tank.friction=", "");
+    return line.toString();
+  }
+
+  private void set(StringBuilder line, String flag, String before, String behind) {
+    if (call.has(flag)) {
+      line.append(" --set ").append(Call.quoted(before + call.text(flag) + behind));
+    }
+  }
+
   private void next(Answer answer, Row worst) {
     boolean alone = standing.assembly().worst(standing.states().get(worst())).passes(pressure);
     if (!alone && !standing.heldByLines()) {
@@ -326,6 +344,6 @@ final class WindText {
               ? "{more_mass_kg} more in the foot let it pass, or three lines to the ground: towers[].guys"
               : "keep {keep_L} in the tank, or {more_mass_kg} more in the foot, or three lines to the ground: towers[].guys");
     }
-    answer.next(call.again("check") + "   judges it with all other rules");
+    answer.next(check() + "   judges it with all other rules");
   }
 }

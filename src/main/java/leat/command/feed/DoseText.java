@@ -78,7 +78,11 @@ final class DoseText {
           "No dose does it: the water is at {from_ec_mS_cm} already, above the {target_ec_mS_cm} wanted, and water of {water_ec_mS_cm} cannot thin it to that.");
       return;
     }
-    boolean runsOver = runsOver(thin);
+    thinned(runsOver(thin));
+    topup();
+  }
+
+  private void thinned(boolean runsOver) {
     answer.sentence(
         row,
         runsOver
@@ -90,7 +94,6 @@ final class DoseText {
         "of {water_ec_mS_cm}",
         runsOver ? "{thin_volume_L} then: more than the tank takes" : "{thin_volume_L} then");
     answer.figure(row, DoseCommand.SWAP, "taken out, and as much water put in its place");
-    topup();
   }
 
   /** Whether water on top would pass the full mark of the plan's tank. */
@@ -112,32 +115,27 @@ final class DoseText {
 
   /** The top-up that drains and fills; complete where the plan has the mark. */
   private void topup() {
+    boolean mark = call.plan().section("tank").has("full");
     String again =
-        NextLine.of(
-            call.again(
-                "topup",
-                "--volume",
-                "--water-ec",
-                "--rate",
-                "--rate-ec",
-                "--parts",
-                "--scale",
-                "--at"));
-    String target = call.has("--to") ? " --target " + Call.quoted(call.text("--to")) : "";
-    String volume = call.has("--volume") ? "" : " --volume \"{volume_L}\"";
-    String from = call.has("--from") ? Call.quoted(call.text("--from")) : "...";
-    String full = call.plan().section("tank").has("full") ? "" : " --full ...";
+        call.again(
+            "topup", "--volume", "--water-ec", "--rate", "--rate-ec", "--parts", "--scale", "--at");
     answer.next(
         row,
-        again
-            + NextLine.of(target)
-            + volume
-            + " --ec "
-            + NextLine.of(from)
-            + full
-            + (full.isEmpty()
+        NextLine.of(again + typed("--target", "--to") + typed("--ec", "--from"))
+            + (call.has("--volume") ? "" : " --volume \"{volume_L}\"")
+            + (waterKnown() ? "" : " --water-ec ...")
+            + (mark
                 ? "   what to drain and fill"
-                : "   when there is a full mark: what to drain and fill"));
+                : " --full ...   when there is a full mark: what to drain and fill"));
+  }
+
+  /** A flag of this call under the name that it has there. */
+  private String typed(String there, String here) {
+    return call.has(here) ? " " + there + " " + Call.quoted(call.text(here)) : "";
+  }
+
+  private boolean waterKnown() {
+    return call.has("--water-ec") || call.plan().section("water").has("ec");
   }
 
   void sentenceAndFigures() {

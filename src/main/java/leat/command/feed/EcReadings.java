@@ -36,6 +36,22 @@ final class EcReadings {
   /** A beaker on a desk, in the command proposed; any temperature would do. */
   private static final double DESK_CELSIUS = 22;
 
+  private static final String RAW =
+      "At {reference_C} this solution reads {ec25_mS_cm}: a meter without compensation shows {ec_mS_cm!} at {at_C}.";
+  private static final String PPM =
+      "{read_ppm} ppm on the scale of {scale} is an EC of {ec25_mS_cm}.";
+  private static final String PLAIN =
+      "An EC of {ec25_mS_cm} at {reference_C} is {ppm500} ppm on the scale of 500, {ppm640} on 640, {ppm700} on 700.";
+
+  /** The same where the plan has the meter's factor: what it shows is not what there is. */
+  private static final String CHECKED_RAW =
+      "At {reference_C} this solution has {ec25_mS_cm}: by its last check the meter's {shown_mS_cm!} at {at_C} is {ec_mS_cm!}.";
+
+  private static final String CHECKED_PPM =
+      "{read_ppm} ppm of this meter, on the scale of {scale}, is an EC of {ec25_mS_cm} by its last check.";
+  private static final String CHECKED =
+      "By its last check the meter's {shown_mS_cm} is an EC of {ec25_mS_cm} at {reference_C}: {ppm500} ppm on the scale of 500, {ppm640} on 640, {ppm700} on 700.";
+
   private final Call call;
   private final Plan plan;
   private final Section meter;
@@ -59,11 +75,15 @@ final class EcReadings {
     for (int i = 0; i < call.operands().size(); i++) {
       double read = text.operand(call.operands().get(i));
       EcReading one = EcCommand.reading(MeterCheck.corrected(read, slope), at, by);
-      EcCommand.fill(answer.row().set(EcCommand.EC, one.ec()), one);
+      Row row = answer.row().set(EcCommand.EC, one.ec());
+      EcCommand.fill(row, one);
+      if (meter.has("slope")) {
+        row.set(SHOWN, read);
+      }
       readings.add(one);
     }
     if (readings.size() == 1) {
-      one(answer, readings.get(0), text.operand(call.operands().get(0)));
+      one(answer, readings.get(0));
     } else {
       several(answer, readings.size());
     }
@@ -73,10 +93,12 @@ final class EcReadings {
     return answer;
   }
 
-  private static Column[] columns() {
-    return new Column[] {
-      EcCommand.EC, EcCommand.EC25, EcCommand.PPM500, EcCommand.PPM640, EcCommand.PPM700
+  /** The columns; what the meter shows is one where that is not what there is. */
+  private Column[] columns() {
+    Column[] all = {
+      EcCommand.EC, EcCommand.EC25, EcCommand.PPM500, EcCommand.PPM640, EcCommand.PPM700, SHOWN
     };
+    return meter.has("slope") ? all : java.util.Arrays.copyOf(all, all.length - 1);
   }
 
   private void several(Answer answer, int count) {
@@ -90,13 +112,12 @@ final class EcReadings {
     }
   }
 
-  private void one(Answer answer, EcReading r, double shown) {
+  private void one(Answer answer, EcReading r) {
     Row row =
         answer
             .row(0)
             .with(EcCommand.reference())
-            .with(Row.aside(AT, FACTOR).set(AT, r.celsius()).set(FACTOR, r.f25()))
-            .with(Row.aside(SHOWN).set(SHOWN, shown));
+            .with(Row.aside(AT, FACTOR).set(AT, r.celsius()).set(FACTOR, r.f25()));
     sentence(answer, row);
     if (meter.has("slope")) {
       answer.figure("as read", row, "{shown_mS_cm}", at == null ? "" : "at {at_C}");
@@ -110,31 +131,20 @@ final class EcReadings {
   }
 
   private void sentence(Answer answer, Row row) {
-    String typed = call.operands().get(0);
     boolean checked = meter.has("slope");
     if (at != null) {
-      answer.sentence(
-          row,
-          checked
-              ? "At {reference_C} this solution has {ec25_mS_cm}: by its last check the meter's {shown_mS_cm!} at {at_C} is {ec_mS_cm!}."
-              : "At {reference_C} this solution reads {ec25_mS_cm}: a meter without compensation shows {ec_mS_cm!} at {at_C}.");
-    } else if (text.isPpm(typed)) {
-      Row ppm =
-          Row.aside(READ_PPM, SCALE)
-              .set(READ_PPM, NumberText.shortest(text.ppm(typed)))
-              .set(SCALE, text.scale.factor());
-      answer.sentence(
-          row.with(ppm),
-          checked
-              ? "{read_ppm} ppm of this meter, on the scale of {scale}, is an EC of {ec25_mS_cm} by its last check."
-              : "{read_ppm} ppm on the scale of {scale} is an EC of {ec25_mS_cm}.");
+      answer.sentence(row, checked ? CHECKED_RAW : RAW);
+    } else if (text.isPpm(call.operands().get(0))) {
+      answer.sentence(row.with(ppm()), checked ? CHECKED_PPM : PPM);
     } else {
-      answer.sentence(
-          row,
-          checked
-              ? "By its last check the meter's {shown_mS_cm} is an EC of {ec25_mS_cm} at {reference_C}: {ppm500} ppm on the scale of 500, {ppm640} on 640, {ppm700} on 700."
-              : "An EC of {ec25_mS_cm} at {reference_C} is {ppm500} ppm on the scale of 500, {ppm640} on 640, {ppm700} on 700.");
+      answer.sentence(row, checked ? CHECKED : PLAIN);
     }
+  }
+
+  private Row ppm() {
+    return Row.aside(READ_PPM, SCALE)
+        .set(READ_PPM, NumberText.shortest(text.ppm(call.operands().get(0))))
+        .set(SCALE, text.scale.factor());
   }
 
   private void workings(Answer answer, Row row, EcReading r) {

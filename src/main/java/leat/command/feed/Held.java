@@ -88,14 +88,17 @@ final class Held {
 
   /** Refuses a {@code --volume}, m3, that the plan's tank does not hold. */
   static void refuseOverTheRim(Call call, double volume) {
+    Double capacity = capacity(call);
+    if (capacity != null && volume > capacity) {
+      throw new Refused(
+          MixErrors.overTheRim("--volume", call.text("--volume"), capacity, call.us()));
+    }
+  }
+
+  /** What the plan's tank holds to the rim, m3; null where its shape is not known. */
+  static Double capacity(Call call) {
     Section tank = call.plan().section("tank");
-    if (!TankOf.isKnown(tank)) {
-      return;
-    }
-    double capacity = TankOf.of(tank, call.taken()).capacity();
-    if (volume > capacity) {
-      throw new Refused(MixErrors.overTheRim(call.text("--volume"), capacity, call.us()));
-    }
+    return TankOf.isKnown(tank) ? (Double) TankOf.of(tank, call.taken()).capacity() : null;
   }
 
   /** The plan's sender. */

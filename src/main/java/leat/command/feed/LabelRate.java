@@ -61,9 +61,6 @@ final class LabelRate {
     if (rate == null && !section.has("parts")) {
       throw call.hasPlan() ? section.missing("parts") : call.needs("--rate");
     }
-    if (each && count == null) {
-      throw call.needs("--parts");
-    }
     if (!section.has("rate_ec")) {
       throw call.hasPlan() ? section.missing("rate_ec") : call.needs("--rate-ec");
     }
@@ -75,6 +72,9 @@ final class LabelRate {
 
   private static LabelRate typed(
       Call call, Section section, boolean each, double rate, Double count) {
+    if (each && count == null) {
+      throw call.needs("--parts");
+    }
     int n = count == null ? 1 : count.intValue();
     double ec = section.need("rate_ec");
     FeedParts parts = each ? FeedParts.each(rate, n, ec) : FeedParts.sharing(rate, n, ec);

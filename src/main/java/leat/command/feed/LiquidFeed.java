@@ -176,7 +176,7 @@ final class LiquidFeed {
     return Row.aside(POURED, FEED_RATE, DENSITY, BOTTLES)
         .set(POURED, poured(one))
         .set(FEED_RATE, one.rateMlPerL())
-        .set(DENSITY, NumberText.shortest(one.weighs() ? one.densityGMl() : 1));
+        .set(DENSITY, NumberText.significant(one.weighs() ? one.densityGMl() : 1, 3));
   }
 
   void taken(Answer answer) {

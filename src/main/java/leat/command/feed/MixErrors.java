@@ -3,6 +3,7 @@ package leat.command.feed;
 import leat.answer.Phrase;
 import leat.answer.Show;
 import leat.plan.Problem;
+import leat.quantity.Unreadable;
 
 /**
  * Messages of the commands that mix a tank ({@code topup}, {@code acid}, {@code stock}, {@code
@@ -12,16 +13,22 @@ public final class MixErrors {
   private MixErrors() {}
 
   /** More in the tank than it holds to the rim. */
-  public static Problem overTheRim(String typed, double capacity, boolean us) {
+  public static Problem overTheRim(String flag, String typed, double capacity, boolean us) {
     return new Problem(
         "over-the-rim",
         null,
-        "--volume",
+        flag,
         "the tank holds "
             + Phrase.of(capacity, Show.L).render(us)
             + " to the rim; got \""
             + typed
             + "\"");
+  }
+
+  /** The same in a row. */
+  static Unreadable rowOverTheRim(String cell, double capacity, boolean us) {
+    String message = overTheRim(cell, cell, capacity, us).message();
+    return new Unreadable("over-the-rim", message, 0, cell.length(), null);
   }
 
   /** A column of which nobody knows what it holds. */
@@ -92,6 +99,19 @@ public final class MixErrors {
         "weighed into "
             + Phrase.of(makes, Show.L).render(false)
             + " this is a stock bottle: --makes is the tower water that the salts are meant for");
+  }
+
+  /** A recipe that is no feed: by its EC kilograms of it would be weighed. */
+  public static Problem recipeAddsLittle(double gain, double makes) {
+    return new Problem(
+        "recipe-adds-little",
+        null,
+        "--weigh",
+        "these salts add "
+            + Phrase.of(gain, Show.MS_CM).render(false)
+            + " to the "
+            + Phrase.of(makes, Show.L).render(false)
+            + " that they make, too little to steer an EC by: name the salts of the whole feed");
   }
 
   /** A liquid dose where the plan's feed is weighed. */

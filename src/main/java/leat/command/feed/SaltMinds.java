@@ -23,7 +23,8 @@ final class SaltMinds {
     if (fit != null) {
       ofFit(answer, fit);
     }
-    if (recipe.hasTooLittle()) {
+    boolean rounded = fit != null && !fit.leftOut().isEmpty();
+    if (recipe.hasTooLittle() || rounded) {
       answer.mind(
           "too-little",
           "under 0.1 g no home scale weighs: dissolve a hundred times as much in a hundred times the water, and pour what one dose needs.");

@@ -82,7 +82,9 @@ final class SaltText {
           row,
           fit.missing().size() == fit.elements().size()
               ? "None of these salts brings {missing}."
-              : weigh() + met(allowed, forward));
+              : some.isEmpty() && fit.missing().isEmpty()
+                  ? nothing()
+                  : weigh() + met(allowed, forward));
     }
   }
 
@@ -130,9 +132,7 @@ final class SaltText {
 
   private String met(Double allowed, boolean forward) {
     if (!fit.missing().isEmpty()) {
-      return fit.othersMet()
-          ? "nothing here brings {missing}; the rest is met."
-          : "nothing here brings {missing}; the rest is met within {others_pct} %.";
+      return missing();
     }
     if (allowed != null) {
       return forward
@@ -142,6 +142,27 @@ final class SaltText {
     return fit.exact()
         ? "all that was asked is met."
         : "all that was asked within {worst_miss_pct} %.";
+  }
+
+  /** Where no salt is weighed: the water alone is what comes nearest. */
+  private String nothing() {
+    if (fit.exact()) {
+      return "Nothing is to be weighed: the water alone brings all that was asked.";
+    }
+    return fit.isOver()
+        ? "Nothing is to be weighed: the water alone brings more than was asked."
+        : "Nothing is to be weighed: no weighing comes nearer than the water alone, which misses by up to {worst_miss_pct} %.";
+  }
+
+  private String missing() {
+    if (!fit.leftOut().isEmpty()) {
+      return fit.othersMet()
+          ? "it has no {missing} at all; the rest is met."
+          : "it has no {missing} at all; the rest is met within {others_pct} %.";
+    }
+    return fit.othersMet()
+        ? "nothing here brings {missing}; the rest is met."
+        : "nothing here brings {missing}; the rest is met within {others_pct} %.";
   }
 
   void figures(Answer answer, Answer elements) {

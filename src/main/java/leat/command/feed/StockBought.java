@@ -146,18 +146,25 @@ final class StockBought {
     } else {
       answer.sentence(
           words,
-          "Bottles of {bottle_L} each make {makes_L} of tower water or more at label strength; the season takes {season_L}.");
+          isForecast()
+              ? "Bottles of {bottle_L} each make {makes_L} of tower water or more at label strength; the season's feed would make {season_L} of it."
+              : "Bottles of {bottle_L} each make {makes_L} of tower water or more at label strength; the season takes {season_L}.");
     }
+  }
+
+  /** Whether the season's feed is by its forecast: its litres are then those at label strength. */
+  private boolean isForecast() {
+    return call.taken().words().contains(StockSeason.TAKEN);
   }
 
   private void minds(Answer answer) {
     answer.mind(
         "parts-apart", "never mix the bottles undiluted: what settles out never dissolves again.");
-    if (season != null && call.taken().words().contains(StockSeason.TAKEN)) {
+    if (season != null && isForecast()) {
       answer.mind(
           "season-forecast",
           "the season's feed is a forecast of the middle year: thirst may be half more. leat season tells its range.");
-    } else if (season != null) {
+    } else if (season != null && !call.has("--season")) {
       answer.mind(
           "season-guess",
           "first fill, changes and what the plants drink, all at label strength: most towers take"

@@ -110,25 +110,27 @@ final class StockJudged {
 
   /** What to try where it does not do; a label for what does. */
   private void next(Row row) {
-    if (!no) {
+    if (no) {
+      answer.next(anew());
+    } else {
       answer.next(
           row,
           both
               ? "label each bottle with the date and its rate, {rate_mL_L}"
               : "label the bottle with the date and its rate, {rate_mL_L}");
-    } else if (mix.verdict().no) {
-      answer.next(
-          call.again("stock", "--weigh", "--bottle", "--coldest", "--one-bottle")
-              + " --makes ...   the same grams for more tower water");
-    } else if (apart) {
-      answer.next(
-          call.again("stock", "--weigh", "--for", "--bottle", "--makes", "--coldest")
-              + "   in two bottles");
-    } else {
-      answer.next(
-          call.again("stock", "--weigh", "--makes", "--coldest", "--one-bottle")
-              + " --bottle ...   the same grams in more water");
     }
+  }
+
+  private String anew() {
+    if (mix.verdict().no) {
+      return call.again("stock", "--weigh", "--bottle", "--coldest", "--one-bottle")
+          + " --makes ...   the same grams for more tower water";
+    }
+    return apart
+        ? call.again("stock", "--weigh", "--for", "--bottle", "--makes", "--coldest")
+            + "   in two bottles"
+        : call.again("stock", "--weigh", "--makes", "--coldest", "--one-bottle")
+            + " --bottle ...   the same grams in more water";
   }
 
   private void workings(Row row) {

@@ -36,8 +36,13 @@ final class TopupAsked {
     this.call = call;
     this.typed = new EcTyped(call);
     boolean salts = bySalts(call);
-    if (!salts) {
+    if (salts) {
+      refuseLabel(call);
+    } else {
       LabelRate.refuseSalts(call);
+    }
+    if (!salts && call.has("--makes")) {
+      throw call.needs("--weigh");
     }
     this.feed = salts ? null : LabelRate.of(call, false);
     this.full = FullMark.of(call);
@@ -45,6 +50,19 @@ final class TopupAsked {
     this.waterEc = typed.water("--water-ec", target);
     this.rainL = rain(call);
     this.rainEc = rainL > 0 ? rainEc(call.plan(), call.taken()) : Topup.RAIN_EC_MS_CM;
+  }
+
+  /** Refuses flags of a label beside salts that are weighed: they would be left out. */
+  private static void refuseLabel(Call call) {
+    String[] label = {"--rate", "--rate-ec", "--parts"};
+    for (int i = 0; i < label.length; i++) {
+      if (call.has(label[i]) && call.has("--weigh")) {
+        throw new Refused(CommandErrors.notBoth(call.command, label[i], "--weigh"));
+      }
+      if (call.has(label[i])) {
+        throw call.needs("--rate");
+      }
+    }
   }
 
   /** Whether the feed is weighed: by flags, or in a plan that has a recipe and no bottles. */

@@ -58,6 +58,9 @@ final class TopupRows extends RowStream.Function {
   private final double ec;
   private final Held held;
 
+  /** What the tank holds to the rim, m3; null where its shape is not known. */
+  private final Double capacity;
+
   private TopupRows(Call call) {
     asked = new TopupAsked(call);
     recipe = asked.feed == null ? WeighedRecipe.of(call) : null;
@@ -70,6 +73,7 @@ final class TopupRows extends RowStream.Function {
     refuseOther(call, column);
     sender = holds == Holds.SENDER ? Held.sender(call) : null;
     held = holds == Holds.EC ? Held.of(call) : null;
+    capacity = holds == Holds.LITRES ? Held.capacity(call) : null;
     if (holds != Holds.EC && !call.has("--ec")) {
       throw call.needs("--ec");
     }
@@ -125,9 +129,14 @@ final class TopupRows extends RowStream.Function {
   }
 
   private double volume(String cell) {
-    return endsInDigit(cell)
-        ? QuantityReader.read(cell, unit).value()
-        : QuantityReader.read(cell, Dimension.VOLUME).value();
+    double volume =
+        endsInDigit(cell)
+            ? QuantityReader.read(cell, unit).value()
+            : QuantityReader.read(cell, Dimension.VOLUME).value();
+    if (capacity != null && volume > capacity) {
+      throw MixErrors.rowOverTheRim(cell, capacity, asked.call.us());
+    }
+    return volume;
   }
 
   private static boolean endsInDigit(String cell) {

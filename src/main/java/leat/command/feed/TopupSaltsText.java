@@ -143,19 +143,7 @@ final class TopupSaltsText {
   private void next() {
     Call call = by.asked.call;
     if (by.held.isBand()) {
-      answer.next(
-          row.with(Row.aside(FILLED).set(FILLED, by.asked.full)),
-          NextLine.of(
-                  call.again(
-                      "topup",
-                      "--full",
-                      "--target",
-                      "--water-ec",
-                      "--weigh",
-                      "--makes",
-                      "--scale",
-                      "--at"))
-              + " --volume \"{filled_L}\" --ec READING   when it is filled, stirred and measured");
+      filled(call);
     } else if (middle.pours()) {
       TopupText.acid(answer, row, call);
     }
@@ -163,6 +151,17 @@ final class TopupSaltsText {
         row,
         NextLine.of(call.again("dose salts") + by.recipe.weighed())
             + " --volume \"{makes_L}\"   to see the elements that the recipe brings");
+  }
+
+  /** The same question of the filled tank. */
+  private void filled(Call call) {
+    String again =
+        call.again(
+            "topup", "--full", "--target", "--water-ec", "--weigh", "--makes", "--scale", "--at");
+    answer.next(
+        row.with(Row.aside(FILLED).set(FILLED, by.asked.full)),
+        NextLine.of(again)
+            + " --volume \"{filled_L}\" --ec READING   when it is filled, stirred and measured");
   }
 
   private void ofTheRecipe() {

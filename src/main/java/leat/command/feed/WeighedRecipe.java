@@ -13,6 +13,7 @@ import leat.solution.Ions;
 import leat.solution.Salt;
 import leat.solution.recipes.Recipe;
 import leat.solution.recipes.Weighed;
+import leat.solution.tank.TopupSalts;
 import leat.system.SaltsOf;
 
 /**
@@ -28,6 +29,9 @@ record WeighedRecipe(Recipe recipe, double makes) {
     Recipe recipe = Recipe.mix(weighed(call), Litres.of(makes), Ions.NONE);
     if (recipe.ec() == null) {
       throw new Refused(MixErrors.recipeIsStock(makes));
+    }
+    if (recipe.ec().ec25() < TopupSalts.LEAST_GAIN_MS_CM) {
+      throw new Refused(MixErrors.recipeAddsLittle(recipe.ec().ec25(), makes));
     }
     return new WeighedRecipe(recipe, makes);
   }
@@ -48,7 +52,7 @@ record WeighedRecipe(Recipe recipe, double makes) {
     List<Weighed> all = new ArrayList<>();
     for (int i = 0; i < typed.size(); i++) {
       NamedQuantity one = (NamedQuantity) typed.get(i);
-      all.add(weighed(salt(call, "--weigh", one.name()), one.quantity().value()));
+      add(all, "--weigh", weighed(salt(call, "--weigh", one.name()), one.quantity().value()));
     }
     return all;
   }
@@ -58,9 +62,19 @@ record WeighedRecipe(Recipe recipe, double makes) {
     Named grams = call.plan().section("feed").section("stock").named("grams");
     for (int i = 0; i < grams.size(); i++) {
       Salt salt = salt(call, "feed.stock.grams", grams.name(i));
-      all.add(weighed(salt, (Double) grams.value(i)));
+      add(all, "feed.stock.grams", weighed(salt, (Double) grams.value(i)));
     }
     return all;
+  }
+
+  /** One more, unless it is there already, under whatever name. */
+  private static void add(List<Weighed> all, String flag, Weighed one) {
+    for (int i = 0; i < all.size(); i++) {
+      if (all.get(i).salt().name().equals(one.salt().name())) {
+        throw new Refused(EcErrors.saltTwice(flag, one.salt().name()));
+      }
+    }
+    all.add(one);
   }
 
   private static Weighed weighed(Salt salt, double kg) {

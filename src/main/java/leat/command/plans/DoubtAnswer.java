@@ -6,6 +6,7 @@ import java.util.Map;
 import leat.answer.Answer;
 import leat.answer.Column;
 import leat.answer.Row;
+import leat.answer.Show;
 import leat.check.Rule;
 import leat.cli.Call;
 import leat.plan.Plan;
@@ -16,6 +17,8 @@ import leat.sweep.Guess;
 final class DoubtAnswer {
   private static final Column RULE = Column.plain("rule", "rule");
   private static final Column SHARE = Column.number("share_pass", "passes in", 3);
+  private static final Column OF_DRAWS =
+      Column.of("draws_pct", "share of the draws", Show.PERCENT.digits(3));
   private static final Column HANGS = Column.plain("hangs_on", "hangs on");
   private static final Column LOW = Column.plain("low", "from");
   private static final Column HIGH = Column.plain("high", "to");
@@ -100,9 +103,12 @@ final class DoubtAnswer {
   private static void each(Answer answer, Row counts, List<Doubt> all) {
     for (int i = 0; i < all.size(); i++) {
       if (all.get(i).share() > 0 && all.get(i).share() < 1) {
-        Row row = answer.row(i);
+        Row row = answer.row(i).with(Row.aside(OF_DRAWS).set(OF_DRAWS, all.get(i).share()));
         answer.figure(
-            (String) row.get(RULE), row, "passes in {share_pass}", "{hangs_on}, {low} to {high}");
+            (String) row.get(RULE),
+            row,
+            "passes in {draws_pct} of the draws",
+            "{hangs_on}, {low} to {high}");
       }
     }
     for (Doubt doubt : all) {

@@ -16,6 +16,7 @@ import leat.quantity.NumberText;
 import leat.quantity.Units;
 import leat.system.RunNeeds;
 import leat.system.SenderOf;
+import leat.system.SetValves;
 import leat.system.TimetableOf;
 import leat.system.TowerAt;
 import leat.system.Waterway;
@@ -93,10 +94,11 @@ final class HeaderParts {
       throw plan.root().missing("towers");
     }
     Waterway way = Waterway.judged(plan, taken);
+    SetValves valves = SetValves.of(way, taken);
     double[] seconds = new double[way.towers()];
     String[] names = new String[seconds.length];
     for (int t = 0; t < seconds.length; t++) {
-      OptionalDouble fill = new TowerAt(way, t, way.flows(way.low())).fillTime();
+      OptionalDouble fill = new TowerAt(way, t, valves.low(way)).fillTime();
       seconds[t] = fill.isPresent() ? fill.getAsDouble() : Double.NaN;
       names[t] = way.name(t);
     }

@@ -3,6 +3,7 @@ package leat.command.plans;
 import java.util.List;
 import leat.answer.Answer;
 import leat.answer.Column;
+import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.cli.Call;
 import leat.plan.Plan;
@@ -37,7 +38,7 @@ final class NudgeAnswer {
     for (Nudge nudge : all) {
       fill(answer.row(), nudge);
     }
-    text(answer, all);
+    text(answer, all, call.us());
     for (int i = 0; call.wantsChart() && i < measures.size(); i++) {
       answer.chart(SweepChart.of(all, measures.get(i)));
     }
@@ -56,28 +57,46 @@ final class NudgeAnswer {
         .set(SOURCE, nudge.guess().range().source());
   }
 
-  private static void text(Answer answer, List<Nudge> all) {
+  private static void text(Answer answer, List<Nudge> all, boolean us) {
     if (all.isEmpty()) {
       answer.sentence(Row.aside(), "The plan states no number that is a guess.");
       return;
     }
     int most = Nudge.mostMoved(all);
     answer.sentence(
-        answer.row(Math.max(0, most)),
+        shown(answer, all, Math.max(0, most), us),
         most < 0
             ? "No guess of the plan moves {measure}."
             : "{key} matters most: {measure} goes from {at_low} to {at_high} when the guess goes from {low} to {high}.");
-    each(answer, all);
+    each(answer, all, us);
   }
 
-  private static void each(Answer answer, List<Nudge> all) {
+  /** The row in the words and units of text: csv has names that hold their unit. */
+  private static Row shown(Answer answer, List<Nudge> all, int i, boolean us) {
+    Nudge nudge = all.get(i);
+    Column column = nudge.measure().column();
+    if (!us || column.show() == null) {
+      return answer.row(i);
+    }
+    Column low = Column.of("at_low", "at low", column.show());
+    Column high = Column.of("at_high", "at high", column.show());
+    return Row.aside(KEY, MEASURE, low, high, LOW, HIGH)
+        .set(KEY, nudge.guess().path())
+        .set(MEASURE, column.label())
+        .set(low, nudge.atLow())
+        .set(high, nudge.atHigh())
+        .set(LOW, Phrase.said(nudge.guess().typedLow()).render(true))
+        .set(HIGH, Phrase.said(nudge.guess().typedHigh()).render(true));
+  }
+
+  private static void each(Answer answer, List<Nudge> all, boolean us) {
     int still = 0;
     for (int i = 0; i < all.size(); i++) {
       if (all.get(i).isStill()) {
         still++;
         continue;
       }
-      bar(answer, all, i);
+      bar(answer, all, i, us);
     }
     if (still > 0) {
       answer.mind(
@@ -87,8 +106,8 @@ final class NudgeAnswer {
     }
   }
 
-  private static void bar(Answer answer, List<Nudge> all, int i) {
-    Row row = answer.row(i).with(Row.aside(BAR).set(BAR, Swing.bar(all, i, BAR_WIDTH)));
+  private static void bar(Answer answer, List<Nudge> all, int i, boolean us) {
+    Row row = shown(answer, all, i, us).with(Row.aside(BAR).set(BAR, Swing.bar(all, i, BAR_WIDTH)));
     answer.figure(
         (String) row.get(KEY),
         row,

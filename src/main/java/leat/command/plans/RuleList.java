@@ -116,7 +116,7 @@ final class RuleList {
       return need.add(" ").add(rule.usualLimit(), rule.show());
     }
     return rule.show() != null && rule.need().startsWith("at ")
-        ? need.add(" what the plan says")
+        ? need.add(" what follows from the plan")
         : need;
   }
 }

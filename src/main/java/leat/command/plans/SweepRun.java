@@ -203,12 +203,14 @@ final class SweepRun {
     for (int i = 0; i < keys.length; i++) {
       row.set(keys[i], grid.typed(one.design(), i));
     }
-    row.set(PASSES, one.passes())
-        .set(FAILS, one.fails())
-        .set(WARNS, one.warns())
-        .set(UNKNOWNS, one.unknowns())
-        .set(WORST, one.worst() == null ? null : one.worst().id())
-        .set(REFUSED, one.refused());
+    row.set(REFUSED, one.refused());
+    if (one.refused() == null) {
+      row.set(PASSES, one.passes())
+          .set(FAILS, one.fails())
+          .set(WARNS, one.warns())
+          .set(UNKNOWNS, one.unknowns())
+          .set(WORST, one.worst() == null ? null : one.worst().id());
+    }
     for (int m = 0; m < shownMeasures; m++) {
       Column column = measures.get(m).column();
       row.setAny(column, shown(column, one.measures()[m]));
@@ -249,7 +251,7 @@ final class SweepRun {
       out.finish(done);
       signals.end();
     }
-    return written[0] == 0 && slice == Slice.WHOLE ? 1 : 0;
+    return (written[0] == 0 || fine == 0) && slice == Slice.WHOLE ? 1 : 0;
   }
 
   /** A design by the values of its axes. */

@@ -49,7 +49,10 @@ final class SweepText {
   }
 
   private Answer some(Answer answer, Row counts, List<Judged> kept, int shown) {
-    answer.sentence(counts, "{fine} of {designs} designs fail no rule.");
+    answer.sentence(counts, passing());
+    if (run.fine == 0) {
+      answer.no();
+    }
     answer.table(shownColumns(kept.subList(0, shown)));
     unknown(answer, kept);
     worstFirst(answer);
@@ -62,6 +65,20 @@ final class SweepText {
     return answer.next(
         call.again("check " + Call.quoted(SweepCommand.planName(call, call.command)))
             + " --set KEY=VALUE   with the values of a row tells each rule of a design");
+  }
+
+  private String passing() {
+    if (run.fine > 0) {
+      return run.rules.length == 0
+          ? "{fine} of {designs} designs can be built; no rule is asked."
+          : "{fine} of {designs} designs fail no rule.";
+    }
+    if (run.refused == run.seen) {
+      return "None of {designs} designs can be built.";
+    }
+    return run.refused > 0
+        ? "None of {designs} designs is good: {refused} cannot be built, and the others fail a rule."
+        : "None of {designs} designs is good: each fails a rule.";
   }
 
   private Row counts(int more) {

@@ -62,7 +62,7 @@ public final class DutyCapCommand extends Command {
     Section section = plan.section("cap_sensor");
     CapSensor sensor = new CapSensor(section.need("wet"), section.need("dry"));
     Waterway way = Waterway.judged(plan, call.taken());
-    SetValves valves = SetValves.of(way);
+    SetValves valves = SetValves.of(way, call.taken());
     DryLimit dry = RunNeeds.dryLimit(plan, call.taken());
     Double run = shortestRun(plan);
     Answer answer = new Answer(TOWER, WET, DRY, SIDE, FULL, LOW, JUDGE, RUN, ALARM);
@@ -73,13 +73,17 @@ public final class DutyCapCommand extends Command {
       fill(row.set(TOWER, way.name(t)), full, low);
     }
     MeasuredWords.say(answer, way.believed(), "");
+    alarm(answer, dry, plan);
+    say(call, answer, sensor, run);
+    return answer;
+  }
+
+  private static void alarm(Answer answer, DryLimit dry, Plan plan) {
     if (dry.alarmsWithin(RunNeeds.longestRest(plan))) {
       answer.mind(
           "alarm-in-rest",
           "dry_limit.alarm is no longer than the longest rest of timing: a sensor that dries in a rest raises it each time.");
     }
-    say(call, answer, sensor, run);
-    return answer;
   }
 
   /** The first tower whose cap no water reaches with the tank low, or null. */

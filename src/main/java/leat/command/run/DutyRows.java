@@ -54,7 +54,7 @@ final class DutyRows {
 
   private static final Column PERIOD = Column.plain("period", "period");
   private static final Column STARTS_TEXT = Column.plain("starts", "starts");
-  private static final Column OPERATIONS = Column.number("operations", "operations", 6);
+  private static final Column OPERATIONS = Column.number("operations", "operations", 3);
 
   private DutyRows() {}
 

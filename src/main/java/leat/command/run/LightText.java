@@ -88,6 +88,18 @@ final class LightText {
         SeasonLightCommand.KWH);
   }
 
+  private static void withLamp(Answer answer, Row row) {
+    boolean month = row.get(SeasonLightCommand.MONTH) != null;
+    answer.mind(
+        "light-low-lamp",
+        month ? row.with(name(row)) : row,
+        row.get(SeasonLightCommand.CROP) == null
+            ? "without the lamp that is {missing_mol_m2} mol/m2 per day under what is wanted; with it {dli_with_lamp_mol_m2} mol/m2."
+            : month
+                ? "in {name} {crop} gets {dli_mol_m2} mol/m2 per day without the lamp, under its low mark of {low_mol_m2}; with it {dli_with_lamp_mol_m2}."
+                : "{crop} gets {dli_mol_m2} mol/m2 per day without the lamp, under its low mark of {low_mol_m2}; with it {dli_with_lamp_mol_m2}.");
+  }
+
   /** Whether the lamp lifts it over the low mark. */
   private static boolean lampHelps(Row row) {
     Object with = row.get(SeasonLightCommand.WITH);
@@ -99,10 +111,7 @@ final class LightText {
       return;
     }
     if (lampHelps(row)) {
-      answer.mind(
-          "light-low-lamp",
-          row,
-          "without the lamp that is under the low mark of {low_mol_m2} mol/m2; with it {dli_with_lamp_mol_m2} mol/m2.");
+      withLamp(answer, row);
     } else if (row.get(SeasonLightCommand.CROP) == null) {
       answer.mind(
           "light-low", row, "that is {missing_mol_m2} mol/m2 per day under what is wanted.");

@@ -39,8 +39,8 @@ final class SeasonAway {
   }
 
   private String label(AwayOutcome away) {
-    LocalDate first = SeasonText.date(season, away.span().first());
-    return "away ".concat(DateWords.span(first, SeasonText.date(season, away.span().last())));
+    LocalDate first = SeasonDates.date(season, away.span().first());
+    return "away ".concat(DateWords.span(first, SeasonDates.date(season, away.span().last())));
   }
 
   private void one(Answer answer, AwayOutcome away) {
@@ -99,10 +99,10 @@ final class SeasonAway {
   private Row row(AwayOutcome away) {
     int before = away.span().first() - 1;
     Row row = Row.aside(DRY, DRY_DAYS, MISSED, FULL, CROP, PLANTS, NOW, VISITS, BEFORE);
-    row.set(DRY, DateWords.day(SeasonText.date(season, away.driesOn())))
+    row.set(DRY, DateWords.day(SeasonDates.date(season, away.driesOn())))
         .set(DRY_DAYS, away.dryDays())
         .set(MISSED, Units.L.toBase(away.shortL()))
-        .set(BEFORE, DateWords.day(SeasonText.date(season, before)));
+        .set(BEFORE, DateWords.day(SeasonDates.date(season, before)));
     if (away.fullCarriesL() != null) {
       row.set(FULL, Units.L.toBase(away.fullCarriesL()));
     }
@@ -112,7 +112,7 @@ final class SeasonAway {
           .set(NOW, away.crop().plants());
     }
     if (away.neighbourDays() != null) {
-      row.set(VISITS, SeasonText.dates(season, away.neighbourDays()));
+      row.set(VISITS, SeasonDates.dates(season, away.neighbourDays()));
     }
     return row;
   }

@@ -26,7 +26,7 @@ final class SeasonCalendar {
     for (int t = 0; t < run.days().size(); t++) {
       DayRow day = run.days().get(t);
       if (day.service() == Service.CHANGE) {
-        LocalDate date = SeasonText.date(season, t);
+        LocalDate date = SeasonDates.date(season, t);
         events.add(Event.on("change-" + date + "@leat", date, "Change the solution", plan.title()));
         events.add(
             Event.on(
@@ -48,7 +48,7 @@ final class SeasonCalendar {
     for (int i = 0; i < all.length; i++) {
       int[] visits = all[i].neighbourDays();
       for (int k = 0; visits != null && k < visits.length; k++) {
-        LocalDate date = SeasonText.date(season, visits[k]);
+        LocalDate date = SeasonDates.date(season, visits[k]);
         events.add(
             Event.on(
                 "neighbour-" + date + "@leat",

@@ -142,16 +142,22 @@ public final class SeasonDayCommand extends Command {
     if (row.get(DLI) != null) {
       answer.figure("light", row, "{dli_mol_m2} mol/m2");
     }
-    minds(call, answer, day, thirst);
+    minds(call, answer, row, day, thirst);
     answer.next(
         call.hasPlan()
             ? call.again("season") + "   the whole season"
             : "leat season day --plan PLAN --date ... --tmin ... --tmax ...   tells the litres");
   }
 
-  private static void minds(Call call, Answer answer, ReferenceDay day, DayThirst thirst) {
+  private static void minds(Call call, Answer answer, Row row, ReferenceDay day, DayThirst thirst) {
     if (thirst != null && thirst.plantsL() == 0) {
       answer.mind("no-plants", "nothing stands in the towers on that day.");
+    }
+    if (call.has("--sun") && Units.H.fromBase(call.quantity("--sun")) > day.daylightHours()) {
+      answer.mind(
+          "sun-over-daylight",
+          row,
+          "the day has {daylight_h} of light: more sun than that is not counted.");
     }
     if (call.hasPlan() && UnusedDrinks.isIn(call.plan())) {
       UnusedDrinks.tell(answer);

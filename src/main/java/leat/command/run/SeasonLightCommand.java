@@ -62,12 +62,7 @@ public final class SeasonLightCommand extends Command {
 
   @Override
   public Answer answer(Call call) {
-    if (call.has("--cover") && call.has("--transmission")) {
-      throw new Refused(CommandErrors.notBoth(this, "--cover", "--transmission"));
-    }
-    if (call.has("--window") != call.has("--distance")) {
-      throw call.needs(call.has("--window") ? "--distance" : "--window");
-    }
+    refuseBoth(call);
     TypedLight typed = TypedLight.of(this, call);
     List<LightNeed> needs = CropLight.needs(call);
     Answer answer =
@@ -85,18 +80,35 @@ public final class SeasonLightCommand extends Command {
     return call.withTaken(answer);
   }
 
+  private void refuseBoth(Call call) {
+    if (call.has("--cover") && call.has("--transmission")) {
+      throw new Refused(CommandErrors.notBoth(this, "--cover", "--transmission"));
+    }
+    if (call.has("--lamp-efficacy") && call.has("--lamp-lumens")) {
+      throw new Refused(CommandErrors.notBoth(this, "--lamp-efficacy", "--lamp-lumens"));
+    }
+    if (call.has("--window") != call.has("--distance")) {
+      throw call.needs(call.has("--window") ? "--distance" : "--window");
+    }
+  }
+
+  /** The months of the plan's season. */
+  private List<MonthLight> season(Call call, Site site) {
+    if (!call.hasPlan()) {
+      throw call.needs("--month");
+    }
+    if (!WeatherFile.isNamed(call.plan()) && !SeasonOf.hasMonths(call.plan())) {
+      throw new Refused(
+          CommandErrors.neededOneOf(
+              this,
+              "the plan has no weather to tell the light: name --month with --tmin and --tmax, or site.weather or site.months in the plan; or what was measured at the place, --light or --lux"));
+    }
+    return LightMonths.of(call.plan(), site);
+  }
+
   private List<MonthLight> months(Call call, Site site) {
     if (!call.has("--month")) {
-      if (!call.hasPlan()) {
-        throw call.needs("--month");
-      }
-      if (!WeatherFile.isNamed(call.plan()) && !SeasonOf.hasMonths(call.plan())) {
-        throw new Refused(
-            CommandErrors.neededOneOf(
-                this,
-                "the plan has no weather to tell the light: name --month with --tmin and --tmax, or site.weather or site.months in the plan; or what was measured at the place, --light or --lux"));
-      }
-      return LightMonths.of(call.plan(), site);
+      return season(call, site);
     }
     Double tmin = call.quantity("--tmin");
     Double tmax = call.quantity("--tmax");

@@ -78,7 +78,7 @@ final class SeasonMinds {
       return;
     }
     Row row = Row.aside(DAY, DAYS);
-    row.set(DAY, DateWords.day(SeasonText.date(season, shown.firstDry())))
+    row.set(DAY, DateWords.day(SeasonDates.date(season, shown.firstDry())))
         .set(DAYS, shown.counts().dryOutsideAway());
     answer.mind(
         "dry",
@@ -100,7 +100,7 @@ final class SeasonMinds {
             ? evenings.above()
             : !Goal.EC_NOT_LOW.met(runs.totals()) ? evenings.below() : evenings.outside();
     Row row = Row.aside(DAY, DAYS);
-    row.set(DAY, DateWords.day(SeasonText.date(season, streak.first()))).set(DAYS, streak.days());
+    row.set(DAY, DateWords.day(SeasonDates.date(season, streak.first()))).set(DAYS, streak.days());
     if (high) {
       answer.mind(
           "ec-high", row, "from {day} on, {days} evenings in a row lie over target.ec_high.");
@@ -206,7 +206,7 @@ final class SeasonMinds {
     Totals.TapSalt salt = runs.totals().tapSalt();
     if (!Goal.TAP_SALT_LOW.met(runs.totals())) {
       Row row = Row.aside(DAY, SeasonSums.TAP);
-      row.set(DAY, DateWords.day(SeasonText.date(season, salt.mostDay())))
+      row.set(DAY, DateWords.day(SeasonDates.date(season, salt.mostDay())))
           .set(SeasonSums.TAP, salt.most());
       answer.mind(
           "tap-salt",
@@ -277,6 +277,13 @@ final class SeasonMinds {
           sums,
           "range from {years_used} years in the weather file and the doubt about thirst; {year} is shown, the year of median use.");
     }
+    counted(answer, method);
+    answer.mind(
+        "plan-no-promise", "a plan, not a promise: look at the tank. Your hours are not counted.");
+  }
+
+  /** What of the plan is not in the figures. */
+  private void counted(Answer answer, Method method) {
     if (method != Method.DRINKS && UnusedDrinks.isIn(call.plan())) {
       UnusedDrinks.tell(answer);
     }
@@ -285,7 +292,5 @@ final class SeasonMinds {
           "lamp-not-counted",
           "the lamp is counted neither in the energy nor in the costs: leat season light tells its hours and its energy.");
     }
-    answer.mind(
-        "plan-no-promise", "a plan, not a promise: look at the tank. Your hours are not counted.");
   }
 }

@@ -33,6 +33,8 @@ final class SeasonText {
   private static final Column WARMEST = Column.of("warmest_C", "warmest", Show.C);
   private static final Column TOO_WARM = Column.of("too_warm_C", "too warm", Show.C.digits(2));
   private static final Column WARM_SPAN = Column.plain("warm_span", "warm");
+  private static final Column FIRST_DRY = Column.plain("first_dry", "first dry");
+  private static final Column DRY_OUT = Column.plain("dry_out", "dry days");
   private static final double USUAL_CAN = Units.L.toBase(10);
 
   private final Call call;
@@ -79,7 +81,15 @@ final class SeasonText {
 
   private Row words(double can) {
     Row words =
-        Row.aside(FROM, TO, CAN, CAN_DAYS, BUSY_DAYS, BUSY, BUSY_USE, WARMEST, TOO_WARM, WARM_SPAN);
+        Row.aside(
+            FROM, TO, CAN, CAN_DAYS, BUSY_DAYS, BUSY, BUSY_USE, WARMEST, TOO_WARM, WARM_SPAN,
+            FIRST_DRY, DRY_OUT);
+    Totals totals = runs.totals();
+    if (totals.counts().dryOutsideAway() > 0) {
+      words
+          .set(FIRST_DRY, DateWords.day(SeasonDates.date(season, totals.firstDry())))
+          .set(DRY_OUT, totals.counts().dryOutsideAway());
+    }
     Fortnight busiest = Fortnight.busiest(run.days());
     double litres = Units.L.fromBase(can);
     LocalDate first = season.from().plusDays(busiest.first());
@@ -112,11 +122,12 @@ final class SeasonText {
   private void sentence(Answer answer, Row all, double can) {
     boolean sure = SeasonSums.USE.isOneNumber(sums);
     String start =
-        sure
-            ? "From {from} to {to} it drinks {water_use_L}"
-            : season.days() == 1
-                ? "On {from} it drinks {water_use_L} ({water_use_low_L!} to {water_use_high_L!})"
-                : "From {from} to {to} it drinks {water_use_L} ({water_use_low_L!} to {water_use_high_L!})";
+        dry()
+            + (sure
+                ? "From {from} to {to} it drinks {water_use_L}"
+                : season.days() == 1
+                    ? "On {from} it drinks {water_use_L} ({water_use_low_L!} to {water_use_high_L!})"
+                    : "From {from} to {to} it drinks {water_use_L} ({water_use_low_L!} to {water_use_high_L!})");
     if (!drinks() && runs.totals().flows().shortL() > 0) {
       answer.sentence(all, "From {from} to {to} the plants find no water: {short_L} short.");
     } else if (!drinks()) {
@@ -127,6 +138,16 @@ final class SeasonText {
       answer.sentence(
           all, start + cans(can, ", wants ") + ", and costs {cost_season:money} {currency}.");
     }
+  }
+
+  /** What is said first: that it runs dry although somebody is there. */
+  private String dry() {
+    int days = runs.totals().counts().dryOutsideAway();
+    return days == 0
+        ? ""
+        : days == 1
+            ? "The tank runs dry on {first_dry}, {short_L} short. "
+            : "The tank runs dry on {dry_out} days, first on {first_dry}, {short_L} short. ";
   }
 
   /** How many cans: none, where one would outlast the season. */
@@ -262,20 +283,5 @@ final class SeasonText {
     if (!season.crops().isEmpty()) {
       answer.next(call.again("sow") + "   what to sow when");
     }
-  }
-
-  /** A date of the season. */
-  static LocalDate date(SeasonOf season, int day) {
-    return season.from().plusDays(day);
-  }
-
-  /** Days as dates, with commas and a final "and". */
-  static String dates(SeasonOf season, int[] days) {
-    StringBuilder words = new StringBuilder();
-    for (int i = 0; i < days.length; i++) {
-      String before = i == 0 ? "" : i == days.length - 1 ? " and " : ", ";
-      words.append(before).append(DateWords.day(date(season, days[i])));
-    }
-    return words.toString();
   }
 }

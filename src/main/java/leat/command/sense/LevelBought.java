@@ -52,7 +52,10 @@ final class LevelBought {
     answer.mind(
         "bought",
         "even steps are a guess: senders of one label differ, and the ends may lie 10 ohm off. Pour known amounts and let leat level fit find the true steps.");
-    return call.intoPlan(answer, "sender.steps", steps(ohms, reeds));
+    String steps = steps(ohms, reeds);
+    return call.plan().section("sender").has("below")
+        ? call.intoPlan(answer, "sender.below", "", "sender.steps", steps)
+        : call.intoPlan(answer, "sender.steps", steps);
   }
 
   private static void fill(Row row, int i, double[] ohms, double[] reeds, Tank tank) {

@@ -61,18 +61,29 @@ final class LevelDividerWords {
    * @param yours the plan's own resistor, where another one is better; null otherwise
    */
   void say(DividerDesign yours) {
-    better = yours == null || design.isWorthMoreThan(yours);
+    Double most = call.above0("--max-current");
+    boolean over = yours != null && most != null && yours.greatestCurrent() > most;
+    better = yours == null || over || design.isWorthMoreThan(yours);
     answer.sentence(row, sentence());
     if (yours != null) {
-      answer.figure(
-          "the plan's resistor",
-          Row.aside(FIXED, GAP).set(FIXED, yours.divider().fixed()).set(GAP, yours.gap()),
-          "{resistor_ohm}",
-          design.isWorthMoreThan(yours)
-              ? "{gap_counts} counts apart"
-              : "{gap_counts} counts apart: as good, leave it");
+      planned(yours, over);
     }
     answer.figure("in the sender", row, "up to {most_mA}", "up to {most_mW} of heat");
+  }
+
+  private void planned(DividerDesign yours, boolean over) {
+    answer.figure(
+        "the plan's resistor",
+        Row.aside(FIXED, GAP, MOST_CURRENT)
+            .set(FIXED, yours.divider().fixed())
+            .set(GAP, yours.gap())
+            .set(MOST_CURRENT, yours.greatestCurrent()),
+        "{resistor_ohm}",
+        over
+            ? "{gap_counts} counts apart, but up to {most_mA} in the sender: more than asked"
+            : design.isWorthMoreThan(yours)
+                ? "{gap_counts} counts apart"
+                : "{gap_counts} counts apart: as good, leave it");
   }
 
   private String sentence() {

@@ -116,7 +116,7 @@ public final class LevelErrors {
         "no-range",
         null,
         "--range",
-        "known are 0-190, 10-180 and 240-33, empty to full in ohm; else --empty and --full; got \""
+        "known are 0-190, 10-180, 240-33 and 240-30, empty to full in ohm; else --empty and --full; got \""
             + typed
             + "\"");
   }

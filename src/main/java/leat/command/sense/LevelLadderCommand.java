@@ -42,7 +42,11 @@ public final class LevelLadderCommand extends Command {
     Flag.of("--empty", "OHM", OHM, "240 ohm", "reading at the lowest reed"),
     Flag.of("--full", "OHM", OHM, "33 ohm", "reading at the highest reed"),
     Flag.of(
-        "--range", "RANGE", Kind.TEXT, "240-33", "both from the trade: 0-190, 10-180 or 240-33"),
+        "--range",
+        "RANGE",
+        Kind.TEXT,
+        "240-33",
+        "both from the trade: 0-190, 10-180, 240-33 or 240-30"),
     Flag.of("--steps", "N", Kind.COUNT, "10", "how many reeds, 2 to 200 (required)"),
     Flag.of(
         "--series", "SERIES", Kind.choice("E6", "E12", "E24", "E48", "E96"), "E24", SERIES_MEANING),

@@ -36,7 +36,7 @@ final class LevelLadderWords {
   };
 
   private static final String[] KEPT = {
-    "--empty", "--full", "--range", "--steps", "--series", "--tolerance", "--reading"
+    "--empty", "--full", "--range", "--steps", "--series", "--length", "--tolerance", "--reading"
   };
 
   private final Call call;
@@ -167,10 +167,10 @@ final class LevelLadderWords {
     if (reeds != null) {
       return call.intoPlan(answer, "sender.ladder", ladder());
     }
+    String first = call.us() ? " --first 2in" : " --first 45mm";
+    String last = call.has("--length") ? "" : call.us() ? " --last 11in" : " --last 280mm";
     return answer.next(
-        call.again("level ladder", KEPT)
-            + (call.us() ? " --first 2in --last 11in" : " --first 45mm --last 280mm")
-            + "   tells where the reeds go");
+        call.again("level ladder", KEPT) + first + last + "   tells where the reeds go");
   }
 
   /** The ladder as the plan holds it. */

@@ -102,16 +102,18 @@ final class LevelWords {
       return "";
     }
     return reading.mayBeBelow(atLeast)
-        ? nearlyEqual()
-            ? "No: {at_least_L} is not sure, it may be a little less. "
-            : "No: {at_least_L} is not sure, it may be only {volume_low_L}. "
+        ? reading.isBelow(atLeast) && !printsAs(reading.volumeHigh())
+            ? "No: {at_least_L} is not there, {volume_high_L} is the most. "
+            : printsAs(reading.volumeLow())
+                ? "No: {at_least_L} is not sure, it may be a little less. "
+                : "No: {at_least_L} is not sure, it may be only {volume_low_L}. "
         : "Yes: at least {at_least_L}. ";
   }
 
-  /** Whether what is asked and what is sure would print alike. */
-  private boolean nearlyEqual() {
+  /** Whether what is asked and an end of the band would print alike. */
+  private boolean printsAs(double end) {
     String asked = Phrase.of(atLeast, Show.L).render(us);
-    return asked.equals(Phrase.of(reading.volumeLow(), Show.L).render(us));
+    return asked.equals(Phrase.of(end, Show.L).render(us));
   }
 
   private String band() {

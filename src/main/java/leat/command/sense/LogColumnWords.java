@@ -26,6 +26,7 @@ final class LogColumnWords {
         answer.mind("column-passed-over", Row.aside(NAME).set(NAME, other), passedOver(cell));
       }
     }
+    rain(answer, story);
   }
 
   private static String passedOver(LogCell cell) {
@@ -57,7 +58,7 @@ final class LogColumnWords {
   }
 
   /** Rain by a gauge is counted in full, unless the plan says how much of it arrives. */
-  static void rain(Answer answer, LogStory story) {
+  private static void rain(Answer answer, LogStory story) {
     Section tank = story.plan.section("tank");
     if (tank.has("rain_share")) {
       return;

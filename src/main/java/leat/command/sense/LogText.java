@@ -163,7 +163,6 @@ final class LogText {
   private void minds(Answer answer) {
     reading(answer);
     LogColumnWords.tell(answer, story);
-    LogColumnWords.rain(answer, story);
     unsure(answer);
     if (story.thirst().isHeld()) {
       answer.mind(

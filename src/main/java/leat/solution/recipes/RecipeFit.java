@@ -141,6 +141,13 @@ public record RecipeFit(
     return missing;
   }
 
+  /** Those of them that a salt here would bring, had it not been rounded to nothing or left out. */
+  public List<Element> leftOut() {
+    List<Element> left = missing();
+    left.removeAll(unbrought);
+    return left;
+  }
+
   private boolean isMissing(Missed one) {
     return one.asked() > 0 && (one.got() <= 0 || unbrought.contains(one.element()));
   }
@@ -152,6 +159,15 @@ public record RecipeFit(
       worst = isMissing(one) ? worst : Math.max(worst, Math.abs(100 * one.relative()));
     }
     return worst;
+  }
+
+  /** Whether there is at least as much of each element as was asked. */
+  public boolean isOver() {
+    boolean over = true;
+    for (Missed one : elements) {
+      over &= one.missed() >= 0 || !one.isWorthNaming();
+    }
+    return over;
   }
 
   /** Whether all elements that are not missing altogether are met as well as salts are pure. */

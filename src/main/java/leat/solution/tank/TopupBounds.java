@@ -2,6 +2,7 @@ package leat.solution.tank;
 
 /** The least and the most of the answers of a top-up over a band of volumes. */
 final class TopupBounds {
+  /** Volumes looked at where rain falls in; our own choice. */
   private static final int RAIN_SAMPLES = 32;
 
   boolean some;

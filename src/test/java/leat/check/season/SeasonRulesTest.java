@@ -83,6 +83,8 @@ class SeasonRulesTest {
     String[] weakEaters = {"season.uptake", "0.5 mS/cm"};
     passes(high);
     adviceHolds(high, breaches(high, Verdict.FAIL, weakEaters), weakEaters);
+    String advice = breaches(high, Verdict.FAIL, weakEaters).cures().get(1).words().render(true);
+    assertThat(advice).startsWith("tank.low of ").endsWith(" in");
     Rule low = new SeasonEcLow();
     String[] hungry = {"season.uptake", "2.6 mS/cm"};
     passes(low);

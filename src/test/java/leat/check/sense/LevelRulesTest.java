@@ -141,7 +141,9 @@ class LevelRulesTest {
   @Test
   void withoutASenderThereIsNothingToJudge() {
     for (Rule rule : LevelRules.all()) {
-      assertThat(find(rule.id(), "sender=")).as(rule.id()).isNull();
+      assertThat(find(rule.id(), "sender="))
+          .as("%s judges nothing without a sender, as every rule of this room", rule.id())
+          .isNull();
     }
   }
 

@@ -355,4 +355,11 @@ class DoseCommandTest {
     Cli cli = dose("--from", "1.6 mS/cm", "--to", "1.6 mS/cm", "--parts", "2");
     assertThat(cli.out).isEqualTo("Nothing to pour: the water is at 1.60 mS/cm already.\n");
   }
+
+  /** The top-up proposed leaves a gap for the water where nobody named it. */
+  @Test
+  void theTopupProposedWithoutAWater() {
+    assertThat(dose("--from", "2.4 mS/cm", "--to", "1.6 mS/cm").out)
+        .contains("--target \"1.6 mS/cm\" --ec \"2.4 mS/cm\" --water-ec ... --full ...");
+  }
 }

@@ -529,4 +529,84 @@ class DoseSaltsCommandTest {
   private static double grams(Cli cli) {
     return cli.number("total_g");
   }
+
+  /** 0.05 mg/L of molybdenum in 30 L are 4 mg of its salt: no step of 0.1 g. */
+  @Test
+  void whatTheScaleRoundsAway() {
+    Cli cli =
+        Cli.run(
+            "dose",
+            "salts",
+            "--volume",
+            "30 L",
+            "--ask",
+            "K=200",
+            "--ask",
+            "Mo=0.05",
+            "--salt",
+            "potassium-nitrate",
+            "--salt",
+            "sodium-molybdate-2h2o",
+            "--scale-step",
+            "0.1 g");
+    assertThat(cli.exit).isEqualTo(1);
+    assertThat(cli.out)
+        .contains("it has no Mo at all; the rest is met")
+        .contains("dissolve a hundred times as much in a hundred times the water")
+        .doesNotContain("nothing here brings")
+        .doesNotContain("--list");
+  }
+
+  /** 9.6 lb/gal is 1.15 g/mL: 9.6 x 453.59237 g in 3785.411784 mL. */
+  @Test
+  void aDensityIsToldAsOneReadsIt() {
+    Cli cli =
+        Cli.run(
+            "dose",
+            "salts",
+            "--volume",
+            "30 L",
+            "--feed",
+            "4-2-6",
+            "--rate",
+            "5 mL/L",
+            "--density",
+            "9.6 lb/gal");
+    assertThat(cli.out).contains("the label's per cent are by weight, 1.15 g/mL");
+  }
+
+  /** The plan's water has 96 mg/L of calcium and 18 of magnesium. */
+  @Test
+  void whereTheWaterBringsItAll() {
+    assertThat(water("Ca=60").out)
+        .startsWith("Nothing is to be weighed: the water alone brings more than was asked.\n")
+        .doesNotContain("Next: ");
+    assertThat(water("Ca=96").out)
+        .startsWith("Nothing is to be weighed: the water alone brings all that was asked.\n");
+    assertThat(water("Ca=60", "Mg=18.5").out)
+        .startsWith(
+            "Nothing is to be weighed: no weighing comes nearer than the water alone, which misses by up to 60 %.\n");
+  }
+
+  private static Cli water(String... asked) {
+    List<String> line =
+        new ArrayList<>(
+            List.of("dose", "salts", "--plan", "hard-water.yaml", "--volume", "45 L", "--salt"));
+    line.add("calcium-nitrate-4h2o");
+    for (String one : asked) {
+      line.addAll(List.of("--ask", one));
+    }
+    if (asked.length > 1) {
+      line.addAll(
+          List.of("--set", "feed.salts=[{name: dolomite, elements: {Ca: 21 %, Mg: 12 %}}]"));
+      line.addAll(List.of("--salt", "dolomite"));
+    }
+    return Cli.run(line.toArray(new String[0]));
+  }
+
+  @Test
+  void anElementByItsWord() {
+    assertThat(water("Potassium=200").err).contains("did you mean \"K\"?");
+    assertThat(water("phosphor=200").exit).isEqualTo(2);
+  }
 }

@@ -330,6 +330,11 @@ class EcCommandTest {
             "At 25 C this solution has 1.95 mS/cm: by its last check the meter's 1.62 at 14.0 C is 1.54.\n")
         .containsPattern("as read +1\\.62 mS/cm +at 14\\.0 C")
         .containsPattern("by the last check +1\\.54 mS/cm +at 14\\.0 C");
+    String[] json = java.util.Arrays.copyOf(line, 8);
+    json[6] = "-f";
+    json[7] = "json";
+    assertThat(Cli.run(json).number("shown_mS_cm")).isEqualTo(1.62);
+    assertThat(Cli.run(json).number("ec_mS_cm")).isCloseTo(1.539, within(1e-9));
     String[] now = java.util.Arrays.copyOf(line, 4);
     assertThat(Cli.run(now).out)
         .startsWith("By its last check the meter's 1.62 mS/cm is an EC of 1.54 mS/cm at 25 C: ");

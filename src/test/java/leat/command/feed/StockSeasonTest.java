@@ -93,4 +93,18 @@ class StockSeasonTest {
         .contains("the season roughly, by its days: leat season wants feed.parts")
         .doesNotContain("needed (");
   }
+
+  /** What a forecast's feed would make at label strength is not what the towers drink. */
+  @Test
+  void theSeasonsFeedIsToldAsFeed() {
+    Cli forecast = Cli.run("stock", "--plan", "balcony.yaml");
+    assertThat(forecast.out)
+        .startsWith("Bottles of ")
+        .contains("; the season's feed would make ")
+        .doesNotContain("the season takes");
+    Cli asked = Cli.run("stock", "--plan", "balcony.yaml", "--season", "900 L");
+    assertThat(asked.out)
+        .contains("; the season takes 900 L.")
+        .doesNotContain("most towers take less");
+  }
 }

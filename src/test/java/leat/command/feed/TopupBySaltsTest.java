@@ -147,4 +147,83 @@ class TopupBySaltsTest {
         "--column",
         heading);
   }
+
+  @Test
+  void aSaltUnderTwoNames() {
+    Cli cli =
+        Cli.run(
+            "topup",
+            "-p",
+            "weighed-salts.yaml",
+            "--volume",
+            "30 L",
+            "--ec",
+            "1.4 mS/cm",
+            "--weigh",
+            "saltpetre=30",
+            "--weigh",
+            "potassium-nitrate=10",
+            "--makes",
+            "100 L");
+    assertThat(cli.exit).isEqualTo(2);
+    assertThat(cli.err).contains("\"potassium-nitrate\" is named twice");
+  }
+
+  /** What would be left out is refused: a label's flags beside salts, a recipe's without any. */
+  @Test
+  void flagsOfTheOtherFeed() {
+    String[] volume = {"--volume", "30 L", "--ec", "1.4 mS/cm"};
+    for (String flag : List.of("--rate-ec=2 mS/cm", "--parts=2")) {
+      String[] line = {volume[0], volume[1], volume[2], volume[3], flag};
+      assertThat(topup(line).err).as(flag).startsWith("leat topup: --rate is needed");
+    }
+    Cli both =
+        topup(
+            "--volume",
+            "30 L",
+            "--ec",
+            "1.4 mS/cm",
+            "--weigh",
+            "saltpetre=30",
+            "--makes",
+            "100 L",
+            "--rate",
+            "5 mL/L");
+    assertThat(both.err).contains("--rate and --weigh ask for different things");
+    Cli bought =
+        Cli.run(
+            "topup",
+            "-p",
+            "hard-water.yaml",
+            "--volume",
+            "30 L",
+            "--ec",
+            "1.4 mS/cm",
+            "--makes",
+            "100 L");
+    assertThat(bought.err).startsWith("leat topup: --weigh is needed");
+  }
+
+  /** A row over the rim is bad, as the same volume typed is refused: the tub holds 52.8 L. */
+  @Test
+  void aRowOverTheRim() {
+    Cli cli = rows("tank_L", "30\n2,90");
+    assertThat(cli.exit).as(cli.err).isZero();
+    assertThat(cli.out.split("\n")[2]).contains("bad-row");
+    assertThat(cli.err).contains("the tank holds 52.8 L to the rim; got \"90\"");
+  }
+
+  @Test
+  void aFullMarkOverTheRim() {
+    assertThat(topup("--volume", "30 L", "--ec", "1.4 mS/cm", "--full", "100 L").err)
+        .startsWith("--full: the tank holds 52.8 L to the rim; got \"100 L\"");
+    assertThat(topup("--volume", "30 L", "--ec", "1.4 mS/cm", "--full", "400 mm").err)
+        .startsWith("--full \"400 mm\": it lies above the rim of the tank");
+  }
+
+  @Test
+  void theClockBelongsToALog() {
+    assertThat(topup("--volume", "30 L", "--ec", "1.4 mS/cm", "--now", "2027-06-01").err)
+        .contains("--now belongs to --log");
+  }
 }

@@ -348,6 +348,18 @@ class SeasonAnswersTest {
     assertThat(lamp.out).contains("Mind: the lamp is counted neither in the energy nor");
   }
 
+  /** A tank that runs dry although somebody is there says so first, with or without its minds. */
+  @Test
+  void runningDryIsSaidFirst() {
+    String[] low = {"season", "balcony.yaml", "--set", "tank.low=42 mm", "--quiet"};
+    Cli dry = Cli.run(low);
+    assertThat(dry.exit).isEqualTo(1);
+    assertThat(dry.out)
+        .matches(
+            "(?s)The tank runs dry on [0-9]+ (days, first on [0-9]+ )?[A-Z][a-z]+, [0-9.]+ L short. From 12 Apr to .*");
+    assertThat(Cli.run("season", "balcony.yaml").out).startsWith("From 12 Apr to ");
+  }
+
   /** Crops and weather go before drinks, and it is said. */
   @Test
   void drinksBesideCropsAndWeather() {

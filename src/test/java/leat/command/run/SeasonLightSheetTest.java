@@ -259,9 +259,56 @@ class SeasonLightSheetTest {
     };
     assertThat(Cli.run(lamp).out)
         .contains(
-            "Mind: without the lamp that is under the low mark of 9.0 mol/m2; with it 12 mol/m2.")
+            "Mind: basil gets 0 mol/m2 per day without the lamp, under its low mark of 9.0; with it 12.")
         .doesNotContain("thin and pale");
     lamp[lamp.length - 1] = "40 W";
     assertThat(Cli.run(lamp).out).contains("thin and pale").doesNotContain("without the lamp");
+  }
+
+  /** A word that is none is refused, also where nothing would come of it. */
+  @Test
+  void wordsThatAreNone() {
+    String[] light = {
+      "season", "light", "--latitude", "52 deg", "--month", "7", "--tmin", "8 C", "--tmax", "16 C"
+    };
+    Cli cover = Cli.run(DutyCommandTest.with(light, "--cover", "doubleglass"));
+    assertThat(cover.exit).isEqualTo(2);
+    assertThat(cover.err)
+        .startsWith("--cover: one of none, glass, double-glass,")
+        .contains("did you mean \"double-glass\"?");
+    String[] lux = {
+      "season", "light", "--lux", "9000", "--lux-hours", "9 h", "--lux-of", "whiteled"
+    };
+    assertThat(Cli.run(lux).err).contains("did you mean \"white-led\"?");
+    light[5] = "Jly";
+    assertThat(Cli.run(light).err)
+        .contains("such as 7 or July; got \"Jly\"; did you mean \"July\"?");
+    light[5] = "7";
+    assertThat(
+            Cli.run(DutyCommandTest.with(light, "--lamp-efficacy", "2", "--lamp-lumens", "90")).err)
+        .contains("--lamp-efficacy and --lamp-lumens ask for different things");
+    assertThat(Cli.run(DutyCommandTest.with(light, "--lamp-hours", "30 h")).err)
+        .contains("--lamp-hours: it can be 24 h at most");
+  }
+
+  /** On 16 January at 52 degrees the sun is up for 8.07 h (FAO-56 equation 34, by hand). */
+  @Test
+  void moreSunThanDay() {
+    String[] day = {
+      "season",
+      "day",
+      "--latitude",
+      "52 deg",
+      "--date",
+      "2027-01-16",
+      "--tmin",
+      "1 C",
+      "--tmax",
+      "6 C",
+      "--sun"
+    };
+    assertThat(Cli.run(DutyCommandTest.with(day, "8.2 h")).out)
+        .contains("Mind: the day has 8.07 h of light: more sun than that is not counted.");
+    assertThat(Cli.run(DutyCommandTest.with(day, "8.06 h")).out).doesNotContain("more sun than");
   }
 }

@@ -172,6 +172,16 @@ class SowCommandTest {
         .contains("too few about half the time");
   }
 
+  /** No other word than the two. */
+  @Test
+  void sizesOfNoSuchWord() {
+    Cli typo =
+        Cli.run(
+            "sow", "--pots", "9", "--first", "2027-03-01", "--growing", "35 d", "--sizes", "eqal");
+    assertThat(typo.exit).isEqualTo(2);
+    assertThat(typo.err).contains("--sizes: one of spread, equal is needed");
+  }
+
   /** No pots, at its key. */
   @Test
   void noPots() throws IOException {

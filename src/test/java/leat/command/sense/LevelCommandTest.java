@@ -254,10 +254,24 @@ class LevelCommandTest {
     };
     String told = Ran.run(with(plan, "level", "210", "180")).out();
     assertThat(told).contains("210,ok,0,100,10,0,20,").contains("180,ok,100,140,24,20,28,");
-    plan[3] = "sender={steps: [100 mm = 180 ohm, 140 mm = 150 ohm], below: 180 ohm}";
+    plan[3] = "sender={steps: [100 mm = 180 ohm, 140 mm = 150 ohm], below: 183 ohm}";
     assertThat(Ran.run(with(plan, "level", "180")).out())
-        .as("the first step's own reading goes down to the floor")
+        .as("within the meter's window: the first step's own reading goes down to the floor")
         .contains("180,ok,0,140,14,0,28,");
+  }
+
+  /** What lies over the band is not there; what lies in it is not sure. */
+  @Test
+  void moreThanTheBandIsNotThere() {
+    double most =
+        Ran.run("level", "83", "--plan", P, "--format", "json")
+            .json()
+            .get("volume_high_L")
+            .asDouble();
+    assertThat(Ran.run("level", "83", "--plan", P, "--at-least", most + 5 + " L").out())
+        .contains(" is not there, ");
+    assertThat(Ran.run("level", "83", "--plan", P, "--at-least", most - 0.5 + " L").out())
+        .contains(" is not sure, it may be only ");
   }
 
   @Test

@@ -220,7 +220,7 @@ class LevelDesignCommandsTest {
   void ladderRefusals() {
     assertThat(Ran.run("level", "ladder", "--range", "0-200", "--steps", "8").err())
         .isEqualTo(
-            "--range: known are 0-190, 10-180 and 240-33, empty to full in ohm; else --empty and --full; got \"0-200\"\n");
+            "--range: known are 0-190, 10-180, 240-33 and 240-30, empty to full in ohm; else --empty and --full; got \"0-200\"\n");
     assertThat(Ran.run("level", "ladder", "--steps", "8").err())
         .startsWith("leat level ladder: the wanted ohms are needed: --range 240-33");
     assertThat(Ran.run("level", "ladder", "--range", "0-190", "--steps", "1").err())
@@ -290,6 +290,50 @@ class LevelDesignCommandsTest {
     assertThat(json.get(key).asDouble())
         .as(row.idAndProvenance())
         .isCloseTo(row.num(column), within(tolerance * row.num(column)));
+  }
+
+  /** 3.3 V over 180 ohm and a step of 10 ohm drive 17.4 mA: too much where 5 mA are asked. */
+  @Test
+  void thePlansResistorThatFeedsTooMuch() {
+    String[] line = {
+      "level",
+      "divider",
+      "--plan",
+      "sender-tub.yaml",
+      "--set",
+      "sender.divider.resistor=180 ohm",
+      "--set",
+      "sender.divider.supply=3.3 V",
+      "--max-current",
+      "5 mA"
+    };
+    assertThat(Ran.run(line).out())
+        .containsPattern("the plan's resistor +180 ohm .* more than asked")
+        .contains("sender.divider.resistor=");
+  }
+
+  /** A reading of its own under the steps goes with the steps that it lay under. */
+  @Test
+  void aBoughtSenderTakesTheOldReadingBelowAway(@TempDir Path folder) throws IOException {
+    String plan = folder.resolve("tub.yaml").toString();
+    Files.writeString(
+        Path.of(plan),
+        "tank: {shape: box, bottom: 500 mm x 400 mm, height: 300 mm, full: 250 mm, intake: 40 mm}\n"
+            + "sender: {steps: [100 mm = 180 ohm, 140 mm = 150 ohm], below: 210 ohm}\n");
+    Ran told =
+        Ran.run(
+            "level",
+            "ladder",
+            "--bought",
+            "--range",
+            "0-190",
+            "--steps",
+            "6",
+            "--length",
+            "200 mm",
+            "--plan",
+            plan);
+    assertThat(told.out()).contains("sender.below= ").contains("sender.steps=[");
   }
 
   @Test
