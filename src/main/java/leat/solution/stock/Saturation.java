@@ -100,9 +100,9 @@ public final class Saturation {
     return Math.log10(0.001 * calcium) + Math.log10(0.001 * anion) + 2 * log2 + pk;
   }
 
-  /** Ionic strength consistent with the phosphate split it causes, between all H2PO4 and HPO4. */
+  /** Ionic strength consistent with the phosphate split it causes, at most that of all as HPO4. */
   private static double settle(double fixed, double phosphate, double ph) {
-    double low = fixed + 0.5 * phosphate;
+    double low = fixed;
     double high = fixed + 2 * phosphate;
     for (int i = 0; i < HALVINGS; i++) {
       double tried = 0.5 * (low + high);

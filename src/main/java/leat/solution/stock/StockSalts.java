@@ -107,7 +107,7 @@ public final class StockSalts {
 
   /** The names that can be asked for. */
   public static List<String> names() {
-    List<String> names = new ArrayList<>(TABLE.length + ALSO.length);
+    List<String> names = new ArrayList<>();
     for (StockSalt salt : TABLE) {
       names.add(salt.name());
     }

@@ -56,13 +56,13 @@ final class TopupBounds {
     if (a == null || b == null) {
       return a == null ? b : a;
     }
-    return a <= b ? a : b;
+    return Math.min(a, b);
   }
 
   private static Double larger(Double a, Double b) {
     if (a == null || b == null) {
       return a == null ? b : a;
     }
-    return a >= b ? a : b;
+    return Math.max(a, b);
   }
 }
