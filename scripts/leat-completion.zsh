@@ -260,7 +260,7 @@ _leat() {
       _arguments \
         --empty'[reading at the lowest reed]:OHM: ' \
         --full'[reading at the highest reed]:OHM: ' \
-        --range'[both from the trade; 0-190, 10-180 or 240-33]:RANGE: ' \
+        --range'[both from the trade; 0-190, 10-180, 240-33 or 240-30]:RANGE: ' \
         --steps'[how many reeds, 2 to 200 (required)]:N: ' \
         --series'[resistor values you can buy (default E24)]:SERIES:(E6 E12 E24 E48 E96)' \
         --equal'[ohms; even pitch, even ohms; litres; reeds spaced for the same litres per step; needle; even pitch, ohms that follow the litres, for a gauge'\''s needle (default ohms)]:WHAT:(ohms litres needle)' \
@@ -431,7 +431,7 @@ _leat() {
     'dose salts')
       _arguments \
         --volume'[finished solution; the plan'\''s tank at full otherwise]:VOLUME: ' \
-        '*'--ask'[an element wanted, in mg/L; N-NO3 and N-NH4 apart; oxides such as K2O too]:ELEMENT=MG_L: ' \
+        '*'--ask'[an element wanted, in mg/L, mmol/L or meq/L; N-NO3 and N-NH4 apart; oxides such as K2O in mg/L]:ELEMENT=MG_L: ' \
         '*'--salt'[a salt that may be weighed; feed.salts of the plan otherwise]:NAME:(calcium-nitrate-4h2o calcium-nitrate-greenhouse potassium-nitrate ammonium-nitrate magnesium-nitrate-6h2o sodium-nitrate monopotassium-phosphate dipotassium-phosphate monoammonium-phosphate diammonium-phosphate magnesium-sulfate-7h2o magnesium-sulfate-1h2o potassium-sulfate ammonium-sulfate calcium-chloride-2h2o calcium-sulfate-2h2o potassium-chloride magnesium-chloride-6h2o sodium-chloride potassium-bicarbonate iron-sulfate-7h2o manganese-sulfate-1h2o manganese-chloride-4h2o zinc-sulfate-7h2o zinc-sulfate-1h2o copper-sulfate-5h2o boric-acid borax sodium-molybdate-2h2o ammonium-molybdate iron-edta-13 iron-dtpa-11 iron-dtpa-6-liquid iron-eddha-6 molybdic-acid-85)' \
         '*'--weighed'[a salt that was weighed into --volume, to tell what it makes]:SALT=GRAMS:(calcium-nitrate-4h2o= calcium-nitrate-greenhouse= potassium-nitrate= ammonium-nitrate= magnesium-nitrate-6h2o= sodium-nitrate= monopotassium-phosphate= dipotassium-phosphate= monoammonium-phosphate= diammonium-phosphate= magnesium-sulfate-7h2o= magnesium-sulfate-1h2o= potassium-sulfate= ammonium-sulfate= calcium-chloride-2h2o= calcium-sulfate-2h2o= potassium-chloride= magnesium-chloride-6h2o= sodium-chloride= potassium-bicarbonate= iron-sulfate-7h2o= manganese-sulfate-1h2o= manganese-chloride-4h2o= zinc-sulfate-7h2o= zinc-sulfate-1h2o= copper-sulfate-5h2o= boric-acid= borax= sodium-molybdate-2h2o= ammonium-molybdate= iron-edta-13= iron-dtpa-11= iron-dtpa-6-liquid= iron-eddha-6= molybdic-acid-85=)' \
         --within'[exit code 1 when an asked element is missed by more]:SHARE: ' \

@@ -117,7 +117,12 @@ public final class Keys {
               q("night", TIME, "60 min", "longest rest by night")
                   .above0()
                   .byDefault("60 min", "60 min by night"),
-              q("alarm", TIME, "45 min", "rest after which an alarm is due").above0()),
+              q(
+                      "alarm",
+                      TIME,
+                      "45 min",
+                      "rest after which an alarm is due; 45 min, and 1.5 times the longest rest at least, otherwise")
+                  .above0()),
           controller(),
           backup(),
           tariff(),

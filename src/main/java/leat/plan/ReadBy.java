@@ -27,7 +27,7 @@ final class ReadBy {
       site.months[].tmax: stock season check sweep
       site.months[].rain: stock season check sweep
       site.months[].rain_days: stock season check sweep
-      site.exposure: log stock season check sweep
+      site.exposure: log stock topup season check sweep
       site.coast: stock season check sweep
       site.wind_height: stock season check sweep
       site.light.transmission: season
@@ -62,7 +62,7 @@ final class ReadBy {
       tank.ground: wind check sweep
       tank.friction: wind check sweep
       tank.rain_area: tank log stock topup season check sweep
-      tank.rain_share: log stock season check sweep
+      tank.rain_share: log stock topup season check sweep
       tank.open_area: log stock season check sweep
       tank.heel: log stock season check sweep
       tank.drain.bore: tank
@@ -72,7 +72,7 @@ final class ReadBy {
       sender.steps: level log topup season check sweep plan
       sender.edges: level log topup season check sweep plan
       sender.ladder.pull_in: check sweep
-      sender.below: level log topup check sweep plan
+      sender.below: level log topup season check sweep plan
       sender.hysteresis: level log topup season check sweep plan
       sender.hysteresis_volume: level log topup season check sweep plan
       sender.edge_error: level log topup check sweep plan
@@ -127,7 +127,7 @@ final class ReadBy {
       towers[].riser.fittings: head pump duty check sweep plan
       towers[].riser.valve: head pump duty check sweep plan
       towers[].outlet: head pump duty check sweep plan
-      towers[].wanted: pump parts duty check sweep
+      towers[].wanted: pump parts duty check sweep plan
       towers[].base.height: wind parts check sweep
       towers[].modules[].name: head pump parts duty check sweep plan
       towers[].modules[].count: pump wind parts duty sow season check sweep
@@ -215,13 +215,13 @@ final class ReadBy {
       feed.parts[].label: dose stock
       feed.parts[].density: dose stock
       feed.parts[].price: season
-      feed.rate_ec: log dose stock topup season check sweep plan
-      feed.acid.name: acid season check sweep
+      feed.rate_ec: log ec dose stock topup acid season check sweep plan
+      feed.acid.name: topup acid season check sweep
       feed.acid.price: season
       feed.stock.bottle: stock
       feed.stock.makes: stock topup
       feed.stock.coldest: stock
-      feed.stock.grams: stock check sweep
+      feed.stock.grams: ec stock acid check sweep
       feed.salts[].name: ec dose topup
       feed.salts[].elements: ec dose topup
       feed.salts[].price: ec dose topup

@@ -39,7 +39,7 @@ public final class LogOf {
         volume(shape, tank, "rim_overflow"),
         rainArea(plan, tank),
         sees ? new CapSensor((int) cap.need("wet"), (int) cap.need("dry")) : null,
-        sees ? dryLimit(plan.section("dry_limit"), taken) : Double.NaN,
+        sees ? dryLimit(plan, taken) : Double.NaN,
         longestRun(plan.root()),
         runs[0],
         runs[1],
@@ -66,9 +66,14 @@ public final class LogOf {
     return shape == null || !tank.has(mark) ? Double.NaN : shape.volume(tank.need(mark));
   }
 
-  /** The alarm's own limit, else the longest rest of a night. */
-  private static double dryLimit(Section limit, Taken taken) {
-    return limit.has("alarm") ? limit.need("alarm") : limit.get("night", taken);
+  /**
+   * The alarm's own limit, else the longest rest of a night, or of the timing where it is longer.
+   */
+  private static double dryLimit(Plan plan, Taken taken) {
+    Section limit = plan.section("dry_limit");
+    return limit.has("alarm")
+        ? limit.need("alarm")
+        : Math.max(limit.get("night", taken), RunNeeds.longestRest(plan));
   }
 
   private static double longestRun(Section root) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.lang.reflect.RecordComponent;
 import leat.log.LogLimits;
+import leat.log.LogSystem;
 import leat.plan.Key;
 import leat.plan.Keys;
 import leat.plan.Plan;
@@ -26,13 +27,25 @@ class LogOfTest {
     return LogOf.limits(Plan.Draft.of(Source.file("p.yaml", "name: x\n" + yaml)).read());
   }
 
-  private static double rainArea(String more) {
+  private static LogSystem system(String more) {
     String yaml =
         "tank: {shape: box, bottom: 500 mm x 400 mm, height: 300 mm, full: 250 mm"
             + more
             + "\nsender: {steps: [100 mm = 180 ohm, 140 mm = 150 ohm]}\n";
-    return LogOf.of(Plan.Draft.of(Source.file("p.yaml", yaml)).read(), false, new Taken())
-        .rainArea();
+    return LogOf.of(Plan.Draft.of(Source.file("p.yaml", yaml)).read(), false, new Taken());
+  }
+
+  private static double rainArea(String more) {
+    return system(more).rainArea();
+  }
+
+  /** A cap may be dry as long as the longest rest of a night, of the limit or of the timing. */
+  @Test
+  void theCapMayBeDryInARest() {
+    String cap = "}\ncap_sensor: {wet: 1350, dry: 2750}\ntiming: [{run: 60 s, rest: ";
+    assertThat(system(cap + "20 min}]").dryLimitS()).isEqualTo(3600);
+    assertThat(system(cap + "90 min}]").dryLimitS()).isEqualTo(5400);
+    assertThat(system(cap + "90 min}]\ndry_limit: {alarm: 45 min}").dryLimitS()).isEqualTo(2700);
   }
 
   /** As season: the share that the plan names, and nothing under a roof. */

@@ -22,6 +22,7 @@ import leat.quantity.Unreadable;
 import leat.solution.Element;
 import leat.solution.ElementName;
 import leat.solution.Ion;
+import leat.solution.IonName;
 import leat.solution.Ions;
 import leat.solution.Salt;
 import leat.solution.recipes.Asked;
@@ -141,7 +142,18 @@ public final class DoseSaltsCommand extends Command {
       return ElementName.of(name);
     } catch (Impossible e) {
       String near = Nearest.of(name, Arrays.asList(ElementName.names()));
-      throw new Refused(EcErrors.noElement("--ask", name, e.getMessage(), near));
+      String meant = near == null ? ofWord(name) : near;
+      throw new Refused(EcErrors.noElement("--ask", name, e.getMessage(), meant));
+    }
+  }
+
+  /** The element of an ion's English word, such as potassium; null when it is none. */
+  private static String ofWord(String name) {
+    try {
+      Element element = IonName.of(name.toLowerCase(java.util.Locale.ROOT)).ion().element();
+      return element == null ? null : element.label();
+    } catch (Impossible e) {
+      return null;
     }
   }
 

@@ -3,6 +3,7 @@ package leat.command.feed;
 import leat.cli.Call;
 import leat.cli.CommandErrors;
 import leat.cli.Flag;
+import leat.numeric.Impossible;
 import leat.plan.Kind;
 import leat.plan.Origin;
 import leat.plan.PlanErrors;
@@ -35,11 +36,17 @@ final class FullMark {
       }
       return SenderOf.fullVolume(call.plan(), call.taken());
     }
+    double volume;
     try {
-      return above0(typed, QuantityReader.read(typed, Dimension.VOLUME).value());
+      volume = above0(typed, QuantityReader.read(typed, Dimension.VOLUME).value());
     } catch (Unreadable noVolume) {
       return ofLevel(call, typed, noVolume);
     }
+    Double capacity = Held.capacity(call);
+    if (capacity != null && volume > capacity) {
+      throw new Refused(MixErrors.overTheRim("--full", typed, capacity, call.us()));
+    }
+    return volume;
   }
 
   private static double ofLevel(Call call, String typed, Unreadable noVolume) {
@@ -53,7 +60,11 @@ final class FullMark {
     if (!TankOf.isKnown(tank)) {
       throw new Refused(MixErrors.levelOfNoTank("--full", typed));
     }
-    return TankOf.of(tank, call.taken()).volume(level);
+    try {
+      return TankOf.of(tank, call.taken()).volume(level);
+    } catch (Impossible e) {
+      throw new Refused(CommandErrors.impossible("--full \"" + typed + "\"", e.getMessage()));
+    }
   }
 
   private static double above0(String typed, double value) {

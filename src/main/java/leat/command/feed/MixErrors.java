@@ -101,6 +101,19 @@ public final class MixErrors {
             + " this is a stock bottle: --makes is the tower water that the salts are meant for");
   }
 
+  /** A recipe that is no feed: by its EC kilograms of it would be weighed. */
+  public static Problem recipeAddsLittle(double gain, double makes) {
+    return new Problem(
+        "recipe-adds-little",
+        null,
+        "--weigh",
+        "these salts add "
+            + Phrase.of(gain, Show.MS_CM).render(false)
+            + " to the "
+            + Phrase.of(makes, Show.L).render(false)
+            + " that they make, too little to steer an EC by: name the salts of the whole feed");
+  }
+
   /** A liquid dose where the plan's feed is weighed. */
   public static Problem doseIsWeighed(leat.cli.Command command, String again) {
     return new Problem(

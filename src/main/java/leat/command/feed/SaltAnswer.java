@@ -74,6 +74,8 @@ final class SaltAnswer {
   private void next(Answer answer) {
     if (fit != null && !fit.unbrought().isEmpty()) {
       answer.next(call.again("dose salts") + " --list   which salt brings what is missing");
+    } else if (recipe.totalGrams() == 0) {
+      return;
     } else if (call.has("--scale-step") || liquid != null) {
       answer.next("dissolve one after the other, stir, then  leat ec READING  to compare");
     } else {

@@ -82,7 +82,9 @@ final class SaltText {
           row,
           fit.missing().size() == fit.elements().size()
               ? "None of these salts brings {missing}."
-              : weigh() + met(allowed, forward));
+              : some.isEmpty() && fit.missing().isEmpty()
+                  ? nothing()
+                  : weigh() + met(allowed, forward));
     }
   }
 
@@ -140,6 +142,16 @@ final class SaltText {
     return fit.exact()
         ? "all that was asked is met."
         : "all that was asked within {worst_miss_pct} %.";
+  }
+
+  /** Where no salt is weighed: the water alone is what comes nearest. */
+  private String nothing() {
+    if (fit.exact()) {
+      return "Nothing is to be weighed: the water alone brings all that was asked.";
+    }
+    return fit.isOver()
+        ? "Nothing is to be weighed: the water alone brings more than was asked."
+        : "Nothing is to be weighed: no weighing comes nearer than the water alone, which misses by up to {worst_miss_pct} %.";
   }
 
   private String missing() {

@@ -13,6 +13,7 @@ import leat.solution.Ions;
 import leat.solution.Salt;
 import leat.solution.recipes.Recipe;
 import leat.solution.recipes.Weighed;
+import leat.solution.tank.TopupSalts;
 import leat.system.SaltsOf;
 
 /**
@@ -28,6 +29,9 @@ record WeighedRecipe(Recipe recipe, double makes) {
     Recipe recipe = Recipe.mix(weighed(call), Litres.of(makes), Ions.NONE);
     if (recipe.ec() == null) {
       throw new Refused(MixErrors.recipeIsStock(makes));
+    }
+    if (recipe.ec().ec25() < TopupSalts.LEAST_GAIN_MS_CM) {
+      throw new Refused(MixErrors.recipeAddsLittle(recipe.ec().ec25(), makes));
     }
     return new WeighedRecipe(recipe, makes);
   }

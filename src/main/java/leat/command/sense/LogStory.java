@@ -17,13 +17,7 @@ import leat.system.TankOf;
 
 /** What one call learned from its log, for all ways of telling it. */
 final class LogStory {
-  static final leat.cli.Flag NOW =
-      leat.cli.Flag.of(
-          "--now",
-          "TIME",
-          Kind.TEXT,
-          "2027-06-24T07:00:00+02:00",
-          "what the clock says; without it, the time of the newest row");
+  static final leat.cli.Flag NOW = now();
   static final leat.cli.Flag SINCE =
       leat.cli.Flag.of(
           "--since",
@@ -34,6 +28,16 @@ final class LogStory {
   static final leat.cli.Flag DAYS_LEFT =
       leat.cli.Flag.of(
           "--days-left", "DAYS", Kind.DAYS, "2", "alarm when the refill mark is fewer days away");
+
+  /** The clock, as a flag of its own for each command. */
+  static leat.cli.Flag now() {
+    return leat.cli.Flag.of(
+        "--now",
+        "TIME",
+        Kind.TEXT,
+        "2027-06-24T07:00:00+02:00",
+        "what the clock says; without it, the time of the newest row");
+  }
 
   final Call call;
   final LogInput input;

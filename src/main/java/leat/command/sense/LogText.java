@@ -81,7 +81,10 @@ final class LogText {
   }
 
   private String drink() {
-    String drink = "the plants drink {use_L_day} per day ({use_low_L_day!} to {use_high_L_day!})";
+    String drink =
+        printAlike(report.use().low(), report.use().high(), Show.L)
+            ? "the plants drink {use_L_day} per day"
+            : "the plants drink {use_L_day} per day ({use_low_L_day!} to {use_high_L_day!})";
     DaysLeft left = report.daysLeft();
     if (left == null) {
       return drink + ".";
@@ -98,8 +101,12 @@ final class LogText {
 
   /** Whether both ends of the band print alike. */
   private boolean isNarrow() {
-    String low = Phrase.of(report.volumeLow(), Show.L).render(story.call.format().us);
-    return low.equals(Phrase.of(report.volumeHigh(), Show.L).render(story.call.format().us));
+    return printAlike(report.volumeLow(), report.volumeHigh(), Show.L);
+  }
+
+  private boolean printAlike(double low, double high, Show show) {
+    boolean us = story.call.format().us;
+    return Phrase.of(low, show).render(us).equals(Phrase.of(high, show).render(us));
   }
 
   private void alarms(Answer answer) {

@@ -31,7 +31,7 @@ public final class LoggedTank {
           .repeatable();
 
   /** The clock: without it a log that fell silent is not seen. */
-  public static final Flag NOW = LogStory.NOW;
+  public static final Flag NOW = LogStory.now().belongsTo("--log");
 
   private static final Column READ_AT = Column.plain("read_at", "newest reading");
   private static final Column EC = Column.of("ec_mS_cm", "EC", Show.MS_CM);

@@ -161,6 +161,15 @@ public record RecipeFit(
     return worst;
   }
 
+  /** Whether there is at least as much of each element as was asked. */
+  public boolean isOver() {
+    boolean over = true;
+    for (Missed one : elements) {
+      over &= one.missed() >= 0 || !one.isWorthNaming();
+    }
+    return over;
+  }
+
   /** Whether all elements that are not missing altogether are met as well as salts are pure. */
   public boolean othersMet() {
     boolean met = true;

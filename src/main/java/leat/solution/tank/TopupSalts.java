@@ -20,6 +20,9 @@ import leat.numeric.Impossible;
  * nothing.
  */
 public final class TopupSalts {
+  /** A recipe that adds less to the water it makes steers no EC, mS/cm (common practice). */
+  public static final double LEAST_GAIN_MS_CM = 0.05;
+
   private TopupSalts() {}
 
   /**

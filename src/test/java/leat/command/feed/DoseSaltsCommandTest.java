@@ -574,4 +574,39 @@ class DoseSaltsCommandTest {
             "9.6 lb/gal");
     assertThat(cli.out).contains("the label's per cent are by weight, 1.15 g/mL");
   }
+
+  /** The plan's water has 96 mg/L of calcium and 18 of magnesium. */
+  @Test
+  void whereTheWaterBringsItAll() {
+    assertThat(water("Ca=60").out)
+        .startsWith("Nothing is to be weighed: the water alone brings more than was asked.\n")
+        .doesNotContain("Next: ");
+    assertThat(water("Ca=96").out)
+        .startsWith("Nothing is to be weighed: the water alone brings all that was asked.\n");
+    assertThat(water("Ca=60", "Mg=18.5").out)
+        .startsWith(
+            "Nothing is to be weighed: no weighing comes nearer than the water alone, which misses by up to 60 %.\n");
+  }
+
+  private static Cli water(String... asked) {
+    List<String> line =
+        new ArrayList<>(
+            List.of("dose", "salts", "--plan", "hard-water.yaml", "--volume", "45 L", "--salt"));
+    line.add("calcium-nitrate-4h2o");
+    for (String one : asked) {
+      line.addAll(List.of("--ask", one));
+    }
+    if (asked.length > 1) {
+      line.addAll(
+          List.of("--set", "feed.salts=[{name: dolomite, elements: {Ca: 21 %, Mg: 12 %}}]"));
+      line.addAll(List.of("--salt", "dolomite"));
+    }
+    return Cli.run(line.toArray(new String[0]));
+  }
+
+  @Test
+  void anElementByItsWord() {
+    assertThat(water("Potassium=200").err).contains("did you mean \"K\"?");
+    assertThat(water("phosphor=200").exit).isEqualTo(2);
+  }
 }

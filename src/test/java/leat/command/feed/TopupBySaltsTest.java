@@ -212,4 +212,18 @@ class TopupBySaltsTest {
     assertThat(cli.out.split("\n")[2]).contains("bad-row");
     assertThat(cli.err).contains("the tank holds 52.8 L to the rim; got \"90\"");
   }
+
+  @Test
+  void aFullMarkOverTheRim() {
+    assertThat(topup("--volume", "30 L", "--ec", "1.4 mS/cm", "--full", "100 L").err)
+        .startsWith("--full: the tank holds 52.8 L to the rim; got \"100 L\"");
+    assertThat(topup("--volume", "30 L", "--ec", "1.4 mS/cm", "--full", "400 mm").err)
+        .startsWith("--full \"400 mm\": it lies above the rim of the tank");
+  }
+
+  @Test
+  void theClockBelongsToALog() {
+    assertThat(topup("--volume", "30 L", "--ec", "1.4 mS/cm", "--now", "2027-06-01").err)
+        .contains("--now belongs to --log");
+  }
 }

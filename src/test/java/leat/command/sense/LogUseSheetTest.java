@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import leat.Sheet;
 import leat.Sheet.Row;
 import leat.cli.Cli;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -77,6 +78,16 @@ class LogUseSheetTest {
     assertThat(told.get("use_low_L_day").asDouble()).isLessThan(3.2);
     assertThat(told.get("use_high_L_day").asDouble()).isGreaterThan(3.2);
     assertThat(told.get("days").get(10).get("sure").asBoolean()).as("a day begun").isFalse();
+  }
+
+  /** Days that are all alike have no range: the same number is not told as one. */
+  @Test
+  void aRangeOfOneNumberIsNone() throws IOException {
+    Row row = Sheet.of("level-use.csv").where(r -> r.id().equals("US03")).rows().get(0);
+    told(edges(row), sampled(row));
+    String plan = folder.resolve("tub.yaml").toString();
+    assertThat(Cli.run("log", folder.resolve("log.csv").toString(), "--plan", plan).out)
+        .contains("the plants drink 2.39 L per day; the refill mark");
   }
 
   /** Falling edges, L, from the lowest. */
