@@ -78,6 +78,7 @@ class FuzzTest {
                 "dose --volume 45L --from 0.3mS/cm --to 1.6mS/cm --rate 5mL/L --rate-ec 1.9mS/cm --water-ec 300ppm",
                 ""),
             trial("season -", dry.replace("low: 120 mm", "low: 151 mm")),
+            trial("sweep - --nudge --units us", "site:\n"),
             trial(
                 "sow balcony.yaml --set site.weather=" + Trial.FILE,
                 "date,tmin_C,tmax_C,rain_mm\n2013-03-02,1e999,13.9,0.8\n"),

@@ -83,10 +83,14 @@ final class NudgeAnswer {
     return Row.aside(KEY, MEASURE, low, high, LOW, HIGH)
         .set(KEY, nudge.guess().path())
         .set(MEASURE, column.label())
-        .set(low, nudge.atLow())
-        .set(high, nudge.atHigh())
+        .set(low, known(nudge.atLow()))
+        .set(high, known(nudge.atHigh()))
         .set(LOW, Phrase.said(nudge.guess().typedLow()).render(true))
         .set(HIGH, Phrase.said(nudge.guess().typedHigh()).render(true));
+  }
+
+  private static Double known(double value) {
+    return Double.isNaN(value) ? null : Double.valueOf(value);
   }
 
   private static void each(Answer answer, List<Nudge> all, boolean us) {
