@@ -5,17 +5,11 @@ import leat.answer.Answer;
 import leat.answer.Column;
 import leat.answer.Row;
 import leat.cli.Call;
-import leat.plan.Plan;
-import leat.solution.Ions;
 import leat.solution.pitzer.MixedBottle;
 import leat.solution.pitzer.StockBottle;
-import leat.solution.recipes.MixEc;
-import leat.solution.recipes.Recipe;
 import leat.solution.stock.MadeWater;
 import leat.solution.stock.Stock;
 import leat.solution.stock.StockBottles;
-import leat.system.SaltsOf;
-import leat.system.StockOf;
 
 /** The part of {@code leat stock} that judges bottles of own salts. */
 final class StockJudged {
@@ -30,7 +24,6 @@ final class StockJudged {
   private final List<Stock.Weighed> salts;
   private final double bottle;
   private final double coldest;
-  private final double makes;
   private final boolean two;
 
   /** Whether both bottles have something in them. */
@@ -38,8 +31,7 @@ final class StockJudged {
 
   private final Answer answer = StockRows.empty();
   private final StockRows rows;
-  private final Stock.Answer mix;
-  private final MixEc ec;
+  private final StockTank tank;
   private Stock.Verdict worst = Stock.Verdict.CLEAR;
   private boolean doubted;
   private boolean no;
@@ -58,42 +50,22 @@ final class StockJudged {
     this.salts = salts;
     this.bottle = bottle;
     this.coldest = coldest;
-    this.makes = makes;
     this.two = !call.has("--one-bottle");
     this.both = two && !StockBottles.of(salts, 1).isEmpty() && !StockBottles.of(salts, 2).isEmpty();
     this.rows = new StockRows(answer, MadeWater.rateMlPerL(bottle, makes), makes, season);
-    this.mix = mix();
-    this.ec = ec();
-  }
-
-  private Stock.Answer mix() {
-    Plan plan = call.plan();
-    double ph = plan.section("target").getOr("ph", Stock.TANK_PH, "tank at pH 6", call.taken());
-    return Stock.mix(
-        salts,
-        bottle,
-        coldest,
-        ph,
-        MadeWater.dilution(bottle, makes),
-        StockOf.water(plan.section("water"), call.taken()));
-  }
-
-  private MixEc ec() {
-    Ions water = SaltsOf.water(call.plan());
-    Recipe recipe = MadeWater.of(salts, makes, water);
-    return MixEc.of(recipe, water, call.plan().section("water").maybe("ec"));
+    this.tank = new StockTank(call, salts, bottle, coldest, makes);
   }
 
   Answer answer() {
     bottles();
     List<Stock.Weighed> neither = two ? StockBottles.of(salts, 0) : List.of();
     intoTheTank(neither);
-    doubted |= mix.verdict() == Stock.Verdict.DOUBTFUL;
-    worst = MixedBottle.worse(mix.verdict(), worst);
-    no |= mix.verdict().no;
+    doubted |= tank.verdict() == Stock.Verdict.DOUBTFUL;
+    worst = MixedBottle.worse(tank.verdict(), worst);
+    no |= tank.verdict().no;
     Row row = answer.row(0);
     sentence(row.with(words()));
-    tank(row);
+    tank.tell(answer, row, both);
     workings(row);
     if (!call.plan().section("feed").section("stock").has("coldest")) {
       answer.taken(words(), "coldest night {coldest_C}");
@@ -122,7 +94,7 @@ final class StockJudged {
   }
 
   private String anew() {
-    if (mix.verdict().no) {
+    if (tank.verdict().no) {
       return call.again("stock", "--weigh", "--bottle", "--coldest", "--one-bottle")
           + " --makes ...   the same grams for more tower water";
     }
@@ -191,11 +163,8 @@ final class StockJudged {
         rows.row(name)
             .set(StockRows.SALT, salt)
             .set(StockRows.GRAMS, Litres.baseOfG(grams))
-            .set(StockRows.VERDICT, verdict)
-            .set(StockRows.MIX, mix.verdict().word)
-            .set(StockRows.GYPSUM, mix.index().gypsum())
-            .set(StockRows.BRUSHITE, mix.index().brushite());
-    StockRows.ec(row, ec);
+            .set(StockRows.VERDICT, verdict);
+    tank.fill(row);
     return row;
   }
 
@@ -231,40 +200,6 @@ final class StockJudged {
     }
   }
 
-  private String indices() {
-    boolean gypsum = mix.index().gypsum() != null;
-    boolean brushite = mix.index().brushite() != null;
-    if (gypsum && brushite) {
-      return "gypsum index {mix_si_gypsum}, calcium phosphate {mix_si_brushite}; settles out over 0";
-    }
-    if (brushite) {
-      return "calcium phosphate index {mix_si_brushite}; settles out over 0";
-    }
-    return gypsum ? "gypsum index {mix_si_gypsum}; settles out over 0" : "";
-  }
-
-  private void tank(Row row) {
-    answer.figure("in the tank", row, "{mix_verdict}", indices());
-    answer.figure(
-        "rate in tower water", row, both ? "takes {rate_mL_L} of each" : "takes {rate_mL_L}");
-    if (ec != null) {
-      answer.figure(
-          "EC at that rate",
-          row,
-          "{ec_mS_cm}",
-          ec.waterEc() == null && !SaltsOf.hasWater(call.plan())
-              ? "in pure water, {ec_low_mS_cm..ec_high_mS_cm}"
-              : "with the plan's water in it, {ec_low_mS_cm..ec_high_mS_cm}");
-    }
-    if (row.get(StockRows.BOTTLES) != null) {
-      answer.figure(
-          "a season",
-          row,
-          both ? "{bottles_season} of each" : "{bottles_season}",
-          "for {season_L}");
-    }
-  }
-
   private Row words() {
     return Row.aside(StockRows.SIZE, StockRows.COLDEST, HOW_MANY, EACH)
         .set(StockRows.SIZE, Litres.base(bottle))
@@ -284,7 +219,7 @@ final class StockJudged {
       case KEEP_APART:
         return "calcium must not share a bottle with sulfate or phosphate.";
       case PRECIPITATES:
-        return mix.verdict().no
+        return tank.verdict().no
             ? "something settles out in the tank."
             : "something settles out in a bottle.";
       case DOUBTFUL:
@@ -304,11 +239,7 @@ final class StockJudged {
           "neither-bottle",
           "gypsum brings calcium and sulfate at once: into neither bottle, weigh it into the tank.");
     }
-    if (mix.verdict().no) {
-      answer.mind(
-          "settles-in-tank",
-          "something settles out in the tower water: let the bottles make more of it, or, where it is calcium phosphate, hold its pH lower.");
-    }
+    tank.minds(answer);
     if (worst == Stock.Verdict.DOUBTFUL && doubted) {
       answer.mind(
           "ion-pairs",
