@@ -8,6 +8,7 @@ import leat.answer.Row;
 import leat.answer.Show;
 import leat.answer.Working;
 import leat.cli.Call;
+import leat.cli.ShellWord;
 import leat.plan.Section;
 import leat.quantity.Dimension;
 import leat.quantity.QuantityReader;
@@ -131,7 +132,7 @@ final class DoseText {
 
   /** A flag of this call under the name that it has there. */
   private String typed(String there, String here) {
-    return call.has(here) ? " " + there + " " + Call.quoted(call.text(here)) : "";
+    return call.has(here) ? " " + there + " " + ShellWord.quoted(call.text(here)) : "";
   }
 
   private boolean waterKnown() {
