@@ -57,11 +57,6 @@ public final class Call extends TypedLine {
   }
 
   private void checkPlans() {
-    for (int i = 0; i < plans.size(); i++) {
-      if (plans.get(i).length() > 1 && plans.get(i).charAt(0) == '-') {
-        throw new Refused(CommandErrors.unknownFlag(command, plans.get(i), flags));
-      }
-    }
     if (!plans.isEmpty() && text("--plan") != null) {
       throw new Refused(CommandErrors.onePlan(command, plans.get(0)));
     }
@@ -133,7 +128,7 @@ public final class Call extends TypedLine {
     StringBuilder line = new StringBuilder("leat ").append(name);
     if (command.takesPlan()) {
       if (hasPlan()) {
-        line.append(" --plan ").append(quoted(planName()));
+        line.append(" --plan ").append(ShellWord.quoted(planName()));
       }
       again(line, "--set");
     }

@@ -96,7 +96,7 @@ public final class Flag {
     int blank = example.indexOf(' ');
     String united = blank < 0 ? typed : typed + example.substring(blank);
     String value = KindReader.reads(kind, typed) ? typed : united;
-    return KindReader.reads(kind, value) ? name + " " + Call.quoted(value) : null;
+    return KindReader.reads(kind, value) ? name + " " + ShellWord.quoted(value) : null;
   }
 
   boolean hasValue() {

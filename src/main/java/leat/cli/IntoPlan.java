@@ -23,9 +23,9 @@ final class IntoPlan {
     PlanEdit edit = PlanEdit.of(name, PlanFile.text(name, call.terminal.file(name), null));
     List<String> sets = hint.sets(edit);
     if (!sets.isEmpty()) {
-      StringBuilder line = new StringBuilder("leat plan set ").append(Call.quoted(name));
+      StringBuilder line = new StringBuilder("leat plan set ").append(ShellWord.quoted(name));
       for (int i = 0; i < sets.size(); i++) {
-        line.append(' ').append(Call.quoted(sets.get(i)));
+        line.append(' ').append(ShellWord.quoted(sets.get(i)));
       }
       answer.next(line.toString());
     }

@@ -33,7 +33,7 @@ final class Page {
   private static MadeBy madeBy(Call call, BarePaths paths) {
     StringBuilder line = new StringBuilder("leat ").append(call.command.name());
     for (String word : call.words()) {
-      line.append(' ').append(Call.quoted(paths.of(word)));
+      line.append(' ').append(ShellWord.quoted(paths.of(word)));
     }
     List<Plan> plans = new ArrayList<>();
     for (Plan plan : call.plansRead()) {

@@ -252,7 +252,7 @@ public class TypedLine {
     for (int i = 0; i < all.size(); i++) {
       line.append(' ').append(flag.name);
       if (flag.hasValue()) {
-        line.append(' ').append(quoted(all.get(i)));
+        line.append(' ').append(ShellWord.quoted(all.get(i)));
       }
     }
   }
@@ -266,21 +266,6 @@ public class TypedLine {
       }
     }
     return asked;
-  }
-
-  /** A word of a command line as a POSIX shell takes it: plain, in double quotes, or in single. */
-  public static String quoted(String word) {
-    boolean plain = !word.isEmpty();
-    boolean easy = true;
-    for (int i = 0; i < word.length(); i++) {
-      char c = word.charAt(i);
-      plain &= Character.isLetterOrDigit(c) || "._-+/:,%=@".indexOf(c) >= 0;
-      easy &= "\"\\$`!".indexOf(c) < 0;
-    }
-    if (plain) {
-      return word;
-    }
-    return easy ? '"' + word + '"' : "'" + word.replace("'", "'\\''") + "'";
   }
 
   /** Lays the flags that are keys of a plan over one. */

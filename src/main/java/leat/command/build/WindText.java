@@ -6,6 +6,7 @@ import leat.answer.Column;
 import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.cli.Call;
+import leat.cli.ShellWord;
 import leat.stability.Cautions;
 import leat.stability.Equilibrium;
 import leat.stability.SiteWind;
@@ -331,7 +332,7 @@ final class WindText {
 
   private void set(StringBuilder line, String flag, String before, String behind) {
     if (call.has(flag)) {
-      line.append(" --set ").append(Call.quoted(before + call.text(flag) + behind));
+      line.append(" --set ").append(ShellWord.quoted(before + call.text(flag) + behind));
     }
   }
 

@@ -3,6 +3,7 @@ package leat.command.feed;
 import leat.answer.Answer;
 import leat.answer.Row;
 import leat.cli.Call;
+import leat.cli.ShellWord;
 import leat.plan.Section;
 import leat.solution.tank.Dose;
 import leat.solution.tank.Thinning;
@@ -91,7 +92,7 @@ final class NoDose {
 
   /** A flag of this call under the name that it has there. */
   private String typed(String there, String here) {
-    return call.has(here) ? " " + there + " " + Call.quoted(call.text(here)) : "";
+    return call.has(here) ? " " + there + " " + ShellWord.quoted(call.text(here)) : "";
   }
 
   private boolean waterKnown() {

@@ -7,6 +7,7 @@ import leat.answer.Row;
 import leat.answer.Show;
 import leat.answer.Working;
 import leat.cli.Call;
+import leat.cli.ShellWord;
 import leat.plan.Section;
 import leat.solution.tank.Topup;
 import leat.solution.tank.TopupAsk;
@@ -226,7 +227,7 @@ final class TopupText {
 
   private static String target(Call call) {
     return call.has("--target")
-        ? " --to " + Call.quoted(call.text("--target"))
+        ? " --to " + ShellWord.quoted(call.text("--target"))
         : call.hasPlan() ? "" : " --to TARGET";
   }
 

@@ -3,6 +3,7 @@ package leat.command.feed;
 import java.util.ArrayList;
 import java.util.List;
 import leat.cli.Call;
+import leat.cli.ShellWord;
 import leat.plan.Named;
 import leat.plan.Refused;
 import leat.plan.Section;
@@ -98,7 +99,7 @@ record WeighedRecipe(Recipe recipe, double makes) {
     for (int i = 0; i < size(); i++) {
       Weighed one = recipe.salts().get(i);
       String typed = one.salt().name() + "=" + NumberText.shortest(one.grams());
-      flags.append(" --weighed ").append(Call.quoted(typed));
+      flags.append(" --weighed ").append(ShellWord.quoted(typed));
     }
     return flags.toString();
   }

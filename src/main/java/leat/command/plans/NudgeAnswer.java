@@ -6,6 +6,7 @@ import leat.answer.Column;
 import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.cli.Call;
+import leat.cli.ShellWord;
 import leat.plan.Plan;
 import leat.sweep.Measure;
 import leat.sweep.Nudge;
@@ -43,7 +44,8 @@ final class NudgeAnswer {
       answer.chart(SweepChart.of(all, measures.get(i)));
     }
     return answer.next(
-        call.again("check " + Call.quoted(name)) + " --doubt 200   tells how sure each rule is");
+        call.again("check " + ShellWord.quoted(name))
+            + " --doubt 200   tells how sure each rule is");
   }
 
   private static void fill(Row row, Nudge nudge) {

@@ -1,6 +1,6 @@
 package leat.command.plans;
 
-import leat.cli.Call;
+import leat.cli.ShellWord;
 import leat.plan.Problem;
 
 /** Messages of the plan commands, one named method each; the error gallery holds an entry each. */
@@ -16,7 +16,7 @@ public final class PlanCommandErrors {
   public static Problem setsInPlace(String plan, java.util.List<String> sets, String file) {
     StringBuilder line = new StringBuilder("leat plan set -");
     for (int i = 0; i < sets.size(); i++) {
-      line.append(' ').append(Call.quoted(sets.get(i)));
+      line.append(' ').append(ShellWord.quoted(sets.get(i)));
     }
     return new Problem(
         "sets-in-place",
@@ -29,9 +29,9 @@ public final class PlanCommandErrors {
             + "; to keep it as it is:  "
             + line
             + " < "
-            + Call.quoted(plan)
+            + ShellWord.quoted(plan)
             + " > "
-            + Call.quoted(file));
+            + ShellWord.quoted(file));
   }
 
   /** Two prefixes. */

@@ -9,6 +9,7 @@ import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.CommandErrors;
 import leat.cli.Flag;
+import leat.cli.ShellWord;
 import leat.plan.Origin;
 import leat.plan.PlanEdit;
 import leat.plan.PlanErrors;
@@ -114,7 +115,7 @@ public final class PlanSetCommand extends Command {
     } else {
       answer.sentence(aside, "{count} keys are changed in {file}.").table(KEY, LINE, BEFORE, AFTER);
     }
-    return answer.next("leat check " + Call.quoted(name));
+    return answer.next("leat check " + ShellWord.quoted(name));
   }
 
   private static void fill(Answer answer, Row row, PlanEdit.Done done) {

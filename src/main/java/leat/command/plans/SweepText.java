@@ -7,6 +7,7 @@ import leat.answer.Answer;
 import leat.answer.Column;
 import leat.answer.Row;
 import leat.cli.Call;
+import leat.cli.ShellWord;
 import leat.sweep.Judged;
 
 /** A sweep's designs as an answer: what passes, in what order, and what is left out. */
@@ -63,7 +64,7 @@ final class SweepText {
       answer.mind("more-designs", counts, "{passes} more are not shown: --top N, or --format csv.");
     }
     return answer.next(
-        call.again("check " + Call.quoted(SweepCommand.planName(call, call.command)))
+        call.again("check " + ShellWord.quoted(SweepCommand.planName(call, call.command)))
             + " --set KEY=VALUE   with the values of a row tells each rule of a design");
   }
 

@@ -7,6 +7,7 @@ import leat.answer.Row;
 import leat.answer.Show;
 import leat.answer.Working;
 import leat.cli.Call;
+import leat.cli.ShellWord;
 import leat.energy.Backup;
 import leat.energy.Battery;
 import leat.energy.BatterySize;
@@ -248,7 +249,7 @@ final class DutyBackupAnswer {
                 "--rest",
                 "--controller")
             + " --dc "
-            + Call.quoted(plan.section("backup").typed("battery"))
+            + ShellWord.quoted(plan.section("backup").typed("battery"))
             + "   with a pump on the battery itself");
   }
 

@@ -12,6 +12,7 @@ import leat.cli.CommandErrors;
 import leat.cli.Flag;
 import leat.cli.Output;
 import leat.cli.RowStream;
+import leat.cli.ShellWord;
 import leat.level.Divider;
 import leat.level.Motion;
 import leat.level.Reading;
@@ -205,7 +206,7 @@ public final class LevelCommand extends Command {
       answer.next(
           call.again("level", "--counts", "--at-least")
               + " "
-              + Call.quoted(call.operands().get(0))
+              + ShellWord.quoted(call.operands().get(0))
               + " --motion falling   when the level has only fallen since: a narrower band");
     } else if (!call.plan().section("sender").has("edges")) {
       answer.next(

@@ -6,6 +6,7 @@ import leat.answer.Row;
 import leat.answer.Show;
 import leat.answer.Working;
 import leat.cli.Call;
+import leat.cli.ShellWord;
 import leat.level.Motion;
 import leat.level.Pours;
 import leat.level.SenderFit;
@@ -235,7 +236,7 @@ final class LevelFitWords {
     }
     String[] words = call.again("level fit", KEPT).split("leat level fit", 2);
     return "leat level fit "
-        + Call.quoted(call.operands().get(0))
+        + ShellWord.quoted(call.operands().get(0))
         + words[1]
         + out
         + "   without what looks wrong";

@@ -6,7 +6,7 @@ import leat.answer.Answer;
 import leat.answer.Phrase;
 import leat.answer.Row;
 import leat.answer.Show;
-import leat.cli.Call;
+import leat.cli.ShellWord;
 import leat.log.LogLessons;
 import leat.quantity.NumberText;
 
@@ -44,9 +44,9 @@ final class LogLearned {
       answer.next("in the plan write what the log has learned:   " + String.join("   ", lines));
       return;
     }
-    StringBuilder line = new StringBuilder("leat plan set ").append(Call.quoted(plan));
+    StringBuilder line = new StringBuilder("leat plan set ").append(ShellWord.quoted(plan));
     for (String one : lines) {
-      line.append(' ').append(Call.quoted(one));
+      line.append(' ').append(ShellWord.quoted(one));
     }
     answer.next(line + "   what the log has learned");
   }
@@ -54,7 +54,7 @@ final class LogLearned {
   private String operands() {
     StringBuilder all = new StringBuilder();
     for (String file : story.call.operands()) {
-      all.append(' ').append(Call.quoted(file));
+      all.append(' ').append(ShellWord.quoted(file));
     }
     return all.toString();
   }
