@@ -40,7 +40,6 @@ final class BalanceAnswer {
   static final Column CLOSED_FILM = Column.of("closed_film_L_min", "closes the film", Show.L_MIN);
 
   private static final Column NAMES = Column.plain("names", "towers in order");
-  private static final Column DRY = Column.plain("left_out", "left out");
 
   private final Call call;
   private final Waterway way;
@@ -175,7 +174,7 @@ final class BalanceAnswer {
   private void sentence(Balanced balanced) {
     String said = said(balanced.balance().status(), balanced.balance().share().isEmpty());
     if (said == null) {
-      leftOut(balanced);
+      DryTowers.say(answer, way, balanced);
     } else {
       answer.sentence(row(), said);
     }
@@ -199,29 +198,6 @@ final class BalanceAnswer {
       default:
         return null;
     }
-  }
-
-  private void leftOut(Balanced balanced) {
-    Row running = row();
-    StringBuilder dry = new StringBuilder();
-    for (int t = 0; t < way.towers(); t++) {
-      if (balanced.valve(t).flow() > 0) {
-        running = answer.row(t);
-      } else {
-        dry.append(dry.length() == 0 ? "" : ", ").append(way.name(t));
-      }
-    }
-    answer.sentence(
-        running.with(Row.aside(DRY).set(DRY, dry.toString())), leftOut(balanced.balance()));
-  }
-
-  private static String leftOut(Balance balance) {
-    if (balance.share().isEmpty()) {
-      return "No valve helps {left_out}: the outlet is higher than the pump can lift. Each of the others can get {set_flow_L_min}.";
-    }
-    return balance.status() == Balance.Status.LEFT_OUT
-        ? "No valve helps {left_out}: the outlet is higher than the pump can lift. Each of the others gets the flow it wants."
-        : "No valve helps {left_out}: the outlet is higher than the pump can lift. Each of the others can get {share_of_wanted_pct} of what it wants.";
   }
 
   private void minds(Balanced balanced) {

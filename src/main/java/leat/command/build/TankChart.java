@@ -1,5 +1,6 @@
 package leat.command.build;
 
+import leat.answer.Answer;
 import leat.answer.Show;
 import leat.answer.chart.Axis;
 import leat.answer.chart.Chart;
@@ -11,7 +12,7 @@ import leat.system.TankPicture;
 final class TankChart {
   private TankChart() {}
 
-  static Chart of(Tank tank, Section section, double[] levels, double[] volumes) {
+  static Chart of(Answer answer, Tank tank, Section section, boolean asked) {
     Chart chart =
         Chart.of(
             "Litres over the height of the tank",
@@ -19,13 +20,24 @@ final class TankChart {
             Axis.of("in the tank", Show.L));
     double[] all = TankPicture.levels(tank);
     chart.line("holds", all, TankPicture.volumes(tank, all));
-    if (levels.length > 0) {
-      chart.points("asked", levels, volumes);
+    if (asked) {
+      asked(chart, answer);
     }
     mark(chart, "full", section.maybe("full"));
     mark(chart, "refill mark", section.maybe("low"));
     mark(chart, "overflow", section.maybe("rim_overflow"));
     return chart;
+  }
+
+  /** The levels of the answer's rows. */
+  private static void asked(Chart chart, Answer answer) {
+    double[] levels = new double[answer.size()];
+    double[] volumes = new double[levels.length];
+    for (int i = 0; i < levels.length; i++) {
+      levels[i] = (Double) answer.row(i).get(TankCommand.LEVEL);
+      volumes[i] = (Double) answer.row(i).get(TankCommand.VOLUME);
+    }
+    chart.points("asked", levels, volumes);
   }
 
   private static void mark(Chart chart, String word, Double level) {

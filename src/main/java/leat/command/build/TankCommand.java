@@ -58,7 +58,6 @@ public final class TankCommand extends Command {
   private static final Column DEPTH = Column.of("depth_mm", "rain", Show.MM.digits(2));
   private static final Column POURED = Column.of("poured_L", "poured", Show.L.digits(1));
   private static final Column RISE = Column.of("rise_mm", "rise", Show.MM);
-  private static final Column FILE = Column.plain("file", "file");
 
   static final String DRAWN_SIZES =
       "from drawn sizes; a filled wall bulges, 1 to 3 % more at the top. Pour known amounts to know.";
@@ -161,10 +160,7 @@ public final class TankCommand extends Command {
   /** What the tank's shape comes from: rows of a dipstick, or drawn sizes. */
   private static Answer drawn(Call call, Answer answer) {
     if (call.has("--dipstick")) {
-      String file = call.text("--dipstick");
-      return answer.taken(
-          Row.aside(FILE).set(FILE, "-".equals(file) ? "standard input" : file),
-          "straight between the rows of {file}");
+      return TankDipstick.taken(call, answer);
     }
     if (!isPoured(call, call.plan().section("tank"))) {
       answer.mind("drawn-sizes", DRAWN_SIZES);
@@ -176,17 +172,9 @@ public final class TankCommand extends Command {
   }
 
   static void chart(Call call, Answer answer, Tank tank, Section section) {
-    if (!call.wantsChart()) {
-      return;
+    if (call.wantsChart()) {
+      answer.chart(TankChart.of(answer, tank, section, !call.has("--every")));
     }
-    boolean asked = !call.has("--every");
-    double[] levels = new double[asked ? answer.size() : 0];
-    double[] volumes = new double[levels.length];
-    for (int i = 0; i < levels.length; i++) {
-      levels[i] = (Double) answer.row(i).get(LEVEL);
-      volumes[i] = (Double) answer.row(i).get(VOLUME);
-    }
-    answer.chart(TankChart.of(tank, section, levels, volumes));
   }
 
   /** Level of a volume, which must go in: up to the rim. */

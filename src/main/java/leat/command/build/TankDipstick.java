@@ -24,6 +24,7 @@ final class TankDipstick {
       Column.of("rise_per_gallon_mm", "rise per gallon", Show.MM);
 
   private static final Column MARKS = Column.number("marks", "marks", 5);
+  private static final Column FILE = Column.plain("file", "file");
 
   private TankDipstick() {}
 
@@ -53,6 +54,14 @@ final class TankDipstick {
     } catch (Impossible e) {
       throw table.bad(e);
     }
+  }
+
+  /** Says which rows a tank was read from. */
+  static Answer taken(Call call, Answer answer) {
+    String file = call.text("--dipstick");
+    return answer.taken(
+        Row.aside(FILE).set(FILE, "-".equals(file) ? "standard input" : file),
+        "straight between the rows of {file}");
   }
 
   static Answer answer(Call call, Section section, Tank tank) {

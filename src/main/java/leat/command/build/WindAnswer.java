@@ -16,7 +16,7 @@ import leat.stability.Terrain;
 import leat.system.StandingOf;
 import leat.system.WindOf;
 
-/** Answers {@code leat wind} for a plan: the rows; the words are {@link WindText}'s. */
+/** Answers {@code leat wind} for a plan: the rows; the words are {@link WindVerdict}'s. */
 final class WindAnswer {
   private final Call call;
   private final Plan plan;
@@ -52,7 +52,7 @@ final class WindAnswer {
         .array("states", states)
         .array("joints", joints)
         .array("lines", lines);
-    new WindText(call, standing, wind, pressure, density).write(states, site, joints, lines);
+    new WindVerdict(call, standing, wind, pressure, density).write(states, site, joints, lines);
     end(states, site);
     return passes ? states : states.no();
   }

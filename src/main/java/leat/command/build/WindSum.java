@@ -187,7 +187,7 @@ final class WindSum {
     }
     if (held) {
       double pull = load.ringPull();
-      WindText.footMind(answer, whole.slideSafety(pressure, pull, lines.pressed(pull)));
+      WindLimits.footMind(answer, whole.slideSafety(pressure, pull, lines.pressed(pull)));
     }
     if (!whole.passes(pressure) && !held) {
       answer.next(
