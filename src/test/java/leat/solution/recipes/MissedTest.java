@@ -85,8 +85,33 @@ class MissedTest {
             new Asked(Element.FE, 2),
             new Asked(Element.P, 0));
     assertThat(fit.missing()).containsExactly(Element.FE);
+    assertThat(fit.leftOut()).as("nothing here brings iron").isEmpty();
     assertThat(fit.worstOfOthersPct()).isCloseTo(25, within(1e-12));
     assertThat(fit.worstMissPct()).isCloseTo(100, within(1e-12));
+  }
+
+  /** 100 asked: 125 mg/L are over it, 75 are not; 99.95 are as much as salts are pure. */
+  @Test
+  void atLeastWhatWasAsked() {
+    Asked asked = new Asked(Element.K, 100);
+    assertThat(judged(2.5, Ions.NONE, asked).isOver()).isTrue();
+    assertThat(judged(2, Ions.NONE, asked).isOver()).isTrue();
+    assertThat(judged(1.999, Ions.NONE, asked).isOver()).isTrue();
+    assertThat(judged(1.5, Ions.NONE, asked).isOver()).isFalse();
+    assertThat(judged(2.5, Ions.NONE, asked, new Asked(Element.FE, 2)).isOver())
+        .as("no iron at all")
+        .isFalse();
+    assertThat(judged(2.5, Ions.NONE, new Asked(Element.FE, 2), asked).isOver()).isFalse();
+  }
+
+  /** Iron is missing; potassium beside it is met with 2 g for 100 mg/L, and not with 1.5 or 2.5. */
+  @Test
+  void theOthersAreMetOrNot() {
+    Asked iron = new Asked(Element.FE, 2);
+    Asked potassium = new Asked(Element.K, 100);
+    assertThat(judged(2, Ions.NONE, iron, potassium).othersMet()).isTrue();
+    assertThat(judged(1.5, Ions.NONE, potassium, iron).othersMet()).isFalse();
+    assertThat(judged(2.5, Ions.NONE, iron, potassium).othersMet()).isFalse();
   }
 
   /** Weighed at 0 g there is no potassium, though the product would bring it. */
@@ -95,6 +120,7 @@ class MissedTest {
     RecipeFit fit = judged(0, Ions.NONE, new Asked(Element.K, 100));
     assertThat(fit.unbrought()).isEmpty();
     assertThat(fit.missing()).containsExactly(Element.K);
+    assertThat(fit.leftOut()).containsExactly(Element.K);
     assertThat(fit.worstOfOthersPct()).isZero();
   }
 
