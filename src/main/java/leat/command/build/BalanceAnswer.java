@@ -270,15 +270,9 @@ final class BalanceAnswer {
           row,
           "open all valves, let all towers run, and close the one of {names} until the jug ({jug_L}) fills in its time. Pour the water back.");
     } else {
-      several(balanced, row);
+      answer.next(
+          row,
+          "open all valves, let all towers run, and close one after the other until the jug ({jug_L}) fills in its time: {names}. Go round {rounds} times, as each valve that is closed gives the others more. Pour the water back.");
     }
-  }
-
-  private void several(Balanced balanced, Row row) {
-    answer.next(
-        row,
-        balanced.balance().rounds() == 1
-            ? "open all valves, let all towers run, and close one after the other until the jug ({jug_L}) fills in its time: {names}. Pour the water back."
-            : "open all valves, let all towers run, and close one after the other until the jug ({jug_L}) fills in its time: {names}. Go round {rounds} times, as each valve that is closed gives the others more. Pour the water back.");
   }
 }

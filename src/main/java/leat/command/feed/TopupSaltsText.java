@@ -85,10 +85,8 @@ final class TopupSaltsText {
 
   private String ofBand() {
     boolean salts = by.band.recipeHighL() > 0;
-    if (by.band.drainHighL() > 0 && by.band.drainLowL() == 0) {
-      return salts
-          ? "Drain up to {drain_high_L}, fill to the mark with {water_low_L..water_high_L} of water, stir and measure; then dissolve {salts_low_g..salts_high_g} of salts."
-          : "Drain up to {drain_high_L}, fill to the mark with {water_low_L..water_high_L} of water, stir and measure: it needs no salts.";
+    if (salts && by.band.drainHighL() > 0 && by.band.drainLowL() == 0) {
+      return "Drain up to {drain_high_L}, fill to the mark with {water_low_L..water_high_L} of water, stir and measure; then dissolve {salts_low_g..salts_high_g} of salts.";
     }
     if (by.band.drainHighL() > 0) {
       return salts
