@@ -151,28 +151,32 @@ chmod u+w "$archive"; dd if=/dev/urandom of="$archive" bs=4096 seek=100 count=70
 mkdir damaged; (cd damaged; ec >../out 2>&1; echo $? > ../code); has "a damaged archive" " 0 3 70 134 " " $(cat code) "
 ok "nothing is left in the folder" "$(ls -A damaged)" ""
 ok "and the next run answers" "$(ec 2>&1)" "$answer"
-# One wrong byte at 20 places of each archive: at most that run is stopped, and the next one answers.
+# One wrong byte at 20 places of each archive: at most that run is stopped, and the next one answers. Where the JVM itself
+# cannot load the main class (about one byte in five hundred) nobody drops the archive: it is taken away by hand.
 damage() {
   good=$1; shift
-  cp "$good" whole.jsa; chmod u+w "$good"
+  cp "$good" whole.jsa; cp "$good.size" whole.size; chmod u+w "$good"
   size=$(stat -c %s "$good")
   want=$("$@" 2>&1; echo $?)
-  right=0; stopped=0; other=
+  right=0; stopped=0; stuck=0; other=
   i=0
   while [ $i -lt 20 ]; do
-    cp whole.jsa "$good"
+    cp whole.jsa "$good"; cp whole.size "$good.size"
     at=$(($(od -An -N4 -tu4 /dev/urandom) % size))
     was=$(od -An -N1 -tu1 -j $at "$good")
     printf "\\$(printf %03o $((was ^ 255)))" | dd of="$good" bs=1 seek=$at conv=notrunc 2>/dev/null
     got=$(cd damaged && "$@" 2>&1; echo $?)
     case $got in
       "$want") right=$((right + 1)) ;;
+      *"loading main class"*1)
+        stuck=$((stuck + 1)); rm -f "$good"; [ "$("$@" 2>&1; echo $?)" = "$want" ] || other="$other then at $at:$got" ;;
       *3|*134) stopped=$((stopped + 1)); [ "$("$@" 2>&1; echo $?)" = "$want" ] || other="$other then at $at:$got" ;;
       *) other="$other at $at:$got" ;;
     esac
     i=$((i + 1))
   done
-  cp whole.jsa "$good"
+  cp whole.jsa "$good"; cp whole.size "$good.size"
+  [ $stuck -le 1 ] || other="$other, $stuck stuck"
   ok "a byte of an archive, $right runs right and $stopped stopped of 20" "$other" ""
   ok "nothing is left in the folder of those runs" "$(ls -A damaged)" ""
 }
