@@ -124,6 +124,11 @@ public final class Phrase {
     return this;
   }
 
+  /** Whether two values, each in its base unit, read alike with the digits of a show. */
+  public static boolean readAlike(double a, double b, Show show, boolean us) {
+    return of(a, show).render(us).equals(of(b, show).render(us));
+  }
+
   /** A bare number with significant digits. */
   public Phrase number(double value, int digits) {
     parts.add(NumberText.significant(value, digits));

@@ -280,10 +280,9 @@ final class EcReadings {
           "leat ec \"1.36 mS/cm\" --standard \"1.413 mS/cm\" --at \"{room_C}\"   to check the meter");
     } else if (call.hasPlan()) {
       answer.next(
-          call.again(TopupAsked.isWeighed(plan) ? "topup" : "dose")
-              + (TopupAsked.isWeighed(plan)
-                  ? " --volume ... --ec READING"
-                  : " --volume ... --from READING"));
+          TopupAsked.isWeighed(plan)
+              ? call.again("topup") + " --volume ... --ec READING"
+              : call.again("dose") + " --volume ... --from READING");
     }
   }
 }

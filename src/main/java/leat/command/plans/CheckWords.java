@@ -142,10 +142,8 @@ final class CheckWords {
   }
 
   private static boolean readAlike(Finding finding, Show show) {
-    Phrase value = Phrase.of(finding.value(), show);
-    Phrase limit = Phrase.of(finding.limit(), show);
-    return value.render(false).equals(limit.render(false))
-        || value.render(true).equals(limit.render(true));
+    return Phrase.readAlike(finding.value(), finding.limit(), show, false)
+        || Phrase.readAlike(finding.value(), finding.limit(), show, true);
   }
 
   private static Phrase need(Finding finding, String words) {

@@ -112,8 +112,7 @@ final class LevelWords {
 
   /** Whether what is asked and an end of the band would print alike. */
   private boolean printsAs(double end) {
-    String asked = Phrase.of(atLeast, Show.L).render(us);
-    return asked.equals(Phrase.of(end, Show.L).render(us));
+    return Phrase.readAlike(atLeast, end, Show.L, us);
   }
 
   private String band() {

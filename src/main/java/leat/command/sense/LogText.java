@@ -105,8 +105,7 @@ final class LogText {
   }
 
   private boolean printAlike(double low, double high, Show show) {
-    boolean us = story.call.format().us;
-    return Phrase.of(low, show).render(us).equals(Phrase.of(high, show).render(us));
+    return Phrase.readAlike(low, high, show, story.call.format().us);
   }
 
   private void alarms(Answer answer) {

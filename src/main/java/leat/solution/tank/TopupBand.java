@@ -75,7 +75,14 @@ public record TopupBand(
     Topup.Answer high = Topup.solve(ask.holding(highL));
     double[] ifLow = applied(ask, middle, low);
     double[] ifHigh = applied(ask, middle, high);
-    TopupBounds bounds = bounds(ask, lowL, highL);
+    TopupBounds bounds = new TopupBounds();
+    take(bounds, low);
+    take(bounds, middle);
+    take(bounds, high);
+    double[] between = TopupBounds.between(ask.fullL(), ask.rainL(), lowL, highL);
+    for (int i = 0; i < between.length; i++) {
+      take(bounds, Topup.solve(ask.holding(between[i])));
+    }
     return new TopupBand(
         low,
         middle,
@@ -111,21 +118,7 @@ public record TopupBand(
     return new double[] {volume, salt / volume};
   }
 
-  /** What bounds the answers: the ends, the middle, and with rain what lies between. */
-  private static TopupBounds bounds(TopupAsk ask, double lowL, double highL) {
-    TopupBounds bounds = new TopupBounds();
-    take(bounds, ask, lowL);
-    take(bounds, ask, ask.volumeL());
-    take(bounds, ask, highL);
-    double[] between = TopupBounds.between(ask.fullL(), ask.rainL(), lowL, highL);
-    for (int i = 0; i < between.length; i++) {
-      take(bounds, ask, between[i]);
-    }
-    return bounds;
-  }
-
-  private static void take(TopupBounds bounds, TopupAsk ask, double volumeL) {
-    Topup.Answer one = Topup.solve(ask.holding(volumeL));
+  private static void take(TopupBounds bounds, Topup.Answer one) {
     bounds.take(one.drainL(), one.waterL(), one.concentrateMl());
   }
 }

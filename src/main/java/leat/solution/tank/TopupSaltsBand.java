@@ -35,16 +35,17 @@ public record TopupSaltsBand(
    * @throws leat.numeric.Impossible as {@link TopupSalts#solve}
    */
   public static TopupSaltsBand solve(TopupSaltsAsk ask, double lowL, double middleL, double highL) {
+    TopupSalts.Answer middle = ask.solve(middleL);
     TopupBounds bounds = new TopupBounds();
     take(bounds, ask.solve(lowL));
-    take(bounds, ask.solve(middleL));
+    take(bounds, middle);
     take(bounds, ask.solve(highL));
     double[] between = TopupBounds.between(ask.fullL(), ask.rainL(), lowL, highL);
     for (int i = 0; i < between.length; i++) {
       take(bounds, ask.solve(between[i]));
     }
     return new TopupSaltsBand(
-        ask.solve(middleL),
+        middle,
         bounds.doubtful(),
         bounds.drainLow,
         bounds.drainHigh,
