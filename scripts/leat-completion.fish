@@ -579,7 +579,7 @@ complete -c leat -n '__leat_is "clean"' -l with -x -a 'hypochlorite peroxide ble
 complete -c leat -n '__leat_is "clean"' -l strength -x -d 'strength on the bottle\'s label'
 complete -c leat -n '__leat_is "clean"' -l basis -x -a 'volume weight hypochlorite-volume hypochlorite-weight' -d 'what the label\'s per cent counts: volume, grams of chlorine or peroxide in 100 mL; weight, in 100 g; hypochlorite-volume and hypochlorite-weight, grams of sodium hypochlorite'
 complete -c leat -n '__leat_is "clean"' -l density -x -d 'the bottle\'s density, for labels by weight'
-complete -c leat -n '__leat_is "clean"' -l aim -x -d 'strength wanted in the loop, or per cent: 0.3 % is 3 g/L; clean.aim of the plan otherwise'
+complete -c leat -n '__leat_is "clean"' -l aim -x -d 'strength wanted in the loop, or per cent: 0.3 % is 3 g/L'
 complete -c leat -n '__leat_is "clean"' -l contact -x -d 'how long it runs'
 complete -c leat -n '__leat_is "clean"' -l plan -s p -r -f -a '(__leat_plans)' -d 'the plan to read; - is standard input; LEAT_PLAN names it otherwise'
 complete -c leat -n '__leat_is "clean"' -l set -x -a '$__leat_keys' -d 'sets a key of the plan, the value as in YAML; an empty one removes it'

@@ -590,7 +590,7 @@ _leat() {
         --strength'[strength on the bottle'\''s label]:SHARE: ' \
         --basis'[what the label'\''s per cent counts; volume, grams of chlorine or peroxide in 100 mL; weight, in 100 g; hypochlorite-volume and hypochlorite-weight, grams of sodium hypochlorite]:COUNTS:(volume weight hypochlorite-volume hypochlorite-weight)' \
         --density'[the bottle'\''s density, for labels by weight]:DENSITY: ' \
-        --aim'[strength wanted in the loop, or per cent; 0.3 % is 3 g/L; clean.aim of the plan otherwise]:STRENGTH: ' \
+        --aim'[strength wanted in the loop, or per cent; 0.3 % is 3 g/L]:STRENGTH: ' \
         --contact'[how long it runs]:TIME: ' \
         {--plan,-p}'[the plan to read; - is standard input; LEAT_PLAN names it otherwise]:FILE:_leat_plan_files' \
         '*'--set'[sets a key of the plan, the value as in YAML; an empty one removes it]:KEY=VALUE:_leat_key' \

@@ -9,7 +9,7 @@ import leat.solution.IonName;
 import leat.solution.tank.Clean;
 
 /** Concentrations that may be typed in other ways, too; read as mg/L, a Double. */
-abstract class ConcentrationKind extends Kind {
+public abstract class ConcentrationKind extends Kind {
   private ConcentrationKind(String word) {
     super(word);
   }
@@ -40,7 +40,7 @@ abstract class ConcentrationKind extends Kind {
   }
 
   /** A strength, also in per cent: grams in 100 mL. */
-  static final Kind STRENGTH =
+  public static final Kind STRENGTH =
       new ConcentrationKind("a concentration, or per cent") {
         @Override
         Object read(String typed, boolean quoted) {

@@ -8,16 +8,10 @@ import leat.answer.Show;
 import leat.cli.Call;
 import leat.cli.Command;
 import leat.cli.Flag;
-import leat.plan.Origin;
 import leat.plan.Plan;
-import leat.plan.PlanErrors;
-import leat.plan.Refused;
 import leat.plan.Section;
 import leat.plan.Taken;
-import leat.quantity.Dimension;
-import leat.quantity.QuantityReader;
 import leat.quantity.Units;
-import leat.quantity.Unreadable;
 import leat.solution.tank.Clean;
 import leat.system.TankOf;
 
@@ -124,24 +118,11 @@ public final class CleanCommand extends Command {
   }
 
   private static double aim(Call call, Section clean, boolean bleach, boolean other) {
-    String typed = call.text("--aim");
-    if (typed == null) {
-      double usual = bleach ? Clean.USUAL_CHLORINE_MG_L : Clean.mgLOfPct(Clean.USUAL_PEROXIDE_PCT);
-      String words =
-          Phrase.of(usual, Show.MG_L.digits(2)).render(false)
-              + (bleach ? " of free chlorine" : " of peroxide");
-      return getOr(clean, "aim", other, usual, words, call.taken());
-    }
-    try {
-      return QuantityReader.read(typed, Dimension.MASS_CONCENTRATION).value();
-    } catch (Unreadable noConcentration) {
-      try {
-        return Clean.mgLOfPct(
-            Units.PERCENT.fromBase(QuantityReader.read(typed, Dimension.SHARE).value()));
-      } catch (Unreadable e) {
-        throw new Refused(PlanErrors.unreadable(Origin.flag("--aim", typed), "", noConcentration));
-      }
-    }
+    double usual = bleach ? Clean.USUAL_CHLORINE_MG_L : Clean.mgLOfPct(Clean.USUAL_PEROXIDE_PCT);
+    String words =
+        Phrase.of(usual, Show.MG_L.digits(2)).render(false)
+            + (bleach ? " of free chlorine" : " of peroxide");
+    return getOr(clean, "aim", other && !call.has("--aim"), usual, words, call.taken());
   }
 
   private static double getOr(

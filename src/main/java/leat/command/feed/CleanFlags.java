@@ -1,6 +1,7 @@
 package leat.command.feed;
 
 import leat.cli.Flag;
+import leat.plan.ConcentrationKind;
 import leat.plan.Kind;
 import leat.quantity.Dimension;
 
@@ -46,11 +47,12 @@ final class CleanFlags {
           "the bottle's density, for labels by weight");
   private static final Flag AIM =
       Flag.of(
-          "--aim",
-          "STRENGTH",
-          Kind.TEXT,
-          "200 mg/L",
-          "strength wanted in the loop, or per cent: 0.3 % is 3 g/L; clean.aim of the plan otherwise");
+              "--aim",
+              "STRENGTH",
+              ConcentrationKind.STRENGTH,
+              "200 mg/L",
+              "strength wanted in the loop, or per cent: 0.3 % is 3 g/L")
+          .sets("clean.aim");
   private static final Flag CONTACT =
       Flag.of("--contact", "TIME", Kind.quantity(Dimension.TIME), "30 min", "how long it runs")
           .sets("clean.contact");
